@@ -1,0 +1,50 @@
+// Package check finds what would go wrong at the bench, one rule a file.
+package check
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Severity tells how bad a finding is.
+type Severity uint8
+
+// The severities, worst first.
+const (
+	Error Severity = iota
+	Warning
+	Advice
+)
+
+// String is the severity's name.
+func (s Severity) String() string {
+	switch s {
+	case Error:
+		return "error"
+	case Warning:
+		return "warning"
+	default:
+		return "advice"
+	}
+}
+
+// Finding is one result of the check. Found and Needed are lengths unless Unit
+// says otherwise. Area is where it shows in the run frame; empty where it has
+// no place of its own. Front is the number of the front, 0 where it is about
+// more than one.
+type Finding struct {
+	Rule     string
+	Severity Severity
+	Place    model.Place
+	Front    int
+	Found    length.Length
+	Needed   length.Length
+	What     message.Message // what is wrong, with the figures
+	Where    message.Message // cabinet, bay, front, in words
+	Change   message.Message // what to change
+	Area     plane.Rect
+	Fixes    []edit.Edit // changes the program can make, the best first
+}

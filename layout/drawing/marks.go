@@ -1,0 +1,217 @@
+// Package drawing is a picture as data: a closed set of marks in exact lengths,
+// x to the right and y up, each with a meaning and the thing it stands for.
+// Screen, PDF, SVG and DXF only render drawings; pens and colours are theirs.
+package drawing
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Drawing is a picture. Marks are painted in order, later ones over earlier.
+type Drawing struct {
+	Title message.Message
+	Marks []Mark
+}
+
+// Meaning tells what a mark says, so that a renderer can choose its pen.
+type Meaning uint8
+
+// The meanings a mark can have.
+const (
+	Carcass       Meaning = iota // edge of the carcass, partitions, plinth
+	Face                         // a front's outline and surface
+	NichePart                    // an open niche's outline
+	PanelPart                    // a fixed panel's outline and surface
+	Hidden                       // an edge behind something
+	DrawerPart                   // drawer sides, back, rails
+	DrawerBottom                 // the drawer bottom board
+	RunnerPart                   // the runner
+	HoleEdge                     // a hole's true circle
+	HoleCross                    // a hole's centre cross
+	CentreLine                   // a line of centres
+	DimensionLine                // dimensions and their figures
+	Label                        // names and notes
+	CoverBand                    // the cover: front reaching past the drawer bottom
+	Shortfall                    // where something is missing
+	FindingMark                  // where a finding is
+	Register                     // an edge to lay on the panel, a registration cross
+	CheckBar                     // a bar to measure
+	Frame                        // page frame, title block, table rule
+	Cut                          // where to cut or fold paper
+	Grid                         // background grid
+)
+
+// SubjectKind names the kind of thing that a mark stands for.
+type SubjectKind uint8
+
+// The kinds of things that a mark can stand for.
+const (
+	Nothing SubjectKind = iota
+	CabinetThing
+	BayThing
+	FrontThing
+	DivisionThing  // the gap above the front at Place
+	PartitionThing // the partition at the right of the bay at Place
+	HoleThing      // Index counts the front's holes
+	RunnerThing
+	DrawerThing
+	FrontHeight   // a dimension that can be typed
+	CabinetWidth  // likewise
+	CabinetHeight // likewise
+	BayWidth      // likewise
+)
+
+// Subject is the thing a mark stands for.
+type Subject struct {
+	Kind  SubjectKind
+	Place model.Place
+	Index int
+}
+
+// Tag is what every mark carries.
+type Tag struct {
+	Meaning Meaning
+	Of      Subject
+}
+
+// Mark is one of Line, Rectangle, Circle, Text, Dimension and Hatch; the set is
+// closed.
+type Mark interface {
+	// Bounds is the least rectangle in drawing lengths that holds the mark's
+	// geometry; letters and arrows have a fixed size on paper and do not count.
+	Bounds() plane.Rect
+	tag() *Tag
+}
+
+// Line is a straight line.
+type Line struct {
+	Tag
+	From, To plane.Point
+	Dashed   bool
+}
+
+// Rectangle is an axis-parallel rectangle; Filled paints its surface too.
+type Rectangle struct {
+	Tag
+	Rect   plane.Rect
+	Filled bool
+	Dashed bool
+}
+
+// Circle is a circle.
+type Circle struct {
+	Tag
+	Centre plane.Point
+	Radius length.Length
+}
+
+// Anchor tells which part of a text stands at its point.
+type Anchor uint8
+
+// The anchors, across and up.
+const (
+	MiddleCentre Anchor = iota
+	MiddleLeft
+	MiddleRight
+	BottomLeft
+	BottomCentre
+	BottomRight
+	TopLeft
+	TopCentre
+	TopRight
+)
+
+// Text is a text of one line. Size is its letter height on paper, which does
+// not scale with the drawing; renderers to a screen choose their own for the
+// same step. Within, where it is not empty, is the area that the text should
+// stay in: a renderer shortens or leaves it out where it does not fit.
+type Text struct {
+	Tag
+	At     plane.Point
+	Anchor Anchor
+	Size   length.Length
+	Say    message.Message
+	Bold   bool
+	Within plane.Rect
+}
+
+// Dimension is a measured distance from From to To along one axis. Its line is
+// at the coordinate Line (the y of a horizontal one, the x of a vertical one),
+// moved Level steps further: above zero up or to the right, below zero down or
+// to the left; the step is the renderer's. Value is what is written.
+type Dimension struct {
+	Tag
+	From, To plane.Point
+	Vertical bool
+	Line     length.Length
+	Level    int
+	Value    length.Length
+	Prefix   string // Ø, or empty
+}
+
+// Hatch is an area filled with slanted lines.
+type Hatch struct {
+	Tag
+	Rect plane.Rect
+}
+
+func (m *Line) tag() *Tag      { return &m.Tag }
+func (m *Rectangle) tag() *Tag { return &m.Tag }
+func (m *Circle) tag() *Tag    { return &m.Tag }
+func (m *Text) tag() *Tag      { return &m.Tag }
+func (m *Dimension) tag() *Tag { return &m.Tag }
+func (m *Hatch) tag() *Tag     { return &m.Tag }
+
+// TagOf gives a mark's meaning and subject.
+func TagOf(m Mark) Tag { return *m.tag() }
+
+// Bounds of a line.
+func (m *Line) Bounds() plane.Rect { return span(m.From, m.To) }
+
+// Bounds of a rectangle.
+func (m *Rectangle) Bounds() plane.Rect { return m.Rect }
+
+// Bounds of a circle.
+func (m *Circle) Bounds() plane.Rect {
+	return plane.Rect{Min: m.Centre, Max: m.Centre}.Grow(m.Radius)
+}
+
+// Bounds of a text: its point.
+func (m *Text) Bounds() plane.Rect { return plane.Rect{Min: m.At, Max: m.At} }
+
+// Bounds of a dimension: its two points and its line, without its level.
+func (m *Dimension) Bounds() plane.Rect {
+	r := span(m.From, m.To)
+	if m.Vertical {
+		r.Min.X, r.Max.X = min(r.Min.X, m.Line), max(r.Max.X, m.Line)
+	} else {
+		r.Min.Y, r.Max.Y = min(r.Min.Y, m.Line), max(r.Max.Y, m.Line)
+	}
+	return r
+}
+
+// Bounds of a hatch.
+func (m *Hatch) Bounds() plane.Rect { return m.Rect }
+
+func span(a, b plane.Point) plane.Rect {
+	return plane.R(min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y))
+}
+
+// Bounds is the least rectangle that holds all marks; empty for none.
+func (d *Drawing) Bounds() plane.Rect {
+	var r plane.Rect
+	for i, m := range d.Marks {
+		if i == 0 {
+			r = m.Bounds()
+		} else {
+			r = r.Union(m.Bounds())
+		}
+	}
+	return r
+}
+
+// Add appends marks.
+func (d *Drawing) Add(m ...Mark) { d.Marks = append(d.Marks, m...) }

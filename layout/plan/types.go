@@ -1,0 +1,153 @@
+// Package plan holds what the layout works out from a project: every front,
+// drawer, runner and hole in its place. It is the only package in which frames
+// of reference change and mirror.
+//
+// Frames: Run has its origin at the left end of the run on the floor line, x to
+// the right as seen from the room, y up. Face has its origin at a front's lower
+// left corner as seen from the room. Rear is the same panel lying face down
+// with its bottom edge towards you: x is mirrored. Depth counts from the front
+// edge of the carcass to the back.
+package plan
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// Plan is everything that follows from a project. It is computed and never
+// stored. Fronts are numbered from 1 along the run: cabinets and bays left to
+// right, each stack bottom to top.
+type Plan struct {
+	Project  *model.Project
+	Cabinets []Cabinet
+	Fronts   []Front
+	Extent   plane.Rect // of carcasses and plinths, run frame
+}
+
+// Cabinet is a placed carcass, in the run frame.
+type Cabinet struct {
+	Place      model.Place
+	Name       string
+	Outline    plane.Rect // the carcass without its plinth
+	Inside     plane.Rect // between its sides, bottom and top
+	Plinth     plane.Rect // empty where there is none
+	Partitions []plane.Rect
+	Depth      length.Length // inside depth: front edge to the back board
+	Mount      model.Mount
+	Reveals    model.Reveals
+	Bays       []Bay
+}
+
+// Bay is a placed opening, in the run frame.
+type Bay struct {
+	Place   model.Place
+	Opening plane.Rect // clear opening of the carcass
+	Stack   plane.Rect // what the stack of fronts and gaps fills
+	First   int        // index of its lowest front in Plan.Fronts
+	Count   int        // how many fronts it holds
+	Sheet   *model.HardwareSheet
+	Missing length.Length // what the fixed heights are over (above zero) or under the stack
+}
+
+// Edges are four figures, one for each edge of a front.
+type Edges struct{ Left, Right, Bottom, Top length.Length }
+
+// Front is one placed member of a stack. Drawer and Runner count only where Kind
+// is DrawerFront and Fitted is true (a hardware sheet and a drawer height were
+// found).
+type Front struct {
+	Place     model.Place
+	Number    int
+	Name      string // the user's, or "Front n"
+	Kind      model.Kind
+	Face      plane.Rect    // run frame
+	Thickness length.Length // of the front board
+	Inset     bool
+
+	Overlay      Edges // past the opening (or past the middle line's carcass face), negative for inset
+	EdgeDistance Edges // Left and Right only: front edge to the line of connector holes
+	Fitted       bool
+	Bottommost   bool          // stands on the carcass bottom
+	Drop         length.Length // runner's lower edge − front's bottom edge
+	Height       *model.DrawerHeight
+	Runner       Runner
+	Drawer       Drawer
+	Holes        []Hole
+}
+
+// Runner is the placed pair of runners. Lower is the y of its lower edge in the
+// run frame; Start and Length run along the depth frame. Length is 0 where none
+// of the sheet fits. Screws are in the carcass sides.
+type Runner struct {
+	Lower  length.Length
+	Start  length.Length
+	Length length.Length
+	Load   float64 // kg, 0 where the sheet gives none
+	Screws []SideHole
+}
+
+// SideHole is a hole in a carcass side's inside face: Back in the depth frame
+// (already pushed back for an inset front), Y in the run frame.
+type SideHole struct {
+	Back, Y         length.Length
+	Diameter, Depth length.Length
+}
+
+// Drawer is the placed drawer in the run frame: Body from its bottom's
+// underside (or lowest part) to its highest part, Outside width between the
+// runners' clearances.
+type Drawer struct {
+	Body      plane.Rect
+	Bottom    plane.Rect    // the drawer bottom board, seen from the front
+	Side      length.Length // y of the top of drawer sides
+	Back      length.Length // y of the top of the drawer back
+	Rail      length.Length // y of the top of the rails; 0 where there are none
+	RoomAbove length.Length // from Body's top to the next thing above
+	Cover     Edges         // Bottom, Left and Right: how far the front reaches past the drawer bottom
+	BottomCut Size
+	BackCut   Size
+}
+
+// Size is a panel's width and length (or height).
+type Size struct{ Width, Length length.Length }
+
+// HoleKind tells what a hole is for.
+type HoleKind uint8
+
+// The kinds of holes in a front's rear face.
+const (
+	ConnectorHole HoleKind = iota
+	RailHole
+)
+
+// Side names a side of a front as seen from the room.
+type Side uint8
+
+// The two sides, as seen from the room.
+const (
+	Left Side = iota
+	Right
+)
+
+// Hole is one hole in the rear face of a front. At is in the Face frame (as
+// seen from the room); Rear changes it to the frame in which it is drilled.
+// AboveRunner is its height above the runner's lower edge.
+type Hole struct {
+	At          plane.Point
+	Side        Side
+	Kind        HoleKind
+	AboveRunner length.Length
+	Diameter    length.Length
+	Depth       length.Length
+}
+
+// Rear changes a point from the Face frame to the Rear frame, or back.
+func (f *Front) Rear(p plane.Point) plane.Point {
+	return plane.Point{X: f.Face.Width() - p.X, Y: p.Y}
+}
+
+// Blind is the front as a rectangle in its own frame: lower left corner at 0,0.
+func (f *Front) Blind() plane.Rect {
+	return plane.R(0, 0, f.Face.Width(), f.Face.Height())
+}

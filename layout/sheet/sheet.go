@@ -1,0 +1,49 @@
+// Package sheet decides which drawing stands on which page: tiles, corner
+// templates, title blocks. It knows nothing of PDF; the window's print page and
+// the PDF show the same sheets.
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/list"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Paper is a size of paper, Width by Height as named (portrait for the ISO and
+// American sheets).
+type Paper struct {
+	Name          string
+	Width, Height length.Length
+}
+
+// Document is a list of pages in the order they are printed.
+type Document struct {
+	Title message.Message
+	Say   message.Language
+	Pages []Page
+}
+
+// Page is one sheet of paper. Page coordinates have their origin at the lower
+// left corner of the paper, y up. Either Placed drawings or a Table fill it; a
+// table may run over several physical sheets.
+type Page struct {
+	Width, Height length.Length
+	Kind          string // what it is, for choosing: "corner", "whole", "jig", "elevation", "findings" …
+	Title         message.Message
+	Placed        []Placed
+	Table         *list.Table
+}
+
+// Placed is a drawing on a page: a drawing's point Origin comes to the page's
+// point At, and lengths are multiplied by ScaleNum/ScaleDen (1/1 for
+// templates). Only what lies inside Clip (page coordinates; empty: the whole
+// page) is shown.
+type Placed struct {
+	Drawing            *drawing.Drawing
+	Origin             plane.Point
+	At                 plane.Point
+	ScaleNum, ScaleDen int64
+	Clip               plane.Rect
+}

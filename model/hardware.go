@@ -1,0 +1,118 @@
+package model
+
+import "frontlay/model/length"
+
+// HardwareUse is one hardware sheet under the name that bays use for it. Source
+// is the name of a sample that ships or a path beside the project's file.
+type HardwareUse struct {
+	Name   string
+	Source string
+	Sheet  *HardwareSheet
+}
+
+// HardwareSheet holds the figures of one family of runners and drawers, copied
+// by the user from the maker's documents. All heights are above the runner's
+// lower edge unless told otherwise. Sheets are never changed in place.
+type HardwareSheet struct {
+	Name          string
+	Note          string
+	Unit          length.Unit
+	SideClearance length.Length // carcass inside face to drawer, each side
+	Runner        RunnerFigures
+	Connector     ConnectorFigures
+	Drawers       []DrawerHeight // lowest first
+	Bottom        BottomFigures
+	Back          BackFigures
+}
+
+// RunnerFigures are the figures of the runner. LeastHeight is from the carcass
+// bottom's upper face to the runner's lower edge, ClearanceBehind from the
+// runner's (or drawer's) end to the back board, ClearanceAbove what must stay
+// free above the drawer.
+type RunnerFigures struct {
+	LeastHeight     length.Length
+	ClearanceBehind length.Length
+	ClearanceAbove  length.Length
+	Setback         length.Length // carcass front edge to the runner's front end
+	Lengths         []RunnerLength
+}
+
+// RunnerLength is one runner of the family. Load is what it carries in kg, the
+// pair together.
+type RunnerLength struct {
+	Length length.Length
+	Load   float64
+	Screws []ScrewHole
+}
+
+// ScrewHole is a hole in the carcass side for a runner's screw: Back from the
+// carcass's front edge, Up above the runner's lower edge.
+type ScrewHole struct {
+	Back, Up        length.Length
+	Diameter, Depth length.Length
+}
+
+// ConnectorFigures are the figures of the front connector. Inset is from the
+// carcass's inside face to the vertical line of hole centres. Diameter and
+// Depth are of the holes in the rear face. AdjustUp and AdjustSide tell how far
+// the hung front can be moved each way. Through tells that the front is screwed
+// on from inside the drawer box, so that the holes are pilot holes.
+type ConnectorFigures struct {
+	Inset      length.Length
+	Diameter   length.Length
+	Depth      length.Length
+	AdjustUp   length.Length
+	AdjustSide length.Length
+}
+
+// DrawerHeight is one height of drawer: how far its sides and back rise above
+// the runner's lower edge, and the heights of the connector's holes. RailHoles
+// are those of a rail or high side; RailTop is how high that rises (0: none).
+type DrawerHeight struct {
+	Name      string
+	SideTop   length.Length
+	BackTop   length.Length // 0: as the side
+	Holes     []length.Length
+	RailTop   length.Length
+	RailHoles []length.Length
+}
+
+// Top is the highest part of the drawer above the runner's lower edge.
+func (d *DrawerHeight) Top() length.Length { return max(d.SideTop, d.BackTop, d.RailTop) }
+
+// BottomFigures are those of the drawer bottom: its underside above the
+// runner's lower edge, its thickness, and what to deduct from the bay's inside
+// width and from the runner's length for its size.
+type BottomFigures struct {
+	Underside    length.Length
+	Thickness    length.Length
+	DeductWidth  length.Length
+	DeductLength length.Length
+}
+
+// BackFigures are those of the drawer back: what to deduct from the bay's
+// inside width for its width, and its thickness.
+type BackFigures struct {
+	DeductWidth length.Length
+	Thickness   length.Length
+}
+
+// Drawer finds a drawer height by name, nil where the sheet has none.
+func (s *HardwareSheet) Drawer(name string) *DrawerHeight {
+	for i := range s.Drawers {
+		if s.Drawers[i].Name == name {
+			return &s.Drawers[i]
+		}
+	}
+	return nil
+}
+
+// Sheet finds a sheet by the name that bays use, nil where there is none.
+func (p *Project) Sheet(name string) *HardwareSheet {
+	for i := range p.Hardware {
+		if p.Hardware[i].Name == name {
+			return p.Hardware[i].Sheet
+		}
+	}
+	return nil
+}

@@ -1,0 +1,78 @@
+// Package message carries what the program says to a person as a text with
+// arguments, so that it can be written in the project's unit and translated.
+package message
+
+import (
+	"fmt"
+	"strings"
+
+	"frontlay/model/length"
+)
+
+// Message is an English text with arguments. The text is a fmt format whose
+// verbs are all %v (or %[n]v, so that a translation can turn their order) and
+// is itself the key of its translation.
+type Message struct {
+	Text string
+	Args []any
+}
+
+// New makes a message.
+func New(text string, args ...any) Message { return Message{text, args} }
+
+// Empty tells that there is nothing to say.
+func (m Message) Empty() bool { return m.Text == "" }
+
+// String is the message in English, lengths in millimetres.
+func (m Message) String() string { return Language{}.Say(m) }
+
+// Error makes a message usable as an error.
+func (m Message) Error() string { return m.String() }
+
+// Language is how messages are written: the unit of lengths, whether the
+// decimal sign is a comma, and the translations by English text. The zero value
+// is English in millimetres.
+type Language struct {
+	Unit      length.Unit
+	Comma     bool
+	Catalogue map[string]string
+}
+
+// Say writes a message: its text translated where the catalogue has it, lengths
+// with their unit, messages among the arguments said in turn.
+func (l Language) Say(m Message) string {
+	text := m.Text
+	if t := l.Catalogue[text]; t != "" {
+		text = t
+	}
+	if len(m.Args) == 0 {
+		return text
+	}
+	args := make([]any, len(m.Args))
+	for i, a := range m.Args {
+		switch v := a.(type) {
+		case length.Length:
+			args[i] = l.Length(v)
+		case Message:
+			args[i] = l.Say(v)
+		case float64:
+			args[i] = l.decimal(fmt.Sprintf("%.4g", v))
+		default:
+			args[i] = a
+		}
+	}
+	return fmt.Sprintf(text, args...)
+}
+
+// Length writes a length with its unit.
+func (l Language) Length(v length.Length) string { return l.decimal(l.Unit.WithSymbol(v)) }
+
+// Figure writes a length without its unit.
+func (l Language) Figure(v length.Length) string { return l.decimal(l.Unit.Format(v)) }
+
+func (l Language) decimal(s string) string {
+	if l.Comma {
+		return strings.Replace(s, ".", ",", 1)
+	}
+	return s
+}
