@@ -1,0 +1,50 @@
+package edit
+
+import (
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Bounds of what a size can be set to. They are far outside of any cabinet and
+// only keep slips of the keyboard out of the document.
+const (
+	leastFront  = 10 * length.Millimetre
+	leastBox    = 50 * length.Millimetre
+	greatestBox = 20 * length.Metre
+)
+
+// front gives a copy of the project and the front in it at a place.
+func front(p *model.Project, at model.Place) (*model.Project, *model.Front, error) {
+	if p.FrontAt(at) == nil {
+		return nil, nil, message.New("There is no front at this place any more. Select one in the drawing.")
+	}
+	c := p.Clone()
+	return c, c.FrontAt(at), nil
+}
+
+// bay gives a copy of the project and the bay in it at a place.
+func bay(p *model.Project, at model.Place) (*model.Project, *model.Bay, error) {
+	if p.BayAt(at) == nil {
+		return nil, nil, message.New("There is no bay at this place any more. Select one in the drawing.")
+	}
+	c := p.Clone()
+	return c, c.BayAt(at), nil
+}
+
+// cabinet gives a copy of the project and the cabinet in it at a place.
+func cabinet(p *model.Project, at model.Place) (*model.Project, *model.Cabinet, error) {
+	if p.CabinetAt(at) == nil {
+		return nil, nil, message.New("There is no cabinet at this place any more. Select one in the drawing.")
+	}
+	c := p.Clone()
+	return c, c.CabinetAt(at), nil
+}
+
+// within refuses a size outside of a closed range and says the range.
+func within(v, least, greatest length.Length) error {
+	if v < least || v > greatest {
+		return message.New("%v is not possible here: write a size from %v to %v.", v, least, greatest)
+	}
+	return nil
+}
