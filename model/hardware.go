@@ -20,6 +20,7 @@ type HardwareSheet struct {
 	SideClearance length.Length // carcass inside face to drawer, each side
 	Runner        RunnerFigures
 	Connector     ConnectorFigures
+	Stabiliser    Stabiliser
 	Drawers       []DrawerHeight // lowest first
 	Bottom        BottomFigures
 	Back          BackFigures
@@ -34,6 +35,7 @@ type RunnerFigures struct {
 	ClearanceBehind length.Length
 	ClearanceAbove  length.Length
 	Setback         length.Length // carcass front edge to the runner's front end
+	ScrewReach      length.Length // how deep a runner's screw goes into the carcass side; 0: not given
 	Lengths         []RunnerLength
 }
 
@@ -55,8 +57,7 @@ type ScrewHole struct {
 // ConnectorFigures are the figures of the front connector. Inset is from the
 // carcass's inside face to the vertical line of hole centres. Diameter and
 // Depth are of the holes in the rear face. AdjustUp and AdjustSide tell how far
-// the hung front can be moved each way. Through tells that the front is screwed
-// on from inside the drawer box, so that the holes are pilot holes.
+// the hung front can be moved each way.
 type ConnectorFigures struct {
 	Inset      length.Length
 	Diameter   length.Length
@@ -75,6 +76,47 @@ type DrawerHeight struct {
 	Holes     []length.Length
 	RailTop   length.Length
 	RailHoles []length.Length
+	More      []HolePattern // further holes, for some fronts or one side only
+	Weight    float64       // kg, without front and contents; 0: not given
+}
+
+// HolePattern is a further connector hole that only some fronts have: those at
+// least FromHeight high and FromWidth wide, on one side or both. Inset,
+// Diameter and Depth are the connector's where they are zero.
+type HolePattern struct {
+	Up         length.Length // above the runner's lower edge
+	Sides      HoleSides
+	FromHeight length.Length
+	FromWidth  length.Length
+	Inset      length.Length
+	Diameter   length.Length
+	Depth      length.Length
+}
+
+// HoleSides tells on which sides of the front a hole is, seen from the room.
+type HoleSides uint8
+
+// The sides a hole can be on.
+const (
+	BothSides HoleSides = iota
+	LeftOnly
+	RightOnly
+)
+
+// Stabiliser is a part between the two runners that wide drawers need, with its
+// own holes in the front. FromWidth is the front width from which it is needed;
+// 0: the family has none. Holes are placed from the front's middle.
+type Stabiliser struct {
+	FromWidth length.Length
+	Holes     []StabiliserHole
+}
+
+// StabiliserHole is a hole of the stabiliser: Across from the middle of the
+// front's width (negative to the left, seen from the room), Up above the
+// runner's lower edge. Diameter and Depth are the connector's where zero.
+type StabiliserHole struct {
+	Across, Up      length.Length
+	Diameter, Depth length.Length
 }
 
 // Top is the highest part of the drawer above the runner's lower edge.

@@ -15,7 +15,12 @@ type Project struct {
 	Hardware []HardwareUse // the first is used where a bay names none
 	Boards   Boards
 	Reveals  Reveals
+	HoleRows HoleRows
+	Checks   Checks
 	Cabinets []Cabinet // left to right
+	// SharedGaps tells that fronts of neighbouring cabinets keep one Gap
+	// between them, instead of the edge reveals of both.
+	SharedGaps bool
 }
 
 // Rounding says how computed front heights are rounded. Step is 1 mm where it
@@ -41,9 +46,12 @@ type Boards struct {
 }
 
 // Board is one kind of sheet: thickness, density in kg/m³ (0: not given),
-// material, and grain direction ("horizontal", "vertical" or "").
+// material, and grain direction ("horizontal", "vertical" or ""). Lipping is the
+// thickness of a lipping glued to all four edges, 0 for none; the cut size is
+// less by it.
 type Board struct {
 	Thickness length.Length
+	Lipping   length.Length
 	Density   float64
 	Material  string
 	Grain     string
@@ -75,8 +83,23 @@ type Cabinet struct {
 	Depth   length.Length
 	Plinth  length.Length
 	Mount   Mount
-	Reveals *Reveals // nil: the project's
-	Bays    []Bay    // left to right
+	Reveals *Reveals      // nil: the project's
+	Worktop length.Length // thickness of a worktop on the carcass; 0: none
+	Channel length.Length // height of a finger-pull channel under the carcass top that fronts stay below; 0: none
+	Left    Beside        // what stands at the left side
+	Right   Beside
+	Bays    []Bay // left to right
+}
+
+// Beside is what stands at a side of a cabinet: an end panel, then a filler,
+// then perhaps a wall or a corner. Projection is how far something at the wall
+// (a door casing, the handles of a run round the corner) reaches into the way of
+// an opening drawer, from the wall towards the cabinet; 0: nothing does.
+type Beside struct {
+	EndPanel   length.Length // thickness; 0: none
+	Filler     length.Length // width; 0: none
+	Wall       bool
+	Projection length.Length
 }
 
 // Bay is a clear opening between sides or partitions with one stack of fronts.
@@ -87,8 +110,29 @@ type Bay struct {
 	Width     length.Length
 	Share     float64
 	Partition length.Length // the partition at this bay's right; 0: the carcass board
-	Fronts    []Front       // bottom to top
+	Division  Division
+	Fronts    []Front // bottom to top
 }
+
+// Division is the rule by which fronts without a height of their own share what
+// is left of a stack.
+type Division struct {
+	Rule  DivisionRule
+	Step  length.Length // DivideStep: each front is taller by this than the one above it
+	Ratio float64       // DivideRatio: each front is taller by this factor than the one above it
+}
+
+// DivisionRule names a rule of division.
+type DivisionRule uint8
+
+// The rules: by each front's share, all equal, growing downwards by a step
+// (arithmetic), growing downwards by a ratio (geometric).
+const (
+	DivideShares DivisionRule = iota
+	DivideEqual
+	DivideStep
+	DivideRatio
+)
 
 // Kind is what stands at a place in the stack.
 type Kind uint8
@@ -108,13 +152,51 @@ const DrawerAuto = "auto"
 // Drawer names a drawer height of the hardware sheet, DrawerAuto (also "") the
 // tallest that fits. Drop is nil for the drop the layout works out.
 type Front struct {
-	Name   string
-	Kind   Kind
+	Name     string
+	Kind     Kind
+	Height   length.Length
+	Share    float64
+	Least    length.Length // least height of a computed front; 0: none
+	Greatest length.Length // greatest height of a computed front; 0: none
+	Locked   bool          // edits and the hole rows leave its fixed height alone
+	LineUp   *LineUp       // its top edge is level with another front's edge
+	Span     int           // how many bays it spans, to the right; 0 and 1: its own
+	Hardware string        // sheet name; empty: the bay's
+	Drawer   string
+	Drop     *length.Length
+	Cover    length.Length // the least cover asked for, 0 or more
+	Contents Contents
+	Handle   *Handle
+}
+
+// LineUp asks for a front's top edge to be level with an edge of another front,
+// named by its cabinet, the number of its bay (from 1) and its name, or its
+// number in the stack (from 1 at the bottom) where it has none. Bottom tells
+// that it is the other front's bottom edge.
+type LineUp struct {
+	Cabinet string
+	Bay     int
+	Front   string
+	Bottom  bool
+}
+
+// Contents is what a drawer is to hold: the height above the drawer bottom's
+// upper face and the weight in kg; 0 where not given.
+type Contents struct {
 	Height length.Length
-	Share  float64
-	Drawer string
-	Drop   *length.Length
-	Cover  length.Length // the least cover asked for, 0 or more
+	Weight float64
+}
+
+// Handle is one hole or two for a handle, drilled through the front from its
+// face. Spacing is between two holes (0: one hole). FromTop is from the front's
+// top edge to the line of holes (0: the middle of the height). FromLeft is from
+// the left edge, seen from the room, to the middle of the handle (0: the middle
+// of the width).
+type Handle struct {
+	Spacing  length.Length
+	FromTop  length.Length
+	FromLeft length.Length
+	Diameter length.Length
 }
 
 // Place names a thing in a project by its indexes from 0; -1 where the place is
@@ -131,6 +213,7 @@ var Whole = Place{-1, -1, -1}
 func (p *Project) Clone() *Project {
 	c := *p
 	c.Hardware = append([]HardwareUse(nil), p.Hardware...)
+	c.Checks = p.Checks.Clone()
 	c.Cabinets = append([]Cabinet(nil), p.Cabinets...)
 	for i := range c.Cabinets {
 		cab := &c.Cabinets[i]
@@ -160,6 +243,14 @@ func (f Front) Clone() Front {
 	if f.Drop != nil {
 		d := *f.Drop
 		f.Drop = &d
+	}
+	if f.LineUp != nil {
+		l := *f.LineUp
+		f.LineUp = &l
+	}
+	if f.Handle != nil {
+		h := *f.Handle
+		f.Handle = &h
 	}
 	return f
 }

@@ -1,0 +1,89 @@
+package model
+
+import "frontlay/model/length"
+
+// HoleRows describe the rows of holes in the carcass sides. Datum is from the
+// carcass's lower edge to the first row. Zero fields stand for the trade's
+// custom: pitch 32 mm, setback 37 mm from the front edge.
+type HoleRows struct {
+	Mode    RowMode
+	Pitch   length.Length
+	Datum   length.Length
+	Setback length.Length
+}
+
+// RowMode tells whether runners must fall on hole rows, and what gives way.
+type RowMode uint8
+
+// The modes: rows do not matter; fronts stay as drawn and runners move up to the
+// next row; fronts are chosen so that runners fall on rows with the least change.
+const (
+	RowsFree RowMode = iota
+	RowsMoveRunners
+	RowsMoveFronts
+)
+
+// The trade's customary figures of the 32 mm system (common practice, no
+// source); both can be changed in the project.
+const (
+	UsualPitch   = 32 * length.Millimetre
+	UsualSetback = 37 * length.Millimetre
+)
+
+// Filled gives the rows with the customary figures where the project has none.
+func (r HoleRows) Filled() HoleRows {
+	if r.Pitch <= 0 {
+		r.Pitch = UsualPitch
+	}
+	if r.Setback <= 0 {
+		r.Setback = UsualSetback
+	}
+	return r
+}
+
+// Checks are the project's settings of the check. Severity maps a rule's name
+// to "error", "warning", "advice" or "off".
+type Checks struct {
+	Severity map[string]string
+	Limits   Limits
+	Accepted []Accepted
+}
+
+// Limits are figures the check compares with. A nil one stands for the default
+// that Filled gives.
+type Limits struct {
+	LeastReveal    *length.Length // 1 mm
+	GreatestReveal *length.Length // 6 mm
+	LeastOverlay   *length.Length // 1 mm: how far an overlay front must cover a carcass edge
+	Web            *length.Length // 3 mm: what must stay between a hole's bottom and the face
+	DrillPoint     *length.Length // 0: how far the drill's point reaches past the hole's depth
+	HoleEdge       *length.Length // the hole's diameter: from a hole's edge to the panel's edge
+	HoleGap        *length.Length // 2 mm: from one hole's edge to the next one's
+	NearlyLevel    *length.Length // 3 mm: lines closer than this should be level
+	BesideClear    *length.Length // 3 mm: between an opening front and what projects beside it
+}
+
+// Accepted is a finding that the user has accepted, with the reason. It is told
+// by its rule and its place in words: the cabinet's name, the bay's number (from
+// 1) and the front's name or number in the stack; empty and 0 where the finding
+// is about more than that.
+type Accepted struct {
+	Rule    string
+	Cabinet string
+	Bay     int
+	Front   string
+	Reason  string
+}
+
+// Clone is a deep copy.
+func (c Checks) Clone() Checks {
+	if c.Severity != nil {
+		m := make(map[string]string, len(c.Severity))
+		for k, v := range c.Severity {
+			m[k] = v
+		}
+		c.Severity = m
+	}
+	c.Accepted = append([]Accepted(nil), c.Accepted...)
+	return c
+}
