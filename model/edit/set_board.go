@@ -1,0 +1,63 @@
+package edit
+
+import (
+	"math"
+
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// BoardUse names one of the project's boards.
+type BoardUse uint8
+
+// The boards of a project.
+const (
+	CarcassBoard BoardUse = iota
+	FrontBoard
+	BackBoard
+)
+
+// SetBoard changes a board: thickness from 1 to 200 mm, density from 0 (not
+// given) to 5000 kg/m³.
+type SetBoard struct {
+	Use   BoardUse
+	Board model.Board
+}
+
+// Label names the change.
+func (e SetBoard) Label() message.Message {
+	switch e.Use {
+	case FrontBoard:
+		return message.New("Front board")
+	case BackBoard:
+		return message.New("Back board")
+	default:
+		return message.New("Carcass board")
+	}
+}
+
+// Apply makes the change.
+func (e SetBoard) Apply(p *model.Project) (*model.Project, error) {
+	if err := within(e.Board.Thickness, length.Millimetre, 200*length.Millimetre); err != nil {
+		return nil, err
+	}
+	if d := e.Board.Density; math.IsNaN(d) || d < 0 || d > 5000 {
+		return nil, message.New("A board's density is from 0 (not known) to 5000 kg/m³.")
+	}
+	b := e.Board
+	var err error
+	if b.Material, err = name(b.Material); err != nil {
+		return nil, err
+	}
+	c := p.Clone()
+	switch e.Use {
+	case FrontBoard:
+		c.Boards.Front = b
+	case BackBoard:
+		c.Boards.Back = b
+	default:
+		c.Boards.Carcass = b
+	}
+	return c, nil
+}

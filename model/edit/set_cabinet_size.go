@@ -1,0 +1,66 @@
+package edit
+
+import (
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// CabinetSize names a size of a cabinet.
+type CabinetSize uint8
+
+// The sizes of a cabinet.
+const (
+	Width CabinetSize = iota
+	Height
+	Depth
+	Plinth
+)
+
+// SetCabinetSize sets the outside width, the carcass height, the depth or the
+// plinth height of a cabinet.
+type SetCabinetSize struct {
+	At    model.Place
+	Which CabinetSize
+	Size  length.Length
+}
+
+// Label names the change.
+func (e SetCabinetSize) Label() message.Message {
+	switch e.Which {
+	case Height:
+		return message.New("Cabinet height %v", e.Size)
+	case Depth:
+		return message.New("Cabinet depth %v", e.Size)
+	case Plinth:
+		return message.New("Plinth %v", e.Size)
+	default:
+		return message.New("Cabinet width %v", e.Size)
+	}
+}
+
+// Apply makes the change.
+func (e SetCabinetSize) Apply(p *model.Project) (*model.Project, error) {
+	c, cab, err := cabinet(p, e.At)
+	if err != nil {
+		return nil, err
+	}
+	least := leastBox
+	if e.Which == Plinth {
+		least = 0
+	}
+	if err := within(e.Size, least, greatestBox); err != nil {
+		return nil, err
+	}
+	switch e.Which {
+	case Height:
+		cab.Height = e.Size
+	case Depth:
+		cab.Depth = e.Size
+	case Plinth:
+		cab.Plinth = e.Size
+	default:
+		cab.Width = e.Size
+	}
+	return c, nil
+}

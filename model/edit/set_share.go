@@ -1,0 +1,29 @@
+package edit
+
+import (
+	"frontlay/model"
+	"frontlay/model/message"
+)
+
+// SetShare lets a front take a share of what the fixed ones leave. Share is
+// above 0 and at most 1000.
+type SetShare struct {
+	At    model.Place
+	Share float64
+}
+
+// Label names the change.
+func (e SetShare) Label() message.Message { return message.New("Front takes a share of %v", e.Share) }
+
+// Apply makes the change.
+func (e SetShare) Apply(p *model.Project) (*model.Project, error) {
+	c, f, err := front(p, e.At)
+	if err != nil {
+		return nil, err
+	}
+	if !(e.Share > 0 && e.Share <= 1000) {
+		return nil, message.New("A share is a number above 0, at most 1000: a front with 2 becomes twice as high as one with 1.")
+	}
+	f.Height, f.Share = 0, e.Share
+	return c, nil
+}
