@@ -1,0 +1,133 @@
+// Package lettering measures text before it is drawn, so that pages can be laid
+// out without a renderer. It knows the widths of the Go fonts, in which all our
+// paper is lettered.
+package lettering
+
+import (
+	"strings"
+
+	"frontlay/model/length"
+)
+
+// Lettering heights of ISO 3098 (series from memory): the height of a capital.
+const (
+	Tiny   = 1800 * length.Micrometre
+	Small  = 2500 * length.Micrometre
+	Medium = 3500 * length.Micrometre
+	Large  = 5 * length.Millimetre
+	Huge   = 7 * length.Millimetre
+)
+
+// The Go fonts' own proportions, in units of which an em has 2048.
+const (
+	unitsPerEm = 2048
+	capHeight  = 1480
+	descent    = 432
+)
+
+// Em is the font size (the em) at which capitals are as high as size.
+func Em(size length.Length) length.Length { return size * unitsPerEm / capHeight }
+
+// Pitch is the distance of the base lines of two lines of text.
+func Pitch(size length.Length) length.Length { return size * 17 / 10 }
+
+// Descent is how far letters such as g reach below the base line.
+func Descent(size length.Length) length.Length { return Em(size) * descent / unitsPerEm }
+
+// Width is how wide a text of one line is, letters of the given height.
+func Width(s string, size length.Length, isBold bool) length.Length {
+	units := length.Length(0)
+	for _, r := range s {
+		units += length.Length(advance(r, isBold))
+	}
+	return units * size / capHeight
+}
+
+func advance(r rune, isBold bool) uint16 {
+	if i := int(r) - 0x20; i >= 0 && i < len(regular) {
+		w := regular[i]
+		if isBold {
+			w = bold[i]
+		}
+		if w > 0 {
+			return w
+		}
+	}
+	for _, o := range others {
+		if o.letter == r {
+			if isBold {
+				return o.bold
+			}
+			return o.regular
+		}
+	}
+	return unitsPerEm
+}
+
+// others are the letters beyond the tables that our pages use.
+var others = []struct {
+	letter        rune
+	regular, bold uint16
+}{
+	{'–', 1024, 1139}, {'—', 2048, 2048}, {'‘', 455, 569}, {'’', 455, 569},
+	{'“', 854, 1024}, {'”', 854, 1024}, {'„', 854, 1024}, {'…', 2048, 2048},
+	{'−', 1196, 1196}, {'≈', 1124, 1124}, {'→', 2048, 2048}, {'←', 2048, 2048},
+	{'↑', 1024, 1024}, {'↓', 1024, 1024}, {'▲', 2027, 2027}, {'▼', 2027, 2027},
+	{'≤', 1124, 1124}, {'≥', 1124, 1124}, {'•', 717, 717}, {'□', 1237, 1237},
+	{'€', 1139, 1139}, {'≠', 1196, 1124},
+}
+
+// Wrap breaks a text into lines no wider than width, at spaces where it can and
+// inside a word where that alone is wider. Line breaks in the text stay. It
+// gives at least one line.
+func Wrap(s string, size length.Length, isBold bool, width length.Length) []string {
+	var lines []string
+	for _, paragraph := range strings.Split(s, "\n") {
+		line := ""
+		for _, word := range strings.Fields(paragraph) {
+			next := word
+			if line != "" {
+				next = line + " " + word
+			}
+			if Width(next, size, isBold) <= width {
+				line = next
+				continue
+			}
+			if line != "" {
+				lines = append(lines, line)
+			}
+			var full []string
+			full, line = breakWord(word, size, isBold, width)
+			lines = append(lines, full...)
+		}
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// breakWord cuts a word into full lines and what is left for the next.
+func breakWord(word string, size length.Length, isBold bool, width length.Length) (full []string, rest string) {
+	for _, r := range word {
+		if rest != "" && Width(rest+string(r), size, isBold) > width {
+			full = append(full, rest)
+			rest = ""
+		}
+		rest += string(r)
+	}
+	return full, rest
+}
+
+// Shorten cuts a text to the width, with … at its end where it was cut.
+func Shorten(s string, size length.Length, isBold bool, width length.Length) string {
+	if Width(s, size, isBold) <= width {
+		return s
+	}
+	letters := []rune(s)
+	for n := len(letters) - 1; n > 0; n-- {
+		short := strings.TrimRight(string(letters[:n]), " ") + "…"
+		if Width(short, size, isBold) <= width {
+			return short
+		}
+	}
+	return ""
+}

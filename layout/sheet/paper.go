@@ -1,0 +1,116 @@
+package sheet
+
+import (
+	"strings"
+
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+func mm(v int64) length.Length { return length.MM(v) }
+
+// quarterInches gives a count of quarter inches.
+func quarterInches(v int64) length.Length { return length.Length(v) * length.Inch / 4 }
+
+// Papers are the sizes of paper known by name, portrait: the ISO 216 A series,
+// and the American sizes of ASME Y14.1 (Letter is its A, Tabloid its B).
+func Papers() []Paper {
+	return []Paper{
+		{"A4", mm(210), mm(297)},
+		{"A3", mm(297), mm(420)},
+		{"A2", mm(420), mm(594)},
+		{"A1", mm(594), mm(841)},
+		{"A0", mm(841), mm(1189)},
+		{"Letter", quarterInches(34), quarterInches(44)},
+		{"Legal", quarterInches(34), quarterInches(56)},
+		{"Tabloid", quarterInches(44), quarterInches(68)},
+	}
+}
+
+// The least and greatest edge of a sheet. Below the least no check bar of
+// 100 mm fits; PDF readers take no more than 14,400 pt, which is 5,080 mm.
+const (
+	leastEdge    = 140 * length.Millimetre
+	greatestEdge = 5000 * length.Millimetre
+)
+
+// ParsePaper reads the name of a paper (in any case), a size such as 210x297 or
+// 8.5x11 in, or a roll such as `roll 610`. Bare numbers are in u. The error is a
+// message for the user.
+func ParsePaper(s string, u length.Unit) (Paper, error) {
+	text := strings.ToLower(strings.TrimSpace(s))
+	for _, p := range Papers() {
+		if strings.ToLower(p.Name) == text {
+			return p, nil
+		}
+	}
+	if rest, ok := strings.CutPrefix(text, "roll"); ok {
+		width, err := length.Parse(strings.TrimSpace(rest), u)
+		if err != nil {
+			return Paper{}, message.New("“%v” is not a roll of paper: write the width behind the word, as in roll 610 mm", s)
+		}
+		return Paper{Name: "roll " + u.WithSymbol(width), Width: width}.checked(s)
+	}
+	across, up, ok := strings.Cut(strings.ReplaceAll(text, "×", "x"), "x")
+	if !ok {
+		return Paper{}, message.New("“%v” is not a paper: write %v, a size such as 210x297, or a roll such as roll 610", s, paperNames())
+	}
+	height, err := length.Parse(up, u)
+	if err != nil {
+		return Paper{}, message.New("the height of the paper “%v” can’t be read: %v", s, err)
+	}
+	width, err := length.Parse(withUnitOf(across, up), u)
+	if err != nil {
+		return Paper{}, message.New("the width of the paper “%v” can’t be read: %v", s, err)
+	}
+	return Paper{Name: u.Format(width) + " × " + u.WithSymbol(height), Width: width, Height: height}.checked(s)
+}
+
+// withUnitOf gives the first figure of 8.5x11 in the unit of the second.
+func withUnitOf(first, second string) string {
+	if strings.IndexFunc(first, isLetterOrMark) >= 0 {
+		return first
+	}
+	at := strings.IndexFunc(second, isLetterOrMark)
+	if at < 0 {
+		return first
+	}
+	return first + " " + second[at:]
+}
+
+func isLetterOrMark(r rune) bool { return r >= 'a' && r <= 'z' || r == '"' || r == '″' || r == '\'' }
+
+func paperNames() string {
+	var names []string
+	for _, p := range Papers() {
+		names = append(names, p.Name)
+	}
+	return strings.Join(names, ", ")
+}
+
+func (p Paper) checked(typed string) (Paper, error) {
+	edges := []length.Length{p.Width}
+	if !p.Roll() {
+		edges = append(edges, p.Height)
+	}
+	for _, e := range edges {
+		if e < leastEdge || e > greatestEdge {
+			return Paper{}, message.New("the paper “%v” can’t be used: each edge must be from %v to %v long", typed, leastEdge, greatestEdge)
+		}
+	}
+	return p, nil
+}
+
+// Roll tells that the paper has a width and any length.
+func (p Paper) Roll() bool { return p.Height == 0 }
+
+// Margins are what a printer leaves white: Side left and right, End at the top
+// and the bottom.
+type Margins struct{ Side, End length.Length }
+
+// DefaultMargins suit every printer measured so far: real ones leave up to
+// 6.4 mm at the sides and 12.7 mm at the top and bottom.
+var DefaultMargins = Margins{mm(10), mm(13)}
+
+// LeastMargin is the least margin that can be asked for.
+const LeastMargin = 4 * length.Millimetre
