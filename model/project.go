@@ -163,6 +163,7 @@ type Front struct {
 	Span     int           // how many bays it spans, to the right; 0 and 1: its own
 	Hardware string        // sheet name; empty: the bay's
 	Drawer   string
+	Runner   length.Length // runner length asked for; 0: the longest that fits
 	Drop     *length.Length
 	Cover    length.Length // the least cover asked for, 0 or more
 	Contents Contents

@@ -22,7 +22,34 @@ type Plan struct {
 	Project  *model.Project
 	Cabinets []Cabinet
 	Fronts   []Front
-	Extent   plane.Rect // of carcasses and plinths, run frame
+	Extent   plane.Rect // of carcasses and what stands beside, over and under them, run frame
+	Problems []Problem
+}
+
+// ProblemKind tells what could not be done as the project asks.
+type ProblemKind uint8
+
+// The problems that placing can meet.
+const (
+	LineUpUnknown ProblemKind = iota // the front to line up with is not there
+	LineUpCircle                     // two bays wait for each other
+	LineUpNoRoom                     // the line is where this front can't end; Amount is how far off
+	StackSum                         // heights don't add up; Amount is over (above zero) or under
+	BaySum                           // bay widths don't add up; Amount likewise
+	SpanNoPlace                      // a front that spans bays is not at the end of its stack, or there are not so many bays
+	SheetMissing                     // no hardware sheet of that name
+	DrawerUnknown                    // the sheet has no such drawer height
+	RunnerUnknown                    // the sheet has no runner of the length asked for
+)
+
+// Problem is something that could not be done as the project asks. The plan
+// does the nearest thing instead. Others are the places in the way.
+type Problem struct {
+	Kind   ProblemKind
+	Place  model.Place
+	Amount length.Length
+	Name   string
+	Others []model.Place
 }
 
 // Cabinet is a placed carcass, in the run frame.
@@ -33,10 +60,27 @@ type Cabinet struct {
 	Inside     plane.Rect // between its sides, bottom and top
 	Plinth     plane.Rect // empty where there is none
 	Partitions []plane.Rect
+	Beside     []Board       // end panels and fillers, worktop
 	Depth      length.Length // inside depth: front edge to the back board
 	Mount      model.Mount
 	Reveals    model.Reveals
 	Bays       []Bay
+}
+
+// BoardKind tells what a board beside, over or under a carcass is.
+type BoardKind uint8
+
+// The boards around a carcass.
+const (
+	EndPanelBoard BoardKind = iota
+	FillerBoard
+	WorktopBoard
+)
+
+// Board is a board beside or over a carcass, in the run frame.
+type Board struct {
+	Kind BoardKind
+	Rect plane.Rect
 }
 
 // Bay is a placed opening, in the run frame.
@@ -47,7 +91,7 @@ type Bay struct {
 	First   int        // index of its lowest front in Plan.Fronts
 	Count   int        // how many fronts it holds
 	Sheet   *model.HardwareSheet
-	Missing length.Length // what the fixed heights are over (above zero) or under the stack
+	Over    length.Length // what the heights are over (above zero) or under the stack
 }
 
 // Edges are four figures, one for each edge of a front.
@@ -68,7 +112,12 @@ type Front struct {
 	Overlay      Edges // past the opening (or past the middle line's carcass face), negative for inset
 	EdgeDistance Edges // Left and Right only: front edge to the line of connector holes
 	Fitted       bool
-	Bottommost   bool          // stands on the carcass bottom
+	Bottommost   bool       // stands on the carcass bottom
+	Topmost      bool       // ends at the carcass top
+	Opening      plane.Rect // clear opening that its drawer runs in, run frame
+	Sheet        *model.HardwareSheet
+	Stabilised   bool          // has the holes of a stabiliser
+	HandleHoles  []Hole        // through holes, drilled from the face
 	Drop         length.Length // runner's lower edge − front's bottom edge
 	Height       *model.DrawerHeight
 	Runner       Runner
@@ -85,6 +134,7 @@ type Runner struct {
 	Length length.Length
 	Load   float64 // kg, 0 where the sheet gives none
 	Screws []SideHole
+	OffRow length.Length // from the first screw hole up to the next hole row; 0: on a row, or rows do not matter
 }
 
 // SideHole is a hole in a carcass side's inside face: Back in the depth frame
@@ -119,6 +169,8 @@ type HoleKind uint8
 const (
 	ConnectorHole HoleKind = iota
 	RailHole
+	StabiliserHole
+	HandleHole
 )
 
 // Side names a side of a front as seen from the room.
