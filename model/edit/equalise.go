@@ -21,7 +21,10 @@ func (e Equalise) Apply(p *model.Project) (*model.Project, error) {
 	c := p.Clone()
 	for _, at := range e.At {
 		f := c.FrontAt(at)
-		f.Height, f.Share = 0, 1
+		if err := unlocked(f); err != nil {
+			return nil, err
+		}
+		f.Height, f.Share, f.LineUp = 0, 1, nil
 	}
 	return c, nil
 }

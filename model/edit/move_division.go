@@ -38,6 +38,12 @@ func (e MoveDivision) Apply(p *model.Project) (*model.Project, error) {
 		return nil, message.New("A front can't be lower than %v: the one below the division can be from %v to %v high.",
 			leastFront, leastFront, e.Lower+e.Upper-leastFront)
 	}
+	for _, f := range []*model.Front{lower, upper} {
+		if err := unlocked(f); err != nil {
+			return nil, err
+		}
+	}
+	lower.LineUp = nil
 	lowerShares, upperShares := lower.Height <= 0, upper.Height <= 0
 	other := false
 	for i, f := range c.BayAt(e.Below).Fronts {

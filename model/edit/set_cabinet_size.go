@@ -15,10 +15,13 @@ const (
 	Height
 	Depth
 	Plinth
+	Worktop
+	Channel
 )
 
-// SetCabinetSize sets the outside width, the carcass height, the depth or the
-// plinth height of a cabinet.
+// SetCabinetSize sets the outside width, the carcass height, the depth, the
+// plinth height, the worktop's thickness or the finger-pull channel's height of
+// a cabinet. The last three can be 0 for none.
 type SetCabinetSize struct {
 	At    model.Place
 	Which CabinetSize
@@ -34,6 +37,10 @@ func (e SetCabinetSize) Label() message.Message {
 		return message.New("Cabinet depth %v", e.Size)
 	case Plinth:
 		return message.New("Plinth %v", e.Size)
+	case Worktop:
+		return message.New("Worktop %v", e.Size)
+	case Channel:
+		return message.New("Finger-pull channel %v", e.Size)
 	default:
 		return message.New("Cabinet width %v", e.Size)
 	}
@@ -46,7 +53,7 @@ func (e SetCabinetSize) Apply(p *model.Project) (*model.Project, error) {
 		return nil, err
 	}
 	least := leastBox
-	if e.Which == Plinth {
+	if e.Which >= Plinth {
 		least = 0
 	}
 	if err := within(e.Size, least, greatestBox); err != nil {
@@ -59,6 +66,10 @@ func (e SetCabinetSize) Apply(p *model.Project) (*model.Project, error) {
 		cab.Depth = e.Size
 	case Plinth:
 		cab.Plinth = e.Size
+	case Worktop:
+		cab.Worktop = e.Size
+	case Channel:
+		cab.Channel = e.Size
 	default:
 		cab.Width = e.Size
 	}

@@ -7,7 +7,8 @@ import (
 )
 
 // SetHeight fixes the height of the front at a place. The height lies between
-// 10 mm and 20 m; whether the stack has room for it is for the check to say.
+// 10 mm and 20 m; whether the stack has room for it is for the check to say. A front that lined up with another
+// does so no longer.
 type SetHeight struct {
 	At     model.Place
 	Height length.Length
@@ -27,6 +28,9 @@ func (e SetHeight) Apply(p *model.Project) (*model.Project, error) {
 	if err := within(e.Height, leastFront, greatestBox); err != nil {
 		return nil, err
 	}
-	f.Height = e.Height
+	if err := unlocked(f); err != nil {
+		return nil, err
+	}
+	f.Height, f.LineUp = e.Height, nil
 	return c, nil
 }

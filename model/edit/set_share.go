@@ -24,6 +24,9 @@ func (e SetShare) Apply(p *model.Project) (*model.Project, error) {
 	if !(e.Share > 0 && e.Share <= 1000) {
 		return nil, message.New("A share is a number above 0, at most 1000: a front with 2 becomes twice as high as one with 1.")
 	}
-	f.Height, f.Share = 0, e.Share
+	if err := unlocked(f); err != nil {
+		return nil, err
+	}
+	f.Height, f.Share, f.LineUp = 0, e.Share, nil
 	return c, nil
 }

@@ -30,6 +30,9 @@ func (e SplitFront) Apply(p *model.Project) (*model.Project, error) {
 	if e.Lower < leastFront || e.Upper < leastFront {
 		return nil, message.New("A front can't be lower than %v. Draw the division further from the front's edges.", leastFront)
 	}
+	if err := unlocked(f); err != nil {
+		return nil, err
+	}
 	b := c.BayAt(e.At)
 	if len(b.Fronts) >= mostFronts {
 		return nil, message.New("A stack holds at most %v fronts.", mostFronts)
@@ -46,7 +49,7 @@ func (e SplitFront) Apply(p *model.Project) (*model.Project, error) {
 	if upper.Kind == model.DrawerFront {
 		upper.Drawer, upper.Drop = model.DrawerAuto, nil
 	}
-	f.Height = e.Lower
+	f.Height, f.LineUp = e.Lower, nil
 	if f.Kind == model.DrawerFront {
 		f.Drawer = model.DrawerAuto
 	}

@@ -48,3 +48,11 @@ func within(v, least, greatest length.Length) error {
 	}
 	return nil
 }
+
+// unlocked refuses to change the height of a locked front.
+func unlocked(f *model.Front) error {
+	if f.Locked {
+		return message.New("The front is locked. Unlock it first, or change a neighbour's height.")
+	}
+	return nil
+}

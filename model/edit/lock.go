@@ -1,0 +1,42 @@
+package edit
+
+import (
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Lock locks fronts at the heights they have in the plan, or unlocks them.
+// Heights has one for each place; it is not needed to unlock.
+type Lock struct {
+	At      []model.Place
+	Heights []length.Length
+	Locked  bool
+}
+
+// Label names the change.
+func (e Lock) Label() message.Message {
+	if e.Locked {
+		return message.New("Lock height")
+	}
+	return message.New("Unlock height")
+}
+
+// Apply makes the change.
+func (e Lock) Apply(p *model.Project) (*model.Project, error) {
+	c := p.Clone()
+	for i, at := range e.At {
+		f := c.FrontAt(at)
+		if f == nil {
+			return nil, message.New("There is no front at this place any more. Select one in the drawing.")
+		}
+		f.Locked = e.Locked
+		if e.Locked && i < len(e.Heights) {
+			if err := within(e.Heights[i], leastFront, greatestBox); err != nil {
+				return nil, err
+			}
+			f.Height, f.LineUp = e.Heights[i], nil
+		}
+	}
+	return c, nil
+}
