@@ -1,6 +1,98 @@
 package plan
 
-import "frontlay/model"
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
 
-// Make works out the plan of a project.
-func Make(p *model.Project) *Plan { return &Plan{Project: p} }
+// Make works out the plan of a project. It never fails: what can't be done as
+// asked is listed in Problems, and the nearest thing is done instead.
+func Make(p *model.Project) *Plan {
+	m := &maker{p: p, plan: &Plan{Project: p}}
+	m.placeCabinets()
+	m.solveStacks()
+	m.placeFronts()
+	m.setExtent()
+	return m.plan
+}
+
+// maker holds what is known while a plan is made.
+type maker struct {
+	p      *model.Project
+	plan   *Plan
+	stacks [][]stack // by cabinet and bay
+	names  map[nameKey][]model.Place
+}
+
+func (m *maker) problem(p Problem) { m.plan.Problems = append(m.plan.Problems, p) }
+
+func (m *maker) setExtent() {
+	var r plane.Rect
+	for i := range m.plan.Cabinets {
+		c := &m.plan.Cabinets[i]
+		box := c.Outline
+		if !c.Plinth.Empty() {
+			box = box.Union(c.Plinth)
+		}
+		for _, b := range c.Beside {
+			box = box.Union(b.Rect)
+		}
+		if i == 0 {
+			r = box
+		} else {
+			r = r.Union(box)
+		}
+	}
+	r.Min.Y = min(r.Min.Y, 0)
+	m.plan.Extent = r
+}
+
+// placeCabinets puts the cabinets side by side on the floor line, with what
+// stands beside, over and under them, and their bays.
+func (m *maker) placeCabinets() {
+	x := length.Length(0)
+	m.plan.Cabinets = make([]Cabinet, len(m.p.Cabinets))
+	for i := range m.p.Cabinets {
+		c := &m.p.Cabinets[i]
+		pc := &m.plan.Cabinets[i]
+		x += m.placeBeside(pc, c, c.Left, x, true)
+		t := m.p.Boards.Carcass.Thickness
+		pc.Place = model.Place{Cabinet: i, Bay: -1, Front: -1}
+		pc.Name = c.Name
+		pc.Mount = c.Mount
+		pc.Reveals = m.p.RevealsOf(c)
+		pc.Outline = plane.R(x, c.Plinth, x+c.Width, c.Plinth+c.Height)
+		pc.Inside = pc.Outline.Grow(-t)
+		pc.Depth = c.Depth - m.p.Boards.Back.Thickness
+		if c.Plinth > 0 {
+			pc.Plinth = plane.R(x, 0, x+c.Width, c.Plinth)
+		}
+		if c.Worktop > 0 {
+			top := pc.Outline.Max.Y
+			pc.Beside = append(pc.Beside, Board{WorktopBoard, plane.R(x, top, x+c.Width, top+c.Worktop)})
+		}
+		x += c.Width
+		x += m.placeBeside(pc, c, c.Right, x, false)
+		m.placeBays(pc, c)
+	}
+}
+
+// placeBeside adds the end panel and filler of one side, from x to the right,
+// and gives their width together. The filler is the outer one of the two.
+func (m *maker) placeBeside(pc *Cabinet, c *model.Cabinet, b model.Beside, x length.Length, left bool) length.Length {
+	add := func(kind BoardKind, w length.Length) {
+		if w > 0 {
+			pc.Beside = append(pc.Beside, Board{kind, plane.R(x, 0, x+w, c.Plinth+c.Height)})
+			x += w
+		}
+	}
+	if left {
+		add(FillerBoard, b.Filler)
+		add(EndPanelBoard, b.EndPanel)
+	} else {
+		add(EndPanelBoard, b.EndPanel)
+		add(FillerBoard, b.Filler)
+	}
+	return b.Filler + b.EndPanel
+}

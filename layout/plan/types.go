@@ -135,6 +135,7 @@ type Runner struct {
 	Load   float64 // kg, 0 where the sheet gives none
 	Screws []SideHole
 	OffRow length.Length // from the first screw hole up to the next hole row; 0: on a row, or rows do not matter
+	source *model.RunnerLength
 }
 
 // SideHole is a hole in a carcass side's inside face: Back in the depth frame
@@ -153,11 +154,23 @@ type Drawer struct {
 	Side      length.Length // y of the top of drawer sides
 	Back      length.Length // y of the top of the drawer back
 	Rail      length.Length // y of the top of the rails; 0 where there are none
-	RoomAbove length.Length // from Body's top to the next thing above
+	RoomAbove length.Length // from Body's top to Limit
+	Limit     length.Length // the lower edge of the next thing above, run frame
+	Above     AboveKind     // what that is
 	Cover     Edges         // Bottom, Left and Right: how far the front reaches past the drawer bottom
 	BottomCut Size
 	BackCut   Size
 }
+
+// AboveKind tells what is above a drawer.
+type AboveKind uint8
+
+// What can be above a drawer.
+const (
+	CarcassAbove AboveKind = iota
+	DrawerAbove
+	ShelfAbove
+)
 
 // Size is a panel's width and length (or height).
 type Size struct{ Width, Length length.Length }

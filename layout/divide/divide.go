@@ -1,0 +1,162 @@
+// Package divide shares out a stack's height among its fronts, exactly.
+package divide
+
+import (
+	"math"
+
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// Part is one member of a stack, bottom to top. Fixed above zero is its height;
+// otherwise it takes Share of what is left. Least and Greatest bound a computed
+// height; 0 is no bound.
+type Part struct {
+	Fixed    length.Length
+	Share    float64
+	Least    length.Length
+	Greatest length.Length
+}
+
+// Result is a division. Heights are bottom to top, each above zero. Over is the
+// sum of heights less the room there was: zero where the division came out
+// exactly, above zero where the parts need more than there is. Short and Tall
+// list the parts whose Least or Greatest stands in the way of an exact sum.
+type Result struct {
+	Heights []length.Length
+	Over    length.Length
+	Short   []int // parts that would have to go below their Least
+	Tall    []int // parts that would have to go above their Greatest
+}
+
+// Stack divides room (gaps already taken off) among parts by a rule. Computed
+// heights are whole multiples of the rounding step; the odd rest goes to the
+// computed part at the end that the rounding names. Where there is a computed
+// part that its bounds let take it, the sum is exactly room.
+func Stack(room length.Length, parts []Part, by model.Division, round model.Rounding) Result {
+	step := round.Step
+	if step <= 0 {
+		step = length.Millimetre
+	}
+	res := Result{Heights: make([]length.Length, len(parts))}
+	var open []int
+	left := room
+	for i, p := range parts {
+		if p.Fixed > 0 {
+			res.Heights[i] = p.Fixed
+			left -= p.Fixed
+		} else {
+			open = append(open, i)
+		}
+	}
+	if len(open) > 0 {
+		s := newSharing(parts, open, by)
+		ideal := s.ideal(float64(left), float64(step))
+		s.round(left, ideal, step, round.Rest, res.Heights)
+	}
+	sum := length.Length(0)
+	for _, h := range res.Heights {
+		sum += h
+	}
+	res.Over = sum - room
+	for _, i := range open {
+		if res.Over > 0 && parts[i].Least > 0 && res.Heights[i] <= parts[i].Least {
+			res.Short = append(res.Short, i)
+		}
+		if res.Over < 0 && parts[i].Greatest > 0 && res.Heights[i] >= parts[i].Greatest {
+			res.Tall = append(res.Tall, i)
+		}
+	}
+	return res
+}
+
+// sharing holds the computed parts of a stack: each is offset + λ·weight high,
+// with one λ for all that no bound holds.
+type sharing struct {
+	parts          []Part
+	open           []int
+	offset, weight []float64
+}
+
+func newSharing(parts []Part, open []int, by model.Division) *sharing {
+	n := len(open)
+	s := &sharing{parts, open, make([]float64, n), make([]float64, n)}
+	factor := 1.0
+	for k := n - 1; k >= 0; k-- { // from the top, as the rules grow downwards
+		s.weight[k] = 1
+		switch by.Rule {
+		case model.DivideStep:
+			s.offset[k] = float64(by.Step) * float64(n-1-k)
+		case model.DivideRatio:
+			s.weight[k] = factor
+			if by.Ratio > 0 && !math.IsInf(by.Ratio, 0) {
+				factor = min(factor*by.Ratio, 1e100)
+			}
+		case model.DivideShares:
+			if sh := parts[open[k]].Share; sh > 0 && !math.IsInf(sh, 0) {
+				s.weight[k] = sh
+			}
+		}
+	}
+	return s
+}
+
+// ideal gives the heights in nanometres before rounding. Bounds are met by
+// freezing, round after round, the parts on the side that is violated most, so
+// that what they don't take goes to the others.
+func (s *sharing) ideal(left, step float64) []float64 {
+	h := make([]float64, len(s.open))
+	frozen := make([]bool, len(s.open))
+	for {
+		room, weight := left, 0.0
+		for k := range h {
+			if frozen[k] {
+				room -= h[k]
+			} else {
+				room -= s.offset[k]
+				weight += s.weight[k]
+			}
+		}
+		if weight == 0 {
+			return h
+		}
+		under, over := 0.0, 0.0
+		for k := range h {
+			if frozen[k] {
+				continue
+			}
+			h[k] = s.offset[k] + room*(s.weight[k]/weight)
+			lo, hi := s.bounds(k, step)
+			under += max(0, lo-h[k])
+			over += max(0, h[k]-hi)
+		}
+		if under == 0 && over == 0 {
+			return h
+		}
+		for k := range h {
+			if frozen[k] {
+				continue
+			}
+			lo, hi := s.bounds(k, step)
+			if under >= over && h[k] < lo {
+				h[k], frozen[k] = lo, true
+			} else if over > under && h[k] > hi {
+				h[k], frozen[k] = hi, true
+			}
+		}
+	}
+}
+
+// bounds of an open part: never below one rounding step, so that no front
+// vanishes however little room there is.
+func (s *sharing) bounds(k int, step float64) (lo, hi float64) {
+	p := s.parts[s.open[k]]
+	lo, hi = step, math.Inf(1)
+	if p.Least > 0 {
+		lo = max(lo, float64(p.Least))
+	}
+	if p.Greatest > 0 {
+		hi = max(lo, float64(p.Greatest))
+	}
+	return lo, hi
+}

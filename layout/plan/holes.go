@@ -1,0 +1,113 @@
+package plan
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// drill works out every hole of a front, in the Face frame. Hole height from the
+// front's bottom edge = height above the runner's lower edge + drop; distance
+// from the side edge = connector inset + side overlay, each side on its own.
+func (m *maker) drill(f *Front) {
+	if h := m.p.FrontAt(f.Place).Handle; h != nil && f.Kind != model.OpenNiche {
+		f.HandleHoles = handleHoles(f, h)
+	}
+	if !f.Fitted {
+		return
+	}
+	c := &f.Sheet.Connector
+	f.EdgeDistance = Edges{Left: c.Inset + f.Overlay.Left, Right: c.Inset + f.Overlay.Right}
+	both := func(kind HoleKind, up length.Length) {
+		f.addHole(Hole{Side: Left, Kind: kind, AboveRunner: up, Diameter: c.Diameter, Depth: c.Depth}, c.Inset)
+		f.addHole(Hole{Side: Right, Kind: kind, AboveRunner: up, Diameter: c.Diameter, Depth: c.Depth}, c.Inset)
+	}
+	for _, up := range f.Height.Holes {
+		both(ConnectorHole, up)
+	}
+	for _, up := range f.Height.RailHoles {
+		both(RailHole, up)
+	}
+	for _, p := range f.Height.More {
+		f.addPattern(p)
+	}
+	f.addStabiliser()
+}
+
+// addHole puts a hole on its side's line, inset from the carcass's inside face.
+func (f *Front) addHole(h Hole, inset length.Length) {
+	x := inset + f.Overlay.Left
+	if h.Side == Right {
+		x = f.Face.Width() - inset - f.Overlay.Right
+	}
+	h.At = plane.Point{X: x, Y: h.AboveRunner + f.Drop}
+	f.Holes = append(f.Holes, h)
+}
+
+// addPattern adds a further hole where the front is as high and wide as it asks.
+func (f *Front) addPattern(p model.HolePattern) {
+	if f.Face.Height() < p.FromHeight || f.Face.Width() < p.FromWidth {
+		return
+	}
+	c := &f.Sheet.Connector
+	h := Hole{Kind: ConnectorHole, AboveRunner: p.Up, Diameter: or(p.Diameter, c.Diameter), Depth: or(p.Depth, c.Depth)}
+	inset := or(p.Inset, c.Inset)
+	if p.Sides != model.RightOnly {
+		h.Side = Left
+		f.addHole(h, inset)
+	}
+	if p.Sides != model.LeftOnly {
+		h.Side = Right
+		f.addHole(h, inset)
+	}
+}
+
+// addStabiliser adds a stabiliser's holes to a wide front.
+func (f *Front) addStabiliser() {
+	s := &f.Sheet.Stabiliser
+	if s.FromWidth <= 0 || f.Face.Width() < s.FromWidth || len(s.Holes) == 0 {
+		return
+	}
+	f.Stabilised = true
+	c := &f.Sheet.Connector
+	// The stabiliser stands midway between the runners, which is not the
+	// middle of a front that overlays its sides differently.
+	middle := (f.Overlay.Left + f.Face.Width() - f.Overlay.Right) / 2
+	for _, h := range s.Holes {
+		side := Left
+		if h.Across > 0 {
+			side = Right
+		}
+		f.Holes = append(f.Holes, Hole{
+			At:          plane.Point{X: middle + h.Across, Y: h.Up + f.Drop},
+			Side:        side,
+			Kind:        StabiliserHole,
+			AboveRunner: h.Up,
+			Diameter:    or(h.Diameter, c.Diameter),
+			Depth:       or(h.Depth, c.Depth),
+		})
+	}
+}
+
+func or(a, b length.Length) length.Length {
+	if a > 0 {
+		return a
+	}
+	return b
+}
+
+// handleHoles places a handle's one or two holes, Face frame. They go through
+// the front, so their depth is its thickness.
+func handleHoles(f *Front, h *model.Handle) []Hole {
+	x := or(h.FromLeft, f.Face.Width()/2)
+	y := f.Face.Height() - or(h.FromTop, f.Face.Height()/2)
+	hole := Hole{Kind: HandleHole, Diameter: h.Diameter, Depth: f.Thickness, At: plane.Point{X: x, Y: y}}
+	if h.Spacing <= 0 {
+		return []Hole{hole}
+	}
+	left, right := hole, hole
+	left.At.X = x - h.Spacing/2
+	right.At.X = left.At.X + h.Spacing
+	right.Side = Right
+	return []Hole{left, right}
+}

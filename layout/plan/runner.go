@@ -1,0 +1,96 @@
+package plan
+
+import (
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// placeRunner works out the height of a drawer's runner, its drop and its
+// length. The bottom drawer's runner stands the sheet's least height above the
+// carcass bottom, so its drop is its bottom overlay plus that; an upper drawer's
+// front is level with its runner's lower edge unless a drop is asked for. On
+// hole rows the runner moves up to the next row.
+func (m *maker) placeRunner(f *Front) {
+	if f.Kind != model.DrawerFront || f.Sheet == nil {
+		return
+	}
+	src := m.p.FrontAt(f.Place)
+	f.Runner.Lower = m.lowestRunner(f, src)
+	m.chooseRunner(f, src)
+	if src.Drop == nil && m.p.HoleRows.Mode != model.RowsFree {
+		f.Runner.Lower += m.toNextRow(f, f.Runner.Lower)
+	}
+	f.Drop = f.Runner.Lower - f.Face.Min.Y
+	m.placeScrews(f)
+}
+
+// lowestRunner is where the runner's lower edge lies before hole rows count:
+// the height asked for, or the least that the carcass and the cover allow.
+func (m *maker) lowestRunner(f *Front, src *model.Front) length.Length {
+	if src.Drop != nil {
+		return f.Face.Min.Y + *src.Drop
+	}
+	if f.Bottommost {
+		return max(f.Opening.Min.Y+f.Sheet.Runner.LeastHeight, f.Face.Min.Y+src.Cover-f.Sheet.Bottom.Underside)
+	}
+	return f.Face.Min.Y + max(0, src.Cover-f.Sheet.Bottom.Underside)
+}
+
+// chooseRunner takes the length asked for, or the longest that fits the inside
+// depth; the front's thickness pushes an inset drawer back.
+func (m *maker) chooseRunner(f *Front, src *model.Front) {
+	r := &f.Sheet.Runner
+	f.Runner.Start = r.Setback
+	if f.Inset {
+		f.Runner.Start += f.Thickness
+	}
+	room := m.plan.Cabinets[f.Place.Cabinet].Depth - f.Runner.Start - r.ClearanceBehind
+	var best *model.RunnerLength
+	for k := range r.Lengths {
+		l := &r.Lengths[k]
+		if src.Runner > 0 {
+			if l.Length == src.Runner {
+				best = l
+			}
+		} else if l.Length <= room && (best == nil || l.Length > best.Length) {
+			best = l
+		}
+	}
+	if best == nil {
+		if src.Runner > 0 {
+			m.problem(Problem{Kind: RunnerUnknown, Place: f.Place, Amount: src.Runner})
+		}
+		return
+	}
+	f.Runner.Length = best.Length
+	f.Runner.Load = best.Load
+	f.Runner.source = best
+}
+
+// toNextRow is how far a runner at y has to go up until its first screw hole is
+// on a hole row; 0 where the runner has no screws.
+func (m *maker) toNextRow(f *Front, y length.Length) length.Length {
+	if f.Runner.source == nil || len(f.Runner.source.Screws) == 0 {
+		return 0
+	}
+	rows := m.p.HoleRows.Filled()
+	datum := m.plan.Cabinets[f.Place.Cabinet].Outline.Min.Y + rows.Datum
+	h := y + f.Runner.source.Screws[0].Up - datum
+	return h.CeilTo(rows.Pitch) - h
+}
+
+func (m *maker) placeScrews(f *Front) {
+	if f.Runner.source == nil {
+		return
+	}
+	push := length.Length(0)
+	if f.Inset {
+		push = f.Thickness
+	}
+	for _, s := range f.Runner.source.Screws {
+		f.Runner.Screws = append(f.Runner.Screws, SideHole{s.Back + push, f.Runner.Lower + s.Up, s.Diameter, s.Depth})
+	}
+	if m.p.HoleRows.Mode != model.RowsFree {
+		f.Runner.OffRow = m.toNextRow(f, f.Runner.Lower)
+	}
+}

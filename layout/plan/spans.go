@@ -1,0 +1,85 @@
+package plan
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+)
+
+// spanOf is how many bays the front at a place really spans: 1 where it does not
+// stand in an unbroken run of spanning fronts from an end of its stack, or where
+// there are not so many bays.
+func (m *maker) spanOf(at model.Place) int {
+	c := &m.p.Cabinets[at.Cabinet]
+	fronts := c.Bays[at.Bay].Fronts
+	n := fronts[at.Front].Span
+	if n <= 1 || at.Bay+n > len(c.Bays) || len(fronts) == 1 {
+		return 1
+	}
+	if at.Front < lowRun(fronts, n) || at.Front >= len(fronts)-highRun(fronts, n) {
+		return n
+	}
+	return 1
+}
+
+// lowRun counts the fronts from the bottom of a stack that span n bays.
+func lowRun(fronts []model.Front, n int) int {
+	k := 0
+	for k < len(fronts) && fronts[k].Span == n {
+		k++
+	}
+	return k
+}
+
+// highRun counts them from the top.
+func highRun(fronts []model.Front, n int) int {
+	k := 0
+	for k < len(fronts) && fronts[len(fronts)-1-k].Span == n {
+		k++
+	}
+	return k
+}
+
+// leaveSpans takes what spanning fronts of bays to the left cover off a stack.
+func (m *maker) leaveSpans(i, j int, s *stack) {
+	c := &m.p.Cabinets[i]
+	gap := m.plan.Cabinets[i].Reveals.Gap
+	for b := 0; b < j; b++ {
+		fronts := c.Bays[b].Fronts
+		for k := range fronts {
+			at := model.Place{Cabinet: i, Bay: b, Front: k}
+			n := m.spanOf(at)
+			if b+n <= j || !m.solveStack(i, b) {
+				continue
+			}
+			of := &m.stacks[i][b]
+			if k < lowRun(fronts, n) {
+				s.low = max(s.low, of.top[k]+gap)
+			} else {
+				s.high = min(s.high, of.bottom[k]-gap)
+			}
+		}
+	}
+}
+
+// spanRight is the right edge of a front and of the opening its drawer runs in.
+func (m *maker) spanRight(at model.Place) (face plane.Rect, opening plane.Rect) {
+	bays := m.plan.Cabinets[at.Cabinet].Bays
+	last := at.Bay + m.spanOf(at) - 1
+	return bays[at.Bay].Stack.Union(bays[last].Stack), bays[at.Bay].Opening.Union(bays[last].Opening)
+}
+
+// trimPartitions ends partitions where spanning fronts pass them.
+func (m *maker) trimPartitions(i int) {
+	pc := &m.plan.Cabinets[i]
+	for j := range pc.Partitions {
+		s := &m.stacks[i][j+1]
+		area := pc.Bays[j+1].Stack
+		p := &pc.Partitions[j]
+		if s.low > area.Min.Y {
+			p.Min.Y = s.low
+		}
+		if s.high < area.Max.Y {
+			p.Max.Y = s.high
+		}
+	}
+}

@@ -1,0 +1,110 @@
+package plan
+
+import (
+	"frontlay/layout/divide"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// stack is the division of one bay while the plan is made: the y of each
+// front's bottom and top edge in the run frame.
+type stack struct {
+	state       progress
+	bottom, top []length.Length
+	over        length.Length
+	// What a spanning front of a bay to the left leaves of this one.
+	low, high length.Length
+}
+
+type progress uint8
+
+const (
+	untouched progress = iota
+	working
+	done
+)
+
+// solveStacks divides every bay, those first that others wait for.
+func (m *maker) solveStacks() {
+	m.stacks = make([][]stack, len(m.p.Cabinets))
+	for i := range m.p.Cabinets {
+		m.stacks[i] = make([]stack, len(m.p.Cabinets[i].Bays))
+	}
+	for i := range m.stacks {
+		for j := range m.stacks[i] {
+			m.solveStack(i, j)
+		}
+	}
+}
+
+// solveStack divides one bay. It tells false where the bay is being divided
+// already, that is, where bays wait for each other in a circle.
+func (m *maker) solveStack(i, j int) bool {
+	s := &m.stacks[i][j]
+	if s.state != untouched {
+		return s.state == done
+	}
+	s.state = working
+	bay := &m.p.Cabinets[i].Bays[j]
+	area := m.plan.Cabinets[i].Bays[j].Stack
+	s.low, s.high = area.Min.Y, area.Max.Y
+	m.leaveSpans(i, j, s)
+	s.bottom = make([]length.Length, len(bay.Fronts))
+	s.top = make([]length.Length, len(bay.Fronts))
+	m.divideStack(i, j, s, m.pins(i, j, s))
+	m.moveToRows(i, j, s)
+	if s.over != 0 {
+		m.problem(Problem{Kind: StackSum, Place: model.Place{Cabinet: i, Bay: j, Front: -1}, Amount: s.over, Others: m.inTheWay(i, j)})
+	}
+	s.state = done
+	return true
+}
+
+// pin holds the top edge of a front of a stack at a height, run frame.
+type pin struct {
+	front int
+	at    length.Length
+}
+
+// divideStack divides the stretches between pins, each on its own.
+func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
+	bay := &m.p.Cabinets[i].Bays[j]
+	gap := m.plan.Cabinets[i].Reveals.Gap
+	first, y := 0, s.low
+	for _, p := range append(pins, pin{len(bay.Fronts) - 1, s.high}) {
+		if p.front < first {
+			continue
+		}
+		fronts := bay.Fronts[first : p.front+1]
+		room := p.at - y - gap*length.Length(len(fronts)-1)
+		got := divide.Stack(room, partsOf(fronts), bay.Division, m.p.Rounding)
+		s.over += got.Over
+		for k, h := range got.Heights {
+			s.bottom[first+k], s.top[first+k] = y, y+h
+			y += h + gap
+		}
+		first = p.front + 1
+	}
+}
+
+func partsOf(fronts []model.Front) []divide.Part {
+	parts := make([]divide.Part, len(fronts))
+	for k := range fronts {
+		f := &fronts[k]
+		parts[k] = divide.Part{Fixed: f.Height, Share: f.Share, Least: f.Least, Greatest: f.Greatest}
+	}
+	return parts
+}
+
+// inTheWay lists the fronts whose height is fixed, locked or bounded: those
+// that keep a stack from adding up.
+func (m *maker) inTheWay(i, j int) []model.Place {
+	var at []model.Place
+	for k := range m.p.Cabinets[i].Bays[j].Fronts {
+		f := &m.p.Cabinets[i].Bays[j].Fronts[k]
+		if f.Height > 0 || f.Least > 0 || f.Greatest > 0 || f.LineUp != nil {
+			at = append(at, model.Place{Cabinet: i, Bay: j, Front: k})
+		}
+	}
+	return at
+}
