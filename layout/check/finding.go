@@ -46,5 +46,6 @@ type Finding struct {
 	Where    message.Message // cabinet, bay, front, in words
 	Change   message.Message // what to change
 	Area     plane.Rect
-	Fixes    []edit.Edit // changes the program can make, the best first
+	Mark     message.Message // a few words to write at Area
+	Fixes    []edit.Edit     // changes the program can make, the best first
 }

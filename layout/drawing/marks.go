@@ -42,6 +42,7 @@ const (
 	Frame                        // page frame, title block, table rule
 	Cut                          // where to cut or fold paper
 	Grid                         // background grid
+	Grip                         // nothing to see: a place that can be taken hold of
 )
 
 // SubjectKind names the kind of thing that a mark stands for.

@@ -1,0 +1,64 @@
+package drawing
+
+import (
+	"fmt"
+	"strings"
+
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+var meaningNames = [...]string{
+	"carcass", "face", "niche", "panel", "hidden", "drawer", "bottom", "runner",
+	"hole", "cross", "centre", "dimension", "label", "cover", "shortfall",
+	"finding", "register", "check-bar", "frame", "cut", "grid", "grip",
+}
+
+// String is the meaning's name, as dumps and file layers write it.
+func (m Meaning) String() string {
+	if int(m) < len(meaningNames) {
+		return meaningNames[m]
+	}
+	return "unknown"
+}
+
+// Dump writes a drawing as text, one mark a line, lengths in millimetres: for
+// tests to compare and people to read.
+func (d *Drawing) Dump() string {
+	var b strings.Builder
+	var say message.Language
+	fmt.Fprintf(&b, "drawing %q\n", say.Say(d.Title))
+	mm := length.UnitMM.Format
+	for _, m := range d.Marks {
+		t := m.tag()
+		fmt.Fprintf(&b, "%s ", t.Meaning)
+		switch v := m.(type) {
+		case *Line:
+			fmt.Fprintf(&b, "line %s,%s %s,%s", mm(v.From.X), mm(v.From.Y), mm(v.To.X), mm(v.To.Y))
+			b.WriteString(flag(v.Dashed, " dashed"))
+		case *Rectangle:
+			fmt.Fprintf(&b, "rectangle %s,%s %s,%s", mm(v.Rect.Min.X), mm(v.Rect.Min.Y), mm(v.Rect.Max.X), mm(v.Rect.Max.Y))
+			b.WriteString(flag(v.Filled, " filled") + flag(v.Dashed, " dashed"))
+		case *Circle:
+			fmt.Fprintf(&b, "circle %s,%s radius %s", mm(v.Centre.X), mm(v.Centre.Y), mm(v.Radius))
+		case *Text:
+			fmt.Fprintf(&b, "text %s,%s %q", mm(v.At.X), mm(v.At.Y), say.Say(v.Say))
+		case *Dimension:
+			fmt.Fprintf(&b, "dimension %s,%s %s,%s at %s level %d %s%s", mm(v.From.X), mm(v.From.Y), mm(v.To.X), mm(v.To.Y), mm(v.Line), v.Level, v.Prefix, mm(v.Value))
+		case *Hatch:
+			fmt.Fprintf(&b, "hatch %s,%s %s,%s", mm(v.Rect.Min.X), mm(v.Rect.Min.Y), mm(v.Rect.Max.X), mm(v.Rect.Max.Y))
+		}
+		if t.Of.Kind != Nothing {
+			fmt.Fprintf(&b, " of %d at %d/%d/%d", t.Of.Kind, t.Of.Place.Cabinet, t.Of.Place.Bay, t.Of.Place.Front)
+		}
+		b.WriteByte('\n')
+	}
+	return b.String()
+}
+
+func flag(on bool, s string) string {
+	if on {
+		return s
+	}
+	return ""
+}

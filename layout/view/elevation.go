@@ -1,0 +1,218 @@
+// Package view turns a plan into drawings: the elevation of the run, sections,
+// the rear face of a front, the inside face of a carcass side.
+package view
+
+import (
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Letter heights on paper (ISO 3098 series, from memory).
+const (
+	smallLetters  = 2500 * length.Micrometre
+	normalLetters = 3500 * length.Micrometre
+)
+
+// ElevationOptions choose what an elevation shows.
+type ElevationOptions struct {
+	SeeThrough bool            // drawers, runners, holes and covers behind the fronts
+	Findings   []check.Finding // marked where they are
+}
+
+// Elevation draws the run from the room, in the run frame.
+func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
+	d := &drawing.Drawing{Title: message.New("Front elevation")}
+	for i := range p.Cabinets {
+		addCarcass(d, p, i, o.SeeThrough)
+	}
+	for i := range p.Fronts {
+		addFront(d, &p.Fronts[i], o.SeeThrough)
+	}
+	if o.SeeThrough {
+		for i := range p.Fronts {
+			addBehind(d, &p.Fronts[i])
+		}
+	}
+	for i := range p.Cabinets {
+		addGrips(d, p, i)
+	}
+	for i := range o.Findings {
+		addFinding(d, &o.Findings[i])
+	}
+	addRunDimensions(d, p)
+	return d
+}
+
+func of(kind drawing.SubjectKind, at model.Place) drawing.Subject {
+	return drawing.Subject{Kind: kind, Place: at}
+}
+
+func rect(m drawing.Meaning, s drawing.Subject, r plane.Rect) *drawing.Rectangle {
+	return &drawing.Rectangle{Tag: drawing.Tag{Meaning: m, Of: s}, Rect: r}
+}
+
+// addCarcass draws a carcass, its plinth and what stands beside it. Edges that
+// overlay fronts hide are dashed in see-through views and left out in others.
+func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
+	c := &p.Cabinets[i]
+	s := of(drawing.CabinetThing, c.Place)
+	for _, b := range c.Beside {
+		r := rect(drawing.Carcass, drawing.Subject{}, b.Rect)
+		r.Filled = true
+		d.Add(r)
+	}
+	if !c.Plinth.Empty() {
+		r := rect(drawing.Carcass, s, c.Plinth)
+		r.Filled = true
+		d.Add(r)
+	}
+	body := rect(drawing.Carcass, s, c.Outline)
+	body.Filled = true
+	d.Add(body)
+	for j := range c.Bays {
+		b := &c.Bays[j]
+		open := rect(drawing.Hidden, of(drawing.BayThing, b.Place), b.Opening)
+		if c.Mount == model.Inset {
+			open.Meaning = drawing.Carcass
+		}
+		open.Dashed = c.Mount == model.Overlay
+		if through || c.Mount == model.Inset || b.Count == 0 {
+			d.Add(open)
+		}
+	}
+}
+
+func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
+	m := drawing.Face
+	switch f.Kind {
+	case model.FixedPanel:
+		m = drawing.PanelPart
+	case model.OpenNiche:
+		m = drawing.NichePart
+	}
+	s := of(drawing.FrontThing, f.Place)
+	r := rect(m, s, f.Face)
+	r.Filled = true
+	d.Add(r)
+	label := message.New("%v  %v", f.Number, f.Name)
+	at := plane.Point{X: f.Face.Centre().X, Y: f.Face.Max.Y}
+	anchor := drawing.TopCentre
+	if !through {
+		at.Y, anchor = f.Face.Centre().Y, drawing.MiddleCentre
+	}
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Within: f.Face})
+	d.Add(heightDimension(f))
+}
+
+// heightDimension stands in the right part of a front, where it is read with it
+// in any bay.
+func heightDimension(f *plan.Front) *drawing.Dimension {
+	x := f.Face.Max.X - f.Face.Width()/8
+	return &drawing.Dimension{
+		Tag:      drawing.Tag{Meaning: drawing.DimensionLine, Of: of(drawing.FrontHeight, f.Place)},
+		From:     plane.Point{X: x, Y: f.Face.Min.Y},
+		To:       plane.Point{X: x, Y: f.Face.Max.Y},
+		Vertical: true, Line: x, Value: f.Face.Height(),
+	}
+}
+
+// addGrips lays something to take hold of over each division and partition.
+func addGrips(d *drawing.Drawing, p *plan.Plan, i int) {
+	c := &p.Cabinets[i]
+	for j := range c.Bays {
+		b := &c.Bays[j]
+		for k := b.First; k+1 < b.First+b.Count; k++ {
+			lower, upper := &p.Fronts[k], &p.Fronts[k+1]
+			gap := plane.R(lower.Face.Min.X, lower.Face.Max.Y, lower.Face.Max.X, upper.Face.Min.Y)
+			d.Add(rect(drawing.Grip, of(drawing.DivisionThing, lower.Place), gap))
+		}
+	}
+	for j, r := range c.Partitions {
+		at := model.Place{Cabinet: i, Bay: j, Front: -1}
+		d.Add(rect(drawing.Grip, of(drawing.PartitionThing, at), r))
+	}
+}
+
+func addFinding(d *drawing.Drawing, f *check.Finding) {
+	if f.Area.Empty() {
+		return
+	}
+	s := of(drawing.FrontThing, f.Place)
+	if f.Place.Front < 0 {
+		s = drawing.Subject{}
+	}
+	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s}
+	d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s}, Rect: f.Area})
+	d.Add(&drawing.Rectangle{Tag: t, Rect: f.Area})
+	say := f.Mark
+	if say.Empty() {
+		return
+	}
+	d.Add(&drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: say})
+}
+
+// addRunDimensions adds the widths below the run and the heights at its sides:
+// chains first, then overall.
+func addRunDimensions(d *drawing.Drawing, p *plan.Plan) {
+	if len(p.Cabinets) == 0 {
+		return
+	}
+	low := p.Extent.Min.Y
+	level := -1
+	if bays := hasBays(p); bays {
+		for i := range p.Cabinets {
+			for j := range p.Cabinets[i].Bays {
+				b := &p.Cabinets[i].Bays[j]
+				d.Add(across(of(drawing.BayWidth, b.Place), b.Opening.Min.X, b.Opening.Max.X, low, level))
+			}
+		}
+		level--
+	}
+	for i := range p.Cabinets {
+		c := &p.Cabinets[i]
+		d.Add(across(of(drawing.CabinetWidth, c.Place), c.Outline.Min.X, c.Outline.Max.X, low, level))
+	}
+	if first := p.Cabinets[0].Outline; p.Extent.Width() != first.Width() {
+		d.Add(across(drawing.Subject{}, p.Extent.Min.X, p.Extent.Max.X, low, level-1))
+	}
+	first, last := &p.Cabinets[0], &p.Cabinets[len(p.Cabinets)-1]
+	left, right := p.Extent.Min.X, p.Extent.Max.X
+	d.Add(upright(of(drawing.CabinetHeight, first.Place), first.Outline.Min.Y, first.Outline.Max.Y, left, -1))
+	if !first.Plinth.Empty() {
+		d.Add(upright(drawing.Subject{}, 0, first.Plinth.Max.Y, left, -1))
+		d.Add(upright(drawing.Subject{}, 0, p.Extent.Max.Y, left, -2))
+	}
+	if last != first && (last.Outline.Min.Y != first.Outline.Min.Y || last.Outline.Max.Y != first.Outline.Max.Y) {
+		d.Add(upright(of(drawing.CabinetHeight, last.Place), last.Outline.Min.Y, last.Outline.Max.Y, right, 1))
+	}
+}
+
+func hasBays(p *plan.Plan) bool {
+	for i := range p.Cabinets {
+		if len(p.Cabinets[i].Bays) > 1 {
+			return true
+		}
+	}
+	return false
+}
+
+func across(s drawing.Subject, x1, x2, y length.Length, level int) *drawing.Dimension {
+	return &drawing.Dimension{
+		Tag:  drawing.Tag{Meaning: drawing.DimensionLine, Of: s},
+		From: plane.Point{X: x1, Y: y}, To: plane.Point{X: x2, Y: y},
+		Line: y, Level: level, Value: x2 - x1,
+	}
+}
+
+func upright(s drawing.Subject, y1, y2, x length.Length, level int) *drawing.Dimension {
+	return &drawing.Dimension{
+		Tag:  drawing.Tag{Meaning: drawing.DimensionLine, Of: s},
+		From: plane.Point{X: x, Y: y1}, To: plane.Point{X: x, Y: y2},
+		Vertical: true, Line: x, Level: level, Value: y2 - y1,
+	}
+}

@@ -1,0 +1,75 @@
+package view
+
+import (
+	"sort"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Rear draws the rear face of a front as it is drilled, in the Rear frame: face
+// down, bottom edge towards you, left on paper right in the room. Holes, the
+// lines of their centres, and dimensions from both side edges and the bottom.
+func Rear(f *plan.Front) *drawing.Drawing {
+	d := &drawing.Drawing{Title: message.New("Rear face of front %v, %v", f.Number, f.Name)}
+	s := of(drawing.FrontThing, f.Place)
+	panel := rect(drawing.Face, s, f.Blind())
+	panel.Filled = true
+	d.Add(panel)
+	AddRearHoles(d, f)
+	w, h := f.Face.Width(), f.Face.Height()
+	d.Add(across(drawing.Subject{}, 0, w, 0, -2))
+	d.Add(upright(of(drawing.FrontHeight, f.Place), 0, h, w, 2))
+	xs, ys := rearLines(f)
+	for _, x := range xs {
+		d.Add(centreLine(plane.Point{X: x}, plane.Point{X: x, Y: h}))
+		if x <= w/2 {
+			d.Add(across(drawing.Subject{}, 0, x, 0, -1))
+		} else {
+			d.Add(across(drawing.Subject{}, x, w, 0, -1))
+		}
+	}
+	for i, y := range ys {
+		d.Add(upright(drawing.Subject{}, 0, y, 0, -1-i))
+	}
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: w / 2, Y: h / 2}, Size: normalLetters, Bold: true, Say: message.New("REAR FACE"), Within: f.Blind()})
+	return d
+}
+
+// AddRearHoles adds a front's holes in the Rear frame: connectors, rails,
+// stabiliser, and the handle's as they come through.
+func AddRearHoles(d *drawing.Drawing, f *plan.Front) {
+	for i, h := range f.Holes {
+		addHole(d, drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i}, f.Rear(h.At), h.Diameter)
+	}
+	for i, h := range f.HandleHoles {
+		addHole(d, drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: len(f.Holes) + i}, f.Rear(h.At), h.Diameter)
+	}
+}
+
+func centreLine(a, b plane.Point) *drawing.Line {
+	return &drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: a, To: b, Dashed: true}
+}
+
+// rearLines are the distinct distances of hole centres from the left edge and
+// from the bottom edge of the rear face.
+func rearLines(f *plan.Front) (xs, ys []length.Length) {
+	seenX, seenY := map[length.Length]bool{}, map[length.Length]bool{}
+	for _, h := range f.Holes {
+		r := f.Rear(h.At)
+		if !seenX[r.X] {
+			seenX[r.X] = true
+			xs = append(xs, r.X)
+		}
+		if !seenY[r.Y] {
+			seenY[r.Y] = true
+			ys = append(ys, r.Y)
+		}
+	}
+	sort.Slice(xs, func(a, b int) bool { return xs[a] < xs[b] })
+	sort.Slice(ys, func(a, b int) bool { return ys[a] < ys[b] })
+	return xs, ys
+}
