@@ -1,0 +1,152 @@
+// Package session is what the window works on, without any widget: the project
+// with its history, what the layout works out from it, what is selected, and
+// the gesture that is going on.
+package session
+
+import (
+	"frontlay/layout"
+	"frontlay/layout/drawing"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/history"
+	"frontlay/model/message"
+)
+
+// steps is how many changes can be undone.
+const steps = 1000
+
+// Solver works out what follows from a project. It is layout.Solve but in
+// tests.
+type Solver func(*model.Project) layout.Result
+
+// Change tells listeners what is different.
+type Change uint8
+
+// What can be different; several are added up.
+const (
+	Document Change = 1 << iota // the project or what follows from it
+	Selected
+	Saved
+)
+
+// state is one step of the history.
+type state struct {
+	project   *model.Project
+	selection []drawing.Subject
+}
+
+// Session holds one open project. It is not safe for several goroutines.
+type Session struct {
+	solve   Solver
+	history *history.History[state]
+	result  layout.Result
+	gesture *gesture
+	listen  []func(Change)
+}
+
+// gesture is a change in the making.
+type gesture struct {
+	edit    edit.Edit // the last one that could be made
+	project *model.Project
+	result  layout.Result
+}
+
+// New opens a session on a project, which it will not change in place.
+func New(p *model.Project, solve Solver) *Session {
+	s := &Session{solve: solve, history: history.New(state{project: p}, steps)}
+	s.result = solve(p)
+	return s
+}
+
+// Listen adds a function that is called after every change.
+func (s *Session) Listen(f func(Change)) { s.listen = append(s.listen, f) }
+
+func (s *Session) tell(c Change) {
+	for _, f := range s.listen {
+		f(c)
+	}
+}
+
+// Project is the document as it is shown: with the gesture that is going on.
+func (s *Session) Project() *model.Project {
+	if s.gesture != nil && s.gesture.edit != nil {
+		return s.gesture.project
+	}
+	return s.history.Current().project
+}
+
+// Committed is the document without the gesture that is going on.
+func (s *Session) Committed() *model.Project { return s.history.Current().project }
+
+// Result is what follows from Project.
+func (s *Session) Result() layout.Result {
+	if s.gesture != nil && s.gesture.edit != nil {
+		return s.gesture.result
+	}
+	return s.result
+}
+
+// CommittedResult is what follows from Committed.
+func (s *Session) CommittedResult() layout.Result { return s.result }
+
+// Do makes a change as one step. A gesture that is going on is given up. Where
+// the change can't be made or changes nothing, the document stays as it is.
+func (s *Session) Do(e edit.Edit) error {
+	s.gesture = nil
+	next, err := e.Apply(s.Committed())
+	if err != nil {
+		return err
+	}
+	s.put(e.Label(), next)
+	return nil
+}
+
+func (s *Session) put(label message.Message, next *model.Project) {
+	sel := s.Selection()
+	s.result = s.solve(next)
+	s.history.Do(label, state{next, existing(next, sel)})
+	s.tell(Document | Selected | Saved)
+}
+
+// Begin starts a gesture: a row of previews of which the last becomes one step.
+func (s *Session) Begin() { s.gesture = &gesture{} }
+
+// InGesture tells that a gesture is going on.
+func (s *Session) InGesture() bool { return s.gesture != nil }
+
+// Preview shows the document with an edit made, in place of the preview before.
+// Where the edit can't be made, the preview before stays.
+func (s *Session) Preview(e edit.Edit) error {
+	if s.gesture == nil {
+		s.Begin()
+	}
+	next, err := e.Apply(s.Committed())
+	if err != nil {
+		return err
+	}
+	s.gesture.edit, s.gesture.project, s.gesture.result = e, next, s.solve(next)
+	s.tell(Document)
+	return nil
+}
+
+// Commit makes the last preview one step. Without a preview nothing happens.
+func (s *Session) Commit() {
+	g := s.gesture
+	s.gesture = nil
+	if g == nil || g.edit == nil {
+		return
+	}
+	sel := s.Selection()
+	s.result = g.result
+	s.history.Do(g.edit.Label(), state{g.project, existing(g.project, sel)})
+	s.tell(Document | Selected | Saved)
+}
+
+// Cancel gives up the gesture; everything is as it was before Begin.
+func (s *Session) Cancel() {
+	g := s.gesture
+	s.gesture = nil
+	if g != nil && g.edit != nil {
+		s.tell(Document)
+	}
+}

@@ -1,0 +1,129 @@
+package tool
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/session"
+)
+
+// DragDivision moves the division between two fronts of a stack. The line is
+// the upper edge of the lower front; it stands where the pointer is, rounded to
+// the step or drawn to a neighbour's line.
+type DragDivision struct {
+	place        model.Place
+	lower, upper plane.Rect    // the faces when it began
+	grip         length.Length // pointer above the line when it began
+	moved        bool
+}
+
+// holdDivision takes hold of the division under the pointer, nil where there is
+// none.
+func holdDivision(d Desk, p Pointer) Tool {
+	pl := d.Session().Result().Plan
+	above := p.Thing.Place
+	above.Front++
+	lo, up := session.FrontOf(pl, p.Thing.Place), session.FrontOf(pl, above)
+	if lo == nil || up == nil {
+		return nil
+	}
+	d.Session().Select(p.Thing)
+	return DragDivision{place: p.Thing.Place, lower: lo.Face, upper: up.Face, grip: p.At.Y - lo.Face.Max.Y}
+}
+
+// Press keeps hold.
+func (t DragDivision) Press(Desk, Pointer) Tool { return t }
+
+// Move previews the division at the pointer.
+func (t DragDivision) Move(d Desk, p Pointer) Tool {
+	s := d.Session()
+	if !t.moved {
+		s.Begin()
+		t.moved = true
+	}
+	pl := s.CommittedResult().Plan
+	want := p.At.Y - t.grip
+	step := Step(s.Project().Unit, p.Free)
+	line := t.lower.Min.Y + (want - t.lower.Min.Y).RoundTo(step)
+	var show Feedback
+	if !p.Free {
+		gap := t.upper.Min.Y - t.lower.Max.Y
+		near := levels(pl, t.place)
+		if l, ok := nearest(want, d.Reach(), near); ok {
+			line = l.From.Y
+			show.Lines = append(show.Lines, joined(l, t.lower.Min.X, t.lower.Max.X))
+		} else if l, ok := nearest(want+gap, d.Reach(), near); ok {
+			line = l.From.Y - gap
+			show.Lines = append(show.Lines, joined(l, t.lower.Min.X, t.lower.Max.X))
+		}
+	}
+	if err := t.preview(s, line); err != nil {
+		show.Labels = append(show.Labels, Label{At: p.At, Say: said(err), Warn: true})
+		d.Show(show)
+		return t
+	}
+	show.Labels = append(show.Labels, t.figures(s)...)
+	d.Show(show)
+	return t
+}
+
+// preview moves the line to a height of the run. Where other fronts of the
+// stack are computed, their rounding can shift the pair; the second pass takes
+// that back, so that the line is where the pointer is.
+func (t DragDivision) preview(s *session.Session, line length.Length) error {
+	sum := t.lower.Height() + t.upper.Height()
+	lower := line - t.lower.Min.Y
+	for range 2 {
+		if err := s.Preview(edit.MoveDivision{Below: t.place, Lower: lower, Upper: sum - lower}); err != nil {
+			return err
+		}
+		f := session.FrontOf(s.Result().Plan, t.place)
+		if f == nil || f.Face.Max.Y == line {
+			return nil
+		}
+		lower += line - f.Face.Max.Y
+	}
+	return nil
+}
+
+// figures writes both heights into the fronts.
+func (t DragDivision) figures(s *session.Session) []Label {
+	var labels []Label
+	above := t.place
+	above.Front++
+	for _, at := range []model.Place{t.place, above} {
+		if f := session.FrontOf(s.Result().Plan, at); f != nil {
+			labels = append(labels, Label{At: f.Face.Centre(), Say: message.New("%v", f.Face.Height()), Centred: true})
+		}
+	}
+	return labels
+}
+
+// Release makes the move one step.
+func (t DragDivision) Release(d Desk, p Pointer) Tool {
+	if t.moved {
+		d.Session().Commit()
+		d.Show(Feedback{})
+	}
+	return Idle{}
+}
+
+// Escape puts the division back.
+func (t DragDivision) Escape(d Desk) Tool {
+	d.Session().Cancel()
+	d.Show(Feedback{})
+	return Idle{}
+}
+
+// Cursor is that of a move up and down.
+func (t DragDivision) Cursor(Desk, Pointer) Cursor { return UpDown }
+
+// said is an edit's refusal as a message.
+func said(err error) message.Message {
+	if m, ok := err.(message.Message); ok {
+		return m
+	}
+	return message.New("%v", err.Error())
+}

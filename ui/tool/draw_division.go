@@ -1,0 +1,79 @@
+package tool
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/session"
+)
+
+// DrawDivision draws divisions across fronts where the pointer is, until Escape.
+type DrawDivision struct{}
+
+// split works out the division that a press would draw.
+func (DrawDivision) split(d Desk, p Pointer) (edit.SplitFront, Feedback, bool) {
+	s := d.Session()
+	at := p.Thing.Place
+	if selectable(p.Thing).Kind != drawing.FrontThing {
+		return edit.SplitFront{}, Feedback{}, false
+	}
+	pl := s.Result().Plan
+	f, c := session.FrontOf(pl, at), session.CabinetOf(pl, at)
+	if f == nil || c == nil {
+		return edit.SplitFront{}, Feedback{}, false
+	}
+	gap := c.Reveals.Gap
+	line := f.Face.Min.Y + (p.At.Y - gap/2 - f.Face.Min.Y).RoundTo(Step(s.Project().Unit, p.Free))
+	var show Feedback
+	if !p.Free {
+		near := levels(pl, at)
+		if l, ok := nearest(p.At.Y-gap/2, d.Reach(), near); ok {
+			line = l.From.Y
+			show.Lines = append(show.Lines, joined(l, f.Face.Min.X, f.Face.Max.X))
+		}
+	}
+	e := edit.SplitFront{At: at, Lower: line - f.Face.Min.Y, Upper: f.Face.Max.Y - line - gap}
+	for _, y := range []length.Length{line, line + gap} {
+		show.Lines = append(show.Lines, GuideLine{From: plane.Point{X: f.Face.Min.X, Y: y}, To: plane.Point{X: f.Face.Max.X, Y: y}})
+	}
+	x := f.Face.Centre().X
+	show.Labels = append(show.Labels,
+		Label{At: plane.Point{X: x, Y: line - e.Lower/2}, Say: message.New("%v", e.Lower), Centred: true},
+		Label{At: plane.Point{X: x, Y: f.Face.Max.Y - e.Upper/2}, Say: message.New("%v", e.Upper), Centred: true})
+	return e, show, true
+}
+
+// Press does nothing yet: the division is drawn where the button is let go.
+func (t DrawDivision) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
+
+// Move shows the line with both heights.
+func (t DrawDivision) Move(d Desk, p Pointer) Tool {
+	_, show, _ := t.split(d, p)
+	d.Show(show)
+	return t
+}
+
+// Release draws the division.
+func (t DrawDivision) Release(d Desk, p Pointer) Tool {
+	e, _, ok := t.split(d, p)
+	d.Show(Feedback{})
+	if !ok {
+		d.Tell(message.New("Point at a front to draw a division across it. Esc ends drawing."))
+		return t
+	}
+	if err := d.Session().Do(e); err != nil {
+		tell(d, err)
+	}
+	return t
+}
+
+// Escape ends drawing.
+func (t DrawDivision) Escape(d Desk) Tool {
+	d.Show(Feedback{})
+	return Idle{}
+}
+
+// Cursor is that of drawing.
+func (t DrawDivision) Cursor(Desk, Pointer) Cursor { return Draw }

@@ -1,0 +1,92 @@
+package tool
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// DragEdge makes a cabinet wider by its right edge or higher by its top edge.
+type DragEdge struct {
+	place   model.Place
+	which   edit.CabinetSize
+	outline plane.Rect
+	grip    length.Length
+	moved   bool
+}
+
+// edgeAt finds the cabinet edge that is near the pointer, where no front lies
+// under it.
+func edgeAt(d Desk, p Pointer) (DragEdge, bool) {
+	switch p.Thing.Kind {
+	case drawing.Nothing, drawing.CabinetThing, drawing.BayThing:
+	default:
+		return DragEdge{}, false
+	}
+	pl, reach := d.Session().Result().Plan, d.Reach()
+	for i := range pl.Cabinets {
+		c := &pl.Cabinets[i]
+		o := c.Outline
+		at := model.Place{Cabinet: i, Bay: -1, Front: -1}
+		if (p.At.X-o.Max.X).Abs() <= reach && p.At.Y >= o.Min.Y && p.At.Y <= o.Max.Y {
+			return DragEdge{place: at, which: edit.Width, outline: o, grip: p.At.X - o.Max.X}, true
+		}
+		if (p.At.Y-o.Max.Y).Abs() <= reach && p.At.X >= o.Min.X && p.At.X <= o.Max.X {
+			return DragEdge{place: at, which: edit.Height, outline: o, grip: p.At.Y - o.Max.Y}, true
+		}
+	}
+	return DragEdge{}, false
+}
+
+// Press keeps hold.
+func (t DragEdge) Press(Desk, Pointer) Tool { return t }
+
+// Move previews the cabinet's size at the pointer.
+func (t DragEdge) Move(d Desk, p Pointer) Tool {
+	s := d.Session()
+	if !t.moved {
+		s.Begin()
+		t.moved = true
+	}
+	step := Step(s.Project().Unit, p.Free)
+	size := (p.At.X - t.grip - t.outline.Min.X).RoundTo(step)
+	if t.which == edit.Height {
+		size = (p.At.Y - t.grip - t.outline.Min.Y).RoundTo(step)
+	}
+	if err := s.Preview(edit.SetCabinetSize{At: t.place, Which: t.which, Size: size}); err != nil {
+		d.Show(Feedback{Labels: []Label{{At: p.At, Say: said(err), Warn: true}}})
+		return t
+	}
+	d.Show(Feedback{Labels: []Label{{At: p.At, Say: message.New("%v", size)}}})
+	return t
+}
+
+// Release makes the change one step; a click without a move selects the
+// cabinet.
+func (t DragEdge) Release(d Desk, p Pointer) Tool {
+	if t.moved {
+		d.Session().Commit()
+		d.Show(Feedback{})
+	} else {
+		d.Session().Select(drawing.Subject{Kind: drawing.CabinetThing, Place: t.place})
+	}
+	return Idle{}
+}
+
+// Escape gives the cabinet its size back.
+func (t DragEdge) Escape(d Desk) Tool {
+	d.Session().Cancel()
+	d.Show(Feedback{})
+	return Idle{}
+}
+
+// Cursor is that of the way the edge can move.
+func (t DragEdge) Cursor(Desk, Pointer) Cursor {
+	if t.which == edit.Height {
+		return UpDown
+	}
+	return LeftRight
+}

@@ -1,0 +1,64 @@
+package tool
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// Step is what a dragged size is rounded to in a unit: whole millimetres, or
+// sixteenths of an inch (twentieths where inches are decimal). Freed it is a
+// tenth of a millimetre, or 1/64 in, so that a figure stays one that can be
+// read.
+func Step(u length.Unit, free bool) length.Length {
+	inch := u == length.UnitInch || u == length.UnitInchDecimal
+	switch {
+	case inch && free:
+		return length.Inch64th
+	case u == length.UnitInchDecimal:
+		return length.Inch / 20
+	case inch:
+		return 4 * length.Inch64th
+	case free:
+		return 100 * length.Micrometre
+	default:
+		return length.Millimetre
+	}
+}
+
+// levels lists the edges of all fronts but those of one bay, as lines that a
+// division can be drawn to.
+func levels(pl *plan.Plan, not model.Place) []GuideLine {
+	var lines []GuideLine
+	for i := range pl.Fronts {
+		f := &pl.Fronts[i]
+		if f.Place.Cabinet == not.Cabinet && f.Place.Bay == not.Bay {
+			continue
+		}
+		for _, y := range []length.Length{f.Face.Min.Y, f.Face.Max.Y} {
+			lines = append(lines, GuideLine{
+				From: plane.Point{X: f.Face.Min.X, Y: y}, To: plane.Point{X: f.Face.Max.X, Y: y}, Snapped: true,
+			})
+		}
+	}
+	return lines
+}
+
+// nearest finds the line whose height is nearest to the one wanted, within reach.
+func nearest(want, reach length.Length, lines []GuideLine) (GuideLine, bool) {
+	best, found := GuideLine{}, false
+	for _, l := range lines {
+		d := (l.From.Y - want).Abs()
+		if d <= reach && (!found || d < (best.From.Y-want).Abs()) {
+			best, found = l, true
+		}
+	}
+	return best, found
+}
+
+// joined lengthens a guide line so that it reaches over a span of x too.
+func joined(l GuideLine, left, right length.Length) GuideLine {
+	l.From.X, l.To.X = min(l.From.X, left), max(l.To.X, right)
+	return l
+}

@@ -1,0 +1,93 @@
+// Package tool is what the hand is doing at the drawing, one state a file, with
+// no widget in it. The screen turns pixels into run coordinates and hands events
+// to the state of the moment; each event returns the state that follows.
+package tool
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/session"
+)
+
+// Pointer is where the pointer is and what lies under it.
+type Pointer struct {
+	At    plane.Point     // run frame
+	Thing drawing.Subject // what the hit test found
+	X, Y  float32         // on the screen, for panning
+	Free  bool            // snapping is off
+	Add   bool            // the thing joins the selection
+}
+
+// Cursor is the pointer's shape.
+type Cursor uint8
+
+// The shapes, which tell what a drag or a click would do.
+const (
+	Arrow Cursor = iota
+	UpDown
+	LeftRight
+	Grab
+	Typing
+	Draw
+)
+
+// Desk is what a tool works on.
+type Desk interface {
+	Session() *session.Session
+	// Reach is the distance in the run that looks small on the screen.
+	Reach() length.Length
+	// Pan moves the picture by screen units.
+	Pan(dx, dy float32)
+	// TypeSize asks for a size in place of the figure that stands for the thing.
+	TypeSize(of drawing.Subject)
+	// Show puts marks of the tool over the picture until the next event.
+	Show(Feedback)
+	// Tell writes to the status line.
+	Tell(message.Message)
+}
+
+// Feedback is what a tool shows while it works.
+type Feedback struct {
+	Lines   []GuideLine
+	Labels  []Label
+	Outline plane.Rect // of what is moved or made; empty: nothing
+}
+
+// GuideLine is a line over the picture. Snapped tells that it is one that the
+// hand was drawn to; otherwise it is what would be drawn.
+type GuideLine struct {
+	From, To plane.Point
+	Snapped  bool
+}
+
+// Label is a text over the picture; beside the pointer, or in the middle of its
+// point where Centred.
+type Label struct {
+	At      plane.Point
+	Say     message.Message
+	Centred bool
+	Warn    bool
+}
+
+// Tool is a state of the hand. Every method returns the state that follows,
+// which may be the same.
+type Tool interface {
+	Press(Desk, Pointer) Tool
+	Move(Desk, Pointer) Tool
+	Release(Desk, Pointer) Tool
+	// Escape gives up what is going on.
+	Escape(Desk) Tool
+	// Cursor is the shape of the pointer over a place.
+	Cursor(Desk, Pointer) Cursor
+}
+
+// tell shows an edit's refusal in the status line.
+func tell(d Desk, err error) {
+	if m, ok := err.(message.Message); ok {
+		d.Tell(m)
+	} else if err != nil {
+		d.Tell(message.New("%v", err.Error()))
+	}
+}
