@@ -18,22 +18,23 @@ func (m *maker) placeRunner(f *Front) {
 	f.Runner.Lower = m.lowestRunner(f, src)
 	m.chooseRunner(f, src)
 	if src.Drop == nil && m.p.HoleRows.Mode != model.RowsFree {
+		// Going up may not cost the cover: start where it is enough.
+		f.Runner.Lower = max(f.Runner.Lower, f.Face.Min.Y+src.Cover-f.Sheet.Bottom.Underside)
 		f.Runner.Lower += m.toNextRow(f, f.Runner.Lower)
 	}
 	f.Drop = f.Runner.Lower - f.Face.Min.Y
 	m.placeScrews(f)
 }
 
-// lowestRunner is where the runner's lower edge lies before hole rows count:
-// the height asked for, or the least that the carcass and the cover allow.
+// lowestRunner is where the runner's lower edge lies before hole rows count.
 func (m *maker) lowestRunner(f *Front, src *model.Front) length.Length {
 	if src.Drop != nil {
 		return f.Face.Min.Y + *src.Drop
 	}
 	if f.Bottommost {
-		return max(f.Opening.Min.Y+f.Sheet.Runner.LeastHeight, f.Face.Min.Y+src.Cover-f.Sheet.Bottom.Underside)
+		return f.Opening.Min.Y + f.Sheet.Runner.LeastHeight
 	}
-	return f.Face.Min.Y + max(0, src.Cover-f.Sheet.Bottom.Underside)
+	return f.Face.Min.Y
 }
 
 // chooseRunner takes the length asked for, or the longest that fits the inside
