@@ -1,0 +1,78 @@
+package yamlfile
+
+import (
+	"frontlay/model"
+	"frontlay/model/message"
+)
+
+// checkProject finds what no key alone can show: missing parts and names that
+// nothing bears. What can't be built is the layout's to find, not the file's.
+func (r *reader) checkProject(p *model.Project) {
+	if len(r.problems) > 0 {
+		return // what follows from a problem is not told again
+	}
+	if len(p.Cabinets) == 0 {
+		r.fail(r.nodes[p], message.New("the project has no cabinets"), message.New("add one under cabinets"))
+	}
+	for i := range p.Cabinets {
+		c := &p.Cabinets[i]
+		r.enter("cabinets")
+		r.enterAt(i)
+		if len(c.Bays) == 0 {
+			r.fail(r.nodes[c], message.New("the cabinet %v has no bays", shown(c.Name)), message.New("add one under bays"))
+		}
+		for j := range c.Bays {
+			r.enter("bays")
+			r.enterAt(j)
+			r.checkBay(p, c, &c.Bays[j])
+			r.leave()
+			r.leave()
+		}
+		r.leave()
+		r.leave()
+	}
+}
+
+func (r *reader) checkBay(p *model.Project, c *model.Cabinet, b *model.Bay) {
+	if len(b.Fronts) == 0 {
+		r.fail(r.nodes[b], message.New("a bay of the cabinet %v has no fronts", shown(c.Name)), message.New("add one under fronts; an open niche is {kind: open}"))
+	}
+	var names []string
+	for i := range p.Hardware {
+		names = append(names, p.Hardware[i].Name)
+	}
+	sheet := p.SheetFor(b)
+	if b.Hardware != "" && sheet == nil {
+		r.fail(r.nodes[&b.Hardware], message.New("the project has no hardware sheet named %v", shown(b.Hardware)), meant(b.Hardware, names))
+		return
+	}
+	for i := range b.Fronts {
+		f := &b.Fronts[i]
+		r.enter("fronts")
+		r.enterAt(i)
+		r.checkFront(c, f, sheet)
+		r.leave()
+		r.leave()
+	}
+}
+
+func (r *reader) checkFront(c *model.Cabinet, f *model.Front, sheet *model.HardwareSheet) {
+	if f.Height > 0 && f.Share > 0 {
+		r.fail(r.nodes[&f.Share], message.New("the front %v has both a height and a share", shown(f.Name)), message.New("keep the height to fix it, or the share to let it grow"))
+	}
+	if f.Kind != model.DrawerFront {
+		return
+	}
+	if sheet == nil {
+		at := r.nodes[f]
+		r.fail(at, message.New("the drawer %v in the cabinet %v has no hardware sheet", shown(f.Name), shown(c.Name)), message.New("name one under hardware, such as hardware: {main: sample-a}"))
+		return
+	}
+	if f.Drawer != "" && f.Drawer != model.DrawerAuto && sheet.Drawer(f.Drawer) == nil {
+		names := []string{model.DrawerAuto}
+		for i := range sheet.Drawers {
+			names = append(names, sheet.Drawers[i].Name)
+		}
+		r.fail(r.nodes[&f.Drawer], message.New("the hardware sheet %v has no drawer height named %v", shown(sheet.Name), shown(f.Drawer)), meant(f.Drawer, names))
+	}
+}

@@ -1,0 +1,165 @@
+package yamlfile
+
+import (
+	"fmt"
+
+	"gopkg.in/yaml.v3"
+
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// SheetSource finds the bytes of a hardware sheet by the name of a sample or a
+// path, and the name to call it by in messages.
+type SheetSource func(source string) (fileName string, data []byte, err error)
+
+// File is a project with the text it was read from, so that comments and
+// spellings survive the next Write.
+type File struct {
+	Project *model.Project
+	doc     *yaml.Node // nil for a project that never had a file
+}
+
+// New is the file of a project that never had one.
+func New(p *model.Project) *File { return &File{Project: p} }
+
+// Read reads a project. fileName only serves messages. Its error is Problems;
+// the File is nil then. Data that no project can be, or that would cost more
+// memory than one, is refused before it is parsed.
+func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
+	r := newReader(fileName, sheets)
+	doc := r.parse(data)
+	if doc == nil || !r.readVersion(doc.Content[0], "frontlay", projectMigrations) {
+		return nil, r.err()
+	}
+	p := new(model.Project)
+	r.nodes[p] = doc.Content[0]
+	r.mapping(doc.Content[0], projectFields(p))
+	r.checkProject(p)
+	if err := r.err(); err != nil {
+		return nil, err
+	}
+	return &File{Project: p, doc: doc}, nil
+}
+
+// Write gives the YAML of p, with the comments of the file that was read where
+// what they stand beside is still there. The File itself does not change. The
+// result has been read back and is exactly p; where p could not be read back
+// (a size out of range, a front without a name of its sheet's …) the error is
+// Problems that say what to change, by Path.
+func (f *File) Write(p *model.Project) ([]byte, error) {
+	var last error
+	for _, try := range []struct{ blockOnly, fresh bool }{{false, false}, {true, false}, {false, true}} {
+		doc := f.doc
+		if try.fresh {
+			doc = nil
+		}
+		data, err := encode(projectTree(&writer{blockOnly: try.blockOnly}, p, doc))
+		if err == nil {
+			err = readsBack(data, p)
+		}
+		if err == nil {
+			return data, nil
+		}
+		last = err
+	}
+	return nil, last
+}
+
+// Draft is Write without reading back: for the journal, which must keep what
+// the user has, whatever it is. It can hold what Read refuses.
+func (f *File) Draft(p *model.Project) ([]byte, error) {
+	return encode(projectTree(&writer{}, p, f.doc))
+}
+
+// projectTree makes the document of p in the shape of an old one.
+func projectTree(w *writer, p *model.Project, old *yaml.Node) *yaml.Node {
+	doc := &yaml.Node{Kind: yaml.DocumentNode}
+	var root *yaml.Node
+	if old != nil {
+		commented(doc, old)
+		root = old.Content[0]
+	}
+	doc.Content = []*yaml.Node{w.mapping(projectFields(p), root)}
+	return doc
+}
+
+// readsBack tells whether data holds exactly p.
+func readsBack(data []byte, p *model.Project) error {
+	sheets := map[string]*model.HardwareSheet{}
+	for _, u := range p.Hardware {
+		if u.Source != "" {
+			sheets[u.Source] = u.Sheet
+		}
+	}
+	r := newReader("", nil)
+	r.known = sheets
+	doc := r.parse(data)
+	if doc == nil {
+		return r.err()
+	}
+	q := new(model.Project)
+	r.nodes[q] = doc.Content[0]
+	r.mapping(doc.Content[0], projectFields(q))
+	r.checkProject(q)
+	for _, problem := range r.problems {
+		problem.Line, problem.Column = 0, 0 // of a text that nobody has seen
+		problem.File = problem.Path
+	}
+	if err := r.err(); err != nil {
+		return err
+	}
+	if !same(p, q) {
+		return fmt.Errorf("the project can't be written so that it reads back the same; please report this with the project")
+	}
+	return nil
+}
+
+// ReadSheet reads a hardware sheet. fileName only serves messages. Its error is
+// Problems; the sheet is nil then.
+func ReadSheet(fileName string, data []byte) (*model.HardwareSheet, error) {
+	r := newReader(fileName, nil)
+	doc := r.parse(data)
+	if doc == nil {
+		return nil, r.err()
+	}
+	s := r.sheet(doc.Content[0])
+	if err := r.err(); err != nil {
+		return nil, err
+	}
+	return s, nil
+}
+
+// sheet reads a hardware sheet's mapping; problems are collected.
+func (r *reader) sheet(root *yaml.Node) *model.HardwareSheet {
+	if !r.readVersion(root, "frontlay_hardware", sheetMigrations) {
+		return nil
+	}
+	s := new(model.HardwareSheet)
+	before := len(r.problems)
+	r.nodes[s] = root
+	r.mapping(root, sheetFields(s))
+	if len(r.problems) == before {
+		r.checkSheet(s)
+	}
+	return s
+}
+
+// WriteSheet gives the YAML of a hardware sheet, with a comment at every figure
+// that says where on a maker's document it stands. The result has been read
+// back and is exactly s.
+func WriteSheet(s *model.HardwareSheet) ([]byte, error) {
+	w := &writer{unit: s.Unit, oldUnit: length.UnitMM, explain: true}
+	data, err := encode(w.mapping(sheetFields(s), nil))
+	if err != nil {
+		return nil, err
+	}
+	t, err := ReadSheet("", data)
+	if err != nil {
+		return nil, err
+	}
+	if !same(s, t) {
+		return nil, fmt.Errorf("the hardware sheet can't be written so that it reads back the same; please report this with the sheet")
+	}
+	return data, nil
+}

@@ -1,0 +1,204 @@
+package yamlfile
+
+import (
+	"bytes"
+	"slices"
+	"strconv"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
+	"frontlay/model/length"
+)
+
+// writer makes the node tree of a project or sheet. Sizes are written in unit;
+// those of the old tree are in oldUnit. explain writes each new key's meaning
+// above it.
+type writer struct {
+	unit, oldUnit length.Unit
+	explain       bool
+	blockOnly     bool // no flow style: comments inside brackets don't always survive the encoder
+}
+
+// like makes an empty mapping or sequence with the style and comments of old.
+func (w *writer) like(old *yaml.Node, kind yaml.Kind) *yaml.Node {
+	n := &yaml.Node{Kind: kind}
+	if old != nil && old.Kind == kind {
+		n.Style = old.Style
+	}
+	if w.blockOnly {
+		n.Style = 0
+	}
+	return commented(n, old)
+}
+
+func commented(n, old *yaml.Node) *yaml.Node {
+	if old != nil {
+		n.HeadComment, n.LineComment, n.FootComment = old.HeadComment, old.LineComment, old.FootComment
+	}
+	return n
+}
+
+type pair struct{ key, value *yaml.Node }
+
+// mapping writes fields in the order of the old mapping, new keys behind the
+// one before them in the table.
+func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
+	m := w.like(old, yaml.MappingNode)
+	oldKeys := map[string]int{}
+	if old != nil && old.Kind == yaml.MappingNode {
+		for i := 0; i+1 < len(old.Content); i += 2 {
+			oldKeys[old.Content[i].Value] = i
+		}
+	}
+	var pairs []pair
+	rank := map[string]int{}
+	for _, f := range fields {
+		at, had := oldKeys[f.key]
+		var was *yaml.Node
+		key := &yaml.Node{Kind: yaml.ScalarNode, Value: f.key}
+		if had {
+			key, was = commented(key, old.Content[at]), old.Content[at+1]
+		} else if w.explain {
+			key.HeadComment = wrap(f.doc, 74)
+		}
+		v := f.write(w, was)
+		if v == nil {
+			continue
+		}
+		if had {
+			rank[f.key] = at
+			pairs = insert(pairs, pair{key, v}, func(p pair) bool { return rank[p.key.Value] < at })
+			continue
+		}
+		if n := len(pairs); n > 0 {
+			rank[f.key] = rank[lastWritten(fields, f.key, pairs)]
+		}
+		pairs = insertBehind(pairs, pair{key, v}, lastWritten(fields, f.key, pairs))
+	}
+	for _, p := range pairs {
+		m.Content = append(m.Content, p.key, p.value)
+	}
+	return m
+}
+
+// insert puts p behind the last pair for which before holds.
+func insert(pairs []pair, p pair, before func(pair) bool) []pair {
+	at := 0
+	for i := range pairs {
+		if before(pairs[i]) {
+			at = i + 1
+		}
+	}
+	return slices.Insert(pairs, at, p)
+}
+
+func insertBehind(pairs []pair, p pair, key string) []pair {
+	return insert(pairs, p, func(q pair) bool { return q.key.Value == key })
+}
+
+// lastWritten is the key nearest before this one in the table that is written.
+func lastWritten(fields []field, key string, pairs []pair) string {
+	last := ""
+	for _, f := range fields {
+		if f.key == key {
+			break
+		}
+		if slices.ContainsFunc(pairs, func(p pair) bool { return p.key.Value == f.key }) {
+			last = f.key
+		}
+	}
+	return last
+}
+
+// plain writes a value that needs no quotes. The old spelling is kept where
+// same tells that it means the same.
+func (w *writer) plain(value string, old *yaml.Node, same func(old string) bool) *yaml.Node {
+	n := commented(&yaml.Node{Kind: yaml.ScalarNode, Value: value}, old)
+	if old != nil && old.Kind == yaml.ScalarNode && same(old.Value) {
+		n.Value, n.Style = old.Value, old.Style
+	}
+	return n
+}
+
+func (w *writer) size(l length.Length, old *yaml.Node) *yaml.Node {
+	return w.plain(exact(l, w.unit), old, func(s string) bool {
+		was, err := length.Parse(s, w.oldUnit)
+		now, err2 := length.Parse(s, w.unit)
+		return err == nil && err2 == nil && was == l && now == l
+	})
+}
+
+// exact writes a size in the unit where that loses nothing, else in mm.
+func exact(l length.Length, u length.Unit) string {
+	s := u.Format(l)
+	if strings.HasPrefix(s, "≈") {
+		return length.UnitMM.WithSymbol(l)
+	}
+	return s
+}
+
+func (w *writer) number(x float64, old *yaml.Node) *yaml.Node {
+	return w.plain(strconv.FormatFloat(x, 'f', -1, 64), old, func(s string) bool {
+		was, ok := plainNumber(s)
+		return ok && was == x
+	})
+}
+
+func (w *writer) text(s string, old *yaml.Node) *yaml.Node {
+	s = strings.ToValidUTF8(s, "\ufffd")
+	n := commented(&yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: s}, old)
+	if old != nil && old.Kind == yaml.ScalarNode {
+		n.Style = old.Style
+		if old.Value == s {
+			return n
+		}
+		n.Style &= yaml.DoubleQuotedStyle | yaml.SingleQuotedStyle
+	}
+	if strings.ContainsAny(s, "\n\t") || strings.TrimSpace(s) != s {
+		n.Style = yaml.DoubleQuotedStyle
+	}
+	if readable(s) {
+		n.Style = yaml.LiteralStyle
+	}
+	return n
+}
+
+// readable tells text of several lines that a literal block keeps exactly.
+func readable(s string) bool {
+	if !strings.Contains(s, "\n") || strings.ContainsAny(s, "\t\u0085\u2028\u2029") {
+		return false
+	}
+	for _, line := range strings.Split(s, "\n") {
+		if line == "" || strings.TrimSpace(line) != line || strings.HasPrefix(line, "#") {
+			return false
+		}
+	}
+	return true
+}
+
+func encode(doc *yaml.Node) ([]byte, error) {
+	var b bytes.Buffer
+	e := yaml.NewEncoder(&b)
+	e.SetIndent(2)
+	if err := e.Encode(doc); err != nil {
+		return nil, err
+	}
+	if err := e.Close(); err != nil {
+		return nil, err
+	}
+	return b.Bytes(), nil
+}
+
+// wrap breaks a comment into lines of at most width characters.
+func wrap(s string, width int) string {
+	var lines []string
+	line := ""
+	for _, word := range strings.Fields(s) {
+		if line != "" && len([]rune(line+" "+word)) > width {
+			lines, line = append(lines, "# "+line), ""
+		}
+		line = strings.TrimSpace(line + " " + word)
+	}
+	return strings.Join(append(lines, "# "+line), "\n")
+}
