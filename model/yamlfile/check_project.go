@@ -37,28 +37,34 @@ func (r *reader) checkBay(p *model.Project, c *model.Cabinet, b *model.Bay) {
 	if len(b.Fronts) == 0 {
 		r.fail(r.nodes[b], message.New("a bay of the cabinet %v has no fronts", shown(c.Name)), message.New("add one under fronts; an open niche is {kind: open}"))
 	}
-	var names []string
-	for i := range p.Hardware {
-		names = append(names, p.Hardware[i].Name)
-	}
 	sheet := p.SheetFor(b)
 	if b.Hardware != "" && sheet == nil {
-		r.fail(r.nodes[&b.Hardware], message.New("the project has no hardware sheet named %v", shown(b.Hardware)), meant(b.Hardware, names))
+		r.fail(r.nodes[&b.Hardware], message.New("the project has no hardware sheet named %v", shown(b.Hardware)), meant(b.Hardware, hardwareNames(p)))
 		return
 	}
 	for i := range b.Fronts {
 		f := &b.Fronts[i]
 		r.enter("fronts")
 		r.enterAt(i)
-		r.checkFront(c, f, sheet)
+		r.checkFront(p, c, f, sheet)
 		r.leave()
 		r.leave()
 	}
 }
 
-func (r *reader) checkFront(c *model.Cabinet, f *model.Front, sheet *model.HardwareSheet) {
+// checkFront checks one front; sheet is its bay's.
+func (r *reader) checkFront(p *model.Project, c *model.Cabinet, f *model.Front, sheet *model.HardwareSheet) {
 	if f.Height > 0 && f.Share > 0 {
 		r.fail(r.nodes[&f.Share], message.New("the front %v has both a height and a share", shown(f.Name)), message.New("keep the height to fix it, or the share to let it grow"))
+	}
+	if f.Least > 0 && f.Greatest > 0 && f.Least > f.Greatest {
+		r.fail(r.nodes[&f.Least], message.New("the front %v has a least height of %v above its greatest of %v", shown(f.Name), f.Least, f.Greatest), message.New("change one of the two"))
+	}
+	if f.Hardware != "" {
+		if sheet = p.Sheet(f.Hardware); sheet == nil {
+			r.fail(r.nodes[&f.Hardware], message.New("the project has no hardware sheet named %v", shown(f.Hardware)), meant(f.Hardware, hardwareNames(p)))
+			return
+		}
 	}
 	if f.Kind != model.DrawerFront {
 		return
@@ -75,4 +81,12 @@ func (r *reader) checkFront(c *model.Cabinet, f *model.Front, sheet *model.Hardw
 		}
 		r.fail(r.nodes[&f.Drawer], message.New("the hardware sheet %v has no drawer height named %v", shown(sheet.Name), shown(f.Drawer)), meant(f.Drawer, names))
 	}
+}
+
+func hardwareNames(p *model.Project) []string {
+	names := make([]string, len(p.Hardware))
+	for i := range p.Hardware {
+		names[i] = p.Hardware[i].Name
+	}
+	return names
 }

@@ -34,6 +34,8 @@ func sameValue(a, b reflect.Value) bool {
 			}
 		}
 		return true
+	case reflect.Map:
+		return a.Len() == 0 && b.Len() == 0 || reflect.DeepEqual(a.Interface(), b.Interface())
 	default:
 		return reflect.DeepEqual(a.Interface(), b.Interface())
 	}

@@ -5,13 +5,6 @@ import (
 	"frontlay/model/length"
 )
 
-// Limits on counts. A run that is larger is not one job.
-const (
-	maxCabinets = 200
-	maxBays     = 100
-	maxFronts   = 10_000
-)
-
 // maxFitting is the greatest size of a figure of boards and hardware.
 const maxFitting = 2 * length.Metre
 
@@ -25,6 +18,9 @@ func projectFields(p *model.Project) []field {
 		hardware("hardware", "Hardware sheets by the name that bays use: a sample that ships, a path beside this file, or the sheet itself. The first is used where a bay names none.", &p.Hardware),
 		group("boards", "The sheet goods.", boardsFields(&p.Boards)...).needed(),
 		group("reveals", "The visible gaps.", revealFields(&p.Reveals)...),
+		flag("shared_gaps", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
+		group("hole_rows", "The rows of holes in the carcass sides.", holeRowFields(&p.HoleRows)...),
+		group("checks", "Settings of the check.", checksFields(&p.Checks)...),
 		cabinets.field(&p.Cabinets).needed(),
 	}
 }
@@ -33,6 +29,15 @@ func roundingFields(r *model.Rounding) []field {
 	return []field{
 		size("step", "Heights are whole multiples of this; 1 mm where it is left out.", &r.Step, positive, 100*length.Millimetre),
 		choice("rest", "The front of a stack that takes the odd rest.", &r.Rest, "bottom", "top"),
+	}
+}
+
+func holeRowFields(h *model.HoleRows) []field {
+	return []field{
+		choice("mode", "Whether runners fall on rows: free pays no heed to them, move_runners moves runners up to the next row, move_fronts chooses front heights with the least change.", &h.Mode, "free", "move_runners", "move_fronts"),
+		size("pitch", "From row to row; 32 mm where it is left out.", &h.Pitch, positive, maxFitting),
+		size("datum", "From the carcass's lower edge up to the first row.", &h.Datum, 0, maxFitting),
+		size("setback", "From the carcass's front edge back to the row of holes; 37 mm where it is left out.", &h.Setback, positive, maxFitting),
 	}
 }
 
@@ -47,6 +52,7 @@ func boardsFields(b *model.Boards) []field {
 func boardFields(b *model.Board) []field {
 	return []field{
 		size("thickness", "Thickness of the board.", &b.Thickness, positive, 200*length.Millimetre).needed(),
+		size("lipping", "Thickness of a lipping on all four edges; the cut size is less by it.", &b.Lipping, 0, 100*length.Millimetre),
 		number("density", "Weight in kg for a cubic metre; left out where it is not known.", &b.Density, 1, 25_000),
 		text("material", "What the board is made of.", &b.Material),
 		word("grain", "Which way the grain runs, as the panel hangs.", &b.Grain, "horizontal", "vertical"),
@@ -61,64 +67,5 @@ func revealFields(r *model.Reveals) []field {
 		size("top", "The same at the top edge.", &r.Top, 0, most),
 		size("bottom", "The same at the bottom edge.", &r.Bottom, 0, most),
 		size("gap", "Visible gap between two fronts.", &r.Gap, 0, most),
-	}
-}
-
-var cabinets = listOf[model.Cabinet]{
-	key: "cabinets", doc: "The cabinets of the run, left to right.", most: maxCabinets,
-	sign: func(c *model.Cabinet) string { return c.Name },
-	item: cabinetFields,
-}
-
-func cabinetFields(c *model.Cabinet) []field {
-	return []field{
-		text("name", "What the cabinet is called.", &c.Name),
-		size("width", "Outside width of the carcass.", &c.Width, positive, maxSize).needed(),
-		size("height", "Height of the carcass alone, without its plinth.", &c.Height, positive, maxSize).needed(),
-		size("depth", "From the front edge of the carcass to the back of the cabinet, the back board included.", &c.Depth, positive, maxSize).needed(),
-		size("plinth", "Height of the plinth below the carcass.", &c.Plinth, 0, maxSize),
-		choice("mount", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
-		optional("reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, revealFields),
-		bays.field(&c.Bays).needed(),
-	}
-}
-
-var bays = listOf[model.Bay]{
-	key: "bays", doc: "The openings of the cabinet, left to right.", most: maxBays,
-	sign: func(b *model.Bay) string {
-		s := b.Hardware
-		for _, f := range b.Fronts {
-			s += "\n" + f.Name
-		}
-		return s
-	},
-	item: bayFields,
-}
-
-func bayFields(b *model.Bay) []field {
-	return []field{
-		text("hardware", "Name of the hardware sheet; the first of the project where it is left out.", &b.Hardware),
-		size("width", "Clear inside width; left out, the bay takes a share of what is left.", &b.Width, positive, maxSize),
-		number("share", "Share of the width that the bays with a width leave; 1 where it is left out.", &b.Share, 0.001, 1000),
-		size("partition", "Thickness of the partition at the right of this bay; the carcass board where it is left out.", &b.Partition, positive, 200*length.Millimetre),
-		fronts.field(&b.Fronts).needed(),
-	}
-}
-
-var fronts = listOf[model.Front]{
-	key: "fronts", doc: "What stands in the bay, bottom to top.", most: maxFronts, flow: true,
-	sign: func(f *model.Front) string { return f.Name },
-	item: frontFields,
-}
-
-func frontFields(f *model.Front) []field {
-	return []field{
-		text("name", "What the front is called.", &f.Name),
-		choice("kind", "A drawer with its front, a fixed panel, or an open niche.", &f.Kind, "drawer", "fixed", "open"),
-		size("height", "Fixed height; left out, the front takes a share of what is left.", &f.Height, positive, maxSize),
-		number("share", "Share of the height that the fixed fronts leave; 1 where it is left out.", &f.Share, 0.001, 1000),
-		text("drawer", "Name of a drawer height of the hardware sheet, or auto for the tallest that fits.", &f.Drawer),
-		sizeIfAny("drop", "How far the front's bottom edge lies below the runner's lower edge; worked out where it is left out.", &f.Drop, -maxFitting, maxFitting),
-		size("cover", "How far the front must at least reach past the drawer bottom's underside.", &f.Cover, 0, maxFitting),
 	}
 }

@@ -17,6 +17,7 @@ func sheetFields(s *model.HardwareSheet) []field {
 		size("side_clearance", "Carcass inside face to drawer, each side. On the section seen from the front: the gap that the runner fills. Often given for both sides together: then write half.", &s.SideClearance, 0, 200*length.Millimetre).needed(),
 		group("runner", "The runner. Its lower edge is the datum of all heights in this sheet.", runnerFields(&s.Runner)...).needed(),
 		group("connector", "What holds the front to the drawer. On the drawing of the front's rear face with its drilling.", connectorFields(&s.Connector)...).needed(),
+		group("stabiliser", "A part between the two runners that wide drawers need; left out where the family has none.", stabiliserFields(&s.Stabiliser)...),
 		drawers.field(&s.Drawers).needed(),
 		group("bottom", "The drawer bottom. In the table of panel sizes and on the section seen from the side.", bottomFields(&s.Bottom)...).needed(),
 		group("back", "The drawer back. In the table of panel sizes.", backFields(&s.Back)...).needed(),
@@ -29,6 +30,7 @@ func runnerFields(r *model.RunnerFigures) []field {
 		size("clearance_behind", "Runner's or drawer's end to the back board, at least. On the mounting drawing seen from the side, or as least inside depth less the runner's length.", &r.ClearanceBehind, 0, maxFitting),
 		size("clearance_above", "Free space that must stay above the drawer. On the section seen from the front, or in the note on lifting the drawer out.", &r.ClearanceAbove, 0, maxFitting),
 		size("setback", "Carcass front edge to the runner's front end, for overlay fronts. On the mounting drawing seen from the side.", &r.Setback, 0, maxFitting),
+		size("screw_reach", "How deep the runner's screws go into the carcass side. In the list of screws: the screw's length less the runner's thickness.", &r.ScrewReach, 0, 200*length.Millimetre),
 		runnerLengths.field(&r.Lengths).needed(),
 	}
 }
@@ -86,6 +88,48 @@ func drawerFields(d *model.DrawerHeight) []field {
 		sizes("holes", "Heights of the connector's holes above the runner's lower edge. On the drilling drawing of the front; where it counts from the front's bottom edge, take off the drop.", &d.Holes, -maxFitting, maxFitting),
 		size("rail_top", "Runner's lower edge to the top of the rail or high side; left out where there is none.", &d.RailTop, positive, maxFitting),
 		sizes("rail_holes", "Heights of the rail's holes above the runner's lower edge. On the drilling drawing of the front with rails.", &d.RailHoles, -maxFitting, maxFitting),
+		patterns.field(&d.More),
+		number("weight", "Weight of the drawer without front and contents, in kg. In the ordering table.", &d.Weight, 0, 500),
+	}
+}
+
+var patterns = listOf[model.HolePattern]{
+	key: "more_holes", doc: "Further holes that only some fronts have. On the drilling drawing of the front, beside notes such as: from this height or width on.", most: 100, flow: true,
+	sign: func(h *model.HolePattern) string { return h.Up.String() },
+	item: patternFields,
+}
+
+func patternFields(h *model.HolePattern) []field {
+	return []field{
+		size("up", "Runner's lower edge up to the hole's centre.", &h.Up, -maxFitting, maxFitting).needed(),
+		choice("sides", "On both sides of the front, or only on the left or right, seen from the room.", &h.Sides, "both", "left", "right"),
+		size("from_height", "Height of the front from which the hole is needed.", &h.FromHeight, 0, maxSize),
+		size("from_width", "Width of the front from which the hole is needed.", &h.FromWidth, 0, maxSize),
+		size("inset", "Carcass inside face to the hole's centre; the connector's where it is left out.", &h.Inset, 0, maxFitting),
+		size("diameter", "Diameter of the hole; the connector's where it is left out.", &h.Diameter, 0, 100*length.Millimetre),
+		size("depth", "Depth of the hole; the connector's where it is left out.", &h.Depth, 0, 100*length.Millimetre),
+	}
+}
+
+func stabiliserFields(s *model.Stabiliser) []field {
+	return []field{
+		size("from_width", "Width of the front from which it is needed. In the ordering table or the notes on wide drawers.", &s.FromWidth, 0, maxSize),
+		stabiliserHoles.field(&s.Holes),
+	}
+}
+
+var stabiliserHoles = listOf[model.StabiliserHole]{
+	key: "holes", doc: "Its holes in the front's rear face. On the drilling drawing of wide fronts.", most: 100, flow: true,
+	sign: func(h *model.StabiliserHole) string { return h.Across.String() + h.Up.String() },
+	item: stabiliserHoleFields,
+}
+
+func stabiliserHoleFields(h *model.StabiliserHole) []field {
+	return []field{
+		size("across", "From the middle of the front's width; negative to the left, seen from the room.", &h.Across, -maxSize, maxSize).needed(),
+		size("up", "Runner's lower edge up to the hole's centre.", &h.Up, -maxFitting, maxFitting).needed(),
+		size("diameter", "Diameter of the hole; the connector's where it is left out.", &h.Diameter, 0, 100*length.Millimetre),
+		size("depth", "Depth of the hole; the connector's where it is left out.", &h.Depth, 0, 100*length.Millimetre),
 	}
 }
 

@@ -39,6 +39,9 @@ func commented(n, old *yaml.Node) *yaml.Node {
 	return n
 }
 
+// maxOnLine is how many new keys with plain values go on one line.
+const maxOnLine = 7
+
 type pair struct{ key, value *yaml.Node }
 
 // mapping writes fields in the order of the old mapping, new keys behind the
@@ -56,7 +59,7 @@ func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
 	for _, f := range fields {
 		at, had := oldKeys[f.key]
 		var was *yaml.Node
-		key := &yaml.Node{Kind: yaml.ScalarNode, Value: f.key}
+		key := &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: f.key}
 		if had {
 			key, was = commented(key, old.Content[at]), old.Content[at+1]
 		} else if w.explain {
@@ -76,8 +79,13 @@ func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
 		}
 		pairs = insertBehind(pairs, pair{key, v}, lastWritten(fields, f.key, pairs))
 	}
+	flow := old == nil && !w.explain && !w.blockOnly && len(pairs) <= maxOnLine
 	for _, p := range pairs {
 		m.Content = append(m.Content, p.key, p.value)
+		flow = flow && p.value.Kind == yaml.ScalarNode
+	}
+	if flow {
+		m.Style = yaml.FlowStyle
 	}
 	return m
 }
