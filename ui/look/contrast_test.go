@@ -1,0 +1,55 @@
+package look
+
+import (
+	"image/color"
+	"math"
+	"testing"
+)
+
+// luminance is the relative luminance of WCAG 2.2 (W3C Recommendation, section
+// "relative luminance", from memory).
+func luminance(c color.NRGBA) float64 {
+	f := func(v uint8) float64 {
+		s := float64(v) / 255
+		if s <= 0.04045 {
+			return s / 12.92
+		}
+		return math.Pow((s+0.055)/1.055, 2.4)
+	}
+	return 0.2126*f(c.R) + 0.7152*f(c.G) + 0.0722*f(c.B)
+}
+
+func contrast(a, b color.NRGBA) float64 {
+	x, y := luminance(a), luminance(b)
+	return (max(x, y) + 0.05) / (min(x, y) + 0.05)
+}
+
+// Text must have a contrast of at least 4.5:1 (WCAG 2.2, success criterion
+// 1.4.3) against everything it stands on.
+func TestTextContrast(t *testing.T) {
+	for name, p := range map[string]Palette{"light": Light(), "dark": Dark(), "contrast": Contrast()} {
+		for text, c := range map[string]color.NRGBA{
+			"ink": p.Ink, "soft": p.Soft, "accent": p.Accent, "error": p.Error, "warning": p.Warning,
+			"advice": p.Advice, "good": p.Good, "guide": p.Guide,
+		} {
+			for on, b := range map[string]color.NRGBA{"desk": p.Desk, "paper": p.Paper, "raised": p.Raised} {
+				if r := contrast(c, b); r < 4.5 {
+					t.Errorf("%s: %s on %s has %.2f:1", name, text, on, r)
+				}
+			}
+		}
+		for on, b := range map[string]color.NRGBA{"front": p.Front, "panel": p.Panel, "niche": p.Inside, "cover": p.Cover, "carcass": p.Carcass} {
+			if r := contrast(p.Ink, b); r < 4.5 {
+				t.Errorf("%s: ink on %s has %.2f:1", name, on, r)
+			}
+		}
+		for text, c := range map[string]color.NRGBA{"error": p.Error, "good": p.Good} {
+			if r := contrast(c, p.Front); r < 4.5 {
+				t.Errorf("%s: %s on a front has %.2f:1", name, text, r)
+			}
+		}
+		if r := contrast(p.OnAccent, p.Accent); r < 4.5 {
+			t.Errorf("%s: text on accent has %.2f:1", name, r)
+		}
+	}
+}

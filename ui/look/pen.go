@@ -1,0 +1,65 @@
+package look
+
+import (
+	"image/color"
+
+	"frontlay/layout/drawing"
+)
+
+// Pen is how a mark of a meaning is drawn: the colour and width of its lines,
+// in screen units, and the colour of its surface.
+type Pen struct {
+	Line    color.NRGBA
+	Width   float32
+	Surface color.NRGBA // for filled marks; no alpha: none
+}
+
+// Pen gives the pen of a meaning.
+func (p Palette) Pen(m drawing.Meaning) Pen {
+	switch m {
+	case drawing.Carcass:
+		return Pen{p.Ink, 1, p.Carcass}
+	case drawing.Face:
+		return Pen{p.Ink, 1.5, p.Front}
+	case drawing.PanelPart:
+		return Pen{p.Ink, 1.5, p.Panel}
+	case drawing.NichePart:
+		return Pen{p.Soft, 1, p.Inside}
+	case drawing.Hidden, drawing.DrawerPart:
+		return Pen{p.Hidden, 1, color.NRGBA{}}
+	case drawing.DrawerBottom:
+		return Pen{p.Bottom, 1, p.Bottom}
+	case drawing.RunnerPart:
+		return Pen{p.Hidden, 1, faded(p.Hidden, 0x50)}
+	case drawing.HoleEdge:
+		return Pen{p.Ink, 1.2, color.NRGBA{}}
+	case drawing.HoleCross, drawing.CentreLine:
+		return Pen{p.Soft, 0.8, color.NRGBA{}}
+	case drawing.DimensionLine:
+		return Pen{p.Soft, 0.8, color.NRGBA{}}
+	case drawing.CoverBand:
+		return Pen{p.Good, 0.8, p.Cover}
+	case drawing.Shortfall, drawing.FindingMark:
+		return Pen{p.Error, 1.2, faded(p.Error, 0x30)}
+	case drawing.Register, drawing.Cut:
+		return Pen{p.Accent, 1, color.NRGBA{}}
+	case drawing.Grid:
+		return Pen{p.Faint, 0.6, color.NRGBA{}}
+	default:
+		return Pen{p.Ink, 1, color.NRGBA{}}
+	}
+}
+
+// Letters gives the colour of a text of a meaning.
+func (p Palette) Letters(m drawing.Meaning) color.NRGBA {
+	switch m {
+	case drawing.CoverBand:
+		return p.Good
+	case drawing.Shortfall, drawing.FindingMark:
+		return p.Error
+	case drawing.DimensionLine:
+		return p.Ink
+	default:
+		return p.Ink
+	}
+}
