@@ -22,6 +22,7 @@ func limitsFields(l *model.Limits) []field {
 		sizeIfAny("hole_edge", "From a hole's edge to the panel's edge; the hole's diameter where it is left out.", &l.HoleEdge, 0, maxFitting),
 		sizeIfAny("hole_gap", "From one hole's edge to the next one's; 2 mm where it is left out.", &l.HoleGap, 0, maxFitting),
 		sizeIfAny("nearly_level", "Lines closer than this should be level; 3 mm where it is left out.", &l.NearlyLevel, 0, maxFitting),
+		sizeIfAny("wide_front", "Width from which a front wants a stabiliser; 900 mm where it is left out.", &l.WideFront, 0, maxSize),
 		sizeIfAny("beside_clear", "Between an opening front and what projects beside it; 3 mm where it is left out.", &l.BesideClear, 0, maxFitting),
 	}
 }

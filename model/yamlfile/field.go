@@ -13,9 +13,18 @@ type field struct {
 	key      string
 	doc      string
 	required bool
+	nested   bool // a mapping
 	read     func(r *reader, n *yaml.Node)
 	write    func(w *writer, old *yaml.Node) *yaml.Node
 	schema   func() schema
+}
+
+// kind is the kind of node the field has; lists count as scalars.
+func (f field) kind() yaml.Kind {
+	if f.nested {
+		return yaml.MappingNode
+	}
+	return yaml.ScalarNode
 }
 
 // needed marks a field as one that can't be left out.
@@ -28,7 +37,7 @@ func (f field) needed() field {
 // written where any of its keys is.
 func group(key, doc string, fields ...field) field {
 	return field{
-		key: key, doc: doc,
+		key: key, doc: doc, nested: true,
 		read: func(r *reader, n *yaml.Node) { r.mapping(n, fields) },
 		write: func(w *writer, old *yaml.Node) *yaml.Node {
 			if m := w.mapping(fields, old); len(m.Content) > 0 || old != nil {

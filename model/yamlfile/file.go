@@ -109,8 +109,8 @@ func readsBack(data []byte, p *model.Project) error {
 	if err := r.err(); err != nil {
 		return err
 	}
-	if !same(p, q) {
-		return fmt.Errorf("the project can't be written so that it reads back the same; please report this with the project")
+	if d := difference(p, q); d != "" {
+		return fmt.Errorf("the project can't be written so that it reads back the same (Project%s); please report this with the project", d)
 	}
 	return nil
 }
@@ -158,8 +158,8 @@ func WriteSheet(s *model.HardwareSheet) ([]byte, error) {
 	if err != nil {
 		return nil, err
 	}
-	if !same(s, t) {
-		return nil, fmt.Errorf("the hardware sheet can't be written so that it reads back the same; please report this with the sheet")
+	if d := difference(s, t); d != "" {
+		return nil, fmt.Errorf("the hardware sheet can't be written so that it reads back the same (HardwareSheet%s); please report this with the sheet", d)
 	}
 	return data, nil
 }

@@ -66,6 +66,9 @@ func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
 			key.HeadComment = wrap(f.doc, 74)
 		}
 		v := f.write(w, was)
+		if v == nil && f.required {
+			v = f.write(w, &yaml.Node{Kind: f.kind()}) // as if the key had stood there
+		}
 		if v == nil {
 			continue
 		}

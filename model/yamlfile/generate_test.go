@@ -1,0 +1,225 @@
+package yamlfile_test
+
+import (
+	"reflect"
+	"strconv"
+	"unicode"
+
+	"pgregory.net/rapid"
+
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// awkward are texts that YAML gives a meaning of its own.
+var awkward = []string{"null", "~", "yes", "No", "true", "1e3", "0x1F", "12", "1_000", ".inf", ".nan", "- a", "# b", "a # b", " lead", "trail ",
+	"a: b", "a:", "[x", "{x", "x]", "a, b", `"q"`, "'", "''", "|", ">", "<<", "=", "2001-01-01", "12:30:45", "é", "日本語", "עברית", "العربية", "@x", "`",
+	"%d", "---", "...", "\tTab", "!x", "&x", "*x", "?", "? x", ":", "-", "+1", "\u00a0", "a\u2028b", "\u0301", "🏺", "\\n", `\`}
+
+// generator fills values of the model by reflection, so that a field that is
+// new in the model is in every test at once.
+type generator struct{ t *rapid.T }
+
+func (g generator) int(lo, hi int) int { return rapid.IntRange(lo, hi).Draw(g.t, "n") }
+func (g generator) yes() bool          { return rapid.Bool().Draw(g.t, "yes") }
+
+// length draws sizes up to 90 mm, which every key takes: whole and broken
+// millimetres, sixty-fourths of an inch, and single nanometres.
+func (g generator) length() length.Length {
+	switch g.int(0, 3) {
+	case 0:
+		return length.MM(int64(g.int(1, 90)))
+	case 1:
+		return length.Length(g.int(1, 226)) * length.Inch64th
+	case 2:
+		return length.Length(g.int(1, 900)) * length.Millimetre / 10
+	default:
+		return length.Length(g.int(1, 90_000_000))
+	}
+}
+
+func (g generator) text() string {
+	if g.yes() {
+		return awkward[g.int(0, len(awkward)-1)]
+	}
+	return rapid.StringOfN(rapid.RuneFrom(nil, unicode.Letter, unicode.Nd, unicode.Punct, unicode.Symbol, unicode.Zs), 1, 20, -1).Draw(g.t, "text")
+}
+
+var enums = map[reflect.Type]int{
+	reflect.TypeFor[length.Unit]():        4,
+	reflect.TypeFor[model.RestTo]():       2,
+	reflect.TypeFor[model.Mount]():        2,
+	reflect.TypeFor[model.Kind]():         3,
+	reflect.TypeFor[model.RowMode]():      3,
+	reflect.TypeFor[model.DivisionRule](): 4,
+	reflect.TypeFor[model.HoleSides]():    3,
+}
+
+// fill draws every field of a value that holds data of the model.
+func (g generator) fill(v reflect.Value) {
+	switch v.Interface().(type) {
+	case length.Length:
+		if g.yes() {
+			v.SetInt(int64(g.length()))
+		}
+		return
+	case []model.HardwareUse, *model.HardwareSheet:
+		return
+	}
+	switch v.Kind() {
+	case reflect.Struct:
+		for i := range v.NumField() {
+			g.fill(v.Field(i))
+		}
+	case reflect.Pointer:
+		if g.yes() {
+			v.Set(reflect.New(v.Type().Elem()))
+			g.fill(v.Elem())
+		}
+	case reflect.Slice:
+		n := g.int(0, 3)
+		if n > 0 {
+			v.Set(reflect.MakeSlice(v.Type(), n, n))
+		}
+		for i := range n {
+			g.fill(v.Index(i))
+		}
+	case reflect.Map:
+		if g.yes() {
+			v.Set(reflect.ValueOf(map[string]string{g.text(): "off", "cover": "warning"}))
+		}
+	case reflect.String:
+		if g.yes() {
+			v.SetString(g.text())
+		}
+	case reflect.Bool:
+		v.SetBool(g.yes())
+	case reflect.Int:
+		v.SetInt(int64(g.int(0, 9)))
+	case reflect.Uint8:
+		n, ok := enums[v.Type()]
+		if !ok {
+			g.t.Fatalf("the generator does not know how many constants %v has", v.Type())
+		}
+		v.SetUint(uint64(g.int(0, n-1)))
+	case reflect.Float64:
+		if g.yes() {
+			v.SetFloat(rapid.Float64Range(1, 10).Draw(g.t, "x"))
+		}
+	default:
+		g.t.Fatalf("the generator does not know %v", v.Type())
+	}
+}
+
+// project draws a project that Read accepts.
+func (g generator) project() *model.Project {
+	p := new(model.Project)
+	g.fill(reflect.ValueOf(p).Elem())
+	for i, n := 0, g.int(1, 3); i < n; i++ {
+		use := model.HardwareUse{Name: g.text() + strconv.Itoa(i), Sheet: g.sheet()}
+		if g.yes() {
+			use.Source = "sheet " + strconv.Itoa(i)
+		}
+		p.Hardware = append(p.Hardware, use)
+	}
+	if g.yes() {
+		p.Notes = "first line\nsecond: line\n  # third\n"
+	}
+	for _, b := range []*model.Board{&p.Boards.Carcass, &p.Boards.Front, &p.Boards.Back} {
+		b.Thickness, b.Grain = g.length(), []string{"", "horizontal", "vertical"}[g.int(0, 2)]
+	}
+	for i := range p.Checks.Accepted {
+		p.Checks.Accepted[i].Rule = "cover"
+	}
+	if len(p.Cabinets) == 0 {
+		p.Cabinets = make([]model.Cabinet, 1)
+	}
+	for i := range p.Cabinets {
+		g.mend(p, &p.Cabinets[i])
+	}
+	return p
+}
+
+func (g generator) mend(p *model.Project, c *model.Cabinet) {
+	c.Width, c.Height, c.Depth = g.length(), g.length(), g.length()
+	if len(c.Bays) == 0 {
+		c.Bays = make([]model.Bay, 1)
+	}
+	for i := range c.Bays {
+		b := &c.Bays[i]
+		b.Hardware = g.hardware(p)
+		if len(b.Fronts) == 0 {
+			b.Fronts = make([]model.Front, 1)
+		}
+		for j := range b.Fronts {
+			f := &b.Fronts[j]
+			if f.Hardware, f.Drawer = g.hardware(p), ""; f.Kind == model.DrawerFront && g.yes() {
+				sheet := p.SheetFor(b)
+				if f.Hardware != "" {
+					sheet = p.Sheet(f.Hardware)
+				}
+				f.Drawer = sheet.Drawers[0].Name
+			}
+			if f.Height > 0 {
+				f.Share = 0
+			}
+			f.Greatest = max(f.Greatest, f.Least)
+			if f.LineUp != nil {
+				f.LineUp.Front = g.text()
+			}
+		}
+	}
+}
+
+func (g generator) hardware(p *model.Project) string {
+	if i := g.int(-1, len(p.Hardware)-1); i >= 0 {
+		return p.Hardware[i].Name
+	}
+	return ""
+}
+
+// sheet draws a hardware sheet that does not contradict itself.
+func (g generator) sheet() *model.HardwareSheet {
+	s := new(model.HardwareSheet)
+	g.fill(reflect.ValueOf(s).Elem())
+	s.Name = g.text()
+	s.Connector.Diameter = g.length() / 2 * 2 % (99 * length.Millimetre)
+	s.Connector.Diameter = max(s.Connector.Diameter, 1)
+	s.Bottom.Thickness = g.length()
+	s.Bottom.DeductWidth += 2 * s.SideClearance
+	s.Back.DeductWidth += 2 * s.SideClearance
+	s.Runner.Lengths = append(s.Runner.Lengths, model.RunnerLength{})
+	for i := range s.Runner.Lengths {
+		l := &s.Runner.Lengths[i]
+		l.Length = s.Bottom.DeductLength + length.MM(int64(200+i))
+		for j := range l.Screws {
+			l.Screws[j].Diameter = length.Millimetre * 5
+		}
+	}
+	s.Drawers = append(s.Drawers, model.DrawerHeight{})
+	for i := range s.Drawers {
+		d := &s.Drawers[i]
+		d.Name = g.text() + strconv.Itoa(i)
+		d.SideTop = s.Bottom.Underside + s.Bottom.Thickness + length.MM(int64(g.int(1, 200)))
+		d.Holes = distinct(append(d.Holes, 0), d.SideTop)
+		if d.RailTop > 0 {
+			d.RailTop += d.SideTop
+		}
+		if d.RailHoles = distinct(d.RailHoles, d.RailTop); d.RailTop == 0 {
+			d.RailHoles = nil
+		}
+	}
+	return s
+}
+
+func distinct(holes []length.Length, top length.Length) []length.Length {
+	var out []length.Length
+	seen := map[length.Length]bool{}
+	for _, h := range holes {
+		if h = min(h, top); !seen[h] {
+			out = append(out, h)
+		}
+		seen[h] = true
+	}
+	return out
+}
