@@ -60,6 +60,7 @@ type Limits struct {
 	HoleEdge       *length.Length // the hole's diameter: from a hole's edge to the panel's edge
 	HoleGap        *length.Length // 2 mm: from one hole's edge to the next one's
 	NearlyLevel    *length.Length // 3 mm: lines closer than this should be level
+	WideFront      *length.Length // 900 mm: from this width on a front wants a stabiliser (from memory)
 	BesideClear    *length.Length // 3 mm: between an opening front and what projects beside it
 }
 

@@ -31,8 +31,8 @@ func (s Severity) String() string {
 	}
 }
 
-// Finding is one result of the check. Found and Needed are lengths unless Unit
-// says otherwise. Area is where it shows in the run frame; empty where it has
+// Finding is one result of the check. Found and Needed are lengths; a finding
+// about weight has FoundKg and NeededKg instead. Area is where it shows in the run frame; empty where it has
 // no place of its own. Front is the number of the front, 0 where it is about
 // more than one.
 type Finding struct {
@@ -42,10 +42,13 @@ type Finding struct {
 	Front    int
 	Found    length.Length
 	Needed   length.Length
+	FoundKg  float64
+	NeededKg float64
 	What     message.Message // what is wrong, with the figures
 	Where    message.Message // cabinet, bay, front, in words
 	Change   message.Message // what to change
 	Area     plane.Rect
 	Mark     message.Message // a few words to write at Area
-	Fixes    []edit.Edit     // changes the program can make, the best first
+	Fixes    []edit.Edit     // changes that may mend it, the best first; layout.Offered tells which really do
+	Accepted string          // the reason why the user accepts it; empty: not accepted
 }

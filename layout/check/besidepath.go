@@ -1,0 +1,58 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// besidePath: beside the run stands something that reaches into the way of an
+// opening drawer: a door casing at the wall, or the handles of a run round the
+// corner. Found is the distance from the wall to the front, needed how far the
+// thing projects and the clearance of the project's limits. Put a filler
+// between, or a wider one.
+func besidePath() Rule {
+	return Rule{"beside-path", message.New("Drawers open past what stands beside"), Error, findBesidePath}
+}
+
+func findBesidePath(s *search) {
+	for i := range s.plan.Cabinets {
+		c := &s.plan.Cabinets[i]
+		src := &s.plan.Project.Cabinets[i]
+		for j := range c.Bays {
+			b := &c.Bays[j]
+			for k := b.First; k < b.First+b.Count; k++ {
+				f := &s.plan.Fronts[k]
+				s.beside(f, src.Left, false, f.Face.Min.X-c.Outline.Min.X+src.Left.EndPanel+src.Left.Filler)
+				s.beside(f, src.Right, true, c.Outline.Max.X-f.Face.Max.X+src.Right.EndPanel+src.Right.Filler)
+			}
+		}
+	}
+}
+
+func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.Length) {
+	if f.Kind != model.DrawerFront || b.Projection <= 0 {
+		return
+	}
+	needed := b.Projection + s.limits.besideClear
+	if found >= needed {
+		return
+	}
+	at := f.Place
+	at.Bay, at.Front = -1, -1
+	side := message.New("left")
+	if right {
+		side = message.New("right")
+	}
+	b.Filler += needed - found
+	s.front(f, Finding{
+		Found: found, Needed: needed,
+		What:   message.New("the front is %v from the wall on the %v, where something projects %v; needed is %v", found, side, b.Projection, needed),
+		Change: message.New("put a filler at the %v, or make it wider by %v", side, needed-found),
+		Area:   f.Face,
+		Mark:   message.New("can't open"),
+		Fixes:  []edit.Edit{edit.SetBeside{At: at, Right: right, Beside: b}},
+	})
+}

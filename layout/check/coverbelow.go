@@ -1,0 +1,34 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/edit"
+	"frontlay/model/message"
+)
+
+// coverBelow: the front does not reach as far below the drawer bottom's
+// underside as asked, so the edge of the drawer bottom shows under the front.
+// Found is the cover, needed the cover asked for (0 where none is asked for).
+// Raise the runner, or lower the front's bottom edge.
+func coverBelow() Rule {
+	return Rule{"cover-below", message.New("Front hides the drawer bottom"), Error, findCoverBelow}
+}
+
+func findCoverBelow(s *search) {
+	s.drawers(func(f *plan.Front) {
+		needed := s.plan.Project.FrontAt(f.Place).Cover
+		found := f.Drawer.Cover.Bottom
+		if found >= needed {
+			return
+		}
+		short := needed - found
+		s.front(f, Finding{
+			Found: found, Needed: needed,
+			What:   message.New("the front covers the drawer bottom by %v; needed is %v, so %v of it shows or is missing", found, needed, short),
+			Change: message.New("raise the runner by %v, or lower the front's bottom edge by it", short),
+			Area:   strip(f, f.Drawer.Bottom.Min.Y, f.Face.Min.Y+needed),
+			Mark:   message.New("cover short by %v", short),
+			Fixes:  []edit.Edit{setDrop(f, f.Drop+short)},
+		})
+	})
+}

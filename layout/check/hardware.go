@@ -1,0 +1,48 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/edit"
+	"frontlay/model/message"
+)
+
+// hardware: a bay or a front names a hardware sheet, a drawer height or a runner
+// length that there is not. Nothing can be drilled for it. Choose one that the
+// project has.
+func hardware() Rule {
+	return Rule{"hardware", message.New("Hardware is known"), Error, findHardware}
+}
+
+func findHardware(s *search) {
+	for i := range s.plan.Problems {
+		p := &s.plan.Problems[i]
+		f := Finding{Place: p.Place}
+		switch p.Kind {
+		case plan.SheetMissing:
+			f.What = message.New("there is no hardware sheet named %v in the project", name(p.Name))
+			f.Change = message.New("choose one of the project's hardware sheets")
+		case plan.DrawerUnknown:
+			f.What = message.New("the hardware sheet has no drawer height named %v", p.Name)
+			f.Change = message.New("choose one of the sheet's drawer heights")
+			f.Fixes = []edit.Edit{edit.SetDrawer{At: p.Place, Drawer: "auto"}}
+		case plan.RunnerUnknown:
+			f.Found = p.Amount
+			f.What = message.New("the hardware sheet has no runner of %v", p.Amount)
+			f.Change = message.New("choose one of the sheet's runners")
+			f.Fixes = []edit.Edit{edit.SetRunner{At: p.Place}}
+		default:
+			continue
+		}
+		if p.Place.Front >= 0 {
+			f.Front = s.frontAt(p.Place).Number
+		}
+		s.add(f)
+	}
+}
+
+func name(s string) any {
+	if s == "" {
+		return message.New("(none given)")
+	}
+	return s
+}

@@ -1,0 +1,41 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// holeDepth: a hole in the rear face is so deep that the drill comes through
+// the face, or its bottom shows there. Found is what stays of the board under
+// the hole and the drill's point, needed the web of the project's limits. Use a
+// thicker front, or a connector with shallower holes; set the depth stop.
+func holeDepth() Rule {
+	return Rule{"hole-depth", message.New("Holes do not come through the face"), Error, findHoleDepth}
+}
+
+func findHoleDepth(s *search) {
+	s.drawers(func(f *plan.Front) {
+		deepest := length.Length(0)
+		for i := range f.Holes {
+			deepest = max(deepest, f.Holes[i].Depth)
+		}
+		if deepest == 0 {
+			return
+		}
+		found, needed := f.Thickness-deepest-s.limits.drillPoint, s.limits.web
+		if found >= needed {
+			return
+		}
+		what := message.New("a hole %v deep leaves %v of the front's %v; needed is %v", deepest, found, f.Thickness, needed)
+		if found <= 0 {
+			what = message.New("a hole %v deep comes through the face of a front %v thick; %v must stay", deepest, f.Thickness, needed)
+		}
+		s.front(f, Finding{
+			Found: found, Needed: needed, What: what,
+			Change: message.New("use a front at least %v thicker, or a connector with shallower holes", needed-found),
+			Area:   f.Face,
+			Mark:   message.New("hole too deep"),
+		})
+	})
+}

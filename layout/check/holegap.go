@@ -1,0 +1,54 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// holeGap: two holes of a front run into each other or leave too little
+// between them: two connectors on a narrow front, or a connector and a handle's
+// hole. Found is the material between them (negative: they overlap), needed the
+// project's limit. Move the handle, or make the front wider.
+func holeGap() Rule {
+	return Rule{"hole-gap", message.New("Holes keep away from each other"), Error, findHoleGap}
+}
+
+func findHoleGap(s *search) {
+	for i := range s.plan.Fronts {
+		f := &s.plan.Fronts[i]
+		all := f.Holes
+		if len(f.HandleHoles) > 0 {
+			all = append(append([]plan.Hole(nil), f.Holes...), f.HandleHoles...)
+		}
+		worst, a := s.limits.holeGap, (*plan.Hole)(nil)
+		for j := range all {
+			for k := range all[:j] {
+				if d := between(&all[j], &all[k], worst); d < worst {
+					worst, a = d, &all[j]
+				}
+			}
+		}
+		if a == nil {
+			continue
+		}
+		s.front(f, Finding{
+			Found: worst, Needed: s.limits.holeGap,
+			What:   message.New("two holes leave %v between them; needed is %v", worst, s.limits.holeGap),
+			Change: message.New("move the handle, or make the front wider, so that they are %v further apart", s.limits.holeGap-worst),
+			Area:   around(f, a),
+			Mark:   message.New("holes too close"),
+		})
+	}
+}
+
+// between is the material between two holes' edges; holes that are further
+// apart than far along one axis give far.
+func between(a, b *plan.Hole, far length.Length) length.Length {
+	radii := (a.Diameter + b.Diameter) / 2
+	dx, dy := (a.At.X - b.At.X).Abs(), (a.At.Y - b.At.Y).Abs()
+	if dx-radii >= far || dy-radii >= far {
+		return far
+	}
+	return hypot(dx, dy) - radii
+}

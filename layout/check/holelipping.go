@@ -1,0 +1,51 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// holeLipping: a hole cuts into the lipping glued to the front's edges, which
+// splits off or shows the hole. Found is the distance from the front's edge to
+// the hole, needed the lipping's thickness. Choose a lower drawer, or make the
+// front larger on that side.
+func holeLipping() Rule {
+	return Rule{"hole-lipping", message.New("Holes keep out of the lipping"), Error, findHoleLipping}
+}
+
+func findHoleLipping(s *search) {
+	lipping := s.plan.Project.Boards.Front.Lipping
+	if lipping <= 0 {
+		return
+	}
+	for i := range s.plan.Fronts {
+		f := &s.plan.Fronts[i]
+		for _, holes := range [2][]plan.Hole{f.Holes, f.HandleHoles} {
+			h, found := intoLipping(f, holes, lipping)
+			if h == nil {
+				continue
+			}
+			s.front(f, Finding{
+				Found: found, Needed: lipping,
+				What:   message.New("a hole of %v comes to %v of the edge, into the lipping of %v", h.Diameter, found, lipping),
+				Change: message.New("choose a lower drawer, or give the front %v more on that side", lipping-found),
+				Area:   around(f, h),
+				Mark:   message.New("hole in the lipping"),
+				Fixes:  s.lowerIfDrawer(f, h),
+			})
+		}
+	}
+}
+
+func intoLipping(f *plan.Front, holes []plan.Hole, lipping length.Length) (worst *plan.Hole, found length.Length) {
+	found = lipping
+	for i := range holes {
+		h := &holes[i]
+		r := h.Diameter / 2
+		if d := min(h.At.X, f.Face.Width()-h.At.X, h.At.Y, f.Face.Height()-h.At.Y) - r; d < found {
+			worst, found = h, d
+		}
+	}
+	return worst, found
+}

@@ -1,0 +1,50 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// overlay: an overlay front does not cover a carcass edge that it should: side
+// or partition on its left and right, the bottom below the lowest front, the top
+// above the highest (unless a finger-pull channel is there). At the bench one
+// sees past the front into the cabinet. Found is the overlay of that edge,
+// needed the least overlay of the project's limits. Make the reveal smaller.
+func overlay() Rule {
+	return Rule{"overlay", message.New("Front covers the carcass edges"), Error, findOverlay}
+}
+
+func findOverlay(s *search) {
+	for i := range s.plan.Fronts {
+		f := &s.plan.Fronts[i]
+		if f.Inset || f.Kind == model.OpenNiche {
+			continue
+		}
+		face, open := f.Face, f.Opening
+		s.edge(f, message.New("left"), f.Overlay.Left, plane.R(open.Min.X, face.Min.Y, face.Min.X, face.Max.Y))
+		s.edge(f, message.New("right"), f.Overlay.Right, plane.R(face.Max.X, face.Min.Y, open.Max.X, face.Max.Y))
+		if f.Bottommost {
+			s.edge(f, message.New("bottom"), f.Overlay.Bottom, strip(f, open.Min.Y, face.Min.Y))
+		}
+		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel == 0 {
+			s.edge(f, message.New("top"), f.Overlay.Top, strip(f, face.Max.Y, open.Max.Y))
+		}
+	}
+}
+
+func (s *search) edge(f *plan.Front, side message.Message, found length.Length, area plane.Rect) {
+	needed := s.limits.leastOverlay
+	if found >= needed {
+		return
+	}
+	s.front(f, Finding{
+		Found: found, Needed: needed,
+		What:   message.New("the front overlays the carcass by %v at its %v edge; needed is %v", found, side, needed),
+		Change: message.New("make the reveal or gap at the %v smaller by %v", side, needed-found),
+		Area:   area,
+		Mark:   message.New("overlay %v", found),
+	})
+}

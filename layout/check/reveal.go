@@ -1,0 +1,101 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// reveal: a visible gap is so small that fronts rub, or so large that it looks
+// wrong: between two fronts of a stack or of neighbours, between a front and a
+// worktop, end panel or filler, or around an inset front. Found is the gap,
+// needed the least (or greatest) of the project's limits. Change the reveals.
+func reveal() Rule {
+	return Rule{"reveal", message.New("Gaps are even and sensible"), Warning, findReveal}
+}
+
+func findReveal(s *search) {
+	for i := range s.plan.Cabinets {
+		c := &s.plan.Cabinets[i]
+		src := &s.plan.Project.Cabinets[i]
+		r := c.Reveals
+		inset := c.Mount == model.Inset
+		if stacked(c) {
+			s.gap(c, message.New("between fronts"), r.Gap, func(r *model.Reveals, v length.Length) { r.Gap = v })
+		}
+		if inset || src.Worktop > 0 && src.Channel == 0 {
+			s.gap(c, message.New("at the top"), r.Top, func(r *model.Reveals, v length.Length) { r.Top = v })
+		}
+		if inset {
+			s.gap(c, message.New("at the bottom"), r.Bottom, func(r *model.Reveals, v length.Length) { r.Bottom = v })
+		}
+		if inset || touchesBeside(src.Left) {
+			s.gap(c, message.New("at the left"), r.Left, func(r *model.Reveals, v length.Length) { r.Left = v })
+		}
+		if inset || touchesBeside(src.Right) {
+			s.gap(c, message.New("at the right"), r.Right, func(r *model.Reveals, v length.Length) { r.Right = v })
+		}
+		s.neighbours(i)
+	}
+}
+
+func stacked(c *plan.Cabinet) bool {
+	for j := range c.Bays {
+		if c.Bays[j].Count > 1 || j > 0 && c.Mount == model.Overlay {
+			return true
+		}
+	}
+	return false
+}
+
+func touchesBeside(b model.Beside) bool { return b.EndPanel > 0 || b.Filler > 0 || b.Wall }
+
+// gap compares one reveal of a cabinet; set puts another value in its place.
+func (s *search) gap(c *plan.Cabinet, where message.Message, found length.Length, set func(*model.Reveals, length.Length)) {
+	f, ok := s.outOfRange(where, found)
+	if !ok {
+		return
+	}
+	r := c.Reveals
+	set(&r, f.Needed)
+	f.Place = c.Place
+	f.Fixes = []edit.Edit{edit.SetReveals{At: c.Place, Reveals: &r}}
+	s.add(f)
+}
+
+func (s *search) outOfRange(where message.Message, found length.Length) (Finding, bool) {
+	switch {
+	case found < s.limits.leastReveal:
+		return Finding{
+			Found: found, Needed: s.limits.leastReveal,
+			What:   message.New("the gap %v is %v; at least %v keeps fronts from rubbing", where, found, s.limits.leastReveal),
+			Change: message.New("make the gap larger by %v", s.limits.leastReveal-found),
+		}, true
+	case found > s.limits.greatestReveal:
+		return Finding{
+			Found: found, Needed: s.limits.greatestReveal,
+			What:   message.New("the gap %v is %v; more than %v looks wrong", where, found, s.limits.greatestReveal),
+			Change: message.New("make the gap smaller by %v", found-s.limits.greatestReveal),
+		}, true
+	}
+	return Finding{}, false
+}
+
+// neighbours compares the gap between the fronts of cabinet i and the next one,
+// where they stand side by side.
+func (s *search) neighbours(i int) {
+	if i+1 >= len(s.plan.Cabinets) {
+		return
+	}
+	a, b := &s.plan.Cabinets[i], &s.plan.Cabinets[i+1]
+	if a.Outline.Max.X != b.Outline.Min.X || a.Mount == model.Inset || b.Mount == model.Inset || len(a.Bays) == 0 || len(b.Bays) == 0 {
+		return
+	}
+	gap := b.Bays[0].Stack.Min.X - a.Bays[len(a.Bays)-1].Stack.Max.X
+	if f, ok := s.outOfRange(message.New("to the next cabinet"), gap); ok {
+		f.Place = a.Place
+		s.add(f)
+	}
+}

@@ -1,0 +1,75 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// roomAbove: the drawer's sides, back or rails, or what it is to hold, come
+// closer to the next thing above than the hardware allows, so the drawer can't
+// be hung in or its contents jam. Found is the room above the highest of them,
+// needed the sheet's clearance. Choose a lower drawer, or make the front higher.
+func roomAbove() Rule {
+	return Rule{"room-above", message.New("Room above the drawer"), Error, findRoomAbove}
+}
+
+func findRoomAbove(s *search) {
+	s.drawers(func(f *plan.Front) {
+		top, what := f.Drawer.Body.Max.Y, message.New("the drawer")
+		if h := s.plan.Project.FrontAt(f.Place).Contents.Height; h > 0 && f.Drawer.Bottom.Max.Y+h > top {
+			top, what = f.Drawer.Bottom.Max.Y+h, message.New("the drawer's contents")
+		}
+		found, needed := f.Drawer.Limit-top, f.Sheet.Runner.ClearanceAbove
+		if found >= needed {
+			return
+		}
+		s.front(f, Finding{
+			Found: found, Needed: needed,
+			What:   message.New("%v: %v of room up to %v; needed is %v", what, found, aboveName(f.Drawer.Above), needed),
+			Change: message.New("choose a lower drawer, or make this front higher by %v", needed-found),
+			Area:   strip(f, top+min(0, found), top+max(needed, 0)),
+			Mark:   message.New("room short by %v", needed-found),
+			Fixes:  s.lowerDrawers(f),
+		})
+	})
+}
+
+func aboveName(k plan.AboveKind) message.Message {
+	switch k {
+	case plan.DrawerAbove:
+		return message.New("the drawer above")
+	case plan.ShelfAbove:
+		return message.New("the shelf above")
+	default:
+		return message.New("the carcass top")
+	}
+}
+
+// lowerDrawers are the changes to each lower drawer height, the tallest first.
+func (s *search) lowerDrawers(f *plan.Front) []edit.Edit {
+	var fixes []edit.Edit
+	under := f.Height.Top()
+	for {
+		next, name := length.Length(-1), ""
+		for i := range f.Sheet.Drawers {
+			if d := &f.Sheet.Drawers[i]; d.Top() < under && d.Top() > next {
+				next, name = d.Top(), d.Name
+			}
+		}
+		if name == "" {
+			return fixes
+		}
+		fixes = append(fixes, edit.SetDrawer{At: f.Place, Drawer: name})
+		under = next
+	}
+}
+
+// lowerIfDrawer offers lower drawers where a hole belongs to the drawer.
+func (s *search) lowerIfDrawer(f *plan.Front, h *plan.Hole) []edit.Edit {
+	if h.Kind == plan.HandleHole {
+		return nil
+	}
+	return s.lowerDrawers(f)
+}

@@ -1,0 +1,170 @@
+package check
+
+import (
+	"strconv"
+
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Rule is one thing that can go wrong. Name is how a project file speaks of it,
+// Title what people read, Severity what it counts as unless the project says
+// otherwise.
+type Rule struct {
+	Name     string
+	Title    message.Message
+	Severity Severity
+	find     func(*search)
+}
+
+// search is one rule's walk over a plan.
+type search struct {
+	plan     *plan.Plan
+	limits   limits
+	rule     Rule
+	severity Severity
+	accepted map[acceptKey]string
+	found    *[]Finding
+}
+
+type acceptKey struct {
+	rule, cabinet string
+	bay           int
+	front         string
+}
+
+// All runs every rule over a plan, in the order of Rules, and gives the findings
+// in that order and, within a rule, in the order of the run.
+func All(p *plan.Plan) []Finding {
+	var found []Finding
+	s := search{plan: p, limits: limitsOf(p.Project), found: &found, accepted: acceptedOf(p.Project)}
+	for _, r := range Rules() {
+		severity, on := severityOf(p.Project, r)
+		if !on {
+			continue
+		}
+		s.rule, s.severity = r, severity
+		r.find(&s)
+	}
+	return found
+}
+
+// SeverityOff in a project's settings turns a rule off.
+const SeverityOff = "off"
+
+func severityOf(p *model.Project, r Rule) (Severity, bool) {
+	switch p.Checks.Severity[r.Name] {
+	case Error.String():
+		return Error, true
+	case Warning.String():
+		return Warning, true
+	case Advice.String():
+		return Advice, true
+	case SeverityOff:
+		return r.Severity, false
+	default:
+		return r.Severity, true
+	}
+}
+
+func acceptedOf(p *model.Project) map[acceptKey]string {
+	if len(p.Checks.Accepted) == 0 {
+		return nil
+	}
+	m := make(map[acceptKey]string, len(p.Checks.Accepted))
+	for _, a := range p.Checks.Accepted {
+		reason := a.Reason
+		if reason == "" {
+			reason = "no reason given"
+		}
+		m[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}] = reason
+	}
+	return m
+}
+
+// Acceptance is how a project tells that it accepts a finding: its rule and
+// place in words, the reason empty.
+func Acceptance(p *model.Project, f *Finding) model.Accepted {
+	a := model.Accepted{Rule: f.Rule}
+	if c := p.CabinetAt(f.Place); c != nil {
+		a.Cabinet = c.Name
+	}
+	if f.Place.Bay >= 0 {
+		a.Bay = f.Place.Bay + 1
+	}
+	if src := p.FrontAt(f.Place); src != nil {
+		a.Front = src.Name
+		if a.Front == "" {
+			a.Front = strconv.Itoa(f.Place.Front + 1)
+		}
+	}
+	return a
+}
+
+// add reports a finding; the search fills in rule, severity, place in words and
+// acceptance.
+func (s *search) add(f Finding) {
+	f.Rule, f.Severity = s.rule.Name, s.severity
+	f.Where = s.where(f.Place)
+	if s.accepted != nil {
+		a := Acceptance(s.plan.Project, &f)
+		f.Accepted = s.accepted[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}]
+	}
+	*s.found = append(*s.found, f)
+}
+
+// front reports a finding about one front.
+func (s *search) front(at *plan.Front, f Finding) {
+	f.Place, f.Front = at.Place, at.Number
+	s.add(f)
+}
+
+// where writes a place in words.
+func (s *search) where(at model.Place) message.Message {
+	switch {
+	case at.Cabinet < 0:
+		return message.New("project")
+	case at.Bay < 0:
+		return message.New("%v", s.cabinetName(at))
+	case at.Front < 0:
+		return message.New("%v, bay %v", s.cabinetName(at), at.Bay+1)
+	default:
+		f := s.frontAt(at)
+		return message.New("%v, bay %v, front %v (%v)", s.cabinetName(at), at.Bay+1, f.Number, f.Name)
+	}
+}
+
+func (s *search) cabinetName(at model.Place) any {
+	if n := s.plan.Cabinets[at.Cabinet].Name; n != "" {
+		return n
+	}
+	return message.New("cabinet %v", at.Cabinet+1)
+}
+
+// frontAt finds the placed front at a place.
+func (s *search) frontAt(at model.Place) *plan.Front {
+	return &s.plan.Fronts[s.plan.Cabinets[at.Cabinet].Bays[at.Bay].First+at.Front]
+}
+
+// drawers calls do for every front with a fitted drawer.
+func (s *search) drawers(do func(*plan.Front)) {
+	for i := range s.plan.Fronts {
+		if f := &s.plan.Fronts[i]; f.Fitted {
+			do(f)
+		}
+	}
+}
+
+// strip is the area between two heights over a front's width, for marking.
+func strip(f *plan.Front, from, to length.Length) plane.Rect {
+	return plane.R(f.Face.Min.X, from, f.Face.Max.X, to)
+}
+
+// setDrop is the change that gives a front another drop.
+func setDrop(f *plan.Front, drop length.Length) edit.Edit {
+	return edit.SetDrop{At: f.Place, Drop: &drop}
+}

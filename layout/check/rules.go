@@ -1,0 +1,31 @@
+package check
+
+// Rules are all the rules, in the order in which findings are listed: what
+// makes the job impossible first, then what spoils a panel, then what spoils
+// the looks. The list is written out so that nothing is checked unseen.
+func Rules() []Rule {
+	return []Rule{
+		sums(),
+		lineUp(),
+		span(),
+		hardware(),
+		coverBelow(),
+		coverBeside(),
+		overlay(),
+		collision(),
+		roomAbove(),
+		runnerDepth(),
+		runnerLow(),
+		holeEdge(),
+		holeGap(),
+		holeLipping(),
+		holeDepth(),
+		partitionScrews(),
+		runnerLoad(),
+		besidePath(),
+		holeRows(),
+		wideFront(),
+		reveal(),
+		nearlyLevel(),
+	}
+}

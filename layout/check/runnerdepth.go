@@ -1,0 +1,72 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// runnerDepth: the runner is longer than the cabinet is deep inside, the front's
+// thickness counted where it is inset. The drawer would not close. Found is the
+// depth that the runner and its clearance need, needed (at most) the depth there
+// is. Use a shorter runner or make the cabinet deeper.
+func runnerDepth() Rule {
+	return Rule{"runner-depth", message.New("Runner fits the depth"), Error, findRunnerDepth}
+}
+
+func findRunnerDepth(s *search) {
+	s.drawers(func(f *plan.Front) {
+		depth := s.plan.Cabinets[f.Place.Cabinet].Depth
+		r := &f.Sheet.Runner
+		use := f.Runner.Length
+		if use == 0 {
+			use = shortest(f)
+		}
+		found := f.Runner.Start + use + r.ClearanceBehind
+		if found <= depth {
+			return
+		}
+		fix := Finding{
+			Found: found, Needed: depth,
+			What:   message.New("the runner of %v takes %v of depth with its setback and clearance; the inside is %v deep", use, found, depth),
+			Change: message.New("use a shorter runner, or make the cabinet deeper by %v", found-depth),
+			Area:   f.Face,
+			Mark:   message.New("runner too long by %v", found-depth),
+		}
+		room := depth - f.Runner.Start - r.ClearanceBehind
+		if best := longestIn(f, room, 0); best > 0 {
+			fix.Fixes = append(fix.Fixes, edit.SetRunner{At: f.Place, Length: best})
+		} else {
+			at := f.Place
+			at.Bay, at.Front = -1, -1
+			fix.Fixes = append(fix.Fixes, edit.SetCabinetSize{At: at, Which: edit.Depth, Size: s.plan.Project.CabinetAt(f.Place).Depth + found - depth})
+		}
+		s.front(f, fix)
+	})
+}
+
+// shortest is the shortest runner of a front's sheet.
+func shortest(f *plan.Front) length.Length {
+	least := length.Length(0)
+	for i := range f.Sheet.Runner.Lengths {
+		if l := f.Sheet.Runner.Lengths[i].Length; least == 0 || l < least {
+			least = l
+		}
+	}
+	return least
+}
+
+// longestIn is the longest runner of a front's sheet that fits a depth and
+// carries at least load kg (runners whose load is not given don't count where a
+// load is asked for); 0 where there is none.
+func longestIn(f *plan.Front, room length.Length, load float64) length.Length {
+	best := length.Length(0)
+	for i := range f.Sheet.Runner.Lengths {
+		l := &f.Sheet.Runner.Lengths[i]
+		if l.Length <= room && l.Length > best && l.Load >= load {
+			best = l.Length
+		}
+	}
+	return best
+}

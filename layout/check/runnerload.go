@@ -1,0 +1,48 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// runnerLoad: front, drawer and contents weigh more than the pair of runners
+// carries, so they sag and wear out. Found and needed are in kg: the weight and
+// (at most) the runner's load. The front's weight is its volume times the
+// board's density. Use a runner that carries more, or put less in.
+func runnerLoad() Rule {
+	return Rule{"runner-load", message.New("Runner carries the load"), Error, findRunnerLoad}
+}
+
+func findRunnerLoad(s *search) {
+	board := s.plan.Project.Boards.Front
+	s.drawers(func(f *plan.Front) {
+		if f.Runner.Load <= 0 {
+			return
+		}
+		weight := FrontWeight(f, board.Density)
+		total := weight + f.Height.Weight + s.plan.Project.FrontAt(f.Place).Contents.Weight
+		if total <= f.Runner.Load {
+			return
+		}
+		depth := s.plan.Cabinets[f.Place.Cabinet].Depth - f.Runner.Start - f.Sheet.Runner.ClearanceBehind
+		finding := Finding{
+			FoundKg: total, NeededKg: f.Runner.Load,
+			What:   message.New("front, drawer and contents weigh %v kg; the runners carry %v kg", total, f.Runner.Load),
+			Change: message.New("use runners that carry more, or keep %v kg out of the drawer", total-f.Runner.Load),
+			Area:   f.Face,
+			Mark:   message.New("load"),
+		}
+		if best := longestIn(f, depth, total); best > 0 {
+			finding.Fixes = []edit.Edit{edit.SetRunner{At: f.Place, Length: best}}
+		}
+		s.front(f, finding)
+	})
+}
+
+// FrontWeight is a front's weight in kg: width · height · thickness · density
+// (kg/m³). 0 where the density is not given.
+func FrontWeight(f *plan.Front, density float64) float64 {
+	return length.AreaM2(f.Face.Width(), f.Face.Height()) * f.Thickness.MM() / 1000 * density
+}

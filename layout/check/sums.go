@@ -1,0 +1,84 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// sums: the heights of a stack's fronts and gaps, or the widths of a cabinet's
+// bays, do not add up to the room there is. At the bench the top front stands
+// over the worktop's line or a gap gapes under it. Found is what the parts need
+// together, needed what there is. Change one of the fixed heights, or let one
+// front take what is left.
+func sums() Rule {
+	return Rule{"sums", message.New("Heights and widths add up"), Error, findSums}
+}
+
+func findSums(s *search) {
+	for i := range s.plan.Problems {
+		p := &s.plan.Problems[i]
+		switch p.Kind {
+		case plan.StackSum:
+			s.stackSum(p)
+		case plan.BaySum:
+			inside := s.plan.Cabinets[p.Place.Cabinet].Inside.Width()
+			f := Finding{Place: p.Place, Found: inside + p.Amount, Needed: inside}
+			if p.Amount > 0 {
+				f.What = message.New("the bays and partitions are %v wider than the inside of the cabinet", p.Amount)
+				f.Change = message.New("make a bay narrower by %v or the cabinet wider", p.Amount)
+			} else {
+				f.What = message.New("the bays and partitions leave %v of the inside width", -p.Amount)
+				f.Change = message.New("make a bay wider by %v or let one take the rest", -p.Amount)
+			}
+			f.Fixes = []edit.Edit{edit.SetCabinetSize{At: p.Place, Which: edit.Width, Size: s.plan.Cabinets[p.Place.Cabinet].Outline.Width() + p.Amount}}
+			s.add(f)
+		}
+	}
+}
+
+func (s *search) stackSum(p *plan.Problem) {
+	b := &s.plan.Cabinets[p.Place.Cabinet].Bays[p.Place.Bay]
+	room := b.Stack.Height()
+	f := Finding{Place: p.Place, Found: room + p.Amount, Needed: room}
+	inTheWay := s.names(p.Others)
+	if p.Amount > 0 {
+		f.What = message.New("the fronts and gaps are %v higher than the room for them; in the way: %v", p.Amount, inTheWay)
+		f.Change = message.New("make a fixed front lower by %v or let one take what is left", p.Amount)
+	} else {
+		f.What = message.New("the fronts and gaps leave %v of the height; in the way: %v", -p.Amount, inTheWay)
+		f.Change = message.New("make a fixed front higher by %v or let one take what is left", -p.Amount)
+	}
+	for k := len(p.Others) - 1; k >= 0; k-- {
+		at := p.Others[k]
+		src := s.plan.Project.FrontAt(at)
+		if src.Height > 0 && !src.Locked {
+			if h := src.Height - p.Amount; h >= 10*length.Millimetre {
+				f.Fixes = append(f.Fixes, edit.SetHeight{At: at, Height: h})
+				break
+			}
+		}
+	}
+	s.add(f)
+}
+
+// names lists fronts by name, as one argument of a message.
+func (s *search) names(at []model.Place) any {
+	if len(at) == 0 {
+		return message.New("nothing else gives way")
+	}
+	text := ""
+	for i, a := range at {
+		if i == 6 {
+			text += " …"
+			break
+		}
+		if i > 0 {
+			text += ", "
+		}
+		text += s.frontAt(a).Name
+	}
+	return text
+}

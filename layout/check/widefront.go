@@ -1,0 +1,30 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model/message"
+)
+
+// wideFront: a drawer is so wide that it racks and jams when it is pulled at one
+// side, and its hardware has no stabiliser between the runners. Found is the
+// front's width, needed (less than) the width of the project's limits. Divide the
+// bay, or use hardware with a stabiliser.
+func wideFront() Rule {
+	return Rule{"wide-front", message.New("Wide drawers have a stabiliser"), Warning, findWideFront}
+}
+
+func findWideFront(s *search) {
+	s.drawers(func(f *plan.Front) {
+		found, needed := f.Face.Width(), s.limits.wideFront
+		if f.Stabilised || needed <= 0 || found < needed {
+			return
+		}
+		s.front(f, Finding{
+			Found: found, Needed: needed,
+			What:   message.New("the front is %v wide and its drawer has no stabiliser; from %v on it may rack", found, needed),
+			Change: message.New("divide the bay, or use hardware with a stabiliser"),
+			Area:   f.Face,
+			Mark:   message.New("wide"),
+		})
+	})
+}

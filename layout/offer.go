@@ -1,0 +1,57 @@
+package layout
+
+import (
+	"frontlay/layout/check"
+	"frontlay/model"
+	"frontlay/model/edit"
+)
+
+// Offered gives those of a finding's fixes that really mend it: applied to the
+// project they can be made, the finding is gone (or, where there are several of
+// its rule at its place, fewer), and no error is there that was not before.
+func Offered(p *model.Project, r Result, f check.Finding) []edit.Edit {
+	var good []edit.Edit
+	before := tally(r.Findings)
+	for _, e := range f.Fixes {
+		changed, err := e.Apply(p)
+		if err != nil {
+			continue
+		}
+		after := tally(Solve(changed).Findings)
+		k := spot{f.Rule, f.Place}
+		if after[k].all < before[k].all && !worse(before, after) {
+			good = append(good, e)
+		}
+	}
+	return good
+}
+
+type spot struct {
+	rule  string
+	place model.Place
+}
+
+type count struct{ all, errors int }
+
+func tally(found []check.Finding) map[spot]count {
+	t := make(map[spot]count, len(found))
+	for i := range found {
+		k := spot{found[i].Rule, found[i].Place}
+		c := t[k]
+		c.all++
+		if found[i].Severity == check.Error {
+			c.errors++
+		}
+		t[k] = c
+	}
+	return t
+}
+
+func worse(before, after map[spot]count) bool {
+	for k, c := range after {
+		if c.errors > before[k].errors {
+			return true
+		}
+	}
+	return false
+}
