@@ -1,6 +1,6 @@
 // Package pdfout writes a document of finished pages as a PDF. Nothing is
-// decided here but pens and letters: which drawing stands on which page is the
-// business of layout/sheet.
+// decided here but pens and where a figure stands at its dimension: which
+// drawing stands on which page is the business of layout/sheet.
 package pdfout
 
 import (
@@ -22,8 +22,13 @@ type Options struct {
 
 // Write writes the document as a PDF that asks for being printed at actual
 // size. The same document and options give the same bytes. It writes nothing
-// before the whole document is made, and fails on lengths that can't be
-// written, on what Progress says, and where w fails.
+// before the whole document is made, and fails on a document without pages, on
+// lengths that can't be written, on what Progress says, and where w fails.
 func Write(w io.Writer, doc sheet.Document, o Options) error {
-	return write(w, doc, o)
+	data, err := render(doc, o)
+	if err != nil {
+		return err
+	}
+	_, err = w.Write(data)
+	return err
 }

@@ -4,7 +4,9 @@ import (
 	"slices"
 
 	"frontlay/layout/check"
+	"frontlay/layout/list"
 	"frontlay/layout/plan"
+	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -87,11 +89,33 @@ func (o Options) wantsFront(number int) bool {
 // same document.
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	o = o.with()
-	d := Document{Title: message.New("%v", title(p)), Say: o.Say}
-	_ = findings
+	d := Document{Title: said(title(p)), Say: o.Say}
+	job := said(title(p))
+	for _, part := range Parts() {
+		if !o.wants(part) {
+			continue
+		}
+		first := len(d.Pages) + 1
+		switch part {
+		case JigSettings:
+			d.add(tablePages(part, list.JigSettings(p, o.Say), job, o))
+		case Elevation:
+			d.add([]Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{}), job, o)})
+		case Findings:
+			d.add(tablePages(part, list.Findings(findings, o.Say), job, o))
+		case CornerTemplates:
+			d.add(cornerPages(p, o, first))
+		case WholeTemplates:
+			d.add(wholePages(p, o, first))
+		}
+	}
+	number(d.Pages, o)
 	return d
 }
 
+func (d *Document) add(pages []Page) { d.Pages = append(d.Pages, pages...) }
+
+// title is the project's, or the program's name where it has none.
 func title(p *plan.Plan) string {
 	if p.Project != nil && p.Project.Title != "" {
 		return p.Project.Title

@@ -1,0 +1,102 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// draft is a page while it is being laid out: its own marks in page
+// coordinates at 1:1, and the drawings placed on it.
+type draft struct {
+	page    Page
+	own     *drawing.Drawing
+	say     message.Language
+	area    plane.Rect // inside the margins
+	margins Margins
+}
+
+func newDraft(kind Part, title message.Message, width, height length.Length, o Options) *draft {
+	return &draft{
+		page:    Page{Width: width, Height: height, Kind: string(kind), Title: title},
+		own:     &drawing.Drawing{Title: title},
+		say:     o.Say,
+		area:    printable(width, height, o),
+		margins: o.Margins,
+	}
+}
+
+// printable is the part of the paper that the printer reaches.
+func printable(width, height length.Length, o Options) plane.Rect {
+	return plane.R(o.Margins.Side, o.Margins.End, width-o.Margins.Side, height-o.Margins.End)
+}
+
+// finish gives the page, its own marks above the placed drawings.
+func (d *draft) finish() Page {
+	p := d.page
+	p.Placed = append(p.Placed, Placed{Drawing: d.own, ScaleNum: 1, ScaleDen: 1})
+	return p
+}
+
+func (d *draft) place(p Placed) { d.page.Placed = append(d.page.Placed, p) }
+
+func (d *draft) line(m drawing.Meaning, x1, y1, x2, y2 length.Length) {
+	d.own.Add(&drawing.Line{Tag: drawing.Tag{Meaning: m}, From: plane.Point{X: x1, Y: y1}, To: plane.Point{X: x2, Y: y2}})
+}
+
+func (d *draft) dashed(m drawing.Meaning, x1, y1, x2, y2 length.Length) {
+	d.own.Add(&drawing.Line{Tag: drawing.Tag{Meaning: m}, From: plane.Point{X: x1, Y: y1}, To: plane.Point{X: x2, Y: y2}, Dashed: true})
+}
+
+func (d *draft) box(m drawing.Meaning, r plane.Rect) {
+	d.own.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: m}, Rect: r})
+}
+
+func (d *draft) text(at plane.Point, a drawing.Anchor, size length.Length, bold bool, s string) {
+	if s == "" {
+		return
+	}
+	d.own.Add(&drawing.Text{
+		Tag: drawing.Tag{Meaning: drawing.Label}, At: at, Anchor: a, Size: size,
+		Say: said(s), Bold: bold,
+	})
+}
+
+// said wraps a text that is already in the user's language.
+func said(s string) message.Message { return message.New("%v", s) }
+
+// lines writes lines of text downwards, the first line's top at top, and gives
+// the y below the last.
+func (d *draft) lines(left, top, size length.Length, bold bool, lines []string) length.Length {
+	for _, s := range lines {
+		d.text(plane.Point{X: left, Y: top}, drawing.TopLeft, size, bold, s)
+		top -= lettering.Pitch(size)
+	}
+	return top
+}
+
+// paragraph writes a message wrapped to the width, its top at top, and gives
+// the y below it.
+func (d *draft) paragraph(left, top, width, size length.Length, bold bool, m message.Message) length.Length {
+	return d.lines(left, top, size, bold, lettering.Wrap(d.say.Say(m), size, bold, width))
+}
+
+// heightOf is what paragraph takes.
+func (d *draft) heightOf(width, size length.Length, bold bool, m message.Message) length.Length {
+	n := len(lettering.Wrap(d.say.Say(m), size, bold, width))
+	return length.Length(n) * lettering.Pitch(size)
+}
+
+// dimension draws a measured distance between two points of the page; nothing
+// where it is zero.
+func (d *draft) dimension(from, to plane.Point, vertical bool, line, value length.Length) {
+	if value == 0 {
+		return
+	}
+	d.own.Add(&drawing.Dimension{
+		Tag: drawing.Tag{Meaning: drawing.DimensionLine}, From: from, To: to,
+		Vertical: vertical, Line: line, Value: value.Abs(),
+	})
+}

@@ -1,0 +1,78 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// group is the fronts that one template serves: the same holes from the bottom
+// edge and from their own side edge.
+type group struct {
+	fronts []*plan.Front
+}
+
+// first stands for the group: its holes are those of all.
+func (g group) first() *plan.Front { return g.fronts[0] }
+
+// names says which fronts the template is for.
+func (g group) names() message.Message {
+	if len(g.fronts) == 1 {
+		return message.New("Front %v: %v", g.first().Number, g.first().Name)
+	}
+	var names []string
+	for _, f := range g.fronts {
+		names = append(names, fmt.Sprintf("%d %s", f.Number, f.Name))
+	}
+	return message.New("For fronts %v", strings.Join(names, ", "))
+}
+
+// groups gathers the fronts that are drilled and asked for; same tells what must
+// be equal for two fronts to share a template.
+func groups(p *plan.Plan, o Options, same func(*plan.Front) string) []group {
+	var all []group
+	at := map[string]int{}
+	for i := range p.Fronts {
+		f := &p.Fronts[i]
+		if len(f.Holes) == 0 || !o.wantsFront(f.Number) {
+			continue
+		}
+		key := same(f)
+		if j, ok := at[key]; ok {
+			all[j].fronts = append(all[j].fronts, f)
+			continue
+		}
+		at[key] = len(all)
+		all = append(all, group{fronts: []*plan.Front{f}})
+	}
+	return all
+}
+
+// sameCorners holds what a pair of corner templates shows.
+func sameCorners(f *plan.Front) string {
+	var b strings.Builder
+	for _, h := range f.Holes {
+		in := h.At.X
+		if h.Side == plan.Right {
+			in = f.Face.Width() - h.At.X
+		}
+		fmt.Fprintln(&b, h.Side, int64(in), int64(h.At.Y), int64(h.Diameter), int64(h.Depth))
+	}
+	return b.String()
+}
+
+// sameWhole holds what a whole-front template shows.
+func sameWhole(f *plan.Front) string {
+	return fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height())) + sameCorners(f)
+}
+
+// fromSide is how far a hole in the rear frame lies from its own side edge.
+func fromSide(f *plan.Front, b bore) length.Length {
+	if b.side == plan.Left {
+		return f.Face.Width() - b.at.X // the left in the room is the right on paper
+	}
+	return b.at.X
+}

@@ -1,0 +1,68 @@
+package sheet
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// sideInRoom says which side of a front a template is for.
+func sideInRoom(s plan.Side) message.Message {
+	if s == plan.Left {
+		return message.New("LEFT side in the room")
+	}
+	return message.New("RIGHT side in the room")
+}
+
+func faceDown() message.Message {
+	return message.New("The front lies face down, its bottom edge towards you: what is left on this paper is RIGHT in the room.")
+}
+
+// careful is on every page that is drilled through.
+func careful() message.Message {
+	return message.New("Try it on scrap first. Clamp the front, set a depth stop, protect eyes and lungs. The maker’s instructions and local codes come first.")
+}
+
+// drilling says what a hole is.
+func (b bore) drilling() message.Message {
+	if b.depth <= 0 {
+		return message.New("Ø %v", b.diameter)
+	}
+	return message.New("Ø %v, %v deep", b.diameter, b.depth)
+}
+
+// headLine is a line, or more where it must be wrapped, at the top of a page.
+type headLine struct {
+	say  message.Message
+	size length.Length
+	bold bool
+}
+
+// templateHead is what stands at the top of every 1:1 page.
+func templateHead(what, job message.Message) []headLine {
+	return []headLine{
+		{what, lettering.Medium, true},
+		{job, lettering.Small, false},
+		{faceDown(), lettering.Tiny, false},
+		{careful(), lettering.Tiny, false},
+	}
+}
+
+// headHeight is what head takes.
+func (d *draft) headHeight(lines []headLine, width length.Length) length.Length {
+	h := length.Length(0)
+	for _, l := range lines {
+		h += d.heightOf(width, l.size, l.bold, l.say)
+	}
+	return h + mm(2)
+}
+
+// head writes the lines at the top of the page and gives the y below them.
+func (d *draft) head(lines []headLine, width length.Length) length.Length {
+	y := d.area.Max.Y
+	for _, l := range lines {
+		y = d.paragraph(d.area.Min.X, y, width, l.size, l.bold, l.say)
+	}
+	return y - mm(2)
+}

@@ -1,0 +1,80 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// bore is a hole on a panel that is drilled from a sheet: At in the panel's
+// drilling frame, its lower left corner at 0,0 as it lies before you.
+type bore struct {
+	at              plane.Point
+	diameter, depth length.Length
+	subject         drawing.Subject
+	side            plan.Side // whose edge it is measured from, as seen from the room
+}
+
+// whole is what must be on one sheet to drill the hole: its circle and the
+// cross that reaches past it.
+func (b bore) whole() plane.Rect {
+	return plane.Rect{Min: b.at, Max: b.at}.Grow(b.diameter/2 + crossReach)
+}
+
+// crossReach is how far a centre cross reaches past its circle.
+const crossReach = 2 * length.Millimetre
+
+// rearBores are a front's holes in the rear frame.
+func rearBores(f *plan.Front) []bore {
+	var bores []bore
+	for i, h := range f.Holes {
+		bores = append(bores, bore{
+			at: f.Rear(h.At), diameter: h.Diameter, depth: h.Depth, side: h.Side,
+			subject: drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i},
+		})
+	}
+	return bores
+}
+
+// rearPanel draws the rear face as it lies before you: the edges to register
+// on, and each hole with its true circle and centre cross.
+func rearPanel(f *plan.Front) *drawing.Drawing {
+	d := &drawing.Drawing{Title: message.New("Rear face of front %v, %v", f.Number, f.Name)}
+	d.Add(&drawing.Rectangle{
+		Tag:  drawing.Tag{Meaning: drawing.Register, Of: drawing.Subject{Kind: drawing.FrontThing, Place: f.Place}},
+		Rect: f.Blind(),
+	})
+	for _, b := range rearBores(f) {
+		d.Add(b.marks()...)
+	}
+	return d
+}
+
+// marks are the true circle and the centre cross.
+func (b bore) marks() []drawing.Mark {
+	arm := b.diameter/2 + crossReach
+	cross := drawing.Tag{Meaning: drawing.HoleCross, Of: b.subject}
+	return []drawing.Mark{
+		&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge, Of: b.subject}, Centre: b.at, Radius: b.diameter / 2},
+		&drawing.Line{Tag: cross, From: plane.Point{X: b.at.X - arm, Y: b.at.Y}, To: plane.Point{X: b.at.X + arm, Y: b.at.Y}},
+		&drawing.Line{Tag: cross, From: plane.Point{X: b.at.X, Y: b.at.Y - arm}, To: plane.Point{X: b.at.X, Y: b.at.Y + arm}},
+	}
+}
+
+// sides gives the holes of one side, lowest first.
+func sides(bores []bore, side plan.Side) []bore {
+	var of []bore
+	for _, b := range bores {
+		if b.side == side {
+			of = append(of, b)
+		}
+	}
+	for i := 1; i < len(of); i++ {
+		for j := i; j > 0 && of[j].at.Y < of[j-1].at.Y; j-- {
+			of[j], of[j-1] = of[j-1], of[j]
+		}
+	}
+	return of
+}

@@ -1,0 +1,88 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+const blockHeight = 16 * length.Millimetre
+
+// titleBlock draws the title block along the lower edge, with the fields of
+// ISO 7200 that a workshop drawing needs (from memory): project, title, scale,
+// unit, date, sheet. It gives the area above it.
+func (d *draft) titleBlock(job, title, scale message.Message, date string) plane.Rect {
+	r := d.area
+	r.Max.Y = r.Min.Y + blockHeight
+	d.box(drawing.Frame, r)
+	unit := message.New("all sizes in %v", d.say.Unit.Symbol())
+	fields := []struct {
+		head   message.Message
+		text   message.Message
+		weight int64
+	}{
+		{message.New("Project"), job, 32},
+		{message.New("Title"), title, 32},
+		{message.New("Scale"), scale, 20},
+		{message.New("Date"), said(date), 16},
+		{message.New("Sheet"), message.Message{}, 14},
+	}
+	total := int64(0)
+	for _, f := range fields {
+		total += f.weight
+	}
+	x, sum := r.Min.X, int64(0)
+	for i, f := range fields {
+		sum += f.weight
+		end := r.Min.X + r.Width()*length.Length(sum)/length.Length(total)
+		if i > 0 {
+			d.line(drawing.Frame, x, r.Min.Y, x, r.Max.Y)
+		}
+		d.text(plane.Point{X: x + mm(1), Y: r.Max.Y - mm(1)}, drawing.TopLeft, lettering.Tiny, false, d.say.Say(f.head))
+		d.field(plane.R(x+mm(1), r.Min.Y, end-mm(1), r.Max.Y-mm(4)), d.say.Say(f.text))
+		if i == 2 {
+			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.BottomLeft, lettering.Tiny, false, d.say.Say(unit))
+		}
+		x = end
+	}
+	above := d.area
+	above.Min.Y = r.Max.Y + mm(2)
+	return above
+}
+
+// field writes a text into a box in two lines at most.
+func (d *draft) field(box plane.Rect, s string) {
+	size, bold := lettering.Small, true
+	lines := lettering.Wrap(s, size, bold, box.Width())
+	if len(lines) > 2 {
+		lines = []string{lines[0], lettering.Shorten(lines[1]+" "+lines[2], size, bold, box.Width())}
+	}
+	d.lines(box.Min.X, box.Max.Y, size, bold, lines)
+}
+
+// drawingPage puts a drawing on a page of its own, upright or lengthwise by the
+// larger scale.
+func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options) Page {
+	w, h := o.Paper.Width, o.Paper.Height
+	if o.Paper.Roll() {
+		h = w * 14142 / 10000
+	}
+	page, den := layDrawing(kind, v, job, w, h, o)
+	if turned, d := layDrawing(kind, v, job, h, w, o); d < den {
+		return turned
+	}
+	return page
+}
+
+func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options) (Page, int64) {
+	d := newDraft(kind, v.Title, w, h, o)
+	above := d.area
+	above.Min.Y += blockHeight + mm(2)
+	placed, den := fit(v, above.Grow(-mm(2)), o.Say)
+	d.place(placed)
+	d.titleBlock(job, v.Title, scaleText(den), o.Date)
+	d.box(drawing.Frame, d.area)
+	return d.finish(), den
+}

@@ -1,0 +1,216 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// beyond is how far a whole template reaches past the panel's edges, so that
+// their lines and names are on it.
+const beyond = 6 * length.Millimetre
+
+// wholePages makes the templates of whole fronts, one after the other.
+func wholePages(p *plan.Plan, o Options, first int) []Page {
+	var pages []Page
+	for _, g := range groups(p, o, sameWhole) {
+		f := g.first()
+		s := spread{
+			kind:   WholeTemplates,
+			title:  g.names(),
+			what:   message.New("Whole-front template 1:1, REAR FACE. %v", g.names()),
+			job:    message.New("%v. The front is %v wide and %v high.", title(p), f.Face.Width(), f.Face.Height()),
+			lies:   faceDown(),
+			panel:  rearPanel(f),
+			blind:  f.Blind(),
+			region: f.Blind().Grow(beyond),
+			bores:  rearBores(f),
+			place: func(b bore) message.Message {
+				return message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
+			},
+		}
+		for _, b := range s.bores {
+			s.region = s.region.Union(b.whole()) // a hole past the edge is a finding, and still shown
+		}
+		pages = append(pages, s.pages(o, first+len(pages))...)
+	}
+	return pages
+}
+
+// tileCorner spreads a corner template over several sheets.
+func tileCorner(c corner, w, h length.Length, o Options, first int) []Page {
+	f := c.of.first()
+	region := plane.R(-beyond, -beyond, c.edge()+labelGap+labelWidth, c.highest()+beyond)
+	if c.side == plan.Left {
+		region = plane.R(f.Face.Width()-region.Max.X, region.Min.Y, f.Face.Width()+beyond, region.Max.Y)
+	}
+	region.Min.Y = min(region.Min.Y, c.lowest()-beyond)
+	s := spread{
+		kind:   CornerTemplates,
+		title:  c.of.names(),
+		what:   message.New("Drilling template 1:1, REAR FACE, %v. %v", sideInRoom(c.side), c.of.names()),
+		job:    message.New("The holes near one side edge of the front."),
+		lies:   faceDown(),
+		panel:  rearPanel(f),
+		blind:  f.Blind(),
+		region: region,
+		bores:  c.bores,
+		place: func(b bore) message.Message {
+			return message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
+		},
+	}
+	if o.Paper.Roll() {
+		return s.pages(o, first)
+	}
+	return s.on(w, h, o, first)
+}
+
+// spread is a panel that is shown at 1:1 on as many sheets as it needs.
+type spread struct {
+	kind            Part
+	title           message.Message
+	what, job, lies message.Message
+	panel           *drawing.Drawing
+	blind           plane.Rect // the panel's edges in its drilling frame
+	region          plane.Rect // what is shown
+	bores           []bore
+	place           func(bore) message.Message // how a hole is measured from the edges
+}
+
+// pages lays the spread out on what needs fewer sheets.
+func (s spread) pages(o Options, first int) []Page {
+	if o.Paper.Roll() {
+		w, h := s.onRoll(o)
+		return s.on(w, h, o, first)
+	}
+	return fewest(o.Paper, func(w, h length.Length) []Page { return s.on(w, h, o, first) })
+}
+
+// onRoll gives the size of the piece of a roll that holds the whole region:
+// across the roll where the region is narrow enough, else along it, else as
+// wide as the roll is.
+func (s spread) onRoll(o Options) (w, h length.Length) {
+	roll := o.Paper.Width
+	across := s.region.Width() + 2*o.Margins.Side + barStrip
+	if across <= roll {
+		return roll, s.heightFor(roll, o)
+	}
+	if h := s.heightFor(min(across, greatestEdge), o); h <= roll {
+		return min(across, greatestEdge), roll
+	}
+	return roll, min(s.heightFor(roll, o), greatestEdge)
+}
+
+// heightFor is the height of a page of the given width that has room for the
+// region's height.
+func (s spread) heightFor(w length.Length, o Options) length.Length {
+	d := newDraft(s.kind, s.title, w, mm(1000), o)
+	body := s.body(d)
+	return max(mm(1000)-body.Height()+s.region.Height(), mm(1000)-body.Height()+barLength+mm(4))
+}
+
+const mapWidth = 26 * length.Millimetre
+
+func (s spread) headLines(where message.Message) []headLine {
+	lines := templateHead(s.what, s.job)
+	lines[2].say = s.lies
+	return append(lines, headLine{where, lines[2].size, true})
+}
+
+// body is what the page leaves for the panel: under the head with the map,
+// above the foot, beside the upright check bar.
+func (s spread) body(d *draft) plane.Rect {
+	r := d.area
+	// The longest place a sheet can have, so that all sheets have the same body.
+	r.Max.Y -= max(d.headHeight(s.headLines(s.where(tiling{cols: 88, rows: 88}, 44, 44, everywhere)), d.area.Width()-mapWidth-mm(3)), mm(18))
+	r.Min.Y += footHeight
+	r.Max.X -= barStrip
+	return r
+}
+
+func everywhere(int, int) int { return 888 }
+
+// where says which sheet of the spread this is and what it joins. page gives
+// the page that shows a tile, 0 where it is not printed.
+func (s spread) where(t tiling, col, row int, page func(col, row int) int) message.Message {
+	if t.cols*t.rows == 1 {
+		return message.New("The whole on one sheet.")
+	}
+	at := message.New("Column %v of %v from the left, row %v of %v from the bottom.", col+1, t.cols, row+1, t.rows)
+	for _, n := range []struct {
+		col, row int
+		say      string
+	}{
+		{col - 1, row, "%v Joins page %v at the left."}, {col + 1, row, "%v Joins page %v at the right."},
+		{col, row - 1, "%v Joins page %v below."}, {col, row + 1, "%v Joins page %v above."},
+	} {
+		if p := page(n.col, n.row); p > 0 {
+			at = message.New(n.say, at, p)
+		}
+	}
+	return message.New("%v At the crosses: ← to the left edge, ↓ to the bottom edge. Cut along the dashed line, lay cross on cross.", at)
+}
+
+// on makes the sheets of one size.
+func (s spread) on(w, h length.Length, o Options, first int) []Page {
+	body := s.body(newDraft(s.kind, s.title, w, h, o))
+	t := newTiling(s.region, plane.Point{X: body.Width(), Y: max(body.Height(), mm(20))}, o.Overlap, s.bores)
+	need := t.needed(s.bores)
+	number, n := make([]int, len(need)), 0
+	for i, is := range need {
+		if is {
+			number[i] = first + n
+			n++
+		}
+	}
+	page := func(col, row int) int {
+		if col < 0 || row < 0 || col >= t.cols || row >= t.rows {
+			return 0
+		}
+		return number[row*t.cols+col]
+	}
+	var pages []Page
+	for i := range need {
+		if need[i] {
+			pages = append(pages, s.sheet(t, i%t.cols, i/t.cols, page, w, h, o))
+		}
+	}
+	return pages
+}
+
+func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h length.Length, o Options) Page {
+	d := newDraft(s.kind, s.title, w, h, o)
+	body := s.body(d)
+	shown := t.at(col, row)
+	// The tile's lower left corner stands at the body's; its clip is exact.
+	at := body.Min
+	clip := plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))}
+	d.place(Placed{Drawing: s.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
+
+	d.head(s.headLines(s.where(t, col, row, page)), d.area.Width()-mapWidth-mm(3))
+	box := plane.R(d.area.Max.X-mapWidth, body.Max.Y+mm(2), d.area.Max.X, d.area.Max.Y)
+	d.smallMap(box, s.region, s.bores, shown, s.missing(t, page))
+	d.foot()
+	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
+
+	sheet := tileSheet{spread: s, d: d, t: t, col: col, row: row, shown: shown, by: at.Sub(shown.Min)}
+	sheet.seams(page)
+	sheet.edgeNames()
+	sheet.labels()
+	return d.finish()
+}
+
+// missing are the tiles that are not printed.
+func (s spread) missing(t tiling, page func(col, row int) int) []plane.Rect {
+	var all []plane.Rect
+	for row := range t.rows {
+		for col := range t.cols {
+			if page(col, row) == 0 {
+				all = append(all, t.inner(col, row))
+			}
+		}
+	}
+	return all
+}
