@@ -60,12 +60,12 @@ func (t DragDivision) Move(d Desk, p Pointer) Tool {
 		}
 	}
 	if err := t.preview(s, line); err != nil {
-		show.Labels = append(show.Labels, Label{At: p.At, Say: said(err), Warn: true})
-		d.Show(show)
+		show.Labels = append(show.Labels, Label{At: p.At, Say: Said(err), Warn: true})
+		d.Display(show)
 		return t
 	}
 	show.Labels = append(show.Labels, t.figures(s)...)
-	d.Show(show)
+	d.Display(show)
 	return t
 }
 
@@ -105,7 +105,7 @@ func (t DragDivision) figures(s *session.Session) []Label {
 func (t DragDivision) Release(d Desk, p Pointer) Tool {
 	if t.moved {
 		d.Session().Commit()
-		d.Show(Feedback{})
+		d.Display(Feedback{})
 	}
 	return Idle{}
 }
@@ -113,15 +113,15 @@ func (t DragDivision) Release(d Desk, p Pointer) Tool {
 // Escape puts the division back.
 func (t DragDivision) Escape(d Desk) Tool {
 	d.Session().Cancel()
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 
 // Cursor is that of a move up and down.
 func (t DragDivision) Cursor(Desk, Pointer) Cursor { return UpDown }
 
-// said is an edit's refusal as a message.
-func said(err error) message.Message {
+// Said is an edit's refusal as a message.
+func Said(err error) message.Message {
 	if m, ok := err.(message.Message); ok {
 		return m
 	}

@@ -71,14 +71,14 @@ func (t DrawCabinet) Press(d Desk, p Pointer) Tool {
 // Move shows the cabinet's outline with its sizes.
 func (t DrawCabinet) Move(d Desk, p Pointer) Tool {
 	_, show, _ := t.cabinet(d, p)
-	d.Show(show)
+	d.Display(show)
 	return t
 }
 
 // Release draws the cabinet.
 func (t DrawCabinet) Release(d Desk, p Pointer) Tool {
 	e, _, ok := t.cabinet(d, p)
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	if !ok {
 		d.Tell(message.New("Point to the right of the run, where the new cabinet's upper right corner is to be. Esc ends drawing."))
 		return t
@@ -96,7 +96,7 @@ func (t DrawCabinet) Release(d Desk, p Pointer) Tool {
 
 // Escape ends drawing.
 func (t DrawCabinet) Escape(d Desk) Tool {
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 

@@ -16,7 +16,7 @@ type DrawDivision struct{}
 func (DrawDivision) split(d Desk, p Pointer) (edit.SplitFront, Feedback, bool) {
 	s := d.Session()
 	at := p.Thing.Place
-	if selectable(p.Thing).Kind != drawing.FrontThing {
+	if Selectable(p.Thing).Kind != drawing.FrontThing {
 		return edit.SplitFront{}, Feedback{}, false
 	}
 	pl := s.Result().Plan
@@ -51,14 +51,14 @@ func (t DrawDivision) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
 // Move shows the line with both heights.
 func (t DrawDivision) Move(d Desk, p Pointer) Tool {
 	_, show, _ := t.split(d, p)
-	d.Show(show)
+	d.Display(show)
 	return t
 }
 
 // Release draws the division.
 func (t DrawDivision) Release(d Desk, p Pointer) Tool {
 	e, _, ok := t.split(d, p)
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	if !ok {
 		d.Tell(message.New("Point at a front to draw a division across it. Esc ends drawing."))
 		return t
@@ -71,7 +71,7 @@ func (t DrawDivision) Release(d Desk, p Pointer) Tool {
 
 // Escape ends drawing.
 func (t DrawDivision) Escape(d Desk) Tool {
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 

@@ -40,14 +40,14 @@ func (t DrawPartition) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
 // Move shows the partition with both clear widths.
 func (t DrawPartition) Move(d Desk, p Pointer) Tool {
 	_, show, _ := t.split(d, p)
-	d.Show(show)
+	d.Display(show)
 	return t
 }
 
 // Release draws the partition.
 func (t DrawPartition) Release(d Desk, p Pointer) Tool {
 	e, _, ok := t.split(d, p)
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	if !ok {
 		d.Tell(message.New("Point into a bay to draw a partition. Esc ends drawing."))
 		return t
@@ -65,7 +65,7 @@ func (t DrawPartition) Release(d Desk, p Pointer) Tool {
 
 // Escape ends drawing.
 func (t DrawPartition) Escape(d Desk) Tool {
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 

@@ -57,10 +57,10 @@ func (t DragEdge) Move(d Desk, p Pointer) Tool {
 		size = (p.At.Y - t.grip - t.outline.Min.Y).RoundTo(step)
 	}
 	if err := s.Preview(edit.SetCabinetSize{At: t.place, Which: t.which, Size: size}); err != nil {
-		d.Show(Feedback{Labels: []Label{{At: p.At, Say: said(err), Warn: true}}})
+		d.Display(Feedback{Labels: []Label{{At: p.At, Say: Said(err), Warn: true}}})
 		return t
 	}
-	d.Show(Feedback{Labels: []Label{{At: p.At, Say: message.New("%v", size)}}})
+	d.Display(Feedback{Labels: []Label{{At: p.At, Say: message.New("%v", size)}}})
 	return t
 }
 
@@ -69,7 +69,7 @@ func (t DragEdge) Move(d Desk, p Pointer) Tool {
 func (t DragEdge) Release(d Desk, p Pointer) Tool {
 	if t.moved {
 		d.Session().Commit()
-		d.Show(Feedback{})
+		d.Display(Feedback{})
 	} else {
 		d.Session().Select(drawing.Subject{Kind: drawing.CabinetThing, Place: t.place})
 	}
@@ -79,7 +79,7 @@ func (t DragEdge) Release(d Desk, p Pointer) Tool {
 // Escape gives the cabinet its size back.
 func (t DragEdge) Escape(d Desk) Tool {
 	d.Session().Cancel()
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 

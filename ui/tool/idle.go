@@ -102,7 +102,7 @@ func (h held) Release(d Desk, p Pointer) Tool {
 	case t.Kind == drawing.Nothing:
 		s.Select()
 	default:
-		t = selectable(t)
+		t = Selectable(t)
 		if p.Add {
 			s.Toggle(t)
 		} else {
@@ -118,9 +118,9 @@ func (h held) Escape(Desk) Tool { return Idle{} }
 // Cursor is that of the hand that points.
 func (h held) Cursor(d Desk, p Pointer) Cursor { return Idle{}.Cursor(d, p) }
 
-// selectable is the thing that a click on a part selects: holes, runners and
+// Selectable is the thing that a click on a part selects: holes, runners and
 // drawers belong to their front.
-func selectable(t drawing.Subject) drawing.Subject {
+func Selectable(t drawing.Subject) drawing.Subject {
 	switch t.Kind {
 	case drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing:
 		return session.Front(t.Place)

@@ -43,7 +43,7 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 	sum := t.left.Width() + t.right.Width()
 	err := s.Preview(edit.MovePartition{Left: t.place, WidthLeft: width, WidthRight: sum - width})
 	if err != nil {
-		d.Show(Feedback{Labels: []Label{{At: p.At, Say: said(err), Warn: true}}})
+		d.Display(Feedback{Labels: []Label{{At: p.At, Say: Said(err), Warn: true}}})
 		return t
 	}
 	next := t.place
@@ -55,7 +55,7 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 			labels = append(labels, Label{At: plane.Point{X: c.X, Y: p.At.Y}, Say: message.New("%v", b.Opening.Width()), Centred: true})
 		}
 	}
-	d.Show(Feedback{Labels: labels})
+	d.Display(Feedback{Labels: labels})
 	return t
 }
 
@@ -63,7 +63,7 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 func (t DragPartition) Release(d Desk, p Pointer) Tool {
 	if t.moved {
 		d.Session().Commit()
-		d.Show(Feedback{})
+		d.Display(Feedback{})
 	}
 	return Idle{}
 }
@@ -71,7 +71,7 @@ func (t DragPartition) Release(d Desk, p Pointer) Tool {
 // Escape puts the partition back.
 func (t DragPartition) Escape(d Desk) Tool {
 	d.Session().Cancel()
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 

@@ -57,9 +57,9 @@ func (t Reorder) Move(d Desk, p Pointer) Tool {
 		s.Cancel()
 		s.Begin()
 	} else if err := s.Preview(edit.ReorderFront{At: t.place, To: t.to}); err != nil {
-		show.Labels = []Label{{At: p.At, Say: said(err), Warn: true}}
+		show.Labels = []Label{{At: p.At, Say: Said(err), Warn: true}}
 	}
-	d.Show(show)
+	d.Display(show)
 	return t
 }
 
@@ -72,14 +72,14 @@ func (t Reorder) Release(d Desk, p Pointer) Tool {
 		at.Front = t.to
 		s.Select(session.Front(at))
 	}
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 
 // Escape puts the front back.
 func (t Reorder) Escape(d Desk) Tool {
 	d.Session().Cancel()
-	d.Show(Feedback{})
+	d.Display(Feedback{})
 	return Idle{}
 }
 

@@ -42,8 +42,8 @@ type Desk interface {
 	Pan(dx, dy float32)
 	// TypeSize asks for a size in place of the figure that stands for the thing.
 	TypeSize(of drawing.Subject)
-	// Show puts marks of the tool over the picture until the next event.
-	Show(Feedback)
+	// Display puts marks of the tool over the picture until the next event.
+	Display(Feedback)
 	// Tell writes to the status line.
 	Tell(message.Message)
 }

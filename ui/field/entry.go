@@ -1,0 +1,156 @@
+// Package field holds the fields of forms: sizes, texts, choices. A field shows
+// what the document holds and hands on what is typed; it keeps nothing itself.
+package field
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Value is what a field shows: a text of its own, or a grey one that says what
+// holds where nothing is given.
+type Value struct {
+	Text string
+	Grey string
+}
+
+// Source reads and writes what a field is about.
+type Source struct {
+	// Get gives what the document holds.
+	Get func() Value
+	// Put takes what was typed; an error tells what would be possible.
+	Put func(text string) error
+	// Check judges what is being typed, without changing anything.
+	Check func(text string) error
+	// Step changes the value by steps; nil where there are none.
+	Step func(steps int) error
+	// Tell shows a message beside the field; an empty one takes it away.
+	Tell func(message.Message)
+}
+
+// Entry is a field for one line. Enter, Tab and leaving the field take what was
+// typed, Esc gives back what was, the up and down keys step.
+type Entry struct {
+	widget.Entry
+	source Source
+	was    string
+}
+
+// NewEntry makes a field.
+func NewEntry(s Source) *Entry {
+	e := &Entry{source: s}
+	e.ExtendBaseWidget(e)
+	e.OnSubmitted = func(string) { e.Take() }
+	e.OnChanged = func(text string) {
+		if e.source.Check == nil || text == e.was {
+			e.tell(message.Message{})
+			return
+		}
+		e.tell(asMessage(e.source.Check(text)))
+	}
+	e.Update()
+	return e
+}
+
+// Update shows what the document holds, unless something else is being typed.
+func (e *Entry) Update() {
+	v := e.source.Get()
+	typing := e.Text != e.was
+	if e.PlaceHolder != v.Grey {
+		e.SetPlaceHolder(v.Grey)
+	}
+	if typing || e.Text == v.Text {
+		if !typing {
+			e.was = v.Text
+		}
+		return
+	}
+	e.was = v.Text
+	e.SetText(v.Text)
+}
+
+// Take hands on what was typed, if anything. It is false where that can't be.
+func (e *Entry) Take() bool {
+	if e.Text == e.was {
+		e.tell(message.Message{})
+		return true
+	}
+	text := e.Text
+	if err := e.source.Put(text); err != nil {
+		e.tell(asMessage(err))
+		return false
+	}
+	e.was = e.Text
+	e.tell(message.Message{})
+	e.Update()
+	return true
+}
+
+// Restore gives back what the document holds.
+func (e *Entry) Restore() {
+	e.was = e.source.Get().Text
+	e.SetText(e.was)
+	e.tell(message.Message{})
+}
+
+// Dirty tells that something was typed that is not in the document.
+func (e *Entry) Dirty() bool { return e.Text != e.was }
+
+// FocusLost takes what was typed; what can't be is given up.
+func (e *Entry) FocusLost() {
+	e.Entry.FocusLost()
+	if !e.Take() {
+		e.Restore()
+	}
+}
+
+// TypedKey knows Esc and the steps.
+func (e *Entry) TypedKey(k *fyne.KeyEvent) {
+	switch {
+	case k.Name == fyne.KeyEscape:
+		e.Restore()
+	case k.Name == fyne.KeyUp && e.source.Step != nil:
+		e.step(1)
+	case k.Name == fyne.KeyDown && e.source.Step != nil:
+		e.step(-1)
+	default:
+		e.Entry.TypedKey(k)
+	}
+}
+
+func (e *Entry) step(n int) {
+	if !e.Take() {
+		return
+	}
+	e.tell(asMessage(e.source.Step(n)))
+	e.Update()
+}
+
+func (e *Entry) tell(m message.Message) {
+	if e.source.Tell != nil {
+		e.source.Tell(m)
+	}
+}
+
+func asMessage(err error) message.Message {
+	switch m := err.(type) {
+	case nil:
+		return message.Message{}
+	case message.Message:
+		return m
+	default:
+		return message.New("%v", err.Error())
+	}
+}
+
+// ParseSize reads a typed size and says what is wrong with it as a message.
+func ParseSize(text string, u length.Unit) (length.Length, error) {
+	v, err := length.Parse(text, u)
+	if err != nil {
+		return 0, asMessage(err)
+	}
+	return v, nil
+}

@@ -1,0 +1,193 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"frontlay/layout/drawing"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/tool"
+)
+
+// near is how close the pointer must be to a line, in screen units.
+const near = 5
+
+// Reach is the distance in the run that looks small on the screen.
+func (c *Screen) Reach() length.Length { return c.view.size(near) }
+
+// Pan moves the picture by screen units.
+func (c *Screen) Pan(dx, dy float32) {
+	c.fitting = false
+	c.view.x += float64(dx)
+	c.view.y += float64(dy)
+	c.repaint()
+}
+
+// Display puts marks of the tool over the picture.
+func (c *Screen) Display(f tool.Feedback) {
+	c.feedback = f
+	c.repaintOverlay()
+}
+
+// Tell writes to the status line.
+func (c *Screen) Tell(m message.Message) {
+	if c.OnTell != nil {
+		c.OnTell(m)
+	}
+}
+
+// modifiers asks the driver which modifier keys are held, because move and drag
+// events do not carry them.
+func modifiers() fyne.KeyModifier {
+	if a := fyne.CurrentApp(); a != nil {
+		if d, ok := a.Driver().(desktop.Driver); ok {
+			return d.CurrentKeyModifiers()
+		}
+	}
+	return 0
+}
+
+// point makes a tool's pointer of a place on the widget.
+func (c *Screen) point(at fyne.Position, m fyne.KeyModifier) tool.Pointer {
+	p := tool.Pointer{
+		At: c.view.run(at), X: at.X, Y: at.Y,
+		Free: m&fyne.KeyModifierShift != 0,
+		Add:  m&fyne.KeyModifierShortcutDefault != 0,
+	}
+	p.Thing = c.thingAt(at)
+	return p
+}
+
+// thingAt finds what lies at a place: figures where they are on the screen,
+// then what the drawing tells.
+func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
+	const pad = 2
+	for i := len(c.figures) - 1; i >= 0; i-- {
+		f := c.figures[i]
+		if f.of.Kind != drawing.Nothing && at.X >= f.at.X-pad && at.X <= f.at.X+f.size.Width+pad &&
+			at.Y >= f.at.Y-pad && at.Y <= f.at.Y+f.size.Height+pad {
+			return f.of
+		}
+	}
+	reach := drawing.Reach{Near: c.view.size(near - 1)}
+	t, _ := c.shown().Hit(c.view.run(at), reach)
+	return t
+}
+
+// MouseDown takes hold of what lies under the pointer.
+func (c *Screen) MouseDown(e *desktop.MouseEvent) {
+	c.focus()
+	c.pointer = e.Position
+	switch e.Button {
+	case desktop.MouseButtonPrimary:
+		c.finishTyping()
+		c.pressed = true
+		c.hand = c.hand.Press(c, c.point(e.Position, e.Modifier))
+	case desktop.MouseButtonTertiary:
+		c.pressed = true
+		c.hand = tool.NewPan(e.Position.X, e.Position.Y)
+	}
+}
+
+// MouseUp lets go.
+func (c *Screen) MouseUp(e *desktop.MouseEvent) {
+	if e.Button == desktop.MouseButtonSecondary {
+		c.menu(e)
+		return
+	}
+	if !c.pressed {
+		return
+	}
+	c.pressed = false
+	p := c.point(e.Position, e.Modifier)
+	if e.Position != c.pointer {
+		c.hand = c.hand.Move(c, p)
+	}
+	c.hand = c.hand.Release(c, p)
+	c.pointer = e.Position
+}
+
+// menu selects what lies under the pointer and opens the menu for it.
+func (c *Screen) menu(e *desktop.MouseEvent) {
+	if c.pressed || c.OnMenu == nil {
+		return
+	}
+	if t := c.thingAt(e.Position); t.Kind != drawing.Nothing && !c.session.IsSelected(t) {
+		c.session.Select(tool.Selectable(t))
+	}
+	c.OnMenu(e.AbsolutePosition)
+}
+
+// Dragged moves what the hand holds.
+func (c *Screen) Dragged(e *fyne.DragEvent) { c.move(e.Position) }
+
+// DragEnd comes after MouseUp, which has ended the drag already.
+func (c *Screen) DragEnd() {}
+
+// MouseIn begins hovering.
+func (c *Screen) MouseIn(e *desktop.MouseEvent) { c.move(e.Position) }
+
+// MouseMoved hovers or moves what the hand holds.
+func (c *Screen) MouseMoved(e *desktop.MouseEvent) { c.move(e.Position) }
+
+// MouseOut ends hovering.
+func (c *Screen) MouseOut() {
+	if !c.pressed {
+		c.Display(tool.Feedback{})
+		c.hover(drawing.Subject{})
+	}
+}
+
+func (c *Screen) move(at fyne.Position) {
+	if at == c.pointer {
+		return
+	}
+	c.pointer = at
+	p := c.point(at, modifiers())
+	c.hand = c.hand.Move(c, p)
+	if !c.pressed {
+		c.hover(p.Thing)
+	}
+}
+
+func (c *Screen) hover(t drawing.Subject) {
+	if t != c.over {
+		c.over = t
+		if c.OnHover != nil {
+			c.OnHover(t)
+		}
+	}
+}
+
+// Cursor gives the pointer's shape, which tells what a drag would do.
+func (c *Screen) Cursor() desktop.Cursor {
+	switch c.hand.Cursor(c, c.point(c.pointer, 0)) {
+	case tool.UpDown:
+		return desktop.VResizeCursor
+	case tool.LeftRight:
+		return desktop.HResizeCursor
+	case tool.Grab:
+		return desktop.PointerCursor
+	case tool.Typing:
+		return desktop.TextCursor
+	case tool.Draw:
+		return desktop.CrosshairCursor
+	default:
+		return desktop.DefaultCursor
+	}
+}
+
+// Scrolled zooms at the pointer. Only the sign of a notch is taken, because its
+// size differs between devices.
+func (c *Screen) Scrolled(e *fyne.ScrollEvent) {
+	const notch = 1.15
+	switch {
+	case e.Scrolled.DY > 0:
+		c.zoomAt(notch, e.Position)
+	case e.Scrolled.DY < 0:
+		c.zoomAt(1/notch, e.Position)
+	case e.Scrolled.DX != 0:
+		c.Pan(e.Scrolled.DX, 0)
+	}
+}

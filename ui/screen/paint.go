@@ -1,0 +1,196 @@
+package screen
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model/message"
+	"frontlay/ui/look"
+)
+
+// painter turns marks into objects of the screen. It leaves out what lies
+// outside of the size that is shown.
+type painter struct {
+	view    lens
+	size    fyne.Size
+	palette look.Palette
+	say     message.Language
+	text    float32 // size of plain text
+	measure *measures
+	objects []fyne.CanvasObject
+	figures []figure
+}
+
+// figure is where a dimension's figure stands on the screen.
+type figure struct {
+	of   drawing.Subject
+	at   fyne.Position
+	size fyne.Size
+}
+
+// levelStep is from one level of dimensions to the next, in screen units.
+func (p *painter) levelStep() float32 { return 2.1 * p.text }
+
+// paint adds the marks of a drawing. Dimensions come last, over everything.
+func (p *painter) paint(d *drawing.Drawing) {
+	for _, m := range d.Marks {
+		switch v := m.(type) {
+		case *drawing.Line:
+			p.lineMark(v)
+		case *drawing.Rectangle:
+			p.rectangle(v)
+		case *drawing.Circle:
+			p.circle(v)
+		case *drawing.Hatch:
+			p.hatch(v)
+		}
+	}
+	for _, m := range d.Marks {
+		if v, ok := m.(*drawing.Dimension); ok {
+			p.dimension(v)
+		}
+	}
+	for _, m := range d.Marks {
+		if v, ok := m.(*drawing.Text); ok {
+			p.textMark(v)
+		}
+	}
+}
+
+// shown tells that a box on the screen is at least partly visible.
+func (p *painter) shown(x1, y1, x2, y2 float32) bool {
+	return x2 >= 0 && y2 >= 0 && x1 <= p.size.Width && y1 <= p.size.Height
+}
+
+func (p *painter) line(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
+	if !p.shown(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2)) {
+		return
+	}
+	l := fynecanvas.NewLine(c)
+	l.StrokeWidth = width
+	l.Position1, l.Position2 = fyne.NewPos(x1, y1), fyne.NewPos(x2, y2)
+	p.objects = append(p.objects, l)
+}
+
+// Lengths of a dash and the gap behind it, in screen units (ISO 128 has dashes
+// of 12 and gaps of 3 line widths; this is that at a width of a screen pixel,
+// shortened so that short edges still show as dashed).
+const dash, dashGap = 7, 4
+
+// mostDashes bounds the pieces of one line: one that is zoomed far out of the
+// screen is cut to it first.
+func (p *painter) dashed(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
+	if y1 == y2 {
+		x1, x2 = min(x1, x2), max(x1, x2)
+		start := max(x1, x1+float32(int((max(x1, -20)-x1)/(dash+dashGap)))*(dash+dashGap))
+		for x := start; x < min(x2, p.size.Width); x += dash + dashGap {
+			p.line(x, y1, min(x+dash, x2), y1, c, width)
+		}
+		return
+	}
+	y1, y2 = min(y1, y2), max(y1, y2)
+	start := y1 + float32(int((max(y1, -20)-y1)/(dash+dashGap)))*(dash+dashGap)
+	for y := start; y < min(y2, p.size.Height); y += dash + dashGap {
+		p.line(x1, y, x2, min(y+dash, y2), c, width)
+	}
+}
+
+func (p *painter) lineMark(m *drawing.Line) {
+	pen := p.palette.Pen(m.Meaning)
+	a, b := p.view.at(m.From), p.view.at(m.To)
+	axis := m.From.X == m.To.X || m.From.Y == m.To.Y
+	if m.Dashed && axis {
+		p.dashed(a.X, a.Y, b.X, b.Y, pen.Line, pen.Width)
+		return
+	}
+	p.line(a.X, a.Y, b.X, b.Y, pen.Line, pen.Width)
+}
+
+// box gives a rectangle's place on the screen.
+func (p *painter) box(r plane.Rect) (pos fyne.Position, size fyne.Size) {
+	a, b := p.view.at(plane.Point{X: r.Min.X, Y: r.Max.Y}), p.view.at(plane.Point{X: r.Max.X, Y: r.Min.Y})
+	return a, fyne.NewSize(b.X-a.X, b.Y-a.Y)
+}
+
+func (p *painter) rectangle(m *drawing.Rectangle) {
+	if m.Meaning == drawing.Grip {
+		return
+	}
+	pen := p.palette.Pen(m.Meaning)
+	pos, size := p.box(m.Rect)
+	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
+		return
+	}
+	if m.Filled || !m.Dashed {
+		r := fynecanvas.NewRectangle(color.Transparent)
+		if m.Filled {
+			r.FillColor = pen.Surface
+		}
+		if !m.Dashed {
+			r.StrokeColor, r.StrokeWidth = pen.Line, pen.Width
+		}
+		r.Move(pos)
+		r.Resize(size)
+		p.objects = append(p.objects, r)
+	}
+	if m.Dashed {
+		x2, y2 := pos.X+size.Width, pos.Y+size.Height
+		p.dashed(pos.X, pos.Y, x2, pos.Y, pen.Line, pen.Width)
+		p.dashed(pos.X, y2, x2, y2, pen.Line, pen.Width)
+		p.dashed(pos.X, pos.Y, pos.X, y2, pen.Line, pen.Width)
+		p.dashed(x2, pos.Y, x2, y2, pen.Line, pen.Width)
+	}
+}
+
+func (p *painter) circle(m *drawing.Circle) {
+	pen := p.palette.Pen(m.Meaning)
+	pos, size := p.box(m.Bounds())
+	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
+		return
+	}
+	c := fynecanvas.NewCircle(color.Transparent)
+	c.StrokeColor, c.StrokeWidth = pen.Line, pen.Width
+	if size.Width < 4 { // too small for a ring: a dot that can be seen
+		c.FillColor = pen.Line
+		grow := (4 - size.Width) / 2
+		pos, size = pos.SubtractXY(grow, grow), fyne.NewSize(4, 4)
+	}
+	c.Move(pos)
+	c.Resize(size)
+	p.objects = append(p.objects, c)
+}
+
+// hatchStep is between two lines of a hatch, in screen units.
+const hatchStep = 7
+
+// hatch draws lines at 45° clipped to the rectangle.
+func (p *painter) hatch(m *drawing.Hatch) {
+	pen := p.palette.Pen(m.Meaning)
+	pos, size := p.box(m.Rect)
+	x1, y1 := max(pos.X, 0), max(pos.Y, 0)
+	x2, y2 := min(pos.X+size.Width, p.size.Width), min(pos.Y+size.Height, p.size.Height)
+	if x2 <= x1 || y2 <= y1 {
+		return
+	}
+	r := fynecanvas.NewRectangle(pen.Surface)
+	r.Move(fyne.NewPos(x1, y1))
+	r.Resize(fyne.NewSize(x2-x1, y2-y1))
+	p.objects = append(p.objects, r)
+	w, h := x2-x1, y2-y1
+	for s := float32(hatchStep); s < w+h; s += hatchStep {
+		// the line from (s,0) going down left, in the box's own frame
+		ax, ay := s, float32(0)
+		if ax > w {
+			ax, ay = w, s-w
+		}
+		bx, by := float32(0), s
+		if by > h {
+			bx, by = s-h, h
+		}
+		p.line(x1+ax, y1+ay, x1+bx, y1+by, pen.Line, 1)
+	}
+}

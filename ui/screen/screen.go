@@ -1,0 +1,235 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/layout/view"
+	"frontlay/model/message"
+	"frontlay/ui/look"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// Screen is the widget that shows the elevation and takes the hand's work on
+// it. It holds no figure that the session does not.
+type Screen struct {
+	widget.BaseWidget
+
+	// OnTell gets what is to stand in the status line.
+	OnTell func(message.Message)
+	// OnMenu is asked for a menu at a place of the window.
+	OnMenu func(at fyne.Position)
+	// OnHover gets the thing under the pointer when it changes.
+	OnHover func(drawing.Subject)
+
+	session    *session.Session
+	say        func() message.Language
+	seeThrough bool
+
+	hand     tool.Tool
+	feedback tool.Feedback
+	pointer  fyne.Position // where the pointer was last
+	pressed  bool
+	over     drawing.Subject
+	focused  bool
+
+	view    lens
+	fitting bool // the picture follows the size of the widget
+	drawing *drawing.Drawing
+	figures []figure
+	measure measures
+
+	paper   *fynecanvas.Rectangle
+	picture *fyne.Container // the drawing
+	overlay *fyne.Container // selection and what the tool shows
+	typing  *typing
+}
+
+// New makes the screen of a session. say gives the language of the moment.
+func New(s *session.Session, say func() message.Language) *Screen {
+	c := &Screen{session: s, say: say, hand: tool.Idle{}, fitting: true, view: lens{scale: 0.5}}
+	c.paper = fynecanvas.NewRectangle(look.Current().Desk)
+	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
+	c.ExtendBaseWidget(c)
+	c.Watch(s)
+	return c
+}
+
+// Watch shows another session from now on.
+func (c *Screen) Watch(s *session.Session) {
+	c.session, c.hand, c.fitting = s, tool.Idle{}, true
+	c.drawing = nil
+	s.Listen(func(ch session.Change) {
+		if c.session != s {
+			return
+		}
+		if ch&session.Document != 0 {
+			c.drawing = nil
+			c.closeTyping()
+		}
+		c.repaint()
+	})
+	c.repaint()
+}
+
+// Session is what the screen shows.
+func (c *Screen) Session() *session.Session { return c.session }
+
+// SeeThrough tells whether the drawers behind the fronts show.
+func (c *Screen) SeeThrough() bool { return c.seeThrough }
+
+// SetSeeThrough shows or hides the drawers behind the fronts.
+func (c *Screen) SetSeeThrough(on bool) {
+	c.seeThrough = on
+	c.drawing = nil
+	c.repaint()
+}
+
+// shown gives the drawing of the moment, made anew when the document changed.
+func (c *Screen) shown() *drawing.Drawing {
+	if c.drawing == nil {
+		r := c.session.Result()
+		c.drawing = view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings})
+	}
+	return c.drawing
+}
+
+// Hand is the tool of the moment.
+func (c *Screen) Hand() tool.Tool { return c.hand }
+
+// Take puts a tool into the hand; what was going on is given up.
+func (c *Screen) Take(t tool.Tool) {
+	c.hand.Escape(c)
+	c.hand = t
+	c.Display(tool.Feedback{})
+}
+
+// margins leave room for the dimensions of the drawing.
+func (c *Screen) margins() margins {
+	step := (&painter{text: look.Text()}).levelStep()
+	m := margins{left: 24, right: 24, bottom: 24, top: 24}
+	for _, mark := range c.shown().Marks {
+		d, ok := mark.(*drawing.Dimension)
+		if !ok || d.Level == 0 {
+			continue
+		}
+		room := step*abs32(float32(d.Level)) + step
+		switch {
+		case d.Vertical && d.Level < 0:
+			m.left = max(m.left, room+14)
+		case d.Vertical:
+			m.right = max(m.right, room+14)
+		case d.Level < 0:
+			m.bottom = max(m.bottom, room)
+		default:
+			m.top = max(m.top, room)
+		}
+	}
+	return m
+}
+
+func abs32(v float32) float32 {
+	if v < 0 {
+		return -v
+	}
+	return v
+}
+
+// Fit shows the whole run.
+func (c *Screen) Fit() {
+	c.fitting = true
+	c.repaint()
+}
+
+// ZoomTo shows a rectangle of the run as large as possible.
+func (c *Screen) ZoomTo(r plane.Rect) {
+	if r.Empty() {
+		return
+	}
+	c.fitting = false
+	c.view = fitted(r, margins{40, 40, 40, 40}, c.Size())
+	c.repaint()
+}
+
+// Zoom makes the picture larger by a factor around its middle.
+func (c *Screen) Zoom(factor float64) {
+	c.zoomAt(factor, fyne.NewPos(c.Size().Width/2, c.Size().Height/2))
+}
+
+func (c *Screen) zoomAt(factor float64, at fyne.Position) {
+	c.fitting = false
+	c.view = c.view.zoomed(factor, at)
+	c.repaint()
+}
+
+// repaint makes the picture anew from the session and the view.
+func (c *Screen) repaint() {
+	if c.Size().Width < 10 || c.Size().Height < 10 {
+		return
+	}
+	if c.fitting {
+		c.view = fitted(c.shown().Bounds(), c.margins(), c.Size())
+	}
+	p := c.painter()
+	p.paint(c.shown())
+	c.picture.Objects, c.figures = p.objects, p.figures
+	c.paper.FillColor = p.palette.Desk
+	c.repaintOverlay()
+	c.placeTyping()
+	fynecanvas.Refresh(c.paper)
+	fynecanvas.Refresh(c.picture)
+}
+
+func (c *Screen) painter() *painter {
+	return &painter{view: c.view, size: c.Size(), palette: look.Current(), say: c.say(), text: look.Text(), measure: &c.measure}
+}
+
+// repaintOverlay shows the selection and the feedback of the tool.
+func (c *Screen) repaintOverlay() {
+	p := c.painter()
+	c.paintSelection(p)
+	c.paintFeedback(p)
+	if c.focused {
+		frame := fynecanvas.NewRectangle(nil)
+		frame.StrokeColor, frame.StrokeWidth = p.palette.Accent, 1.5
+		frame.Move(fyne.NewPos(1, 1))
+		frame.Resize(c.Size().SubtractWidthHeight(2, 2))
+		p.objects = append(p.objects, frame)
+	}
+	c.overlay.Objects = p.objects
+	fynecanvas.Refresh(c.overlay)
+}
+
+// CreateRenderer makes the renderer; everything is kept in the widget.
+func (c *Screen) CreateRenderer() fyne.WidgetRenderer {
+	clip := container.NewClip(container.NewStack(c.picture, c.overlay))
+	return &renderer{c, clip}
+}
+
+type renderer struct {
+	c    *Screen
+	clip *container.Clip
+}
+
+func (r *renderer) Layout(s fyne.Size) {
+	r.c.paper.Resize(s)
+	r.clip.Resize(s)
+	r.c.repaint()
+}
+
+func (r *renderer) MinSize() fyne.Size { return fyne.NewSize(240, 180) }
+func (r *renderer) Refresh()           { r.c.repaint() }
+func (r *renderer) Destroy()           {}
+
+func (r *renderer) Objects() []fyne.CanvasObject {
+	o := []fyne.CanvasObject{r.c.paper, r.clip}
+	if r.c.typing != nil {
+		o = append(o, r.c.typing.box)
+	}
+	return o
+}
