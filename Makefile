@@ -1,0 +1,55 @@
+# frontlay: two commands do everything, on a bare Debian 12 with Go and make.
+#   make run    installs what the build needs, builds, opens the demo
+#   make test   installs what the tests need, and passes them all
+
+SHELL := /bin/bash
+BIN := bin/frontlay
+# The tag is Fyne's own: its screens refresh faster with it.
+TAGS := migrated_fynedo
+
+BUILD_PACKAGES := gcc pkg-config libgl1-mesa-dev xorg-dev
+TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-mesa-dri \
+	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core
+
+.PHONY: run test build build-needs test-needs vet race bench docs clean
+
+run: build
+	@$(BIN) --demo
+
+build: build-needs
+	go build -tags $(TAGS) -o $(BIN) ./cmd/frontlay
+
+test: test-needs vet
+	FRONTLAY_TOOLS=1 go test -tags $(TAGS) -timeout 20m ./...
+
+# Only what is missing is installed, and that is said first.
+define need
+	@missing=""; \
+	for p in $(1); do dpkg-query -W -f='$${Status}' $$p 2>/dev/null | grep -q 'ok installed' || missing="$$missing $$p"; done; \
+	if [ -n "$$missing" ]; then \
+		if ! command -v apt-get >/dev/null; then echo "Please install what corresponds to these Debian packages:$$missing"; exit 1; fi; \
+		echo "Installing Debian packages:$$missing"; \
+		sudo=""; [ "$$(id -u)" = 0 ] || sudo=sudo; \
+		$$sudo apt-get update -qq && $$sudo env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends $$missing >/dev/null; \
+	fi
+endef
+
+build-needs:
+	$(call need,$(BUILD_PACKAGES))
+
+test-needs:
+	$(call need,$(TEST_PACKAGES))
+
+vet:
+	@out=$$(gofmt -l .); if [ -n "$$out" ]; then echo "not gofmted:"; echo "$$out"; exit 1; fi
+	go vet -tags $(TAGS) ./...
+	CGO_ENABLED=0 go vet ./...
+
+race: test-needs
+	FRONTLAY_TOOLS=1 go test -race -timeout 60m ./...
+
+bench:
+	go test -run '^$$' -bench . -benchmem ./layout/... ./pdfout/...
+
+clean:
+	rm -rf bin out

@@ -1,0 +1,74 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+
+	"frontlay/assets"
+	"frontlay/model/yamlfile"
+)
+
+// maxFile is more than any project or hardware sheet needs.
+const maxFile = 4 << 20
+
+// openProject reads a project and the hardware sheets that it names: samples
+// that ship, or files beside it.
+func openProject(path string) (*yamlfile.File, error) {
+	data, err := readFile(path)
+	if err != nil {
+		return nil, err
+	}
+	return yamlfile.Read(path, data, sheetsBeside(filepath.Dir(path)))
+}
+
+// openDemo reads the demo project.
+func openDemo() (*yamlfile.File, error) {
+	return yamlfile.Read(assets.DemoName, assets.Demo(), sheetsBeside(""))
+}
+
+// sheetsBeside finds hardware sheets: a sample by its name, otherwise a file in
+// the folder of the project or below it.
+func sheetsBeside(folder string) yamlfile.SheetSource {
+	return func(source string) (string, []byte, error) {
+		if data, ok := assets.Sheet(source); ok {
+			return source, data, nil
+		}
+		if folder == "" || !filepath.IsLocal(source) {
+			return source, nil, fmt.Errorf("%q is neither a sample that ships nor a path inside the project's folder", source)
+		}
+		path := filepath.Join(folder, source)
+		data, err := readFile(path)
+		return path, data, err
+	}
+}
+
+// readFile reads a whole file that is not larger than any project should be.
+func readFile(path string) ([]byte, error) {
+	info, err := os.Stat(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, fmt.Errorf("%s: there is no such file", path)
+	case err != nil:
+		return nil, plain(err)
+	case info.IsDir():
+		return nil, fmt.Errorf("%s: this is a folder; name a project file in it", path)
+	case !info.Mode().IsRegular():
+		return nil, fmt.Errorf("%s: this is not an ordinary file", path)
+	case info.Size() > maxFile:
+		return nil, fmt.Errorf("%s: the file is larger than 4 MB; this is not a project", path)
+	}
+	data, err := os.ReadFile(path)
+	return data, plain(err)
+}
+
+// plain says an operating system's error with its path first.
+func plain(err error) error {
+	var pe *fs.PathError
+	if errors.As(err, &pe) {
+		return fmt.Errorf("%s: %v", pe.Path, pe.Err)
+	}
+	return err
+}
