@@ -1,0 +1,85 @@
+package findings
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout"
+	"frontlay/layout/check"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/message"
+	"frontlay/ui/field"
+)
+
+// showDetail tells about the chosen finding: what is wrong, what to change, the
+// changes that the program can make, and a way to accept it.
+func (p *Panel) showDetail() {
+	text := func(m message.Message) string { return p.say().Say(m) }
+	if p.chosen < 0 || p.chosen >= len(p.rows) {
+		hint := message.New("Choose a finding to see where it is and what to change.")
+		if len(p.rows) == 0 {
+			hint = message.New("Every front covers what it should, and every hole lies inside its board, by the rules that are switched on.")
+		}
+		p.detail.Objects = []fyne.CanvasObject{paragraph(text(hint), widget.LowImportance)}
+		p.detail.Refresh()
+		return
+	}
+	f := p.rows[p.chosen]
+	_, word, _ := sign(f)
+	head := widget.NewLabel(text(message.New("%v: %v", word, f.Where)))
+	head.TextStyle.Bold = true
+	head.Wrapping = fyne.TextWrapWord
+	column := field.Column(head, paragraph(text(f.What), widget.MediumImportance))
+	if !f.Change.Empty() {
+		column.Add(paragraph(text(f.Change), widget.MediumImportance))
+	}
+	var buttons []fyne.CanvasObject
+	for i, e := range layout.Offered(p.session.Committed(), p.session.CommittedResult(), f) {
+		b := widget.NewButton(text(e.Label()), func() { p.do(e) })
+		if i == 0 {
+			b.Importance = widget.HighImportance
+		}
+		buttons = append(buttons, b)
+	}
+	if len(buttons) > 0 {
+		column.Add(container.NewPadded(container.NewVBox(buttons...)))
+	}
+	p.addAccept(column, f)
+	p.detail.Objects = []fyne.CanvasObject{column}
+	p.detail.Refresh()
+}
+
+// addAccept adds the reason for which a finding is accepted, or a field for it.
+func (p *Panel) addAccept(column *fyne.Container, f check.Finding) {
+	text := func(s string, args ...any) string { return p.say().Say(message.New(s, args...)) }
+	accepted := acceptedOf(p.session.Committed(), f)
+	if f.Accepted != "" {
+		column.Add(paragraph(text("Accepted: %v", f.Accepted), widget.MediumImportance))
+		column.Add(container.NewPadded(widget.NewButton(text("No longer accept it"), func() {
+			p.do(edit.AcceptFinding{Finding: accepted, Revoke: true})
+		})))
+		return
+	}
+	reason := widget.NewEntry()
+	reason.SetPlaceHolder(text("reason to accept it, kept and printed"))
+	accept := func() {
+		accepted.Reason = reason.Text
+		p.do(edit.AcceptFinding{Finding: accepted})
+	}
+	reason.OnSubmitted = func(string) { accept() }
+	column.Add(container.NewPadded(container.NewBorder(nil, nil, nil, widget.NewButton(text("Accept"), accept), reason)))
+}
+
+// acceptedOf names a finding as a project stores it when it is accepted.
+func acceptedOf(p *model.Project, f check.Finding) model.Accepted {
+	return check.Acceptance(p, &f)
+}
+
+func paragraph(s string, i widget.Importance) *widget.Label {
+	l := widget.NewLabel(s)
+	l.Wrapping = fyne.TextWrapWord
+	l.Importance = i
+	return l
+}

@@ -1,0 +1,86 @@
+package inspector
+
+import (
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/ui/session"
+)
+
+// bay shows a bay: its width, its hardware, and how its fronts share it.
+func (f *form) bay(at model.Place) {
+	at.Front = -1
+	doc := func() *model.Bay {
+		if b := f.session.Project().BayAt(at); b != nil {
+			return b
+		}
+		return &model.Bay{}
+	}
+	f.heading(f.text("Bay"))
+	f.size("Clear width", size{
+		get: func() (length.Length, bool, bool) {
+			if b := session.BayOf(f.session.Result().Plan, at); b != nil {
+				return b.Opening.Width(), doc().Width > 0, false
+			}
+			return 0, false, false
+		},
+		put:   func(v length.Length) edit.Edit { return edit.SetBayWidth{At: at, Width: v} },
+		clear: func() edit.Edit { return edit.SetBayWidth{At: at} },
+	})
+	f.hardware(at)
+	f.divisionRule(at, doc)
+	f.buttons(
+		button{"Remove bay", func() { f.do(edit.RemoveBay{At: at}) }},
+	)
+}
+
+// hardware chooses the bay's hardware sheet.
+func (f *form) hardware(at model.Place) {
+	p := f.session.Project()
+	var names []string
+	for _, h := range p.Hardware {
+		names = append(names, h.Name)
+	}
+	f.choice("Hardware", names, func() int {
+		b := f.session.Project().BayAt(at)
+		if b == nil {
+			return -1
+		}
+		for i, n := range names {
+			if n == b.Hardware || b.Hardware == "" {
+				return i
+			}
+		}
+		return -1
+	}, func(i int) edit.Edit { return edit.ChooseHardware{At: at, Name: names[i]} })
+}
+
+// divisionRule chooses the rule by which the fronts share what is left.
+func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
+	rules := []string{f.text("by shares"), f.text("equal"), f.text("by a step"), f.text("by a factor")}
+	f.choice("Division", rules, func() int { return int(doc().Division.Rule) }, func(i int) edit.Edit {
+		d := doc().Division
+		d.Rule = model.DivisionRule(i)
+		if d.Rule == model.DivideStep && d.Step == 0 {
+			d.Step = 40 * length.Millimetre
+		}
+		if d.Rule == model.DivideRatio && d.Ratio == 0 {
+			d.Ratio = 1.25
+		}
+		return edit.SetDivision{At: at, Division: d}
+	})
+	f.size("Step to the next", size{
+		get: func() (length.Length, bool, bool) {
+			return doc().Division.Step, doc().Division.Rule == model.DivideStep, false
+		},
+		put: func(v length.Length) edit.Edit {
+			return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideStep, Step: v}}
+		},
+	})
+	f.number("Factor to the next", "", func() (float64, bool) {
+		return doc().Division.Ratio, doc().Division.Rule == model.DivideRatio
+	}, func(v float64) edit.Edit {
+		return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: v}}
+	})
+	f.note(f.text("Fronts with a height of their own keep it; the others share what is left, the lower ones taller."))
+}

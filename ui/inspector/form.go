@@ -1,0 +1,195 @@
+// Package inspector is the panel that shows what is selected, and only what
+// matters for it, with fields to change it.
+package inspector
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/field"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// form builds the fields for what is selected.
+type form struct {
+	session *session.Session
+	say     func() message.Language
+	tell    func(message.Message)
+	objects []fyne.CanvasObject
+	updates []func()
+	entries []*field.Entry
+}
+
+func (f *form) text(text string, args ...any) string { return f.say().Say(message.New(text, args...)) }
+
+func (f *form) heading(text string) {
+	if len(f.objects) > 0 {
+		f.objects = append(f.objects, widget.NewSeparator())
+	}
+	f.objects = append(f.objects, field.Heading(text))
+}
+
+// note is a text of several lines.
+func (f *form) note(text string) {
+	l := widget.NewLabel(text)
+	l.Wrapping = fyne.TextWrapWord
+	l.Importance = widget.LowImportance
+	f.objects = append(f.objects, l)
+}
+
+func (f *form) row(label, unit string, s field.Source) {
+	r := field.NewRow(label, unit, s, func(m message.Message) string { return f.say().Say(m) })
+	f.objects = append(f.objects, r.Object)
+	f.entries = append(f.entries, r.Entry)
+	f.updates = append(f.updates, r.Entry.Update)
+}
+
+// size is a field for a length. get tells the value and whether it is given (a
+// size that is not is grey) or differs between the things selected. put makes
+// the edit for a size; clear the one for an emptied field, nil where it can't
+// be empty.
+type size struct {
+	get   func() (v length.Length, given, mixed bool)
+	put   func(length.Length) edit.Edit
+	clear func() edit.Edit
+}
+
+func (f *form) size(label string, s size) {
+	unit := func() length.Unit { return f.session.Project().Unit }
+	parse := func(text string) (edit.Edit, error) {
+		if strings.TrimSpace(text) == "" && s.clear != nil {
+			return s.clear(), nil
+		}
+		v, err := field.ParseSize(text, unit())
+		if err != nil {
+			return nil, err
+		}
+		return s.put(v), nil
+	}
+	f.row(f.text(label), unit().Symbol(), field.Source{
+		Get: func() field.Value {
+			v, given, mixed := s.get()
+			switch {
+			case mixed:
+				return field.Value{Grey: f.text("several")}
+			case given:
+				return field.Value{Text: f.say().Figure(v)}
+			default:
+				return field.Value{Grey: f.say().Figure(v)}
+			}
+		},
+		Put: func(text string) error {
+			e, err := parse(text)
+			if err != nil {
+				return err
+			}
+			return f.session.Do(e)
+		},
+		Check: func(text string) error {
+			e, err := parse(text)
+			if err != nil {
+				return err
+			}
+			_, err = e.Apply(f.session.Committed())
+			return err
+		},
+		Step: func(n int) error {
+			v, _, _ := s.get()
+			step := tool.Step(unit(), false)
+			return f.session.Do(s.put(v + length.Length(n)*step))
+		},
+	})
+}
+
+// number is a field for a plain number.
+func (f *form) number(label, unit string, get func() (v float64, given bool), put func(float64) edit.Edit) {
+	f.row(f.text(label), unit, field.Source{
+		Get: func() field.Value {
+			v, given := get()
+			s := strconv.FormatFloat(v, 'g', 6, 64)
+			if f.say().Comma {
+				s = strings.Replace(s, ".", ",", 1)
+			}
+			if !given {
+				return field.Value{Grey: s}
+			}
+			return field.Value{Text: s}
+		},
+		Put: func(text string) error {
+			v, err := strconv.ParseFloat(strings.Replace(strings.TrimSpace(text), ",", ".", 1), 64)
+			if err != nil {
+				return message.New("“%v” is not a number. Write one such as 1 or 2.5.", text)
+			}
+			return f.session.Do(put(v))
+		},
+	})
+}
+
+// line is a field for a name or note.
+func (f *form) line(label string, get func() (text, grey string), put func(string) edit.Edit) {
+	f.row(f.text(label), "", field.Source{
+		Get: func() field.Value { t, g := get(); return field.Value{Text: t, Grey: g} },
+		Put: func(text string) error { return f.session.Do(put(text)) },
+		Check: func(text string) error {
+			_, err := put(text).Apply(f.session.Committed())
+			return err
+		},
+	})
+}
+
+func (f *form) choice(label string, options []string, get func() int, put func(int) edit.Edit) {
+	c := field.NewChoice(options, get, func(i int) {
+		if i >= 0 {
+			f.do(put(i))
+		}
+	})
+	f.objects = append(f.objects, field.Labelled(f.text(label), c))
+	f.updates = append(f.updates, c.Update)
+}
+
+func (f *form) mark(label string, get func() bool, put func(bool) edit.Edit) {
+	m := field.NewMark(f.text(label), get, func(on bool) { f.do(put(on)) })
+	f.objects = append(f.objects, m)
+	f.updates = append(f.updates, m.Update)
+}
+
+// figure shows what the layout works out; it can't be typed.
+func (f *form) figure(label string, get func() string) {
+	l := widget.NewLabel(get())
+	l.Alignment = fyne.TextAlignTrailing
+	l.Truncation = fyne.TextTruncateEllipsis
+	f.objects = append(f.objects, field.Labelled(f.text(label), l))
+	f.updates = append(f.updates, func() {
+		if s := get(); s != l.Text {
+			l.SetText(s)
+		}
+	})
+}
+
+type button struct {
+	label string
+	do    func()
+}
+
+func (f *form) buttons(b ...button) {
+	var o []fyne.CanvasObject
+	for _, one := range b {
+		o = append(o, widget.NewButton(f.text(one.label), one.do))
+	}
+	f.objects = append(f.objects, container.NewGridWithColumns(2, o...))
+}
+
+// do makes an edit and tells where it can't be made.
+func (f *form) do(e edit.Edit) {
+	if err := f.session.Do(e); err != nil {
+		f.tell(tool.Said(err))
+	}
+}

@@ -1,0 +1,215 @@
+package inspector
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/session"
+)
+
+// each makes one step of the same edit for several places.
+func each(at []model.Place, make func(model.Place) edit.Edit) edit.Edit {
+	if len(at) == 1 {
+		return make(at[0])
+	}
+	s := edit.Several{}
+	for _, a := range at {
+		s.Edits = append(s.Edits, make(a))
+	}
+	s.Name = message.New("%v, %v fronts", s.Edits[0].Label(), len(at))
+	return s
+}
+
+// fronts shows one front or what several have in common.
+func (f *form) fronts(at []model.Place) {
+	first := at[0]
+	doc := func(a model.Place) *model.Front {
+		if d := f.session.Project().FrontAt(a); d != nil {
+			return d
+		}
+		return &model.Front{}
+	}
+	planned := func(a model.Place) *plan.Front {
+		if pf := session.FrontOf(f.session.Result().Plan, a); pf != nil {
+			return pf
+		}
+		return &plan.Front{}
+	}
+	// common reads a length of every front.
+	common := func(get func(a model.Place) (length.Length, bool)) func() (length.Length, bool, bool) {
+		return func() (length.Length, bool, bool) {
+			v, given := get(first)
+			for _, a := range at[1:] {
+				if w, g := get(a); w != v || g != given {
+					return v, given, true
+				}
+			}
+			return v, given, false
+		}
+	}
+	if len(at) == 1 {
+		f.heading(f.text("Front %v", planned(first).Number))
+		f.line("Name", func() (string, string) { return doc(first).Name, planned(first).Name },
+			func(s string) edit.Edit { return edit.RenameFront{At: first, Name: s} })
+	} else {
+		f.heading(f.text("%v fronts", len(at)))
+	}
+	kinds := []string{f.text("drawer"), f.text("fixed panel"), f.text("open niche")}
+	f.choice("Kind", kinds, func() int {
+		for _, a := range at[1:] {
+			if doc(a).Kind != doc(first).Kind {
+				return -1
+			}
+		}
+		return int(doc(first).Kind)
+	}, func(i int) edit.Edit {
+		return each(at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} })
+	})
+	f.size("Height", size{
+		get: common(func(a model.Place) (length.Length, bool) { return planned(a).Face.Height(), doc(a).Height > 0 }),
+		put: func(v length.Length) edit.Edit {
+			return each(at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v} })
+		},
+		clear: func() edit.Edit {
+			return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
+		},
+	})
+	f.number("Share of the rest", "", func() (float64, bool) {
+		s := doc(first).Share
+		if s <= 0 {
+			s = 1
+		}
+		return s, doc(first).Height <= 0
+	}, func(v float64) edit.Edit {
+		return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: v} })
+	})
+	f.mark("Locked at this height", func() bool { return doc(first).Locked }, func(on bool) edit.Edit {
+		e := edit.Lock{At: at, Locked: on}
+		for _, a := range at {
+			e.Heights = append(e.Heights, planned(a).Face.Height())
+		}
+		return e
+	})
+	if doc(first).Kind == model.DrawerFront {
+		f.drawer(at, doc, planned, common)
+	}
+	if len(at) == 1 {
+		f.workedOut(func() *plan.Front { return planned(first) })
+	}
+}
+
+// drawer shows what only a drawer front has.
+func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, planned func(model.Place) *plan.Front,
+	common func(func(model.Place) (length.Length, bool)) func() (length.Length, bool, bool)) {
+	first := at[0]
+	f.heading(f.text("Drawer"))
+	names := []string{""}
+	options := []string{f.text("tallest that fits")}
+	if pf := planned(first); pf.Sheet != nil {
+		for i := range pf.Sheet.Drawers {
+			names = append(names, pf.Sheet.Drawers[i].Name)
+			options = append(options, pf.Sheet.Drawers[i].Name)
+		}
+	}
+	f.choice("Drawer height", options, func() int {
+		want := doc(first).Drawer
+		for _, a := range at[1:] {
+			if doc(a).Drawer != want {
+				return -1
+			}
+		}
+		if want == model.DrawerAuto {
+			want = ""
+		}
+		for i, n := range names {
+			if n == want {
+				return i
+			}
+		}
+		return -1
+	}, func(i int) edit.Edit {
+		return each(at, func(a model.Place) edit.Edit { return edit.SetDrawer{At: a, Drawer: names[i]} })
+	})
+	f.size("Drop", size{
+		get: common(func(a model.Place) (length.Length, bool) { return planned(a).Drop, doc(a).Drop != nil }),
+		put: func(v length.Length) edit.Edit {
+			return each(at, func(a model.Place) edit.Edit { return edit.SetDrop{At: a, Drop: &v} })
+		},
+		clear: func() edit.Edit {
+			return each(at, func(a model.Place) edit.Edit { return edit.SetDrop{At: a} })
+		},
+	})
+	f.size("Least cover", size{
+		get: common(func(a model.Place) (length.Length, bool) { return doc(a).Cover, doc(a).Cover > 0 }),
+		put: func(v length.Length) edit.Edit {
+			return each(at, func(a model.Place) edit.Edit { return edit.SetCover{At: a, Cover: v} })
+		},
+		clear: func() edit.Edit {
+			return each(at, func(a model.Place) edit.Edit { return edit.SetCover{At: a} })
+		},
+	})
+	contents := func(change func(*model.Contents)) edit.Edit {
+		return each(at, func(a model.Place) edit.Edit {
+			c := doc(a).Contents
+			change(&c)
+			return edit.SetContents{At: a, Contents: c}
+		})
+	}
+	f.size("Contents, height", size{
+		get: common(func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
+		put: func(v length.Length) edit.Edit { return contents(func(c *model.Contents) { c.Height = v }) },
+		clear: func() edit.Edit {
+			return contents(func(c *model.Contents) { c.Height = 0 })
+		},
+	})
+	f.number("Contents, weight", "kg", func() (float64, bool) {
+		w := doc(first).Contents.Weight
+		return w, w > 0
+	}, func(v float64) edit.Edit { return contents(func(c *model.Contents) { c.Weight = v }) })
+}
+
+// workedOut lists what follows for one front.
+func (f *form) workedOut(pf func() *plan.Front) {
+	f.heading(f.text("Worked out"))
+	l := func(v length.Length) string { return f.say().Length(v) }
+	pair := func(a, b length.Length) string {
+		if a == b {
+			return l(a)
+		}
+		return f.say().Figure(a) + " / " + l(b)
+	}
+	f.figure("Front size", func() string {
+		r := pf().Face
+		return f.say().Figure(r.Width()) + " × " + l(r.Height())
+	})
+	f.figure("Overlay left / right", func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) })
+	if !pf().Fitted {
+		if pf().Kind == model.DrawerFront {
+			f.note(f.text("No drawer of the hardware sheet fits here yet. The check tells why."))
+		}
+		return
+	}
+	f.figure("Edge distance left / right", func() string { return pair(pf().EdgeDistance.Left, pf().EdgeDistance.Right) })
+	f.figure("Drop", func() string { return l(pf().Drop) })
+	f.figure("Cover below", func() string { return l(pf().Drawer.Cover.Bottom) })
+	f.figure("Drawer height", func() string {
+		if h := pf().Height; h != nil {
+			return h.Name
+		}
+		return "–"
+	})
+	f.figure("Room above", func() string { return l(pf().Drawer.RoomAbove) })
+	f.figure("Runner", func() string {
+		if pf().Runner.Length == 0 {
+			return f.text("none fits")
+		}
+		return l(pf().Runner.Length)
+	})
+	f.figure("Drawer bottom", func() string {
+		c := pf().Drawer.BottomCut
+		return f.say().Figure(c.Width) + " × " + l(c.Length)
+	})
+	f.figure("Holes", func() string { return f.text("%v", len(pf().Holes)) })
+}

@@ -1,0 +1,121 @@
+package inspector
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+
+	"frontlay/layout/drawing"
+	"frontlay/model/message"
+	"frontlay/ui/field"
+	"frontlay/ui/session"
+)
+
+// Panel is the inspector.
+type Panel struct {
+	Object fyne.CanvasObject
+
+	session *session.Session
+	say     func() message.Language
+	tell    func(message.Message)
+	column  *fyne.Container
+	scroll  *container.Scroll
+	form    *form
+	shown   []drawing.Subject
+	unit    message.Language
+}
+
+// New makes the panel of a session.
+func New(s *session.Session, say func() message.Language, tell func(message.Message)) *Panel {
+	p := &Panel{say: say, tell: tell, column: field.Column()}
+	p.scroll = container.NewVScroll(container.NewPadded(p.column))
+	p.Object = p.scroll
+	p.Watch(s)
+	return p
+}
+
+// Watch shows another session from now on.
+func (p *Panel) Watch(s *session.Session) {
+	p.session = s
+	s.Listen(func(c session.Change) {
+		if p.session != s {
+			return
+		}
+		if !same(p.shown, s.Selection()) || p.say().Unit != p.unit.Unit {
+			p.rebuild()
+		} else if c&session.Document != 0 {
+			p.update()
+		}
+	})
+	p.rebuild()
+}
+
+// Rebuild makes the panel anew, for another language or look.
+func (p *Panel) Rebuild() { p.rebuild() }
+
+// Take hands on what is typed in the panel, if anything.
+func (p *Panel) Take() {
+	for _, e := range p.form.entries {
+		if e.Dirty() && !e.Take() {
+			e.Restore()
+		}
+	}
+}
+
+// Dirty tells that something is typed in the panel that is not in the document.
+func (p *Panel) Dirty() bool {
+	for _, e := range p.form.entries {
+		if e.Dirty() {
+			return true
+		}
+	}
+	return false
+}
+
+func same(a, b []drawing.Subject) bool {
+	if len(a) != len(b) {
+		return false
+	}
+	for i := range a {
+		if a[i] != b[i] {
+			return false
+		}
+	}
+	return true
+}
+
+func (p *Panel) update() {
+	for _, f := range p.form.updates {
+		f()
+	}
+}
+
+func (p *Panel) rebuild() {
+	sel := p.session.Selection()
+	p.shown, p.unit = append([]drawing.Subject(nil), sel...), p.say()
+	f := &form{session: p.session, say: p.say, tell: p.tell}
+	p.form = f
+	switch kind := kindOf(sel); kind {
+	case drawing.FrontThing:
+		f.fronts(p.session.SelectedFronts())
+	case drawing.DivisionThing:
+		f.division(sel[0].Place)
+	case drawing.PartitionThing:
+		f.partition(sel[0].Place)
+	case drawing.BayThing:
+		f.bay(sel[0].Place)
+	case drawing.CabinetThing:
+		f.cabinet(sel[0].Place)
+	default:
+		f.project()
+	}
+	p.column.Objects = f.objects
+	p.column.Refresh()
+	p.scroll.ScrollToTop()
+}
+
+func kindOf(sel []drawing.Subject) drawing.SubjectKind {
+	if len(sel) == 0 {
+		return drawing.Nothing
+	}
+	return sel[0].Kind
+}
