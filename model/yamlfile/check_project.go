@@ -14,6 +14,10 @@ func (r *reader) checkProject(p *model.Project) {
 	if len(p.Cabinets) == 0 {
 		r.fail(r.nodes[p], message.New("the project has no cabinets"), message.New("add one under cabinets"))
 	}
+	if len(p.Hardware) == 0 && hasDrawers(p) {
+		r.fail(r.nodes[p], message.New("the project has drawers but no hardware sheet"), message.New("name one, such as hardware: {main: sample-a}"))
+		return
+	}
 	for i := range p.Cabinets {
 		c := &p.Cabinets[i]
 		r.enter("cabinets")
@@ -46,14 +50,14 @@ func (r *reader) checkBay(p *model.Project, c *model.Cabinet, b *model.Bay) {
 		f := &b.Fronts[i]
 		r.enter("fronts")
 		r.enterAt(i)
-		r.checkFront(p, c, f, sheet)
+		r.checkFront(p, f, sheet)
 		r.leave()
 		r.leave()
 	}
 }
 
 // checkFront checks one front; sheet is its bay's.
-func (r *reader) checkFront(p *model.Project, c *model.Cabinet, f *model.Front, sheet *model.HardwareSheet) {
+func (r *reader) checkFront(p *model.Project, f *model.Front, sheet *model.HardwareSheet) {
 	if f.Height > 0 && f.Share > 0 {
 		r.fail(r.nodes[&f.Share], message.New("the front %v has both a height and a share", shown(f.Name)), message.New("keep the height to fix it, or the share to let it grow"))
 	}
@@ -70,8 +74,6 @@ func (r *reader) checkFront(p *model.Project, c *model.Cabinet, f *model.Front, 
 		return
 	}
 	if sheet == nil {
-		at := r.nodes[f]
-		r.fail(at, message.New("the drawer %v in the cabinet %v has no hardware sheet", shown(f.Name), shown(c.Name)), message.New("name one under hardware, such as hardware: {main: sample-a}"))
 		return
 	}
 	if f.Drawer != "" && f.Drawer != model.DrawerAuto && sheet.Drawer(f.Drawer) == nil {
@@ -89,4 +91,17 @@ func hardwareNames(p *model.Project) []string {
 		names[i] = p.Hardware[i].Name
 	}
 	return names
+}
+
+func hasDrawers(p *model.Project) bool {
+	for i := range p.Cabinets {
+		for j := range p.Cabinets[i].Bays {
+			for _, f := range p.Cabinets[i].Bays[j].Fronts {
+				if f.Kind == model.DrawerFront {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }

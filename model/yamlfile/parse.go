@@ -32,7 +32,7 @@ func (r *reader) parse(data []byte) *yaml.Node {
 	}
 	doc, err := decode(data)
 	if err != nil {
-		r.notYAML(err)
+		r.notYAML(data, err)
 		return nil
 	}
 	if doc == nil || len(doc.Content) == 0 || doc.Content[0].Tag == "!!null" {
@@ -122,17 +122,33 @@ func decode(data []byte) (doc *yaml.Node, err error) {
 
 var lineInError = regexp.MustCompile(`^yaml: (?:line (\d+): )?(.*)$`)
 
-func (r *reader) notYAML(err error) {
+// notYAML tells what the parser says. Its line is that of the outer value, and
+// counts from 0 for errors of grammar.
+func (r *reader) notYAML(data []byte, err error) {
 	text, line := err.Error(), 0
 	if m := lineInError.FindStringSubmatch(text); m != nil {
 		line, _ = strconv.Atoi(m[1])
 		text = m[2]
 	}
-	advice := message.New("look at the indents, colons and brackets of this line and the one before")
-	if strings.Contains(text, "cannot start any token") {
-		advice = message.New("indent with spaces, not tabs, and put quotes around text that begins with a sign such as @ or `")
+	if strings.HasPrefix(text, "did not find expected") {
+		line++
+	}
+	advice := message.New("look at the indents, colons, quotes and brackets from this line on")
+	if tab := tabIndent(data); tab > 0 && (strings.Contains(text, "tab") || strings.Contains(text, "cannot start any token")) {
+		line, text = tab, "a tab stands in the indent"
+		advice = message.New("indent with spaces")
 	}
 	r.failAt(line, 0, message.New("this is not YAML: %v", text), advice)
+}
+
+// tabIndent is the first line with a tab among its leading blanks, 0 for none.
+func tabIndent(data []byte) int {
+	for i, line := range bytes.Split(data, []byte("\n")) {
+		if bytes.ContainsRune(line[:len(line)-len(bytes.TrimLeft(line, " \t"))], '\t') {
+			return i + 1
+		}
+	}
+	return 0
 }
 
 // plainTree refuses the parts of YAML that the format has no use for, and

@@ -1,6 +1,8 @@
 package yamlfile
 
 import (
+	"cmp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -34,7 +36,19 @@ func (r *reader) err() error {
 	if len(r.problems) == 0 {
 		return nil
 	}
+	slices.SortStableFunc(r.problems, func(a, b *Problem) int {
+		return cmp.Or(cmp.Compare(rank(a.File != r.file), rank(b.File != r.file)), cmp.Compare(a.File, b.File),
+			cmp.Compare(a.Line, b.Line), cmp.Compare(a.Column, b.Column))
+	})
 	return r.problems
+}
+
+// rank sorts no before yes.
+func rank(yes bool) int {
+	if yes {
+		return 1
+	}
+	return 0
 }
 
 func (r *reader) fail(n *yaml.Node, what, advice message.Message) *Problem {

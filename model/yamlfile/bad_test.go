@@ -1,0 +1,86 @@
+package yamlfile_test
+
+import (
+	"errors"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"frontlay/model/yamlfile"
+)
+
+var update = flag.Bool("update", false, "write goldens anew")
+
+// Each file in testdata/bad and testdata/bad-sheets is wrong in the way its
+// name tells; messages.txt beside them holds what the user is told.
+func TestBadFilesAreToldClearly(t *testing.T) {
+	cases := map[string]func(name string, data []byte) error{
+		"bad":        func(name string, data []byte) error { _, err := yamlfile.Read(name, data, samples); return err },
+		"bad-sheets": func(name string, data []byte) error { _, err := yamlfile.ReadSheet(name, data); return err },
+	}
+	for folder, read := range cases {
+		t.Run(folder, func(t *testing.T) {
+			files, err := filepath.Glob(filepath.Join("../../testdata", folder, "*.yaml"))
+			if err != nil || len(files) < 20 {
+				t.Fatalf("%d files, %v", len(files), err)
+			}
+			var told strings.Builder
+			for _, path := range files {
+				data, err := os.ReadFile(path)
+				if err != nil {
+					t.Fatal(err)
+				}
+				name := filepath.Base(path)
+				err = read(name, data)
+				var problems yamlfile.Problems
+				if !errors.As(err, &problems) || len(problems) == 0 {
+					t.Errorf("%s is read without a problem: %v", name, err)
+					continue
+				}
+				for _, p := range problems {
+					if p.Message.Empty() || p.Advice.Empty() {
+						t.Errorf("%s: the message or the advice is empty: %v", name, p)
+					}
+				}
+				if newer := strings.HasPrefix(name, "newer"); errors.Is(err, yamlfile.ErrNewer) != newer {
+					t.Errorf("%s: matches ErrNewer: %v", name, !newer)
+				}
+				fmt.Fprintf(&told, "%v\n", err)
+			}
+			golden(t, filepath.Join("../../testdata", folder, "messages.txt"), told.String())
+		})
+	}
+}
+
+func golden(t *testing.T, path, got string) {
+	t.Helper()
+	if *update {
+		if err := os.WriteFile(path, []byte(got), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	want, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got == string(want) {
+		return
+	}
+	g, w := strings.Split(got, "\n"), strings.Split(string(want), "\n")
+	for i := range g {
+		if i >= len(w) || g[i] != w[i] {
+			t.Fatalf("%s differs at line %d:\n%s\nnow it is\n%s", path, i+1, at(w, i), g[i])
+		}
+	}
+	t.Fatalf("%s has %d lines more", path, len(w)-len(g))
+}
+
+func at(lines []string, i int) string {
+	if i < len(lines) {
+		return lines[i]
+	}
+	return "(the end)"
+}
