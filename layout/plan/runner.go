@@ -17,6 +17,9 @@ func (m *maker) placeRunner(f *Front) {
 	src := m.p.FrontAt(f.Place)
 	f.Runner.Lower = m.lowestRunner(f, src)
 	m.chooseRunner(f, src)
+	if src.Runner > 0 && f.Runner.source == nil {
+		m.problem(Problem{Kind: RunnerUnknown, Place: f.Place, Amount: src.Runner})
+	}
 	if src.Drop == nil && m.p.HoleRows.Mode != model.RowsFree {
 		// Going up may not cost the cover: start where it is enough.
 		f.Runner.Lower = max(f.Runner.Lower, f.Face.Min.Y+src.Cover-f.Sheet.Bottom.Underside)
@@ -58,9 +61,6 @@ func (m *maker) chooseRunner(f *Front, src *model.Front) {
 		}
 	}
 	if best == nil {
-		if src.Runner > 0 {
-			m.problem(Problem{Kind: RunnerUnknown, Place: f.Place, Amount: src.Runner})
-		}
 		return
 	}
 	f.Runner.Length = best.Length

@@ -155,3 +155,26 @@ func TestAHalfOverlaidPartition(t *testing.T) {
 		}
 	}
 }
+
+// Fronts chosen for the rows differ from the drawn ones by less than a pitch,
+// add up, and leave every upper runner on a row with drop 0.
+func TestFrontsMoveToRows(t *testing.T) {
+	p := tradeProject()
+	p.HoleRows = model.HoleRows{Mode: model.RowsMoveFronts, Datum: 19 * mm}
+	drawn := plan.Make(tradeProject())
+	got := plan.Make(p)
+	sum := length.Length(0)
+	for i := range got.Fronts {
+		f := &got.Fronts[i]
+		sum += f.Face.Height()
+		if i > 0 && (f.Drop != 0 || f.Runner.OffRow != 0) {
+			t.Errorf("front %d: drop %v, off its row by %v", f.Number, f.Drop, f.Runner.OffRow)
+		}
+		if d := (f.Face.Height() - drawn.Fronts[i].Face.Height()).Abs(); d >= 32*mm {
+			t.Errorf("front %d changed by %v", f.Number, d)
+		}
+	}
+	if want := 720*mm - 4*3*mm; sum != want {
+		t.Errorf("fronts add up to %v, want %v", sum, want)
+	}
+}
