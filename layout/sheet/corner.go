@@ -11,11 +11,10 @@ import (
 
 // Sizes of a corner template.
 const (
-	tab        = 8 * length.Millimetre  // paper past an edge, to fold over it
-	labelWidth = 44 * length.Millimetre // least room for a hole's label
-	cellGap    = 8 * length.Millimetre  // between two templates on one sheet
+	leastTab   = 8 * length.Millimetre  // paper past an edge, to fold over it
+	labelWidth = 34 * length.Millimetre // least room for a hole's label
+	cellGap    = 10 * length.Millimetre // between two templates on one sheet
 	labelGap   = 4 * length.Millimetre  // from a hole's circle to its label
-	closeChain = 22 * length.Millimetre // edge distance from which dimensions fit beside the edge
 )
 
 // corner is the template of the holes near one side edge: the holes lowest
@@ -50,13 +49,37 @@ func (c corner) edge() length.Length {
 	return far
 }
 
-func (c corner) leastWidth() length.Length { return tab + c.edge() + labelGap + labelWidth }
+func (c corner) leastWidth() length.Length { return c.tab() + c.edge() + labelGap + labelWidth }
 
-func (c corner) lowest() length.Length  { return c.bores[0].whole().Min.Y }
-func (c corner) highest() length.Length { return c.bores[len(c.bores)-1].whole().Max.Y }
+// tab is how far the template reaches past the side edge: more where a hole
+// does.
+func (c corner) tab() length.Length {
+	w := leastTab
+	for _, b := range c.bores {
+		w = max(w, b.whole().Width()/2-fromSide(c.of.first(), b))
+	}
+	return w
+}
+
+// lowest and highest are how far the holes with their crosses reach.
+func (c corner) lowest() length.Length {
+	y := c.bores[0].whole().Min.Y
+	for _, b := range c.bores {
+		y = min(y, b.whole().Min.Y)
+	}
+	return y
+}
+
+func (c corner) highest() length.Length {
+	y := c.bores[0].whole().Max.Y
+	for _, b := range c.bores {
+		y = max(y, b.whole().Max.Y)
+	}
+	return y
+}
 
 // below is how far the template reaches below the bottom edge.
-func (c corner) below() length.Length { return max(tab, mm(2)-c.lowest()) }
+func (c corner) below() length.Length { return max(leastTab, mm(2)-c.lowest()) }
 
 // title is what the template says of itself.
 func (c corner) title(say message.Language, width length.Length) []titleLine {
@@ -66,8 +89,7 @@ func (c corner) title(say message.Language, width length.Length) []titleLine {
 			lines = append(lines, titleLine{s, size, bold})
 		}
 	}
-	add(sideInRoom(c.side), lettering.Small, true)
-	add(message.New("REAR FACE"), lettering.Small, true)
+	add(message.New("REAR FACE, %v", sideInRoom(c.side)), lettering.Small, true)
 	add(c.of.names(), lettering.Small, false)
 	return lines
 }
@@ -78,7 +100,7 @@ type titleLine struct {
 	bold bool
 }
 
-const mapHeight = 13 * length.Millimetre
+const mapHeight = 10 * length.Millimetre
 
 func titleHeight(lines []titleLine) length.Length {
 	h := mapHeight + mm(3)
@@ -93,10 +115,13 @@ func titleHeight(lines []titleLine) length.Length {
 type measured struct {
 	corner
 	width    length.Length
+	unit     length.Unit
+	beside   bool // the chain of heights has room between edge and holes
 	labels   []holeLabel
 	title    []titleLine
 	titleTop length.Length
 	dimLine  length.Length // of the edge distance
+	edgeTop  length.Length // of the side edge's name
 	top      length.Length
 }
 
@@ -114,15 +139,16 @@ func (h holeLabel) bottom() length.Length {
 // textWidth is the width of labels and title: what is left inwards of the
 // holes.
 func (m measured) textWidth() length.Length {
-	w := m.width - tab - m.edge() - labelGap
-	if m.edge() < closeChain {
-		w -= mm(14) // the chain of heights stands at the inner end
+	w := m.width - m.tab() - m.edge() - labelGap
+	if !m.beside {
+		w -= DimensionStep(true, m.unit) // the chain of heights stands at the inner end
 	}
 	return w
 }
 
 func measure(c corner, width length.Length, say message.Language) measured {
-	m := measured{corner: c, width: width}
+	m := measured{corner: c, width: width, unit: say.Unit}
+	m.beside = c.edge() >= DimensionStep(true, say.Unit)+mm(8)
 	f := c.of.first()
 	floor := length.Length(0)
 	for _, b := range c.bores {
@@ -135,9 +161,10 @@ func measure(c corner, width length.Length, say message.Language) measured {
 		m.labels = append(m.labels, l)
 	}
 	m.dimLine = c.highest() + mm(5)
-	m.top = max(m.dimLine+mm(8), m.labels[len(m.labels)-1].top)
+	m.edgeTop = m.dimLine + mm(7)
+	m.top = max(m.edgeTop+mm(1), m.labels[len(m.labels)-1].top)
 	m.title = c.title(say, m.textWidth())
-	m.titleTop = m.roomForTitle()
+	m.titleTop = m.roomForTitle(say)
 	m.top = max(m.top, m.titleTop+mm(2))
 	return m
 }
@@ -145,16 +172,27 @@ func measure(c corner, width length.Length, say message.Language) measured {
 // roomForTitle looks for a gap between the labels, from the bottom edge up, and
 // gives the height at which the title begins; above everything where there is
 // none.
-func (m measured) roomForTitle() length.Length {
-	need := titleHeight(m.title) + mm(2)
+func (m measured) roomForTitle(say message.Language) length.Length {
+	need := titleHeight(m.title) + mm(3)
 	floor := length.Length(0)
 	for _, l := range m.labels {
 		if l.bottom()-floor >= need {
-			return l.bottom() - mm(2)
+			return l.bottom() - mm(3)
 		}
 		floor = l.top
 	}
-	return max(m.top, floor) + need
+	if lettering.Width(say.Say(m.edgeName()), lettering.Tiny, true)+mm(3) > m.edge() {
+		floor = max(m.top, floor) // the edge's name reaches over the labels
+	}
+	return floor + need
+}
+
+// edgeName names the side edge on the template.
+func (c corner) edgeName() message.Message {
+	if c.side == plan.Left {
+		return message.New("side edge: fold here →")
+	}
+	return message.New("← side edge: fold here")
 }
 
 // draw puts the template on the page, its lower left corner at the given place.
@@ -162,12 +200,12 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 	f := m.of.first()
 	edgeY := bottom + m.below()
 	clip := plane.R(left, bottom, left+m.width, bottom+m.height())
-	origin, at := plane.Point{}, plane.Point{X: left + tab, Y: edgeY}
-	in := func(u length.Length) length.Length { return left + tab + u }
+	origin, at := plane.Point{}, plane.Point{X: left + m.tab(), Y: edgeY}
+	in := func(u length.Length) length.Length { return left + m.tab() + u }
 	if m.side == plan.Left {
 		origin = plane.Point{X: f.Face.Width()}
-		at.X = left + m.width - tab
-		in = func(u length.Length) length.Length { return left + m.width - tab - u }
+		at.X = left + m.width - m.tab()
+		in = func(u length.Length) length.Length { return left + m.width - m.tab() - u }
 	}
 	d.place(Placed{Drawing: rearPanel(f), Origin: origin, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
 	m.edges(d, left, edgeY, in)
@@ -184,7 +222,7 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 	for _, l := range m.title {
 		y = d.lines(textLeft, y, l.size, l.bold, []string{l.text})
 	}
-	shown := plane.R(0, 0, min(m.width-tab, f.Face.Width()), min(m.top, f.Face.Height()))
+	shown := plane.R(0, 0, min(m.width-m.tab(), f.Face.Width()), min(m.top, f.Face.Height()))
 	if m.side == plan.Left {
 		shown = shown.Move(plane.Point{X: f.Face.Width() - shown.Width()})
 	}
@@ -194,27 +232,32 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 // edges says what the two lines to register on are.
 func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Length) length.Length) {
 	d.text(plane.Point{X: left + m.width/2, Y: edgeY - mm(2)}, drawing.TopCentre, lettering.Tiny, true,
-		d.say.Say(message.New("▲ BOTTOM EDGE of the front ▲  fold along the line")))
-	side, anchor := message.New("← side edge: fold along the line"), drawing.TopLeft
+		d.say.Say(message.New("▲ BOTTOM EDGE of the front: fold here ▲")))
+	anchor := drawing.TopLeft
 	if m.side == plan.Left {
-		side, anchor = message.New("side edge: fold along the line →"), drawing.TopRight
+		anchor = drawing.TopRight
 	}
-	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.top - mm(1)}, anchor, lettering.Tiny, true, d.say.Say(side))
+	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Tiny, true, d.say.Say(m.edgeName()))
 }
 
-// dimensions draws the edge distance and the chain of heights.
+// dimensions draws the edge distance and the chain of heights. Extension lines
+// begin where a hole's cross ends.
 func (m measured) dimensions(d *draft, edgeY length.Length, in func(length.Length) length.Length) {
 	f := m.of.first()
 	top := m.bores[len(m.bores)-1]
-	d.dimension(plane.Point{X: in(0), Y: edgeY}, plane.Point{X: in(fromSide(f, top)), Y: edgeY + top.at.Y},
+	d.dimension(plane.Point{X: in(0), Y: edgeY}, plane.Point{X: in(fromSide(f, top)), Y: edgeY + top.whole().Max.Y},
 		false, edgeY+m.dimLine, fromSide(f, top))
 	chain := in(fromSide(f, top) / 2)
-	if m.edge() < closeChain {
-		chain = in(m.width - tab - mm(7))
+	if !m.beside {
+		chain = in(m.width - m.tab() - DimensionStep(true, m.unit)/2)
 	}
 	last := plane.Point{X: chain, Y: edgeY}
 	for _, b := range m.bores {
-		hole := plane.Point{X: in(fromSide(f, b)), Y: edgeY + b.at.Y}
+		arm := b.whole().Width() / 2
+		if m.beside {
+			arm = -arm
+		}
+		hole := plane.Point{X: in(fromSide(f, b) + arm), Y: edgeY + b.at.Y}
 		d.dimension(last, hole, true, chain, hole.Y-last.Y)
 		last = hole
 	}

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -16,12 +17,47 @@ func cornerPages(p *plan.Plan, o Options, first int) []Page {
 	if len(all) == 0 {
 		return nil
 	}
-	if o.Paper.Roll() {
-		return packCorners(p, all, o.Paper.Width, 0, o, first)
+	upright := func(cells []corner, first int) []Page {
+		return packCorners(p, cells, o.Paper.Width, o.Paper.Height, o, first)
 	}
-	return fewest(o.Paper, func(width, height length.Length) []Page {
-		return packCorners(p, all, width, height, o, first)
-	})
+	if o.Paper.Roll() {
+		return upright(all, first)
+	}
+	lengthwise := func(cells []corner, first int) []Page {
+		return packCorners(p, cells, o.Paper.Height, o.Paper.Width, o, first)
+	}
+	best := upright(all, first)
+	if pages := lengthwise(all, first); len(pages) < len(best) {
+		best = pages
+	}
+	// Each front's pair on the kind of page that suits it alone.
+	var tall, wide []corner
+	for _, pair := range pairs(all) {
+		if len(upright(pair, 1)) <= len(lengthwise(pair, 1)) {
+			tall = append(tall, pair...)
+		} else {
+			wide = append(wide, pair...)
+		}
+	}
+	mixed := upright(tall, first)
+	mixed = append(mixed, lengthwise(wide, first+len(mixed))...)
+	if len(mixed) <= len(best) { // as few sheets, and each front's two together
+		best = mixed
+	}
+	return best
+}
+
+// pairs gives the templates of each front together.
+func pairs(all []corner) [][]corner {
+	var of [][]corner
+	for i, c := range all {
+		if i > 0 && all[i-1].of.first() == c.of.first() {
+			of[len(of)-1] = append(of[len(of)-1], c)
+		} else {
+			of = append(of, []corner{c})
+		}
+	}
+	return of
 }
 
 // fewest lays pages out on the paper upright and lengthwise and takes what
@@ -39,13 +75,10 @@ func fewest(paper Paper, lay func(width, height length.Length) []Page) []Page {
 
 // packer fills pages with rows of templates.
 type packer struct {
-	p       *plan.Plan
-	o       Options
-	w, h    length.Length
-	pages   []*draft
-	body    plane.Rect    // between head and foot of the page being filled
-	y       length.Length // where the next row's top is
-	started bool
+	p     *plan.Plan
+	o     Options
+	w, h  length.Length // h is 0 on a roll
+	pages []*filling
 }
 
 func packCorners(p *plan.Plan, all []corner, w, h length.Length, o Options, first int) []Page {
@@ -54,6 +87,10 @@ func packCorners(p *plan.Plan, all []corner, w, h length.Length, o Options, firs
 	for len(all) > 0 {
 		n := k.across(all)
 		row := k.row(all[:n])
+		for row == nil && n > 1 {
+			n--
+			row = k.row(all[:n])
+		}
 		if row == nil {
 			tiled = append(tiled, all[:n]...)
 		} else {
@@ -62,11 +99,11 @@ func packCorners(p *plan.Plan, all []corner, w, h length.Length, o Options, firs
 		all = all[n:]
 	}
 	var pages []Page
-	for _, d := range k.pages {
-		pages = append(pages, d.finish())
+	for _, f := range k.pages {
+		pages = append(pages, f.d.finish())
 	}
 	for _, c := range tiled {
-		pages = append(pages, tileCorner(c, w, h, o, first+len(pages))...)
+		pages = append(pages, tileCorner(c, o, first+len(pages))...)
 	}
 	return pages
 }
@@ -94,7 +131,11 @@ func (k *packer) across(all []corner) int {
 func (k *packer) row(cells []corner) []measured {
 	n := length.Length(len(cells))
 	width := (k.w - 2*k.o.Margins.Side - (n-1)*cellGap) / n
-	width = min(width, mm(130))
+	most := mm(120) // wider than that, its two halves only drift apart
+	for _, c := range cells {
+		most = max(most, c.leastWidth())
+	}
+	width = min(width, most)
 	blank := k.blank()
 	body := blank.body(k.what())
 	var row []measured
@@ -109,7 +150,11 @@ func (k *packer) row(cells []corner) []measured {
 }
 
 func (k *packer) what() []headLine {
-	return templateHead(message.New("Drilling template 1:1, REAR FACE"), said(title(k.p)))
+	return []headLine{
+		{message.New("%v: drilling templates 1:1, REAR FACE", title(k.p)), lettering.Medium, true},
+		{faceDown(), lettering.Tiny, false},
+		{careful(), lettering.Tiny, false},
+	}
 }
 
 func (k *packer) blank() *draft {
@@ -124,51 +169,79 @@ func (d *draft) body(head []headLine) plane.Rect {
 	return r
 }
 
-// put draws a row on the page being filled, or on a new one.
+// put draws a row on the first page that has room for it, or on a new one.
 func (k *packer) put(row []measured) {
-	height := barLength + mm(4) // the upright bar stands between the templates
+	height := length.Length(0)
 	for _, m := range row {
 		height = max(height, m.height())
 	}
-	if len(k.pages) == 0 || k.y-height < k.body.Min.Y {
-		d := k.blank()
-		if k.h == 0 { // a roll is cut to what the row needs
-			d = newDraft(CornerTemplates, d.page.Title, k.w, height-d.body(k.what()).Height(), k.o)
+	for _, f := range k.pages {
+		if f.y-cellGap-height >= f.body.Min.Y {
+			f.y -= cellGap
+			f.d.dashed(drawing.Cut, f.body.Min.X, f.y+cellGap/2, f.body.Max.X, f.y+cellGap/2)
+			f.row(row, height)
+			return
 		}
-		k.body = d.body(k.what())
-		d.head(k.what(), d.area.Width())
-		d.foot()
-		k.pages = append(k.pages, d)
-		k.y, k.started = k.body.Max.Y, false
 	}
-	d := k.pages[len(k.pages)-1]
-	if k.started {
-		d.dashed(drawing.Cut, k.body.Min.X, k.y+cellGap/2, k.body.Max.X, k.y+cellGap/2)
+	height = max(height, barLength+mm(4)) // the upright bar stands beside the first row
+	d := k.blank()
+	if k.h == 0 { // a roll is cut to what the row needs
+		d = newDraft(CornerTemplates, d.page.Title, k.w, height-d.body(k.what()).Height(), k.o)
 	}
-	x := k.body.Min.X
+	f := &filling{d: d, body: d.body(k.what())}
+	f.y = f.body.Max.Y
+	d.head(k.what(), d.area.Width())
+	d.foot()
+	f.bar(row, height)
+	f.row(row, height)
+	k.pages = append(k.pages, f)
+}
+
+// filling is a page that still takes rows: below y, between head and foot.
+type filling struct {
+	d          *draft
+	body       plane.Rect
+	y          length.Length
+	barX, barY length.Length // lower end of the upright check bar on the cut
+}
+
+func (f *filling) row(row []measured, height length.Length) {
+	x := f.body.Min.X
 	for i, m := range row {
-		m.draw(d, x, k.y-m.height())
+		m.draw(f.d, x, f.y-m.height())
 		x += m.width
 		if i+1 < len(row) {
-			d.dashed(drawing.Cut, x+cellGap/2, k.y, x+cellGap/2, k.y-height)
+			f.cut(x+cellGap/2, f.y, f.y-height)
 		}
 		x += cellGap
 	}
-	if !k.started {
-		k.bar(d, x-cellGap, height, len(row))
-	}
-	k.y -= height + cellGap
-	k.started = true
+	f.y -= height
 }
 
-// bar draws the upright check bar beside the cut between the first two
-// templates, or at the right of a single one.
-func (k *packer) bar(d *draft, right, height length.Length, n int) {
-	x := right + mm(3)
-	if n > 1 {
-		first := (right - k.body.Min.X - length.Length(n-1)*cellGap) / length.Length(n)
-		x = k.body.Min.X + first + mm(1)
+// cut draws where two templates are parted, but not over the check bar.
+func (f *filling) cut(x, top, bottom length.Length) {
+	if x != f.barX {
+		f.d.dashed(drawing.Cut, x, top, x, bottom)
+		return
 	}
-	x = min(x, k.body.Max.X-mm(1)/2)
-	d.uprightBar(x, k.y-(height+barLength)/2)
+	if high := f.barY + barLength + mm(2); high < top {
+		f.d.dashed(drawing.Cut, x, top, x, high)
+	}
+	if low := f.barY - mm(2); bottom < low {
+		f.d.dashed(drawing.Cut, x, low, x, bottom)
+	}
+}
+
+// bar draws the upright check bar on the cut between the first two templates,
+// or at the right of a single one.
+func (f *filling) bar(row []measured, height length.Length) {
+	f.barX = f.body.Min.X + row[0].width + cellGap/2
+	if len(row) == 1 {
+		f.barX = min(f.barX, f.body.Max.X-mm(6))
+	}
+	f.barY = f.y - (height+barLength)/2
+	f.d.uprightBar(f.barX, f.barY)
+	if len(row) == 1 {
+		f.barX = 0 // nothing is cut there
+	}
 }

@@ -12,6 +12,7 @@ func (d *draft) smallMap(box, panel plane.Rect, bores []bore, shown plane.Rect, 
 	if panel.Empty() || box.Empty() {
 		return
 	}
+	box = box.Grow(-mm(1) / 2) // the dots of holes at its edges
 	// The map is only looked at, so whole micrometres of scale are enough.
 	const per = 1_000_000
 	scale := min(int64(box.Width())*per/int64(panel.Width()), int64(box.Height())*per/int64(panel.Height()))

@@ -27,10 +27,10 @@ func Papers() []Paper {
 	}
 }
 
-// The least and greatest edge of a sheet. Below the least no check bar of
-// 100 mm fits; PDF readers take no more than 14,400 pt, which is 5,080 mm.
+// The least and greatest edge of a sheet. Below the least there is no room for
+// the check bars of 100 mm with what must be said beside them; PDF readers take no more than 14,400 pt, which is 5,080 mm.
 const (
-	leastEdge    = 140 * length.Millimetre
+	leastEdge    = 190 * length.Millimetre
 	greatestEdge = 5000 * length.Millimetre
 )
 

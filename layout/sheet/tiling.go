@@ -13,8 +13,9 @@ type tiling struct {
 	overlap    length.Length
 }
 
-// newTiling cuts the region into as few tiles as have at most the given size,
-// all equally large. The overlap is at least the size of the largest hole with
+// newTiling cuts the region into as few tiles as have at most the given size:
+// columns equally wide, rows as high as they can be, because the holes lie
+// towards the bottom edge and tiles without any are not printed. The overlap is at least the size of the largest hole with
 // its cross, so that each is whole on some tile.
 func newTiling(region plane.Rect, most plane.Point, overlap length.Length, bores []bore) tiling {
 	for _, b := range bores {
@@ -24,6 +25,7 @@ func newTiling(region plane.Rect, most plane.Point, overlap length.Length, bores
 	t := tiling{region: region, overlap: overlap}
 	t.cols, t.tile.X = evenly(region.Width(), most.X, overlap)
 	t.rows, t.tile.Y = evenly(region.Height(), most.Y, overlap)
+	t.tile.Y = min(most.Y, region.Height())
 	return t
 }
 

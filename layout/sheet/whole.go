@@ -40,13 +40,15 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 }
 
 // tileCorner spreads a corner template over several sheets.
-func tileCorner(c corner, w, h length.Length, o Options, first int) []Page {
+func tileCorner(c corner, o Options, first int) []Page {
 	f := c.of.first()
 	region := plane.R(-beyond, -beyond, c.edge()+labelGap+labelWidth, c.highest()+beyond)
 	if c.side == plan.Left {
 		region = plane.R(f.Face.Width()-region.Max.X, region.Min.Y, f.Face.Width()+beyond, region.Max.Y)
 	}
-	region.Min.Y = min(region.Min.Y, c.lowest()-beyond)
+	for _, b := range c.bores {
+		region = region.Union(b.whole())
+	}
 	s := spread{
 		kind:   CornerTemplates,
 		title:  c.of.names(),
@@ -61,10 +63,7 @@ func tileCorner(c corner, w, h length.Length, o Options, first int) []Page {
 			return message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
 		},
 	}
-	if o.Paper.Roll() {
-		return s.pages(o, first)
-	}
-	return s.on(w, h, o, first)
+	return s.pages(o, first)
 }
 
 // spread is a panel that is shown at 1:1 on as many sheets as it needs.

@@ -77,46 +77,6 @@ var others = []struct {
 	{'€', 1139, 1139}, {'≠', 1196, 1124},
 }
 
-// Wrap breaks a text into lines no wider than width, at spaces where it can and
-// inside a word where that alone is wider. Line breaks in the text stay. It
-// gives at least one line.
-func Wrap(s string, size length.Length, isBold bool, width length.Length) []string {
-	var lines []string
-	for _, paragraph := range strings.Split(s, "\n") {
-		line := ""
-		for _, word := range strings.Fields(paragraph) {
-			next := word
-			if line != "" {
-				next = line + " " + word
-			}
-			if Width(next, size, isBold) <= width {
-				line = next
-				continue
-			}
-			if line != "" {
-				lines = append(lines, line)
-			}
-			var full []string
-			full, line = breakWord(word, size, isBold, width)
-			lines = append(lines, full...)
-		}
-		lines = append(lines, line)
-	}
-	return lines
-}
-
-// breakWord cuts a word into full lines and what is left for the next.
-func breakWord(word string, size length.Length, isBold bool, width length.Length) (full []string, rest string) {
-	for _, r := range word {
-		if rest != "" && Width(rest+string(r), size, isBold) > width {
-			full = append(full, rest)
-			rest = ""
-		}
-		rest += string(r)
-	}
-	return full, rest
-}
-
 // Shorten cuts a text to the width, with … at its end where it was cut.
 func Shorten(s string, size length.Length, isBold bool, width length.Length) string {
 	if Width(s, size, isBold) <= width {

@@ -1,0 +1,165 @@
+package sheet
+
+import (
+	"testing"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+
+	"pgregory.net/rapid"
+)
+
+// shownHole is a hole as a sheet shows it.
+type shownHole struct {
+	page, placed int
+	place        model.Place
+	index        int
+	on           plane.Point // the page
+	from         plane.Point // Placed.At less Placed.Origin: from panel to page
+	whole        bool        // circle and cross inside the clip
+}
+
+func shownHoles(d Document) []shownHole {
+	var all []shownHole
+	for i, p := range d.Pages {
+		for j, placed := range p.Placed {
+			for _, m := range placed.Drawing.Marks {
+				c, ok := m.(*drawing.Circle)
+				if !ok || c.Of.Kind != drawing.HoleThing || placed.ScaleDen != 1 {
+					continue
+				}
+				by := placed.At.Sub(placed.Origin)
+				area := c.Bounds().Grow(crossReach).Move(by)
+				clip := placed.Clip
+				if clip.Empty() {
+					clip = plane.R(0, 0, p.Width, p.Height)
+				}
+				if !clip.Overlaps(area) {
+					continue
+				}
+				all = append(all, shownHole{i, j, c.Of.Place, c.Of.Index, c.Centre.Add(by), by, area.Intersect(clip) == area})
+			}
+		}
+	}
+	return all
+}
+
+func TestEveryHoleIsWholeOnASheet(t *testing.T) {
+	for _, part := range []Part{CornerTemplates, WholeTemplates} {
+		t.Run(string(part), func(t *testing.T) {
+			rapid.Check(t, func(t *rapid.T) {
+				p := planOf(randomFront(t, 1), randomFront(t, 2))
+				d := Make(p, nil, Options{Paper: randomPaper(t), Parts: []Part{part}})
+				whole := map[model.Place]map[int]bool{}
+				for _, h := range shownHoles(d) {
+					if h.whole {
+						if whole[h.place] == nil {
+							whole[h.place] = map[int]bool{}
+						}
+						whole[h.place][h.index] = true
+					}
+				}
+				for _, g := range groups(p, Options{}, map[Part]func(*plan.Front) string{CornerTemplates: sameCorners, WholeTemplates: sameWhole}[part]) {
+					f := g.first()
+					for i := range f.Holes {
+						if !whole[f.Place][i] {
+							t.Fatalf("hole %d of front %d is whole on no sheet", i, f.Number)
+						}
+					}
+				}
+			})
+		})
+	}
+}
+
+func TestTemplatesAreMirrored(t *testing.T) {
+	f := lopsided()
+	for _, part := range []Part{CornerTemplates, WholeTemplates} {
+		d := Make(planOf(f), nil, Options{Parts: []Part{part}})
+		for _, h := range shownHoles(d) {
+			// From the panel's lower left corner, as it lies face down.
+			x := h.on.X - h.from.X
+			hole := f.Holes[h.index]
+			if want := f.Face.Width() - hole.At.X; x != want {
+				t.Errorf("%s: hole %d lies %v from the left on paper; want %v: what is left in the room is right on paper", part, h.index, x, want)
+			}
+			if y := h.on.Y - h.from.Y; y != hole.At.Y {
+				t.Errorf("%s: hole %d lies %v up; want %v", part, h.index, y, hole.At.Y)
+			}
+		}
+	}
+}
+
+func TestNothingInTheMargins(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := planOf(randomFront(t, 1), randomFront(t, 2), randomFront(t, 3))
+		o := Options{Paper: randomPaper(t), Parts: []Part{JigSettings, Findings, CornerTemplates, WholeTemplates}}.with()
+		for i, page := range Make(p, nil, o).Pages {
+			area := printable(page.Width, page.Height, o).Grow(length.Micrometre)
+			for _, placed := range page.Placed {
+				for _, m := range placed.Drawing.Marks {
+					r := onPage(m, placed, o)
+					if r.Intersect(area) != r && !r.Empty() {
+						t.Fatalf("page %d (%v × %v, %s): %T %+v reaches into the margin: %v", i+1, page.Width, page.Height, page.Kind, m, m, r)
+					}
+				}
+			}
+		}
+	})
+}
+
+// onPage is the area that a mark takes on the page, cut by the clip.
+func onPage(m drawing.Mark, placed Placed, o Options) plane.Rect {
+	r := markOnPaper(m, length.Length(placed.ScaleDen), o.Say).Move(placed.At.Sub(placed.Origin))
+	if t, ok := m.(*drawing.Text); ok {
+		// What letters such as g reach below the line may lie in the margin: it
+		// is safe to lose.
+		r = textArea(t.At, t.Anchor, t.Size, t.Bold, o.Say.Say(t.Say))
+		r.Min.Y = min(r.Max.Y, r.Min.Y+t.Size)
+	}
+	if !placed.Clip.Empty() {
+		r = r.Intersect(placed.Clip)
+	}
+	return r
+}
+
+func TestNeighboursShareCrosses(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		region := plane.R(0, 0, mm(rapid.Int64Range(100, 3000).Draw(t, "width")), mm(rapid.Int64Range(100, 3000).Draw(t, "height")))
+		most := plane.Point{X: mm(rapid.Int64Range(110, 800).Draw(t, "tile width")), Y: mm(rapid.Int64Range(110, 800).Draw(t, "tile height"))}
+		til := newTiling(region, most, mm(rapid.Int64Range(5, 30).Draw(t, "overlap")), nil)
+		for row := range til.rows {
+			for col := range til.cols {
+				if col+1 < til.cols {
+					common(t, til, col, row, col+1, row)
+				}
+				if row+1 < til.rows {
+					common(t, til, col, row, col, row+1)
+				}
+				for _, c := range til.crosses(col, row) {
+					if !til.at(col, row).Contains(c) {
+						t.Fatalf("cross %v is not on its tile %v", c, til.at(col, row))
+					}
+				}
+			}
+		}
+	})
+}
+
+func common(t *rapid.T, til tiling, c1, r1, c2, r2 int) {
+	seam := til.at(c1, r1).Intersect(til.at(c2, r2))
+	n := 0
+	for _, a := range til.crosses(c1, r1) {
+		for _, b := range til.crosses(c2, r2) {
+			if a == b && seam.Contains(a) {
+				n++
+			}
+		}
+	}
+	if n < 2 {
+		t.Fatalf("tiles %d,%d and %d,%d share %d crosses in their seam %v; want 2 or more", c1, r1, c2, r2, n, seam)
+	}
+}

@@ -1,0 +1,74 @@
+package lettering
+
+import (
+	"strings"
+
+	"frontlay/model/length"
+)
+
+// Wrap breaks a text into lines no wider than width, at spaces where it can and
+// inside a word where that alone is wider. Line breaks in the text stay. It
+// gives at least one line.
+func Wrap(s string, size length.Length, isBold bool, width length.Length) []string {
+	var lines []string
+	for _, paragraph := range strings.Split(s, "\n") {
+		line := ""
+		for _, word := range words(paragraph) {
+			next := word
+			if line != "" {
+				next = line + " " + word
+			}
+			if Width(next, size, isBold) <= width {
+				line = next
+				continue
+			}
+			if line != "" {
+				lines = append(lines, line)
+			}
+			var full []string
+			full, line = breakWord(word, size, isBold, width)
+			lines = append(lines, full...)
+		}
+		lines = append(lines, line)
+	}
+	return lines
+}
+
+// words parts a paragraph at its spaces, but leaves a figure and its unit
+// together.
+func words(paragraph string) []string {
+	var all []string
+	for _, w := range strings.FieldsFunc(paragraph, func(r rune) bool { return r == ' ' || r == '\t' }) {
+		if n := len(all); n > 0 && isUnit(w) && endsInDigit(all[n-1]) {
+			all[n-1] += "\u00a0" + w
+			continue
+		}
+		all = append(all, w)
+	}
+	return all
+}
+
+func isUnit(w string) bool {
+	switch strings.TrimRight(w, ".,;:") {
+	case "mm", "cm", "in", "kg":
+		return true
+	}
+	return false
+}
+
+func endsInDigit(w string) bool {
+	last := w[len(w)-1]
+	return last >= '0' && last <= '9'
+}
+
+// breakWord cuts a word into full lines and what is left for the next.
+func breakWord(word string, size length.Length, isBold bool, width length.Length) (full []string, rest string) {
+	for _, r := range word {
+		if rest != "" && Width(rest+string(r), size, isBold) > width {
+			full = append(full, rest)
+			rest = ""
+		}
+		rest += string(r)
+	}
+	return full, rest
+}
