@@ -11,7 +11,7 @@ import (
 
 // Sizes of dimensions on paper, in points.
 var (
-	arrowLength = pt(um(2500))
+	arrowLength = pt(um(3000))
 	arrowHalf   = arrowLength * math.Tan(7.5*math.Pi/180) // an arrow of 15°, ISO 129-1
 	overshoot   = pt(um(1500))                            // of extension lines past the dimension line
 	figureGap   = pt(um(900))                             // around a figure

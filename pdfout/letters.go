@@ -59,7 +59,7 @@ func (w *writer) within(t lettered) {
 				break
 			}
 			b := textBox(t.at.at(t.text.At), t.text.Anchor, size, t.text.Bold, short).inside(lo, hi, gap)
-			if !w.covers(b) {
+			if b, ok := w.beside(b, lo, hi, gap); ok {
 				w.taken = append(w.taken, b)
 				w.text(b.lo, size, t.text.Bold, short, inkFor(t.text.Meaning))
 				return
@@ -76,6 +76,28 @@ func (w *writer) covers(b box) bool {
 		}
 	}
 	return false
+}
+
+// beside moves a box to the left or right of what it meets, where it stays
+// between lo and hi.
+func (w *writer) beside(b box, lo, hi point, gap float64) (box, bool) {
+	for _, t := range w.taken {
+		if !t.overlaps(b.pad(gap)) {
+			continue
+		}
+		for _, dx := range []float64{t.lo.x - gap - b.hi.x, t.hi.x + gap - b.lo.x} {
+			moved := box{point{b.lo.x + dx, b.lo.y}, point{b.hi.x + dx, b.hi.y}}
+			if moved.lo.x >= lo.x+gap/2 && moved.hi.x <= hi.x-gap/2 && !w.covers(moved) {
+				return moved, true
+			}
+		}
+		return b, false
+	}
+	return b, true
+}
+
+func (b box) pad(d float64) box {
+	return box{point{b.lo.x - d, b.lo.y - d}, point{b.hi.x + d, b.hi.y + d}}
 }
 
 func fromPT(v float64) length.Length { return length.FromMM(v * 25.4 / 72) }

@@ -55,12 +55,25 @@ func (w *writer) placed(p *sheet.Placed) {
 		w.clip(at.clip.lo, at.clip.hi)
 	}
 	for _, m := range p.Drawing.Marks {
-		w.mark(m, at)
+		if !at.hidden(m) {
+			w.mark(m, at)
+		}
 	}
 	if at.clip != nil {
 		w.unclip()
 	}
 	w.flush()
+}
+
+// hidden tells that a mark lies outside the clip. Dimensions are never hidden:
+// they reach beyond what they measure.
+func (p placing) hidden(m drawing.Mark) bool {
+	if _, ok := m.(*drawing.Dimension); ok || p.clip == nil {
+		return false
+	}
+	r := m.Bounds()
+	b := box{p.at(r.Min), p.at(r.Max)}
+	return !b.pad(pt(um(1000))).overlaps(*p.clip)
 }
 
 func (w *writer) mark(m drawing.Mark, at placing) {
@@ -103,6 +116,9 @@ func (w *writer) hatch(m *drawing.Hatch, at placing) {
 	w.use(pen{um(130), p.colour, solid})
 	lo, hi := at.at(m.Rect.Min), at.at(m.Rect.Max)
 	step := pt(um(1500)) * math.Sqrt2
+	if m.Meaning == drawing.Frame {
+		step /= 2 // of a small map
+	}
 	if hi.x-lo.x > 1e5 || hi.y-lo.y > 1e5 {
 		return // larger than any page: nothing to see, and endless lines
 	}
