@@ -84,21 +84,20 @@ func (s *search) through(c *plan.Cabinet, j int, board length.Length) {
 // meet reports screws of two neighbouring bays that run into each other.
 func (s *search) meet(left, right []sideScrew, board length.Length) {
 	start := 0
-	var last *plan.Front
+	told := map[[2]int]bool{} // pairs of fronts, by number
 	for _, a := range left {
 		for start < len(right) && right[start].hole.Y < a.hole.Y-clash(a, right[start]) {
 			start++
 		}
 		for k := start; k < len(right) && right[k].hole.Y < a.hole.Y+clash(a, right[k]); k++ {
 			b := right[k]
-			// A screw that reaches through its board is told of by itself.
-			if a.reach >= board || b.reach >= board || a.reach+b.reach <= board {
+			if a.reach+b.reach <= board {
 				continue
 			}
-			if hypot(a.hole.Y-b.hole.Y, a.hole.Back-b.hole.Back) >= clash(a, b) || a.front == last {
+			if hypot(a.hole.Y-b.hole.Y, a.hole.Back-b.hole.Back) >= clash(a, b) || told[[2]int{a.front.Number, b.front.Number}] {
 				continue
 			}
-			last = a.front
+			told[[2]int{a.front.Number, b.front.Number}] = true
 			s.front(a.front, Finding{
 				Found: a.reach + b.reach, Needed: board,
 				What:   message.New("its runner screws meet those of front %v (%v) in the partition: %v together in a board of %v", b.front.Number, b.front.Name, a.reach+b.reach, board),

@@ -1,0 +1,117 @@
+package layout_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"frontlay/layout"
+	"frontlay/layout/check"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// worsen makes the shortfall behind one kind of finding larger.
+type worsen struct {
+	rule string
+	do   func(p *model.Project, f check.Finding, by length.Length)
+}
+
+func everySheet(p *model.Project, change func(*model.HardwareSheet)) {
+	for i := range p.Hardware {
+		s := *p.Hardware[i].Sheet
+		change(&s)
+		p.Hardware[i].Sheet = &s
+	}
+}
+
+func limit(l **length.Length, to length.Length) { *l = &to }
+
+var worse = []worsen{
+	{"cover-below", func(p *model.Project, f check.Finding, by length.Length) { p.FrontAt(f.Place).Cover += by }},
+	{"cover-beside", func(p *model.Project, f check.Finding, by length.Length) {
+		everySheet(p, func(s *model.HardwareSheet) { s.SideClearance -= by })
+	}},
+	{"overlay", func(p *model.Project, f check.Finding, by length.Length) {
+		limit(&p.Checks.Limits.LeastOverlay, f.Needed+by)
+	}},
+	{"room-above", func(p *model.Project, f check.Finding, by length.Length) {
+		everySheet(p, func(s *model.HardwareSheet) { s.Runner.ClearanceAbove += by })
+	}},
+	{"runner-depth", func(p *model.Project, f check.Finding, by length.Length) {
+		everySheet(p, func(s *model.HardwareSheet) { s.Runner.ClearanceBehind += by })
+	}},
+	{"runner-low", func(p *model.Project, f check.Finding, by length.Length) {
+		everySheet(p, func(s *model.HardwareSheet) { s.Runner.LeastHeight += by })
+	}},
+	{"hole-edge", func(p *model.Project, f check.Finding, by length.Length) { limit(&p.Checks.Limits.HoleEdge, 10*mm+by) }},
+	{"hole-gap", func(p *model.Project, f check.Finding, by length.Length) {
+		limit(&p.Checks.Limits.HoleGap, f.Needed+by)
+	}},
+	{"hole-lipping", func(p *model.Project, f check.Finding, by length.Length) { p.Boards.Front.Lipping += by }},
+	{"hole-depth", func(p *model.Project, f check.Finding, by length.Length) { limit(&p.Checks.Limits.Web, f.Needed+by) }},
+	{"partition-screws", func(p *model.Project, f check.Finding, by length.Length) {
+		everySheet(p, func(s *model.HardwareSheet) { s.Runner.ScrewReach += by })
+	}},
+	{"runner-load", func(p *model.Project, f check.Finding, by length.Length) {
+		p.FrontAt(f.Place).Contents.Weight += by.MM()
+	}},
+	{"beside-path", func(p *model.Project, f check.Finding, by length.Length) {
+		for i := range p.Cabinets {
+			if p.Cabinets[i].Left.Projection > 0 {
+				p.Cabinets[i].Left.Projection += by
+			}
+		}
+	}},
+	{"wide-front", func(p *model.Project, f check.Finding, by length.Length) {
+		limit(&p.Checks.Limits.WideFront, f.Needed-by)
+	}},
+}
+
+// TestFindingsStayWhenAShortfallGrows makes what is short shorter still: the
+// finding must not go away. Runner lengths are pinned, so that the engine does
+// not evade.
+func TestFindingsStayWhenAShortfallGrows(t *testing.T) {
+	met := map[string]int{}
+	rapid.Check(t, func(t *rapid.T) {
+		p := genProject(t)
+		p.HoleRows.Mode = model.RowsFree
+		for i := range p.Cabinets {
+			for j := range p.Cabinets[i].Bays {
+				for k := range p.Cabinets[i].Bays[j].Fronts {
+					f := &p.Cabinets[i].Bays[j].Fronts[k]
+					if f.Runner == 0 {
+						f.Runner = 450 * mm
+					}
+					if f.Drop == nil {
+						d := tenths(t, -5, 20, "drop")
+						f.Drop = &d
+					}
+					if f.Drawer == "" {
+						f.Drawer = "mid"
+					}
+				}
+			}
+		}
+		found := layout.Solve(p).Findings
+		by := tenths(t, 1, 30, "by")
+		for _, f := range found {
+			for _, w := range worse {
+				if w.rule != f.Rule {
+					continue
+				}
+				met[f.Rule]++
+				q := p.Clone()
+				w.do(q, f, by)
+				if countAt(layout.Solve(q).Findings, f) == 0 {
+					t.Fatalf("%v at %v is gone though the shortfall grew by %v", f.Rule, f.Where, by)
+				}
+			}
+		}
+	})
+	for _, w := range worse {
+		if met[w.rule] == 0 {
+			t.Logf("no project had a finding of %s", w.rule)
+		}
+	}
+}

@@ -1,0 +1,198 @@
+package plan
+
+import (
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// OverlayOf tells how a front's overlay at a side came about.
+func (p *Plan) OverlayOf(f *Front, side Side) Sum {
+	c := &p.Cabinets[f.Place.Cabinet]
+	value := f.Overlay.Left
+	if side == Right {
+		value = f.Overlay.Right
+	}
+	s := Sum{Name: message.New("side overlay"), Value: value}
+	if f.Inset {
+		s.Terms = []Term{minus("reveal", -value)}
+		return s
+	}
+	if part, ok := p.partitionAt(f, side); ok {
+		half := middleOf(part) - part.Min.X
+		if side == Left {
+			half = part.Max.X - middleOf(part)
+		}
+		s.Terms = []Term{plus("half of the partition", half), minus("half of the gap", half-value)}
+		return s
+	}
+	board := f.Opening.Min.X - c.Outline.Min.X
+	if side == Right {
+		board = c.Outline.Max.X - f.Opening.Max.X
+	}
+	name := "reveal"
+	own := c.Reveals.Left
+	if side == Right {
+		own = c.Reveals.Right
+	}
+	if board-value != own {
+		name = "half of the gap to the next cabinet"
+	}
+	s.Terms = []Term{plus("side thickness", board), minus(name, board-value)}
+	return s
+}
+
+// partitionAt finds the partition that a front's side lies over.
+func (p *Plan) partitionAt(f *Front, side Side) (plane.Rect, bool) {
+	for _, r := range p.Cabinets[f.Place.Cabinet].Partitions {
+		if side == Left && r.Max.X == f.Opening.Min.X || side == Right && r.Min.X == f.Opening.Max.X {
+			return r, true
+		}
+	}
+	return plane.Rect{}, false
+}
+
+// EdgeDistanceOf tells how the distance of the connector holes from a side edge
+// came about: connector inset + side overlay.
+func (p *Plan) EdgeDistanceOf(f *Front, side Side) Sum {
+	overlay := p.OverlayOf(f, side)
+	value := f.EdgeDistance.Left
+	if side == Right {
+		value = f.EdgeDistance.Right
+	}
+	return Sum{message.New("edge distance"), value, []Term{
+		plus("connector inset", f.Sheet.Connector.Inset),
+		{Name: overlay.Name, Value: overlay.Value, Of: &overlay},
+	}}
+}
+
+// DropOf tells how a front's drop came about.
+func (p *Plan) DropOf(f *Front) Sum {
+	s := Sum{Name: message.New("drop"), Value: f.Drop}
+	src := p.Project.FrontAt(f.Place)
+	switch {
+	case src.Drop != nil:
+		return s
+	case f.Bottommost:
+		overlay := f.Opening.Min.Y - f.Face.Min.Y
+		least := f.Sheet.Runner.LeastHeight
+		s.Terms = []Term{plus("bottom overlay", overlay), plus("least height of the runner above the carcass bottom", least)}
+		if up := f.Drop - overlay - least; up != 0 {
+			s.Terms = append(s.Terms, plus("up to the hole row", up))
+		}
+	case f.Drop != 0:
+		s.Terms = []Term{plus("up to the hole row", f.Drop)}
+	}
+	return s
+}
+
+// HoleHeightOf tells how a hole's height above the front's bottom edge came
+// about: height above the runner's lower edge + drop.
+func (p *Plan) HoleHeightOf(f *Front, h *Hole) Sum {
+	if h.Kind == HandleHole {
+		return Sum{Name: message.New("hole height"), Value: h.At.Y}
+	}
+	drop := p.DropOf(f)
+	return Sum{message.New("hole height"), h.At.Y, []Term{
+		plus("height above the runner's lower edge", h.AboveRunner),
+		{Name: drop.Name, Value: drop.Value, Of: &drop},
+	}}
+}
+
+// CoverOf tells how the cover of the drawer bottom came about: drop + height of
+// the drawer bottom's underside above the runner's lower edge.
+func (p *Plan) CoverOf(f *Front) Sum {
+	drop := p.DropOf(f)
+	return Sum{message.New("cover"), f.Drawer.Cover.Bottom, []Term{
+		{Name: drop.Name, Value: drop.Value, Of: &drop},
+		plus("drawer bottom's underside above the runner's lower edge", f.Sheet.Bottom.Underside),
+	}}
+}
+
+// RoomAboveOf tells how the room above a drawer came about, in heights above
+// the floor line.
+func (p *Plan) RoomAboveOf(f *Front) Sum {
+	top := Sum{message.New("top of the drawer"), f.Drawer.Body.Max.Y, []Term{
+		plus("runner's lower edge", f.Runner.Lower),
+		plus("highest part of the drawer", f.Drawer.Body.Max.Y-f.Runner.Lower),
+	}}
+	return Sum{message.New("room above"), f.Drawer.RoomAbove, []Term{
+		{Name: aboveNames(f.Drawer.Above), Value: f.Drawer.Limit},
+		{Name: top.Name, Value: top.Value, Minus: true, Of: &top},
+	}}
+}
+
+func aboveNames(k AboveKind) message.Message {
+	switch k {
+	case DrawerAbove:
+		return message.New("lower edge of the drawer above")
+	case ShelfAbove:
+		return message.New("lower face of the shelf above")
+	default:
+		return message.New("carcass top")
+	}
+}
+
+// HeightOf tells how a computed front height came about: what its stack has,
+// less gaps and the other fronts.
+func (p *Plan) HeightOf(f *Front) Sum {
+	s := Sum{Name: message.New("front height"), Value: f.Face.Height()}
+	src := p.Project.FrontAt(f.Place)
+	b := &p.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay]
+	if src.Height > 0 && src.Height == s.Value {
+		return s
+	}
+	others, gaps := length.Length(0), length.Length(0)
+	low, high := f.Face.Min.Y, f.Face.Max.Y
+	for k := b.First; k < b.First+b.Count; k++ {
+		g := &p.Fronts[k]
+		low, high = min(low, g.Face.Min.Y), max(high, g.Face.Max.Y)
+		if g.Place != f.Place {
+			others += g.Face.Height()
+		}
+	}
+	gaps = high - low - others - s.Value
+	s.Terms = []Term{plus("height of the stack", high-low), minus("the other fronts", others), minus("gaps", gaps)}
+	return s
+}
+
+// DepthOf tells how the depth that a drawer takes came about.
+func (p *Plan) DepthOf(f *Front) Sum {
+	s := Sum{Name: message.New("depth taken"), Value: f.Runner.Start + f.Runner.Length + f.Sheet.Runner.ClearanceBehind}
+	if f.Inset {
+		s.Terms = append(s.Terms, plus("front thickness", f.Thickness))
+	}
+	s.Terms = append(s.Terms,
+		plus("setback", f.Sheet.Runner.Setback),
+		plus("runner", f.Runner.Length),
+		plus("clearance behind", f.Sheet.Runner.ClearanceBehind))
+	return s
+}
+
+// BottomWidthOf tells how the width of a drawer bottom came about.
+func (p *Plan) BottomWidthOf(f *Front) Sum {
+	return Sum{message.New("width of the drawer bottom"), f.Drawer.BottomCut.Width, []Term{
+		plus("inside width of the bay", f.Opening.Width()),
+		minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductWidth),
+	}}
+}
+
+// Explanations are all sums of a front, in the order a joiner asks for them.
+func (p *Plan) Explanations(f *Front) []Sum {
+	sums := []Sum{p.HeightOf(f)}
+	if f.Kind == model.OpenNiche {
+		return sums
+	}
+	sums = append(sums, p.OverlayOf(f, Left), p.OverlayOf(f, Right))
+	if !f.Fitted {
+		return sums
+	}
+	sums = append(sums, p.EdgeDistanceOf(f, Left), p.EdgeDistanceOf(f, Right), p.DropOf(f), p.CoverOf(f), p.RoomAboveOf(f), p.DepthOf(f), p.BottomWidthOf(f))
+	for i := range f.Holes {
+		if f.Holes[i].Side == Left {
+			sums = append(sums, p.HoleHeightOf(f, &f.Holes[i]))
+		}
+	}
+	return sums
+}
