@@ -31,7 +31,11 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 	if page(s.col, s.row-1) > 0 {
 		s.d.dashed(drawing.Cut, s.shown.Min.X+s.by.X, in.Min.Y, s.shown.Max.X+s.by.X, in.Min.Y)
 	}
-	for _, c := range s.t.crosses(s.col, s.row) {
+	for _, cross := range s.t.crosses(s.col, s.row) {
+		if page(cross.col, cross.row) == 0 {
+			continue
+		}
+		c := cross.at
 		p := c.Add(s.by)
 		arm := mm(4)
 		s.d.line(drawing.Register, p.X-arm, p.Y, p.X+arm, p.Y)

@@ -50,34 +50,41 @@ func (t tiling) at(col, row int) plane.Rect {
 	return r.Intersect(t.region)
 }
 
-// seamX is the x of the middle of the overlap of two columns, col and the next.
+// seamX is the x of the middle of the overlap of two columns, col and the next,
+// at a whole millimetre.
 func (t tiling) seamX(col int) length.Length {
-	return (t.at(col, 0).Max.X + t.at(col+1, 0).Min.X) / 2
+	return ((t.at(col, 0).Max.X + t.at(col+1, 0).Min.X) / 2).RoundTo(length.Millimetre)
 }
 
-// seamY is the y of the middle of the overlap of two rows, row and the next.
+// seamY is the y of the middle of the overlap of two rows, row and the next, at
+// a whole millimetre.
 func (t tiling) seamY(row int) length.Length {
-	return (t.at(0, row).Max.Y + t.at(0, row+1).Min.Y) / 2
+	return ((t.at(0, row).Max.Y + t.at(0, row+1).Min.Y) / 2).RoundTo(length.Millimetre)
 }
 
-// crosses are the registration crosses that lie on a tile, two a seam. They
-// depend on the seam alone, so that both neighbours carry the same.
-func (t tiling) crosses(col, row int) []plane.Point {
-	var all []plane.Point
+// cross is a registration cross and the tile beyond its seam.
+type cross struct {
+	at       plane.Point
+	col, row int
+}
+
+// crosses are the registration crosses that lie on a tile, two a seam, at whole
+// millimetres. They depend on the seam alone, so that both neighbours carry the
+// same.
+func (t tiling) crosses(col, row int) []cross {
+	var all []cross
 	r := t.inner(col, row)
-	for _, c := range []int{col - 1, col} {
-		if c < 0 || c+1 >= t.cols {
-			continue
+	x1, x2 := (r.Min.X + r.Width()/4).RoundTo(length.Millimetre), (r.Max.X - r.Width()/4).RoundTo(length.Millimetre)
+	y1, y2 := (r.Min.Y + r.Height()/4).RoundTo(length.Millimetre), (r.Max.Y - r.Height()/4).RoundTo(length.Millimetre)
+	for _, side := range []int{-1, 1} {
+		if c := col + side; c >= 0 && c < t.cols {
+			x := t.seamX(min(c, col))
+			all = append(all, cross{plane.Point{X: x, Y: y1}, c, row}, cross{plane.Point{X: x, Y: y2}, c, row})
 		}
-		x := t.seamX(c)
-		all = append(all, plane.Point{X: x, Y: r.Min.Y + r.Height()/4}, plane.Point{X: x, Y: r.Max.Y - r.Height()/4})
-	}
-	for _, c := range []int{row - 1, row} {
-		if c < 0 || c+1 >= t.rows {
-			continue
+		if c := row + side; c >= 0 && c < t.rows {
+			y := t.seamY(min(c, row))
+			all = append(all, cross{plane.Point{X: x1, Y: y}, col, c}, cross{plane.Point{X: x2, Y: y}, col, c})
 		}
-		y := t.seamY(c)
-		all = append(all, plane.Point{X: r.Min.X + r.Width()/4, Y: y}, plane.Point{X: r.Max.X - r.Width()/4, Y: y})
 	}
 	return all
 }

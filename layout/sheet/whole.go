@@ -137,6 +137,7 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	if t.cols*t.rows == 1 {
 		return message.New("The whole on one sheet.")
 	}
+	joins := 0
 	at := message.New("Column %v of %v from the left, row %v of %v from the bottom.", col+1, t.cols, row+1, t.rows)
 	for _, n := range []struct {
 		col, row int
@@ -147,7 +148,11 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	} {
 		if p := page(n.col, n.row); p > 0 {
 			at = message.New(n.say, at, p)
+			joins++
 		}
+	}
+	if joins == 0 {
+		return message.New("%v It joins no other: the sheets beside it show no holes and are not printed.", at)
 	}
 	return message.New("%v At the crosses: ← to the left edge, ↓ to the bottom edge. Cut along the dashed line, lay cross on cross.", at)
 }
