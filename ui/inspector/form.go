@@ -26,6 +26,7 @@ type form struct {
 	objects []fyne.CanvasObject
 	updates []func()
 	entries []*field.Entry
+	labels  []string // of the entries
 }
 
 func (f *form) text(text string, args ...any) string { return f.say().Say(message.New(text, args...)) }
@@ -49,6 +50,7 @@ func (f *form) row(label, unit string, s field.Source) {
 	r := field.NewRow(label, unit, s, func(m message.Message) string { return f.say().Say(m) })
 	f.objects = append(f.objects, r.Object)
 	f.entries = append(f.entries, r.Entry)
+	f.labels = append(f.labels, label)
 	f.updates = append(f.updates, r.Entry.Update)
 }
 

@@ -119,3 +119,14 @@ func kindOf(sel []drawing.Subject) drawing.SubjectKind {
 	}
 	return sel[0].Kind
 }
+
+// Fields gives the fields by their labels; of several with one label the first.
+func (p *Panel) Fields() map[string]*field.Entry {
+	all := map[string]*field.Entry{}
+	for i, e := range p.form.entries {
+		if all[p.form.labels[i]] == nil {
+			all[p.form.labels[i]] = e
+		}
+	}
+	return all
+}

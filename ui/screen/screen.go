@@ -156,6 +156,20 @@ func (c *Screen) ZoomTo(r plane.Rect) {
 	c.repaint()
 }
 
+// ZoomToSelection shows what is selected as large as possible.
+func (c *Screen) ZoomToSelection() {
+	var all plane.Rect
+	for _, t := range c.session.Selection() {
+		r, ok := c.rectOf(t)
+		if ok && all.Empty() {
+			all = r
+		} else if ok {
+			all = all.Union(r)
+		}
+	}
+	c.ZoomTo(all)
+}
+
 // Zoom makes the picture larger by a factor around its middle.
 func (c *Screen) Zoom(factor float64) {
 	c.zoomAt(factor, fyne.NewPos(c.Size().Width/2, c.Size().Height/2))

@@ -1,0 +1,110 @@
+package ui
+
+import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	fynelayout "fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
+)
+
+func (w *window) helpCommands() []command {
+	return []command{
+		{name: "keys", menu: "Help", label: "Keys", bare: "F1", do: w.showKeys},
+		{name: "cautions", menu: "Help", label: "Before you drill", do: w.showCautions},
+	}
+}
+
+// keyText names the keys of a command.
+func (c *command) keyText() string {
+	var s []string
+	if c.mod&ctrl != 0 {
+		s = append(s, "Ctrl")
+	}
+	if c.mod&shift != 0 {
+		s = append(s, "Shift")
+	}
+	if c.key != "" {
+		s = append(s, string(c.key))
+	}
+	text := strings.Join(s, "+")
+	if c.bare != "" {
+		if text != "" {
+			text += ", "
+		}
+		text += c.bare
+	}
+	return text
+}
+
+// drawingKeys are what the drawing does with keys that are no commands.
+var drawingKeys = [][2]string{
+	{"Up, Down, Left, Right", "go to the front above, below, beside"},
+	{"Page Up, Page Down", "go up or down through fronts and the divisions between them"},
+	{"Up, Down on a division", "move the division by one step; with Shift by ten"},
+	{"Left, Right on a partition", "move the partition by one step; with Shift by ten"},
+	{"a figure", "begin to type the height of the selected front"},
+	{"Tab in a size", "take it and go to the next dimension; with Shift the one before"},
+	{"Shift while dragging", "free the division from whole steps and neighbours' lines"},
+	{"Ctrl and click", "add a front to the selection"},
+	{"wheel", "closer or further away at the pointer"},
+	{"Esc", "give up what is going on"},
+	{"Tab, Shift Tab", "go to the next or the last field"},
+}
+
+// showKeys lists every command with its keys.
+func (w *window) showKeys() {
+	var o []fyne.CanvasObject
+	add := func(key, what string) {
+		k := widget.NewLabel(key)
+		k.TextStyle.Bold = true
+		o = append(o, container.New(fynelayout.NewFormLayout(), k, widget.NewLabel(what)))
+	}
+	for _, menu := range menuNames {
+		o = append(o, field.Heading(w.text(menu)))
+		for i := range w.commands {
+			if c := &w.commands[i]; c.menu == menu && c.keyText() != "" {
+				add(c.keyText(), w.text(c.label))
+			}
+		}
+	}
+	o = append(o, field.Heading(w.text("In the drawing")))
+	for _, k := range drawingKeys {
+		add(w.text(k[0]), w.text(k[1]))
+	}
+	w.page("Keys", field.Column(o...))
+}
+
+// cautions are the usual ones of the trade; local codes and the makers'
+// instructions come first.
+var cautions = []string{
+	"Follow the maker's instructions of your hardware and machines, and your local codes, before anything that is written here.",
+	"Measure the check bars of every printed page before you drill. If they are off, do not use the page as a template; use its dimensions.",
+	"Drill with a depth stop: a hole that comes through the face ruins the front. Try the first hole on a piece of the same board.",
+	"Clamp the work, wear eye protection, and keep wood dust out of your lungs.",
+	"Lift heavy fronts and carcasses with two people.",
+	"Fix tall cabinets to the wall: a cabinet with several drawers open can tip over.",
+	"Leave electrical, gas and water work to licensed people.",
+}
+
+func (w *window) showCautions() {
+	var o []fyne.CanvasObject
+	for _, c := range cautions {
+		l := widget.NewLabel("• " + w.text(c))
+		l.Wrapping = fyne.TextWrapWord
+		o = append(o, l)
+	}
+	w.page("Before you drill", field.Column(o...))
+}
+
+// page shows a scrolled text over the window until it is closed.
+func (w *window) page(title string, o fyne.CanvasObject) {
+	scroll := container.NewVScroll(container.NewPadded(o))
+	scroll.SetMinSize(fyne.NewSize(560, 420))
+	d := dialog.NewCustom(w.text(title), w.text("Close"), scroll, w.win)
+	w.showDialog(d)
+}

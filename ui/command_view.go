@@ -1,0 +1,69 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/look"
+)
+
+func (w *window) viewCommands() []command {
+	mode := func(m look.Mode) func() {
+		return func() {
+			w.theme.Mode = m
+			w.app.Preferences().SetInt(prefLook, int(m))
+			w.restyle()
+		}
+	}
+	unit := func(u length.Unit) func() {
+		return func() { w.apply(edit.SetUnit{Unit: u}) }
+	}
+	return []command{
+		{name: "through", menu: "View", label: "See through the fronts", key: fyne.KeyR, mod: ctrl, do: func() {
+			w.screen.SetSeeThrough(!w.screen.SeeThrough())
+			w.strip.update()
+		}},
+		{name: "fit", menu: "View", label: "Show the whole run", key: fyne.Key0, mod: ctrl, bare: "0", after: true, do: w.screen.Fit},
+		{name: "closer", menu: "View", label: "Closer", key: fyne.KeyEqual, mod: ctrl, bare: "+", do: func() { w.screen.Zoom(1.25) }},
+		{name: "further", menu: "View", label: "Further away", key: fyne.KeyMinus, mod: ctrl, bare: "-", do: func() { w.screen.Zoom(0.8) }},
+		{name: "zoomselection", menu: "View", label: "Show what is selected", key: fyne.KeyM, mod: ctrl, do: w.screen.ZoomToSelection,
+			can: func() bool { return len(w.session.Selection()) > 0 }},
+		{name: "nextfinding", menu: "View", label: "Next finding", key: fyne.KeyF, mod: ctrl, after: true, do: func() { w.findings.Choose(1) },
+			can: func() bool { return len(w.session.Result().Findings) > 0 }},
+		{name: "lastfinding", menu: "View", label: "Finding before", key: fyne.KeyF, mod: ctrl | shift, do: func() { w.findings.Choose(-1) },
+			can: func() bool { return len(w.session.Result().Findings) > 0 }},
+		{name: "fix", menu: "View", label: "Mend the finding", key: fyne.KeyH, mod: ctrl, do: w.fix},
+		{name: "mm", menu: "View", label: "Millimetres", after: true, do: unit(length.UnitMM)},
+		{name: "cm", menu: "View", label: "Centimetres", do: unit(length.UnitCM)},
+		{name: "inch", menu: "View", label: "Inches, fractions", do: unit(length.UnitInch)},
+		{name: "inchdecimal", menu: "View", label: "Inches, decimal", do: unit(length.UnitInchDecimal)},
+		{name: "system", menu: "View", label: "Colours of the desktop", after: true, do: mode(look.System)},
+		{name: "light", menu: "View", label: "Light", do: mode(look.LightMode)},
+		{name: "dark", menu: "View", label: "Dark", do: mode(look.DarkMode)},
+		{name: "contrast", menu: "View", label: "High contrast", do: mode(look.ContrastMode)},
+		{name: "large", menu: "View", label: "Large text", do: func() {
+			w.theme.Large = !w.theme.Large
+			w.app.Preferences().SetBool(prefLarge, w.theme.Large)
+			w.restyle()
+		}},
+	}
+}
+
+// restyle shows everything in another look.
+func (w *window) restyle() {
+	w.app.Settings().SetTheme(w.theme)
+	w.screen.Refresh()
+	w.inspector.Rebuild()
+	w.findings.Update()
+}
+
+func (w *window) fix() {
+	if !w.findings.Fix() {
+		w.tell(message.New("Choose a finding that the program can mend: its changes stand beside it."))
+	}
+}
+
+func placeOfCabinet(i int) model.Place { return model.Place{Cabinet: i, Bay: -1, Front: -1} }

@@ -1,0 +1,75 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/model/message"
+)
+
+// command is one thing a person can do: the menus, the strip, the keys page and
+// the shortcuts come from the table of them.
+type command struct {
+	name  string // for code and tests
+	menu  string // heading of the menu that it stands in
+	label string // English; the key of its translation
+	key   fyne.KeyName
+	mod   fyne.KeyModifier
+	bare  string // a key without a modifier, that the drawing or window takes
+	after bool   // a separator stands before it
+	// can tells whether it makes sense now; nil: always.
+	can func() bool
+	// named gives the label of the moment where it changes; nil: label.
+	named func() message.Message
+	do    func()
+}
+
+const (
+	ctrl  = fyne.KeyModifierShortcutDefault
+	shift = fyne.KeyModifierShift
+)
+
+// Headings of the menus, in their order.
+var menuNames = []string{"File", "Edit", "Stack", "Draw", "View", "Help"}
+
+// table lists every command.
+func (w *window) table() []command {
+	var all []command
+	all = append(all, w.fileCommands()...)
+	all = append(all, w.editCommands()...)
+	all = append(all, w.stackCommands()...)
+	all = append(all, w.drawCommands()...)
+	all = append(all, w.viewCommands()...)
+	return append(all, w.helpCommands()...)
+}
+
+// do runs a command by name, if it makes sense now. What is being typed is
+// taken first.
+func (w *window) do(name string) {
+	for i := range w.commands {
+		if w.commands[i].name == name {
+			w.run(&w.commands[i])
+			return
+		}
+	}
+}
+
+func (w *window) run(c *command) {
+	if c.name != "undo" && c.name != "redo" {
+		w.inspector.Take()
+	}
+	if c.can != nil && !c.can() {
+		w.tell(message.New("“%v” is not possible now.", message.New(c.label)))
+		return
+	}
+	c.do()
+}
+
+// can tells whether a command makes sense now.
+func (w *window) can(name string) bool {
+	for i := range w.commands {
+		if c := &w.commands[i]; c.name == name {
+			return c.can == nil || c.can()
+		}
+	}
+	return false
+}

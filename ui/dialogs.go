@@ -1,0 +1,73 @@
+package ui
+
+import (
+	"errors"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model/message"
+)
+
+// showDialog shows a dialog that Esc closes.
+func (w *window) showDialog(d dialog.Dialog) {
+	d.Show()
+	old := w.win.Canvas().OnTypedKey()
+	w.win.Canvas().Unfocus()
+	w.win.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) {
+		if e.Name == fyne.KeyEscape {
+			d.Hide()
+		}
+	})
+	d.SetOnClosed(func() { w.win.Canvas().SetOnTypedKey(old) })
+}
+
+// complain shows an error until it is read.
+func (w *window) complain(err error) {
+	var m message.Message
+	text := err.Error()
+	if errors.As(err, &m) {
+		text = w.say().Say(m)
+	}
+	l := widget.NewLabel(text)
+	l.Wrapping = fyne.TextWrapWord
+	scroll := container.NewVScroll(l)
+	scroll.SetMinSize(fyne.NewSize(520, 140))
+	w.showDialog(dialog.NewCustom(w.text("That did not work"), w.text("Close"), scroll, w.win))
+}
+
+// choose asks a question with several answers; Esc gives the last one.
+func (w *window) choose(title, question string, answers []string, then func(int)) {
+	l := widget.NewLabel(question)
+	l.Wrapping = fyne.TextWrapWord
+	var d *dialog.CustomDialog
+	given := len(answers) - 1
+	var buttons []fyne.CanvasObject
+	for i, a := range answers {
+		b := widget.NewButton(a, func() {
+			given = i
+			d.Hide()
+		})
+		if i == 0 {
+			b.Importance = widget.HighImportance
+		}
+		buttons = append(buttons, b)
+	}
+	box := container.NewGridWrap(fyne.NewSize(460, 90), l)
+	d = dialog.NewCustomWithoutButtons(title, box, w.win)
+	d.SetButtons(buttons)
+	d.Show()
+	old := w.win.Canvas().OnTypedKey()
+	w.win.Canvas().Focus(buttons[0].(*widget.Button))
+	w.win.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) {
+		if e.Name == fyne.KeyEscape {
+			d.Hide()
+		}
+	})
+	d.SetOnClosed(func() {
+		w.win.Canvas().SetOnTypedKey(old)
+		then(given)
+	})
+}

@@ -1,0 +1,34 @@
+// Package ui is the window.
+package ui
+
+import (
+	"frontlay/layout"
+	"frontlay/layout/sheet"
+	"frontlay/model"
+	"frontlay/model/yamlfile"
+)
+
+// Files opens and saves projects.
+type Files interface {
+	Demo() (*yamlfile.File, error)
+	Open(path string) (*yamlfile.File, error)
+	// Save writes a project to a path; f keeps what the file had beside it,
+	// such as comments.
+	Save(path string, f *yamlfile.File, p *model.Project) error
+}
+
+// Print writes the pages of a project as a PDF.
+type Print func(path string, p *model.Project, r layout.Result, o sheet.Options) error
+
+// Options are what the window needs from the world around it.
+type Options struct {
+	Files Files
+	Print Print
+	// Open is the project to open; empty: the demo.
+	Open string
+	// Date is today's date as it is to be printed.
+	Date string
+	// Places, where it is not empty, is a file into which the window writes
+	// where its widgets are, for scripts that work it.
+	Places string
+}

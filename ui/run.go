@@ -1,0 +1,24 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/ui/look"
+)
+
+// Run opens the window and returns when it is closed. The application must be a
+// new one.
+func Run(a fyne.App, o Options) {
+	th := &look.Theme{Mode: look.Mode(a.Preferences().Int(prefLook)), Large: a.Preferences().Bool(prefLarge)}
+	a.Settings().SetTheme(th)
+	w := open(a, th, o)
+	w.win.ShowAndRun()
+}
+
+// Names of the settings that are kept.
+const (
+	prefLook   = "look"
+	prefLarge  = "large text"
+	prefRecent = "recent files"
+	prefFolder = "folder"
+)

@@ -1,0 +1,104 @@
+package ui
+
+import (
+	"path/filepath"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+
+	"frontlay/model/message"
+)
+
+// save writes the project to its file, or asks for one. then, where given, runs
+// after it was saved.
+func (w *window) save(then func()) {
+	if w.path == "" {
+		w.saveAs(then)
+		return
+	}
+	w.saveTo(w.path, then)
+}
+
+// saveAs asks for a file and writes the project to it.
+func (w *window) saveAs(then func()) {
+	d := dialog.NewFileSave(func(u fyne.URIWriteCloser, err error) {
+		if err != nil {
+			w.complain(err)
+			return
+		}
+		if u == nil {
+			return
+		}
+		path := u.URI().Path()
+		if err := u.Close(); err != nil {
+			w.complain(err)
+			return
+		}
+		w.saveTo(path, then)
+	}, w.win)
+	d.SetFilter(storage.NewExtensionFileFilter([]string{".yaml", ".yml"}))
+	d.SetFileName(w.fileName() + ".yaml")
+	w.startIn(d)
+	w.showDialog(d)
+	d.Resize(w.dialogSize())
+}
+
+// fileName is a file's name made from the title, without signs that file
+// systems do not like.
+func (w *window) fileName() string {
+	if w.path != "" {
+		return strings.TrimSuffix(filepath.Base(w.path), filepath.Ext(w.path))
+	}
+	name := strings.Map(func(r rune) rune {
+		switch {
+		case strings.ContainsRune(`/\:*?"<>|`, r), r < ' ':
+			return '-'
+		case r == ' ':
+			return '-'
+		}
+		return r
+	}, strings.ToLower(strings.TrimSpace(w.session.Project().Title)))
+	if name == "" || strings.HasPrefix(name, ".") {
+		return "project"
+	}
+	return name
+}
+
+func (w *window) saveTo(path string, then func()) {
+	if err := w.options.Files.Save(path, w.file, w.session.Committed()); err != nil {
+		w.complain(err)
+		return
+	}
+	w.path = path
+	w.session.MarkSaved()
+	w.remember(path)
+	w.tell(message.New("Saved as %v.", filepath.Base(path)))
+	if then != nil {
+		then()
+	}
+}
+
+// keepWork asks about unsaved work before something would lose it, then goes on
+// unless the person would rather not.
+func (w *window) keepWork(then func()) {
+	w.inspector.Take()
+	if !w.session.Unsaved() {
+		then()
+		return
+	}
+	w.choose(w.text("Unsaved changes"),
+		w.text("“%v” has changes that are not saved.", w.session.Project().Title),
+		[]string{w.text("Save"), w.text("Don't save"), w.text("Go back")}, func(i int) {
+			switch i {
+			case 0:
+				w.save(then)
+			case 1:
+				then()
+			}
+		})
+}
+
+// quit closes the window after asking about unsaved work.
+func (w *window) quit() { w.keepWork(w.win.Close) }

@@ -1,0 +1,65 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	fynelayout "fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/tool"
+)
+
+// strip is the row of buttons over the drawing: what the hand does at the left,
+// what is looked at in the middle, what leaves the program at the right.
+type strip struct {
+	w       *window
+	object  *fyne.Container
+	buttons map[string]*widget.Button
+}
+
+func newStrip(w *window) *strip {
+	s := &strip{w: w, buttons: map[string]*widget.Button{}}
+	b := func(name, label string) *widget.Button {
+		one := widget.NewButton(w.text(label), func() { w.do(name) })
+		s.buttons[name] = one
+		return one
+	}
+	s.object = container.NewPadded(container.NewHBox(
+		b("point", "Point"), b("drawdivision", "Division"), b("drawpartition", "Partition"), b("drawcabinet", "Cabinet"),
+		widget.NewSeparator(), b("undo", "Undo"), b("redo", "Redo"),
+		fynelayout.NewSpacer(),
+		b("through", "See through"), b("fit", "Whole run"),
+		widget.NewSeparator(), b("save", "Save"), b("print", "Templates…"),
+	))
+	return s
+}
+
+// update shows which tool is in the hand and what can be done.
+func (s *strip) update() {
+	hand := "point"
+	switch s.w.screen.Hand().(type) {
+	case tool.DrawDivision:
+		hand = "drawdivision"
+	case tool.DrawPartition:
+		hand = "drawpartition"
+	case tool.DrawCabinet:
+		hand = "drawcabinet"
+	}
+	for name, b := range s.buttons {
+		i := widget.MediumImportance
+		if name == hand || name == "through" && s.w.screen.SeeThrough() {
+			i = widget.HighImportance
+		}
+		if b.Importance != i {
+			b.Importance = i
+			b.Refresh()
+		}
+		if off := !s.w.can(name); off != b.Disabled() {
+			if off {
+				b.Disable()
+			} else {
+				b.Enable()
+			}
+		}
+	}
+}

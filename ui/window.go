@@ -1,0 +1,204 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout"
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/model"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/findings"
+	"frontlay/ui/inspector"
+	"frontlay/ui/look"
+	"frontlay/ui/screen"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// window is one open project.
+type window struct {
+	app     fyne.App
+	win     fyne.Window
+	options Options
+	theme   *look.Theme
+
+	file    *yamlfile.File
+	path    string // empty: never saved
+	session *session.Session
+
+	screen     *screen.Screen
+	inspector  *inspector.Panel
+	findings   *findings.Panel
+	strip      *strip
+	status     *widget.Label
+	pointer    *widget.Label
+	commands   []command
+	menus      []*fyne.MenuItem // of the commands, by index
+	places     *places
+	recentMenu *fyne.MenuItem
+}
+
+// open makes the window on the project that the options name.
+func open(a fyne.App, th *look.Theme, o Options) *window {
+	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th}
+	f, err := w.first()
+	w.file = f
+	w.session = session.New(f.Project, layout.Solve)
+	w.build()
+	w.watch()
+	if err != nil {
+		w.complain(err)
+	}
+	w.win.SetCloseIntercept(w.quit)
+	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
+	w.win.Resize(fyne.NewSize(1240, 800))
+	w.win.SetMaster()
+	return w
+}
+
+// first reads the project to begin with. Where it can't be read, an empty one
+// takes its place and the error is told in the window.
+func (w *window) first() (*yamlfile.File, error) {
+	var f *yamlfile.File
+	var err error
+	if w.options.Open != "" {
+		f, err = w.options.Files.Open(w.options.Open)
+		if err == nil {
+			w.path = w.options.Open
+			return f, nil
+		}
+	}
+	demo, demoErr := w.options.Files.Demo()
+	if demoErr != nil {
+		return yamlfile.New(newProject(nil)), demoErr
+	}
+	return demo, err
+}
+
+// say gives the language of the moment.
+func (w *window) say() message.Language {
+	return message.Language{Unit: w.session.Project().Unit}
+}
+
+func (w *window) text(s string, args ...any) string { return w.say().Say(message.New(s, args...)) }
+
+// build puts the window together.
+func (w *window) build() {
+	w.status, w.pointer = widget.NewLabel(""), widget.NewLabel("")
+	w.status.Truncation = fyne.TextTruncateEllipsis
+	w.screen = screen.New(w.session, w.say)
+	w.screen.OnTell = w.tell
+	w.screen.OnMenu = w.contextMenu
+	w.screen.OnHover = w.hover
+	w.inspector = inspector.New(w.session, w.say, w.tell)
+	w.findings = findings.New(w.session, w.say, w.tell)
+	w.findings.OnShow = func(check.Finding) { w.screen.Refresh() }
+	w.commands = w.table()
+	w.strip = newStrip(w)
+	bottom := container.NewBorder(nil, nil, nil, w.pointer, w.status)
+	left := container.NewVSplit(w.screen, w.findings.Object)
+	left.Offset = 0.74
+	all := container.NewHSplit(left, w.inspector.Object)
+	all.Offset = 0.76
+	w.win.SetContent(container.NewBorder(w.strip.object, bottom, nil, nil, all))
+	w.win.SetMainMenu(w.mainMenu())
+	w.win.Canvas().SetOnTypedKey(w.typedKey)
+	if w.options.Places != "" {
+		w.places = newPlaces(w)
+	}
+}
+
+// watch follows the session.
+func (w *window) watch() {
+	s := w.session
+	s.Listen(func(session.Change) {
+		if w.session == s {
+			w.update()
+		}
+	})
+	w.update()
+}
+
+// update shows what depends on the session outside of the panels: the title,
+// and which commands can be used.
+func (w *window) update() {
+	name := w.session.Project().Title
+	if name == "" {
+		name = w.text("Untitled")
+	}
+	if w.session.Unsaved() {
+		name = "* " + name
+	}
+	if title := name + " – frontlay"; w.win.Title() != title {
+		w.win.SetTitle(title)
+	}
+	w.updateMenus()
+	w.strip.update()
+}
+
+// tell writes to the status line.
+func (w *window) tell(m message.Message) { w.status.SetText(w.say().Say(m)) }
+
+// hover writes what lies under the pointer.
+func (w *window) hover(t drawing.Subject) {
+	w.pointer.SetText(w.say().Say(w.describe(t)))
+}
+
+// describe names a thing with its size.
+func (w *window) describe(t drawing.Subject) message.Message {
+	pl := w.session.Result().Plan
+	switch t.Kind {
+	case drawing.FrontThing, drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing:
+		if f := session.FrontOf(pl, t.Place); f != nil {
+			return message.New("Front %v, %v: %v × %v", f.Number, f.Name, f.Face.Width(), f.Face.Height())
+		}
+	case drawing.DivisionThing:
+		return message.New("Division: drag it, Shift frees it")
+	case drawing.PartitionThing:
+		return message.New("Partition: drag it, Shift frees it")
+	case drawing.FrontHeight, drawing.CabinetWidth, drawing.CabinetHeight, drawing.BayWidth:
+		return message.New("Click to type this size")
+	case drawing.CabinetThing, drawing.BayThing:
+		if c := session.CabinetOf(pl, t.Place); c != nil {
+			return message.New("Cabinet %v: %v × %v", c.Name, c.Outline.Width(), c.Outline.Height())
+		}
+	}
+	return message.Message{}
+}
+
+// typedKey takes keys that no widget wants.
+func (w *window) typedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeyDelete:
+		w.do("remove")
+	case fyne.KeyF1:
+		w.do("keys")
+	default:
+		w.screen.TypedKey(e)
+	}
+}
+
+// show puts another project into the window.
+func (w *window) show(f *yamlfile.File, path string) {
+	w.file, w.path = f, path
+	w.session = session.New(f.Project, layout.Solve)
+	w.screen.Watch(w.session)
+	w.inspector.Watch(w.session)
+	w.findings.Watch(w.session)
+	w.watch()
+}
+
+// take hands the tool to the screen.
+func (w *window) take(t tool.Tool, hint message.Message) {
+	w.screen.Take(t)
+	w.tell(hint)
+	w.strip.update()
+	w.win.Canvas().Focus(w.screen)
+}
+
+// here is the place that commands are about.
+func (w *window) here() model.Place { return w.session.Here() }
