@@ -8,22 +8,21 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/ui/field"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
 
 func (w *window) editCommands() []command {
 	return []command{
-		{name: "undo", menu: "Edit", label: "Undo", key: fyne.KeyZ, mod: ctrl, do: w.undo,
-			can: func() bool { _, ok := w.session.CanUndo(); return ok || w.typing() },
+		{name: "undo", menu: "Edit", label: "Undo", key: fyne.KeyZ, mod: ctrl, fields: true, do: w.undo,
+			can: func() bool { _, ok := w.session.CanUndo(); return ok },
 			named: func() message.Message {
 				if l, ok := w.session.CanUndo(); ok {
 					return message.New("Undo: %v", l)
 				}
 				return message.New("Undo")
 			}},
-		{name: "redo", menu: "Edit", label: "Redo", key: fyne.KeyY, mod: ctrl, do: w.redo,
+		{name: "redo", menu: "Edit", label: "Redo", key: fyne.KeyY, mod: ctrl, fields: true, do: w.redo,
 			can: func() bool { _, ok := w.session.CanRedo(); return ok },
 			named: func() message.Message {
 				if l, ok := w.session.CanRedo(); ok {
@@ -36,7 +35,7 @@ func (w *window) editCommands() []command {
 			can: func() bool { return len(w.session.Selection()) > 0 }},
 		{name: "duplicate", menu: "Edit", label: "Duplicate", key: fyne.KeyD, mod: ctrl, do: w.duplicate,
 			can: func() bool { return len(w.session.Selection()) > 0 }},
-		{name: "all", menu: "Edit", label: "Select the whole stack", key: fyne.KeyA, mod: ctrl, after: true, do: w.selectStack},
+		{name: "all", menu: "Edit", label: "Select the whole stack", key: fyne.KeyA, mod: ctrl, fields: true, after: true, do: w.selectStack},
 		{name: "bay", menu: "Edit", label: "Select the bay", key: fyne.KeyB, mod: ctrl, do: w.selectBay},
 		{name: "cabinet", menu: "Edit", label: "Select the cabinet", key: fyne.KeyK, mod: ctrl, do: w.selectCabinet},
 		{name: "project", menu: "Edit", label: "Settings of the project", key: fyne.KeyJ, mod: ctrl, do: func() { w.session.Select() }},
@@ -53,18 +52,7 @@ func (w *window) apply(e edit.Edit) bool {
 	return true
 }
 
-// typing tells that a field has something typed that is not in the document.
-func (w *window) typing() bool {
-	e, ok := w.win.Canvas().Focused().(*field.Entry)
-	return ok && e.Dirty()
-}
-
-// undo undoes what is being typed in a field, and otherwise the last step.
 func (w *window) undo() {
-	if e, ok := w.win.Canvas().Focused().(*field.Entry); ok && e.Dirty() {
-		e.Restore()
-		return
-	}
 	if l, ok := w.session.Undo(); ok {
 		w.tell(message.New("Undone: %v", l))
 	}

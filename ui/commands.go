@@ -4,18 +4,20 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/model/message"
+	"frontlay/ui/field"
 )
 
 // command is one thing a person can do: the menus, the strip, the keys page and
 // the shortcuts come from the table of them.
 type command struct {
-	name  string // for code and tests
-	menu  string // heading of the menu that it stands in
-	label string // English; the key of its translation
-	key   fyne.KeyName
-	mod   fyne.KeyModifier
-	bare  string // a key without a modifier, that the drawing or window takes
-	after bool   // a separator stands before it
+	name   string // for code and tests
+	menu   string // heading of the menu that it stands in
+	label  string // English; the key of its translation
+	key    fyne.KeyName
+	mod    fyne.KeyModifier
+	bare   string // a key without a modifier, that the drawing or window takes
+	fields bool   // fields know it too
+	after  bool   // a separator stands before it
 	// can tells whether it makes sense now; nil: always.
 	can func() bool
 	// named gives the label of the moment where it changes; nil: label.
@@ -54,14 +56,32 @@ func (w *window) do(name string) {
 }
 
 func (w *window) run(c *command) {
-	if c.name != "undo" && c.name != "redo" {
-		w.inspector.Take()
+	if w.field(c) {
+		return
 	}
+	w.inspector.Take()
 	if c.can != nil && !c.can() {
 		w.tell(message.New("“%v” is not possible now.", message.New(c.label)))
 		return
 	}
 	c.do()
+}
+
+// field hands a command on to the field that has the focus, where that knows it
+// too: a menu gets its keys before a field does.
+func (w *window) field(c *command) bool {
+	if !c.fields || w.screen.Focused() {
+		return false
+	}
+	to, ok := w.win.Canvas().Focused().(fyne.Shortcutable)
+	if !ok {
+		return false
+	}
+	if e, ok := to.(*field.Entry); ok && !e.Dirty() && (c.name == "undo" || c.name == "redo") {
+		return false
+	}
+	to.TypedShortcut(shortcutOf(c))
+	return true
 }
 
 // can tells whether a command makes sense now.

@@ -55,7 +55,7 @@ func open(a fyne.App, th *look.Theme, o Options) *window {
 	}
 	w.win.SetCloseIntercept(w.quit)
 	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
-	w.win.Resize(fyne.NewSize(1240, 800))
+	w.win.Resize(fyne.NewSize(1240, 690))
 	w.win.SetMaster()
 	return w
 }
@@ -101,7 +101,7 @@ func (w *window) build() {
 	w.strip = newStrip(w)
 	bottom := container.NewBorder(nil, nil, nil, w.pointer, w.status)
 	left := container.NewVSplit(w.screen, w.findings.Object)
-	left.Offset = 0.74
+	left.Offset = 0.78
 	all := container.NewHSplit(left, w.inspector.Object)
 	all.Offset = 0.76
 	w.win.SetContent(container.NewBorder(w.strip.object, bottom, nil, nil, all))

@@ -19,6 +19,9 @@ func (c *Screen) focus() {
 	}
 }
 
+// Focused tells that the drawing has the focus.
+func (c *Screen) Focused() bool { return c.focused }
+
 // FocusGained shows the frame that tells where keys go.
 func (c *Screen) FocusGained() {
 	c.focused = true

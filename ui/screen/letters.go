@@ -79,11 +79,14 @@ func anchored(at fyne.Position, box fyne.Size, a drawing.Anchor) fyne.Position {
 }
 
 // textMark writes a text, shortened to the area it should stay in, or left out
-// where not even two letters fit.
+// where not even two letters fit. It moves out of the way of texts that are
+// there already; where that is not enough it is left out, but for findings,
+// which are always written.
 func (p *painter) textMark(m *drawing.Text) {
 	size := p.letters(m.Size)
 	s := p.say.Say(m.Say)
 	at := p.view.at(m.At)
+	lowest, highest := float32(-1e6), float32(1e6)
 	if !m.Within.Empty() {
 		pos, area := p.box(m.Within)
 		const pad = 3
@@ -97,17 +100,62 @@ func (p *painter) textMark(m *drawing.Text) {
 		to := anchored(at, box, m.Anchor)
 		at.X += max(pos.X+pad-to.X, 0) + min(pos.X+area.Width-pad-to.X-box.Width, 0)
 		at.Y += max(pos.Y-to.Y, 0) + min(pos.Y+area.Height-to.Y-box.Height, 0)
-		if p.overFigure(anchored(at, box, m.Anchor), box) {
-			return
-		}
+		lowest, highest = pos.Y, pos.Y+area.Height
+	}
+	box := p.measure.of(s, size, m.Bold)
+	finding := m.Meaning == drawing.FindingMark
+	at, free := p.clear(at, box, m.Anchor, lowest, highest, finding)
+	if !free && !finding {
+		return
+	}
+	if finding {
+		p.backdrop(anchored(at, box, m.Anchor), box)
 	}
 	p.write(s, at, m.Anchor, size, m.Bold, p.palette.Letters(m.Meaning))
+	p.taken = append(p.taken, taken{anchored(at, box, m.Anchor), box})
 }
 
-// overFigure tells that a box lies over the figure of a dimension.
-func (p *painter) overFigure(pos fyne.Position, size fyne.Size) bool {
+// taken is a place that a text has.
+type taken struct {
+	at   fyne.Position
+	size fyne.Size
+}
+
+// clear finds a place near the wanted one where no other text stands: there, or
+// up or down by whole lines between two heights (only up where up is asked for).
+func (p *painter) clear(at fyne.Position, box fyne.Size, a drawing.Anchor, lowest, highest float32, up bool) (fyne.Position, bool) {
+	moves := []float32{0, 1, -1, 0.5, -0.5}
+	if up {
+		moves = []float32{0, -1, -2, -3, -4, -5}
+	}
+	for _, m := range moves {
+		to := at.AddXY(0, m*box.Height)
+		corner := anchored(to, box, a)
+		if corner.Y >= lowest-1 && corner.Y+box.Height <= highest+1 && !p.overText(corner, box) {
+			return to, true
+		}
+	}
+	return at, false
+}
+
+// backdrop clears the ground under a text that must be read.
+func (p *painter) backdrop(pos fyne.Position, size fyne.Size) {
+	r := fynecanvas.NewRectangle(p.palette.Paper)
+	r.CornerRadius = 2
+	r.Move(pos.SubtractXY(2, 0))
+	r.Resize(size.AddWidthHeight(4, 0))
+	p.objects = append(p.objects, r)
+}
+
+// overText tells that a box lies over a figure or a text.
+func (p *painter) overText(pos fyne.Position, size fyne.Size) bool {
+	for _, t := range p.taken {
+		if pos.X < t.at.X+t.size.Width && t.at.X < pos.X+size.Width && pos.Y+1 < t.at.Y+t.size.Height && t.at.Y+1 < pos.Y+size.Height {
+			return true
+		}
+	}
 	for _, f := range p.figures {
-		if pos.X < f.at.X+f.size.Width && f.at.X < pos.X+size.Width && pos.Y < f.at.Y+f.size.Height && f.at.Y < pos.Y+size.Height {
+		if pos.X < f.at.X+f.size.Width && f.at.X < pos.X+size.Width && pos.Y+1 < f.at.Y+f.size.Height && f.at.Y+1 < pos.Y+size.Height {
 			return true
 		}
 	}

@@ -23,6 +23,7 @@ type painter struct {
 	measure *measures
 	objects []fyne.CanvasObject
 	figures []figure
+	taken   []taken
 }
 
 // figure is where a dimension's figure stands on the screen.
@@ -54,9 +55,11 @@ func (p *painter) paint(d *drawing.Drawing) {
 			p.dimension(v)
 		}
 	}
-	for _, m := range d.Marks {
-		if v, ok := m.(*drawing.Text); ok {
-			p.textMark(v)
+	for _, bold := range []bool{true, false} { // names have the right of way
+		for _, m := range d.Marks {
+			if v, ok := m.(*drawing.Text); ok && v.Bold == bold {
+				p.textMark(v)
+			}
 		}
 	}
 }

@@ -53,7 +53,7 @@ type Screen struct {
 // New makes the screen of a session. say gives the language of the moment.
 func New(s *session.Session, say func() message.Language) *Screen {
 	c := &Screen{session: s, say: say, hand: tool.Idle{}, fitting: true, view: lens{scale: 0.5}}
-	c.paper = fynecanvas.NewRectangle(look.Current().Desk)
+	c.paper = fynecanvas.NewRectangle(look.Current().Paper)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
 	c.ExtendBaseWidget(c)
 	c.Watch(s)
@@ -192,7 +192,7 @@ func (c *Screen) repaint() {
 	p := c.painter()
 	p.paint(c.shown())
 	c.picture.Objects, c.figures = p.objects, p.figures
-	c.paper.FillColor = p.palette.Desk
+	c.paper.FillColor = p.palette.Paper
 	c.repaintOverlay()
 	c.placeTyping()
 	fynecanvas.Refresh(c.paper)
