@@ -20,7 +20,7 @@ func tenths(t *rapid.T, a, b int64, label string) length.Length {
 func genSheet(t *rapid.T, name string) *model.HardwareSheet {
 	s := &model.HardwareSheet{
 		Name:          name,
-		SideClearance: tenths(t, 5, 20, "side clearance"),
+		SideClearance: tenths(t, 1, 20, "side clearance"),
 		Runner: model.RunnerFigures{
 			LeastHeight:     tenths(t, 0, 12, "least height"),
 			ClearanceBehind: tenths(t, 0, 10, "behind"),
@@ -77,6 +77,10 @@ func genProject(t *rapid.T) *model.Project {
 		},
 		SharedGaps: rapid.Bool().Draw(t, "shared"),
 		HoleRows:   model.HoleRows{Mode: model.RowMode(rapid.IntRange(0, 2).Draw(t, "rows")), Datum: tenths(t, 10, 60, "datum")},
+	}
+	if rapid.IntRange(0, 7).Draw(t, "far apart") == 0 {
+		gap := 28 * mm // more than two holes 32 mm apart leave
+		p.Checks.Limits.HoleGap = &gap
 	}
 	for i, n := 0, rapid.IntRange(1, 3).Draw(t, "cabinets"); i < n; i++ {
 		p.Cabinets = append(p.Cabinets, genCabinet(t, p, i))

@@ -31,20 +31,17 @@ func findNearlyLevel(s *search) {
 func (s *search) level(a, b *plan.Bay) {
 	left := s.plan.Fronts[a.First : a.First+a.Count]
 	right := s.plan.Fronts[b.First : b.First+b.Count]
-	k := 0
+	start, near := 0, s.limits.nearlyLevel
 	for i := 0; i+1 < len(left); i++ {
 		y := left[i].Face.Max.Y
-		for k+1 < len(right) && right[k].Face.Max.Y <= y-s.limits.nearlyLevel {
-			k++
+		for start+1 < len(right) && right[start].Face.Max.Y <= y-near {
+			start++
 		}
-		if k+1 >= len(right) {
-			return
+		for k := start; k+1 < len(right) && right[k].Face.Max.Y < y+near; k++ {
+			if step := right[k].Face.Max.Y - y; step != 0 {
+				s.step(&left[i], &right[k], right, k, step)
+			}
 		}
-		step := right[k].Face.Max.Y - y
-		if step == 0 || step.Abs() >= s.limits.nearlyLevel {
-			continue
-		}
-		s.step(&left[i], &right[k], right, k, step)
 	}
 }
 

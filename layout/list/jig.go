@@ -110,6 +110,11 @@ func JigSettings(p *plan.Plan, say Speaker) Table {
 			t.Rows = append(t.Rows, Row{Cells: jigCells(w, say)})
 		}
 	}
+	for i := range p.Fronts {
+		if p.Fronts[i].Stabilised {
+			t.Notes = append(t.Notes, say.Say(message.New("Front %v, %v, also has the holes of a stabiliser in its middle: see the drill list.", p.Fronts[i].Number, p.Fronts[i].Name)))
+		}
+	}
 	if len(resets) == 0 {
 		t.Notes = append(t.Notes, say.Say(message.New("No front of this project is drilled.")))
 	}
@@ -129,7 +134,7 @@ func moved(from, to Setting) message.Message {
 func jigCells(w JigWork, say Speaker) []string {
 	heights, diameters, depths := "", "", ""
 	for _, h := range w.Front.Holes {
-		if h.Side != w.Side {
+		if h.Side != w.Side || h.Kind == plan.StabiliserHole {
 			continue
 		}
 		heights = joined(heights, say.Figure(h.At.Y))

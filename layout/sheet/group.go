@@ -55,6 +55,9 @@ func groups(p *plan.Plan, o Options, same func(*plan.Front) string) []group {
 func sameCorners(f *plan.Front) string {
 	var b strings.Builder
 	for _, h := range f.Holes {
+		if h.Kind == plan.StabiliserHole {
+			continue
+		}
 		in := h.At.X
 		if h.Side == plan.Right {
 			in = f.Face.Width() - h.At.X
@@ -66,7 +69,7 @@ func sameCorners(f *plan.Front) string {
 
 // sameWhole holds what a whole-front template shows.
 func sameWhole(f *plan.Front) string {
-	return fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height())) + sameCorners(f)
+	return fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height())) + sameCorners(f) + middleKey(f)
 }
 
 // fromSide is how far a hole in the rear frame lies from its own side edge.

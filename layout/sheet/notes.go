@@ -26,6 +26,9 @@ func careful() message.Message {
 
 // drilling says what a hole is.
 func (b bore) drilling() message.Message {
+	if b.through {
+		return message.New("Ø %v, through", b.diameter)
+	}
 	if b.depth <= 0 {
 		return message.New("Ø %v", b.diameter)
 	}

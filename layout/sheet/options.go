@@ -21,11 +21,13 @@ const (
 	Findings        Part = "findings"  // what the check found
 	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
 	WholeTemplates  Part = "whole"     // templates 1:1 of whole fronts, tiled
+	SideTemplates   Part = "sides"     // templates 1:1 of carcass sides, for the runners' screws
+	HandleTemplates Part = "handles"   // templates 1:1 of handle holes, on the face
 )
 
 // Parts lists every part in the order they are printed.
 func Parts() []Part {
-	return []Part{JigSettings, Elevation, Findings, CornerTemplates, WholeTemplates}
+	return []Part{JigSettings, Elevation, Findings, CornerTemplates, WholeTemplates, SideTemplates, HandleTemplates}
 }
 
 // Title is the part's name for a person.
@@ -41,6 +43,10 @@ func (p Part) Title() message.Message {
 		return message.New("Corner templates")
 	case WholeTemplates:
 		return message.New("Whole-front templates")
+	case SideTemplates:
+		return message.New("Carcass side templates")
+	case HandleTemplates:
+		return message.New("Handle templates")
 	}
 	return message.New("%v", string(p))
 }
@@ -105,8 +111,13 @@ func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 			d.add(tablePages(part, list.Findings(findings, o.Say), job, o))
 		case CornerTemplates:
 			d.add(cornerPages(p, o, first))
+			d.add(middlePages(p, o, len(d.Pages)+1))
 		case WholeTemplates:
 			d.add(wholePages(p, o, first))
+		case SideTemplates:
+			d.add(sidePages(p, o, first))
+		case HandleTemplates:
+			d.add(handlePages(p, o, first))
 		}
 	}
 	number(d.Pages, o)

@@ -15,6 +15,8 @@ type bore struct {
 	diameter, depth length.Length
 	subject         drawing.Subject
 	side            plan.Side // whose edge it is measured from, as seen from the room
+	kind            plan.HoleKind
+	through         bool // drilled right through
 }
 
 // whole is what must be on one sheet to drill the hole: its circle and the
@@ -31,7 +33,7 @@ func rearBores(f *plan.Front) []bore {
 	var bores []bore
 	for i, h := range f.Holes {
 		bores = append(bores, bore{
-			at: f.Rear(h.At), diameter: h.Diameter, depth: h.Depth, side: h.Side,
+			at: f.Rear(h.At), diameter: h.Diameter, depth: h.Depth, side: h.Side, kind: h.Kind,
 			subject: drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i},
 		})
 	}
@@ -63,11 +65,12 @@ func (b bore) marks() []drawing.Mark {
 	}
 }
 
-// sides gives the holes of one side, lowest first.
+// sides gives the holes of one side that a corner template shows, lowest first:
+// all but those of a stabiliser, which lie in the middle.
 func sides(bores []bore, side plan.Side) []bore {
 	var of []bore
 	for _, b := range bores {
-		if b.side == side {
+		if b.side == side && b.kind != plan.StabiliserHole {
 			of = append(of, b)
 		}
 	}

@@ -66,18 +66,28 @@ func (s *tileSheet) edgeNames() {
 		s.taken = append(s.taken, textArea(at, a, lettering.Tiny, true, text))
 	}
 	if shown.Min.Y < panel.Min.Y {
-		name(plane.Point{X: centre.X, Y: panel.Min.Y - mm(2)}, drawing.TopCentre, message.New("▲ BOTTOM EDGE ▲"))
+		name(plane.Point{X: centre.X, Y: panel.Min.Y - mm(2)}, drawing.TopCentre, message.New("▲ BOTTOM EDGE: fold here ▲"))
 	}
 	if shown.Max.Y > panel.Max.Y {
-		name(plane.Point{X: centre.X, Y: panel.Max.Y + mm(2)}, drawing.BottomCentre, message.New("top edge"))
+		name(plane.Point{X: centre.X, Y: panel.Max.Y + mm(2)}, drawing.BottomCentre, message.New("▼ top edge: fold here ▼"))
 	}
 	upper := inside.Max.Y - mm(3)
 	if shown.Min.X < panel.Min.X {
-		name(plane.Point{X: panel.Min.X + mm(2), Y: upper}, drawing.TopLeft, message.New("← side edge"))
+		name(plane.Point{X: panel.Min.X + mm(2), Y: upper}, drawing.TopLeft, or(s.leftName, message.New("← side edge: fold here")))
 	}
 	if shown.Max.X > panel.Max.X {
-		name(plane.Point{X: panel.Max.X - mm(2), Y: upper}, drawing.TopRight, message.New("side edge →"))
+		name(plane.Point{X: panel.Max.X - mm(2), Y: upper}, drawing.TopRight, or(s.rightName, message.New("side edge: fold here →")))
 	}
+	if s.line != 0 && s.shown.Min.X <= s.line && s.line <= s.shown.Max.X {
+		name(plane.Point{X: s.line + s.by.X + mm(2), Y: inside.Min.Y + mm(4)}, drawing.BottomLeft, message.New("← pencil line"))
+	}
+}
+
+func or(a, b message.Message) message.Message {
+	if a.Empty() {
+		return b
+	}
+	return a
 }
 
 // labels writes beside each hole that is whole on the sheet what it is and how

@@ -127,16 +127,17 @@ func ownerAlong(n int, v length.Length, span func(int) (lo, hi length.Length)) i
 }
 
 // needed tells which tiles are printed: those that own a hole, and those
-// between them and the nearest side edge and the bottom edge, so that each
-// sheet joins others as far as an edge. Index: row*cols + col.
-func (t tiling) needed(bores []bore) []bool {
+// between them and a side edge and the bottom edge, so that each sheet joins
+// others as far as an edge. The side edge is the left one (datum −1), the right
+// (1) or the nearer (0). Index: row*cols + col.
+func (t tiling) needed(bores []bore, datum int) []bool {
 	need := make([]bool, t.cols*t.rows)
 	for _, b := range bores {
 		col, row := t.owner(b)
 		for r := row; r >= 0; r-- {
 			need[r*t.cols+col] = true
 		}
-		if col < t.cols-1-col {
+		if datum < 0 || datum == 0 && col < t.cols-1-col {
 			for c := col; c >= 0; c-- {
 				need[row*t.cols+c] = true
 			}

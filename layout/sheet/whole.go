@@ -76,6 +76,12 @@ type spread struct {
 	region          plane.Rect // what is shown
 	bores           []bore
 	place           func(bore) message.Message // how a hole is measured from the edges
+
+	datum     int             // sheets join as far as the left edge (−1), the right (1) or the nearer (0)
+	keepAll   bool            // print every tile
+	line      length.Length   // x of a pencil line to lay the sheet on; 0: none
+	leftName  message.Message // of the left and right edges; empty: side edge
+	rightName message.Message
 }
 
 // pages lays the spread out on what needs fewer sheets.
@@ -161,7 +167,10 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 func (s spread) on(w, h length.Length, o Options, first int) []Page {
 	body := s.body(newDraft(s.kind, s.title, w, h, o))
 	t := newTiling(s.region, plane.Point{X: body.Width(), Y: max(body.Height(), mm(20))}, o.Overlap, s.bores)
-	need := t.needed(s.bores)
+	need := t.needed(s.bores, s.datum)
+	for i := range need {
+		need[i] = need[i] || s.keepAll
+	}
 	number, n := make([]int, len(need)), 0
 	for i, is := range need {
 		if is {

@@ -1,0 +1,145 @@
+package layout_test
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/layout/check"
+	"frontlay/model"
+	"frontlay/model/yamlfile"
+)
+
+func load(t *testing.T, path string) *model.Project {
+	t.Helper()
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
+		if sheet, ok := assets.Sheet(source); ok {
+			return source, sheet, nil
+		}
+		file := filepath.Join(filepath.Dir(path), source)
+		sheet, err := os.ReadFile(file)
+		return file, sheet, err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return f.Project
+}
+
+// TestEveryRuleHasItsTwoProjects holds each rule to a project that breaks it and
+// nothing else, and to one at its exact limit that breaks nothing.
+func TestEveryRuleHasItsTwoProjects(t *testing.T) {
+	for _, r := range check.Rules() {
+		t.Run(r.Name, func(t *testing.T) {
+			folder := filepath.Join("..", "testdata", "rules", r.Name)
+			flagged := layout.Solve(load(t, filepath.Join(folder, "flagged.yaml"))).Findings
+			if len(flagged) == 0 {
+				t.Errorf("flagged.yaml has no finding")
+			}
+			for _, f := range flagged {
+				if f.Rule != r.Name {
+					t.Errorf("flagged.yaml breaks %s too: %v", f.Rule, f.What)
+				}
+				if f.What.Empty() || f.Change.Empty() || f.Where.Empty() {
+					t.Errorf("the finding does not say what, where, or what to change: %+v", f)
+				}
+			}
+			for _, f := range layout.Solve(load(t, filepath.Join(folder, "clean.yaml"))).Findings {
+				t.Errorf("clean.yaml breaks %s: %v: %v", f.Rule, f.Where, f.What)
+			}
+		})
+	}
+	folders, err := os.ReadDir(filepath.Join("..", "testdata", "rules"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(folders) != len(check.Rules()) {
+		t.Errorf("%d folders of projects for %d rules", len(folders), len(check.Rules()))
+	}
+}
+
+// TestSeverityAndAcceptance: a project can turn a rule down or off, and accept a
+// finding with a reason.
+func TestSeverityAndAcceptance(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "rules", "cover-below", "flagged.yaml"))
+	first := layout.Solve(p).Findings[0]
+	p.Checks.Severity = map[string]string{"cover-below": "advice"}
+	if f := layout.Solve(p).Findings[0]; f.Severity != check.Advice {
+		t.Errorf("severity is %v, want advice", f.Severity)
+	}
+	p.Checks.Severity["cover-below"] = check.SeverityOff
+	if n := len(layout.Solve(p).Findings); n != 0 {
+		t.Errorf("%d findings of a rule that is off", n)
+	}
+	p.Checks.Severity = nil
+	a := check.Acceptance(p, &first)
+	a.Reason = "the bottom is veneered"
+	p.Checks.Accepted = append(p.Checks.Accepted, a)
+	if f := layout.Solve(p).Findings[0]; f.Accepted != a.Reason {
+		t.Errorf("accepted because %q, want %q", f.Accepted, a.Reason)
+	}
+}
+
+// TestDemoIsFlawless keeps the demo free of findings.
+func TestDemoIsFlawless(t *testing.T) {
+	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(source string) (string, []byte, error) {
+		sheet, ok := assets.Sheet(source)
+		if !ok {
+			return source, nil, os.ErrNotExist
+		}
+		return source, sheet, nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, g := range layout.Solve(f.Project).Findings {
+		t.Errorf("%v: %v", g.Where, g.What)
+	}
+}
+
+// Source of the density: "Ch. 4: density = 1000·G·(1 + M/100) kg/m³ with G at
+// moisture content M. Printed check: G 0.40 at 12 % → 448 kg/m³" (Wood Handbook,
+// FPL-GTR-190); of the weight: "600×200×19 mm at 700 kg/m³ = 1.596 kg
+// (computed)".
+func TestFrontWeights(t *testing.T) {
+	density := func(g, m float64) float64 { return 1000 * g * (1 + m/100) }
+	cases := []struct {
+		name               string
+		w, h, thick        int64
+		density, want, tol float64
+	}{
+		{"computed", 600, 200, 19, 700, 1.596, 1e-9},
+		{"a cubic metre at 448 kg/m³", 1000, 1000, 1000, density(0.40, 12), 448, 1e-9},
+		{"white oak 0.68: 761.6 kg/m³", 1000, 1000, 1000, density(0.68, 12), 761.6, 1e-9},
+		{"sugar maple 0.63: 705.6 kg/m³", 500, 400, 20, density(0.63, 12), 0.5 * 0.4 * 0.02 * 705.6, 1e-9},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			f := frontOf(c.w, c.h, c.thick)
+			if got := check.FrontWeight(&f, c.density); got < c.want-c.tol || got > c.want+c.tol {
+				t.Errorf("%v kg, want %v", got, c.want)
+			}
+		})
+	}
+}
+
+// TestMessagesAreWhole says every finding of every flagged project and looks for
+// verbs that found no argument.
+func TestMessagesAreWhole(t *testing.T) {
+	for _, r := range check.Rules() {
+		for _, f := range layout.Solve(load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))).Findings {
+			for _, m := range []string{f.What.String(), f.Where.String(), f.Change.String(), f.Mark.String()} {
+				if strings.Contains(m, "%!") || strings.Contains(m, "{") {
+					t.Errorf("%s: %q", r.Name, m)
+				}
+			}
+		}
+	}
+}

@@ -1,0 +1,206 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// CarcassFace is one face of a carcass side or partition with the runner screws
+// in it, as it lies before you: inside face up, bottom edge towards you. Panel
+// is the board from its lower left corner at 0,0; FrontLeft tells that its front
+// edge is at the left (the left side of a cabinet, and every face that looks to
+// the right), else it is at the right.
+type CarcassFace struct {
+	Name      message.Message
+	Cabinet   int
+	Panel     plane.Rect
+	FrontLeft bool
+	Holes     []CarcassHole
+}
+
+// CarcassHole is a screw hole in a carcass face: At in the face's own frame,
+// Back from the front edge, Up from the bottom edge.
+type CarcassHole struct {
+	At              plane.Point
+	Back, Up        length.Length
+	Diameter, Depth length.Length
+	Front           *plan.Front
+}
+
+// CarcassFaces gives every face that has runner screws, cabinets and bays left
+// to right; in each bay the left face first.
+func CarcassFaces(p *plan.Plan) []CarcassFace {
+	var all []CarcassFace
+	for i := range p.Fronts {
+		f := &p.Fronts[i]
+		if !f.Fitted || len(f.Runner.Screws) == 0 {
+			continue
+		}
+		for _, frontLeft := range []bool{true, false} {
+			x := f.Opening.Min.X
+			if !frontLeft {
+				x = f.Opening.Max.X
+			}
+			all = addScrews(all, p, f, x, frontLeft)
+		}
+	}
+	return all
+}
+
+// addScrews puts a front's runner screws into the board whose face is at x.
+func addScrews(all []CarcassFace, p *plan.Plan, f *plan.Front, x length.Length, frontLeft bool) []CarcassFace {
+	face := boardAt(p, f.Place.Cabinet, x, frontLeft)
+	j := slices.IndexFunc(all, func(o CarcassFace) bool {
+		return o.Cabinet == face.Cabinet && o.FrontLeft == frontLeft && o.Name.String() == face.Name.String()
+	})
+	if j < 0 {
+		j = len(all)
+		all = append(all, face.CarcassFace)
+	}
+	for _, s := range f.Runner.Screws {
+		h := CarcassHole{Back: s.Back, Up: s.Y - face.bottom, Diameter: s.Diameter, Depth: s.Depth, Front: f}
+		h.At = plane.Point{X: h.Back, Y: h.Up}
+		if !frontLeft {
+			h.At.X = face.Panel.Width() - h.Back
+		}
+		all[j].Holes = append(all[j].Holes, h)
+	}
+	return all
+}
+
+type foundBoard struct {
+	CarcassFace
+	bottom length.Length // of the board, run frame
+}
+
+// boardAt finds the side or partition whose face is at x in a cabinet.
+func boardAt(p *plan.Plan, cabinet int, x length.Length, frontLeft bool) foundBoard {
+	c := &p.Cabinets[cabinet]
+	depth := c.Depth
+	if p.Project != nil && cabinet < len(p.Project.Cabinets) {
+		depth = max(depth, p.Project.Cabinets[cabinet].Depth)
+	}
+	b := foundBoard{CarcassFace: CarcassFace{Cabinet: cabinet, FrontLeft: frontLeft}}
+	for i, r := range c.Partitions {
+		if frontLeft && r.Max.X == x || !frontLeft && r.Min.X == x {
+			b.Name = message.New("%v, partition %v, right face", c.Name, i+1)
+			if !frontLeft {
+				b.Name = message.New("%v, partition %v, left face", c.Name, i+1)
+			}
+			b.bottom = r.Min.Y
+			b.Panel = plane.R(0, 0, c.Depth, r.Height())
+			return b
+		}
+	}
+	b.Name = message.New("%v, left side", c.Name)
+	if !frontLeft {
+		b.Name = message.New("%v, right side", c.Name)
+	}
+	b.bottom = c.Outline.Min.Y
+	b.Panel = plane.R(0, 0, depth, c.Outline.Height())
+	return b
+}
+
+// Drawing is the face with its outline and holes, in its own frame.
+func (c *CarcassFace) Drawing() *drawing.Drawing {
+	d := &drawing.Drawing{Title: c.Name}
+	d.Add(&drawing.Rectangle{
+		Tag:  drawing.Tag{Meaning: drawing.Register, Of: drawing.Subject{Kind: drawing.CabinetThing, Place: model.Place{Cabinet: c.Cabinet, Bay: -1, Front: -1}}},
+		Rect: c.Panel,
+	})
+	for _, b := range c.bores() {
+		d.Add(b.marks()...)
+	}
+	return d
+}
+
+func (c *CarcassFace) bores() []bore {
+	var bores []bore
+	for i, h := range c.Holes {
+		bores = append(bores, bore{
+			at: h.At, diameter: h.Diameter, depth: h.Depth,
+			subject: drawing.Subject{Kind: drawing.RunnerThing, Place: h.Front.Place, Index: i},
+		})
+	}
+	return bores
+}
+
+// sidePages makes the templates of carcass sides; faces with the same holes
+// share one.
+func sidePages(p *plan.Plan, o Options, first int) []Page {
+	var pages []Page
+	faces := CarcassFaces(p)
+	done := map[string]bool{}
+	for i := range faces {
+		c := &faces[i]
+		c.keep(o)
+		key := c.key()
+		if len(c.Holes) == 0 || done[key] {
+			continue
+		}
+		done[key] = true
+		var names []string
+		for j := i; j < len(faces); j++ {
+			faces[j].keep(o)
+			if faces[j].key() == key {
+				names = append(names, o.Say.Say(faces[j].Name))
+			}
+		}
+		pages = append(pages, c.spread(strings.Join(names, "; ")).pages(o, first+len(pages))...)
+	}
+	return pages
+}
+
+// keep leaves only the holes of the fronts that are asked for.
+func (c *CarcassFace) keep(o Options) {
+	c.Holes = slices.DeleteFunc(c.Holes, func(h CarcassHole) bool { return !o.wantsFront(h.Front.Number) })
+}
+
+func (c *CarcassFace) key() string {
+	var b strings.Builder
+	fmt.Fprintln(&b, c.FrontLeft, c.Panel)
+	for _, h := range c.Holes {
+		fmt.Fprintln(&b, int64(h.Back), int64(h.Up), int64(h.Diameter), int64(h.Depth))
+	}
+	return b.String()
+}
+
+func (c *CarcassFace) spread(names string) spread {
+	s := spread{
+		kind:   SideTemplates,
+		title:  said(names),
+		what:   message.New("Carcass side template 1:1, INSIDE FACE. %v", names),
+		job:    message.New("The board is %v deep and %v high.", c.Panel.Width(), c.Panel.Height()),
+		lies:   message.New("The inside face lies up, the bottom edge towards you: the front edge is at the LEFT."),
+		panel:  c.Drawing(),
+		blind:  c.Panel,
+		bores:  c.bores(),
+		datum:  -1,
+		region: c.Panel.Grow(beyond),
+		place: func(b bore) message.Message {
+			back := b.at.X
+			if !c.FrontLeft {
+				back = c.Panel.Width() - b.at.X
+			}
+			return message.New("%v from the front edge, %v from the bottom edge", back, b.at.Y)
+		},
+		leftName: message.New("← FRONT edge: fold here"), rightName: message.New("back edge →"),
+	}
+	if !c.FrontLeft {
+		s.lies = message.New("The inside face lies up, the bottom edge towards you: the front edge is at the RIGHT.")
+		s.datum = 1
+		s.leftName, s.rightName = message.New("← back edge"), message.New("FRONT edge: fold here →")
+	}
+	for _, b := range s.bores {
+		s.region = s.region.Union(b.whole())
+	}
+	return s
+}
