@@ -62,11 +62,14 @@ func Labelled(label string, o fyne.CanvasObject) fyne.CanvasObject {
 	return container.New(split{}, l, o)
 }
 
-// split gives the label two fifths of the width.
+// labelPart is the part of a row's width that its label has.
+const labelPart = 0.43
+
+// split gives the label a part of the width.
 type split struct{}
 
 func (split) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	w := s.Width * 0.4
+	w := s.Width * labelPart
 	o[0].Move(fyne.NewPos(0, 0))
 	o[0].Resize(fyne.NewSize(w, s.Height))
 	o[1].Move(fyne.NewPos(w, 0))
@@ -75,7 +78,7 @@ func (split) Layout(o []fyne.CanvasObject, s fyne.Size) {
 
 func (split) MinSize(o []fyne.CanvasObject) fyne.Size {
 	a, b := o[0].MinSize(), o[1].MinSize()
-	return fyne.NewSize(max(b.Width/0.6, 180), max(a.Height, b.Height))
+	return fyne.NewSize(max(b.Width/(1-labelPart), 180), max(a.Height, b.Height))
 }
 
 // tight stacks objects without a space between them and leaves out hidden ones.

@@ -110,9 +110,9 @@ func summary(rows []check.Finding) message.Message {
 	case len(rows) == 0:
 		return message.New("Check: nothing found")
 	case accepted > 0:
-		return message.New("Check: %v errors, %v warnings, %v advice, %v accepted", n[0], n[1], n[2], accepted)
+		return message.New("Check – errors: %v, warnings: %v, advice: %v, accepted: %v", n[0], n[1], n[2], accepted)
 	default:
-		return message.New("Check: %v errors, %v warnings, %v advice", n[0], n[1], n[2])
+		return message.New("Check – errors: %v, warnings: %v, advice: %v", n[0], n[1], n[2])
 	}
 }
 

@@ -93,6 +93,9 @@ func (f *form) size(label string, s size) {
 			if err != nil {
 				return err
 			}
+			if err := f.session.Judge(e); err != nil {
+				return err
+			}
 			return f.session.Do(e)
 		},
 		Check: func(text string) error {
@@ -100,8 +103,7 @@ func (f *form) size(label string, s size) {
 			if err != nil {
 				return err
 			}
-			_, err = e.Apply(f.session.Committed())
-			return err
+			return f.session.Judge(e)
 		},
 		Step: func(n int) error {
 			v, _, _ := s.get()

@@ -157,14 +157,14 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 			return edit.SetContents{At: a, Contents: c}
 		})
 	}
-	f.size("Contents, height", size{
+	f.size("Contents height", size{
 		get: common(func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
 		put: func(v length.Length) edit.Edit { return contents(func(c *model.Contents) { c.Height = v }) },
 		clear: func() edit.Edit {
 			return contents(func(c *model.Contents) { c.Height = 0 })
 		},
 	})
-	f.number("Contents, weight", "kg", func() (float64, bool) {
+	f.number("Contents weight", "kg", func() (float64, bool) {
 		w := doc(first).Contents.Weight
 		return w, w > 0
 	}, func(v float64) edit.Edit { return contents(func(c *model.Contents) { c.Weight = v }) })
@@ -184,14 +184,14 @@ func (f *form) workedOut(pf func() *plan.Front) {
 		r := pf().Face
 		return f.say().Figure(r.Width()) + " × " + l(r.Height())
 	})
-	f.figure("Overlay left / right", func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) })
+	f.figure("Overlay at the sides", func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) })
 	if !pf().Fitted {
 		if pf().Kind == model.DrawerFront {
 			f.note(f.text("No drawer of the hardware sheet fits here yet. The check tells why."))
 		}
 		return
 	}
-	f.figure("Edge distance left / right", func() string { return pair(pf().EdgeDistance.Left, pf().EdgeDistance.Right) })
+	f.figure("Edge distance", func() string { return pair(pf().EdgeDistance.Left, pf().EdgeDistance.Right) })
 	f.figure("Drop", func() string { return l(pf().Drop) })
 	f.figure("Cover below", func() string { return l(pf().Drawer.Cover.Bottom) })
 	f.figure("Drawer height", func() string {

@@ -38,7 +38,7 @@ func (f *form) project() {
 			return edit.SetRounding{Rounding: model.Rounding{Rest: doc().Rounding.Rest}}
 		},
 	})
-	f.choice("The odd rest goes to", []string{f.text("the bottom front"), f.text("the top front")},
+	f.choice("Odd rest goes to", []string{f.text("the bottom front"), f.text("the top front")},
 		func() int { return int(doc().Rounding.Rest) },
 		func(i int) edit.Edit {
 			return edit.SetRounding{Rounding: model.Rounding{Step: doc().Rounding.Step, Rest: model.RestTo(i)}}

@@ -37,9 +37,12 @@ func (c *Screen) Tell(m message.Message) {
 	}
 }
 
-// modifiers asks the driver which modifier keys are held, because move and drag
+// held tells which modifier keys are held: it asks the driver which modifier keys are held, because move and drag
 // events do not carry them.
-func modifiers() fyne.KeyModifier {
+func (c *Screen) held() fyne.KeyModifier {
+	if c.Held != nil {
+		return c.Held()
+	}
 	if a := fyne.CurrentApp(); a != nil {
 		if d, ok := a.Driver().(desktop.Driver); ok {
 			return d.CurrentKeyModifiers()
@@ -144,7 +147,7 @@ func (c *Screen) move(at fyne.Position) {
 		return
 	}
 	c.pointer = at
-	p := c.point(at, modifiers())
+	p := c.point(at, c.held())
 	c.hand = c.hand.Move(c, p)
 	if !c.pressed {
 		c.hover(p.Thing)

@@ -133,7 +133,7 @@ func (c *Screen) arrow(dx, dy int) {
 // nudge is one step, or ten with Shift.
 func (c *Screen) nudge(sign int) length.Length {
 	by := tool.Step(c.session.Project().Unit, false)
-	if modifiers()&fyne.KeyModifierShift != 0 {
+	if c.held()&fyne.KeyModifierShift != 0 {
 		by *= 10
 	}
 	return by * length.Length(sign)

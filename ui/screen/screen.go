@@ -24,6 +24,8 @@ type Screen struct {
 	OnTell func(message.Message)
 	// OnMenu is asked for a menu at a place of the window.
 	OnMenu func(at fyne.Position)
+	// Held tells which modifier keys are held; nil: what the driver says.
+	Held func() fyne.KeyModifier
 	// OnHover gets the thing under the pointer when it changes.
 	OnHover func(drawing.Subject)
 

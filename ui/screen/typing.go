@@ -151,7 +151,7 @@ func (c *Screen) typedEdit(t *typing, s string) (edit.Edit, error) {
 	if e == nil {
 		return nil, message.New("This size follows from the others.")
 	}
-	if _, err := e.Apply(c.session.Committed()); err != nil {
+	if err := c.session.Judge(e); err != nil {
 		return nil, err
 	}
 	return e, nil
@@ -248,7 +248,7 @@ func (c *Screen) nextTyping(t *typing) {
 	for i, of := range all {
 		if of == t.of {
 			n := i + 1
-			if modifiers()&fyne.KeyModifierShift != 0 {
+			if c.held()&fyne.KeyModifierShift != 0 {
 				n = i + len(all) - 1
 			}
 			next := all[n%len(all)]
