@@ -4,10 +4,10 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 	"path/filepath"
 
 	"frontlay/assets"
+	"frontlay/model/disk"
 	"frontlay/model/yamlfile"
 )
 
@@ -17,11 +17,18 @@ const maxFile = 4 << 20
 // openProject reads a project and the hardware sheets that it names: samples
 // that ship, or files beside it.
 func openProject(path string) (*yamlfile.File, error) {
-	data, err := readFile(path)
+	f, _, err := openStamped(path)
+	return f, err
+}
+
+// openStamped reads a project and gives the state of its file too.
+func openStamped(path string) (*yamlfile.File, disk.Stamp, error) {
+	data, stamp, err := disk.Read(disk.OS{}, path, maxFile)
 	if err != nil {
-		return nil, err
+		return nil, stamp, err
 	}
-	return yamlfile.Read(path, data, sheetsBeside(filepath.Dir(path)))
+	f, err := yamlfile.Read(path, data, sheetsBeside(filepath.Dir(path)))
+	return f, stamp, err
 }
 
 // openDemo reads the demo project.
@@ -47,21 +54,8 @@ func sheetsBeside(folder string) yamlfile.SheetSource {
 
 // readFile reads a whole file that is not larger than any project should be.
 func readFile(path string) ([]byte, error) {
-	info, err := os.Stat(path)
-	switch {
-	case errors.Is(err, fs.ErrNotExist):
-		return nil, fmt.Errorf("%s: there is no such file", path)
-	case err != nil:
-		return nil, plain(err)
-	case info.IsDir():
-		return nil, fmt.Errorf("%s: this is a folder; name a project file in it", path)
-	case !info.Mode().IsRegular():
-		return nil, fmt.Errorf("%s: this is not an ordinary file", path)
-	case info.Size() > maxFile:
-		return nil, fmt.Errorf("%s: the file is larger than 4 MB; this is not a project", path)
-	}
-	data, err := os.ReadFile(path)
-	return data, plain(err)
+	data, _, err := disk.Read(disk.OS{}, path, maxFile)
+	return data, err
 }
 
 // plain says an operating system's error with its path first.

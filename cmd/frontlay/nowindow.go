@@ -2,10 +2,10 @@
 
 package main
 
-import "fmt"
+import "frontlay/ui"
 
-// runWindow says that this build has no window.
-func runWindow(args []string, c console) int {
-	fmt.Fprintln(c.err, "This frontlay was built without its window (cgo was off). The commands work: see frontlay --help.")
-	return exitFailed
-}
+// hasWindow tells that this build has no window: Fyne's needs cgo.
+const hasWindow = false
+
+// openWindow is never called in this build.
+func openWindow(ui.Options) {}

@@ -1,6 +1,6 @@
 package main
 
-import "os"
+import "frontlay/model/disk"
 
-// saveBytes puts a whole file in its place.
-func saveBytes(path string, data []byte) error { return os.WriteFile(path, data, 0o666) }
+// saveBytes puts a whole file, one that can be made again, in its place.
+func saveBytes(path string, data []byte) error { return disk.Replace(disk.OS{}, path, data) }

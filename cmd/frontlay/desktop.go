@@ -1,0 +1,90 @@
+package main
+
+import (
+	"bytes"
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+	"runtime"
+
+	"frontlay/layout"
+	"frontlay/layout/sheet"
+	"frontlay/model"
+	"frontlay/model/disk"
+	"frontlay/pdfout"
+	"frontlay/ui"
+)
+
+// runWindow opens the window on the project that the arguments name. Where
+// there is no display it says so; the demo's job is then done without one.
+func runWindow(args []string, c console) int {
+	fs := flag.NewFlagSet("window", flag.ContinueOnError)
+	demo := fs.Bool("demo", false, "")
+	rest, err := parse(fs, args, c)
+	if err != nil {
+		return failed(err, c)
+	}
+	if len(rest) > 1 {
+		fmt.Fprintln(c.err, "frontlay: name one project at most. See frontlay --help.")
+		return exitFailed
+	}
+	o := ui.Options{
+		Files: &windowFiles{known: map[string]disk.Stamp{}}, Print: printProject,
+		Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
+	}
+	if len(rest) == 1 {
+		o.Open = rest[0]
+	}
+	if why := noWindow(c); why != "" {
+		if *demo && o.Open == "" {
+			fmt.Fprintln(c.out, why, "The demo's job is done without it.")
+			return demoHeadless(c)
+		}
+		fmt.Fprintln(c.err, why, "The commands work without one: see frontlay --help.")
+		return exitFailed
+	}
+	openWindow(o)
+	return exitFine
+}
+
+// noWindow says why no window can be opened; empty where one can.
+func noWindow(c console) string {
+	switch {
+	case !hasWindow:
+		return "This frontlay was built without its window (cgo was off)."
+	case runtime.GOOS != "windows" && runtime.GOOS != "darwin" && c.getenv("DISPLAY") == "" && c.getenv("WAYLAND_DISPLAY") == "":
+		return "There is no display for the window."
+	}
+	return ""
+}
+
+// demoHeadless does the demo's job without a window: it prints the findings and
+// writes the PDF into the folder out, and tells where.
+func demoHeadless(c console) int {
+	f, err := openDemo()
+	if err == nil {
+		err = os.MkdirAll("out", 0o777)
+	}
+	if err != nil {
+		fmt.Fprintln(c.err, plain(err))
+		return exitFailed
+	}
+	r := layout.Solve(f.Project)
+	printFindings(c.out, f.Project, r)
+	out, err := filepath.Abs(filepath.Join("out", "glaze-bench.pdf"))
+	if err != nil {
+		fmt.Fprintln(c.err, err)
+		return exitFailed
+	}
+	return writePDF(out, f, r, sheet.Options{}, c)
+}
+
+// printProject writes the pages of a project as a PDF.
+func printProject(path string, p *model.Project, r layout.Result, o sheet.Options) error {
+	var pdf bytes.Buffer
+	if err := pdfout.Write(&pdf, sheet.Make(r.Plan, r.Findings, o), pdfout.Options{}); err != nil {
+		return fmt.Errorf("%s: the PDF could not be made: %w", path, err)
+	}
+	return plain(saveBytes(path, pdf.Bytes()))
+}
