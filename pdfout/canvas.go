@@ -22,6 +22,8 @@ func pt(l length.Length) float64 { return float64(l) * (72.0 / 25.4e6) }
 type canvas struct {
 	pdf    *gofpdf.Fpdf
 	height float64 // of the page
+	middle point   // of the page, about which the printer's fault is corrected
+	factor point   // the correction across and up
 	buf    []byte  // paths not yet handed over
 	err    error
 	pen    pen
@@ -54,9 +56,20 @@ func (c *canvas) op(s string) {
 	c.buf = append(c.buf, '\n')
 }
 
-func (c *canvas) point(p point, op string) {
+// xy appends a place, moved by the printer's correction: the coordinates, not a
+// transform, so that line widths and letters keep their size.
+func (c *canvas) xy(p point) {
+	p = c.corrected(p)
 	c.number(p.x)
 	c.number(p.y)
+}
+
+func (c *canvas) corrected(p point) point {
+	return point{c.middle.x + (p.x-c.middle.x)*c.factor.x, c.middle.y + (p.y-c.middle.y)*c.factor.y}
+}
+
+func (c *canvas) point(p point, op string) {
+	c.xy(p)
 	c.op(op)
 }
 
@@ -98,10 +111,7 @@ func (c *canvas) rect(lo, hi point, fill *colour, stroke bool) {
 	if fill != nil {
 		c.fill(*fill)
 	}
-	c.number(lo.x)
-	c.number(lo.y)
-	c.number(hi.x - lo.x)
-	c.number(hi.y - lo.y)
+	c.area(lo, hi)
 	c.op("re")
 	switch {
 	case fill != nil && stroke:
@@ -111,6 +121,15 @@ func (c *canvas) rect(lo, hi point, fill *colour, stroke bool) {
 	default:
 		c.op("S")
 	}
+}
+
+// area appends a rectangle as place and size.
+func (c *canvas) area(lo, hi point) {
+	lo, hi = c.corrected(lo), c.corrected(hi)
+	c.number(lo.x)
+	c.number(lo.y)
+	c.number(hi.x - lo.x)
+	c.number(hi.y - lo.y)
 }
 
 func (c *canvas) fill(f colour) {
@@ -134,10 +153,8 @@ func (c *canvas) circle(m point, r float64) {
 	for i := range 8 {
 		from, to := float64(i)*math.Pi/4, float64(i+1)*math.Pi/4
 		p, q := at(from, eighth), at(to, -eighth)
-		c.number(p.x)
-		c.number(p.y)
-		c.number(q.x)
-		c.number(q.y)
+		c.xy(p)
+		c.xy(q)
 		c.point(at(to, 0), "c")
 	}
 	c.op("s")
@@ -155,10 +172,7 @@ func (c *canvas) triangle(a, b, d point, f colour) {
 // clip begins an area outside of which nothing shows; unclip ends it.
 func (c *canvas) clip(lo, hi point) {
 	c.op("q")
-	c.number(lo.x)
-	c.number(lo.y)
-	c.number(hi.x - lo.x)
-	c.number(hi.y - lo.y)
+	c.area(lo, hi)
 	c.op("re W n")
 	c.fresh = false
 }
@@ -172,21 +186,27 @@ func (c *canvas) unclip() {
 // which the library can't write, become a replacement mark.
 func (c *canvas) text(p point, size length.Length, bold bool, s string, f colour) {
 	c.flush()
+	p = c.corrected(p)
 	if math.IsNaN(p.x) || math.IsNaN(p.y) {
-		c.number(math.NaN())
+		c.number(math.NaN()) // the library would write it without a word
 		return
 	}
-	em := pt(lettering.Em(size))
-	if !c.lined || c.bold != bold || c.size != em {
-		style := ""
-		if bold {
-			style = "B"
-		}
-		c.pdf.SetFont(fontName, style, em)
-		c.lined, c.bold, c.size = true, bold, em
-	}
+	c.font(bold, pt(lettering.Em(size)))
 	c.pdf.SetTextColor(int(f[0]*255), int(f[1]*255), int(f[2]*255))
 	c.pdf.Text(p.x, c.height-p.y, writable(s))
+}
+
+// font sets the font where it is not set yet on this page.
+func (c *canvas) font(bold bool, em float64) {
+	if c.lined && c.bold == bold && c.size == em {
+		return
+	}
+	style := ""
+	if bold {
+		style = "B"
+	}
+	c.pdf.SetFont(fontName, style, em)
+	c.lined, c.bold, c.size = true, bold, em
 }
 
 func writable(s string) string {

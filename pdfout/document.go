@@ -28,7 +28,7 @@ func render(doc sheet.Document, o Options) ([]byte, error) {
 				return nil, err
 			}
 		}
-		if err := renderPage(pdf, &doc.Pages[i], doc.Say); err != nil {
+		if err := renderPage(pdf, &doc, i); err != nil {
 			return nil, fmt.Errorf("page %d, %s: %w", i+1, doc.Say.Say(doc.Pages[i].Title), err)
 		}
 	}
@@ -63,16 +63,32 @@ func pageSize(p *sheet.Page) gofpdf.SizeType {
 	return gofpdf.SizeType{Wd: pt(p.Width), Ht: pt(p.Height)}
 }
 
-func renderPage(pdf *gofpdf.Fpdf, p *sheet.Page, say message.Language) error {
+func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
+	p := &doc.Pages[i]
 	pdf.AddPageFormat("P", pageSize(p))
-	c := &canvas{pdf: pdf, height: pt(p.Height)}
-	w := &writer{canvas: c, say: say}
-	for i := range p.Placed {
-		w.placed(&p.Placed[i])
+	across, up := doc.Correction.Factors()
+	c := &canvas{
+		pdf: pdf, height: pt(p.Height),
+		middle: point{pt(p.Width) / 2, pt(p.Height) / 2}, factor: point{across, up},
+	}
+	bookmarks(c, doc, i)
+	w := &writer{canvas: c, say: doc.Say}
+	for j := range p.Placed {
+		w.placed(&p.Placed[j])
 	}
 	w.letters()
 	if c.err != nil {
 		return c.err
 	}
 	return pdf.Error()
+}
+
+// bookmarks adds the entries of the reader's outline that point to a page.
+func bookmarks(c *canvas, doc *sheet.Document, page int) {
+	for _, b := range doc.Bookmarks {
+		if b.Page == page {
+			c.font(true, 10) // the library writes an outline in the font in use
+			c.pdf.Bookmark(writable(doc.Say.Say(b.Title)), b.Level, 0)
+		}
+	}
 }

@@ -111,7 +111,7 @@ func packCorners(p *plan.Plan, all []corner, w, h length.Length, o Options, firs
 // across tells how many of the next templates stand in one row; the two of one
 // front are not parted where the paper is wide enough for both.
 func (k *packer) across(all []corner) int {
-	width := k.w - 2*k.o.Margins.Side
+	width := k.width()
 	n, widest := 0, length.Length(0)
 	for n < len(all) {
 		widest = max(widest, all[n].leastWidth())
@@ -130,7 +130,7 @@ func (k *packer) across(all []corner) int {
 // them doesn't fit on a page of its own.
 func (k *packer) row(cells []corner) []measured {
 	n := length.Length(len(cells))
-	width := (k.w - 2*k.o.Margins.Side - (n-1)*cellGap) / n
+	width := (k.width() - (n-1)*cellGap) / n
 	most := mm(120) // wider than that, its two halves only drift apart
 	for _, c := range cells {
 		most = max(most, c.leastWidth())
@@ -148,6 +148,9 @@ func (k *packer) row(cells []corner) []measured {
 	}
 	return row
 }
+
+// width is what the page's margins leave.
+func (k *packer) width() length.Length { return printable(k.w, mm(500), k.o).Width() }
 
 func (k *packer) what() []headLine {
 	return []headLine{
@@ -186,7 +189,8 @@ func (k *packer) put(row []measured) {
 	height = max(height, barLength+mm(4)) // the upright bar stands beside the first row
 	d := k.blank()
 	if k.h == 0 { // a roll is cut to what the row needs
-		d = newDraft(CornerTemplates, d.page.Title, k.w, height-d.body(k.what()).Height(), k.o)
+		need := height + d.area.Height() - d.body(k.what()).Height()
+		d = newDraft(CornerTemplates, d.page.Title, k.w, pageHeight(need, k.o), k.o)
 	}
 	f := &filling{d: d, body: d.body(k.what())}
 	f.y = f.body.Max.Y

@@ -28,9 +28,25 @@ func newDraft(kind Part, title message.Message, width, height length.Length, o O
 	}
 }
 
-// printable is the part of the paper that the printer reaches.
+// printable is the part of the paper that the printer reaches, before a
+// correction moves what stands there.
 func printable(width, height length.Length, o Options) plane.Rect {
-	return plane.R(o.Margins.Side, o.Margins.End, width-o.Margins.Side, height-o.Margins.End)
+	across, up := o.Correction.Factors()
+	left, right := shrink(o.Margins.Side, width-o.Margins.Side, across)
+	bottom, top := shrink(o.Margins.End, height-o.Margins.End, up)
+	return plane.R(left, bottom, right, top)
+}
+
+// pageHeight is the height of a page whose margins leave the given height.
+func pageHeight(inside length.Length, o Options) length.Length {
+	_, up := o.Correction.Factors()
+	return length.Length(float64(inside)*max(up, 1)) + 2*o.Margins.End + 4
+}
+
+// pageWidth likewise.
+func pageWidth(inside length.Length, o Options) length.Length {
+	across, _ := o.Correction.Factors()
+	return length.Length(float64(inside)*max(across, 1)) + 2*o.Margins.Side + 4
 }
 
 // finish gives the page, its own marks above the placed drawings.

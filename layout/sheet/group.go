@@ -30,17 +30,18 @@ func (g group) names() message.Message {
 	return message.New("For fronts %v", strings.Join(names, ", "))
 }
 
-// groups gathers the fronts that are drilled and asked for; same tells what must
-// be equal for two fronts to share a template.
+// groups gathers the fronts that are asked for and drilled; same tells what must
+// be equal for two fronts to share a template, and is empty where a front has
+// nothing to drill.
 func groups(p *plan.Plan, o Options, same func(*plan.Front) string) []group {
 	var all []group
 	at := map[string]int{}
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
-		if len(f.Holes) == 0 || !o.wantsFront(f.Number) {
+		key := same(f)
+		if key == "" || !o.wantsFront(f.Number) {
 			continue
 		}
-		key := same(f)
 		if j, ok := at[key]; ok {
 			all[j].fronts = append(all[j].fronts, f)
 			continue
@@ -69,6 +70,9 @@ func sameCorners(f *plan.Front) string {
 
 // sameWhole holds what a whole-front template shows.
 func sameWhole(f *plan.Front) string {
+	if len(f.Holes) == 0 {
+		return ""
+	}
 	return fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height())) + sameCorners(f) + middleKey(f)
 }
 

@@ -20,7 +20,7 @@ func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore) spread {
 	x := area.Centre().X
 	s := spread{
 		panel: panel, blind: f.Blind(), bores: bores, keepAll: true, line: x,
-		region: area.Grow(mm(12)),
+		region: area.Union(plane.R(x-mm(40), area.Min.Y, x+mm(40), area.Max.Y)).Grow(mm(12)),
 		place: func(b bore) message.Message {
 			if b.at.Y > f.Face.Height()/2 {
 				return message.New("%v from the line, %v from the top edge", (b.at.X - x).Abs(), f.Face.Height()-b.at.Y)
@@ -53,9 +53,6 @@ func middlePages(p *plan.Plan, o Options, first int) []Page {
 	for _, g := range groups(p, o, middleKey) {
 		f := g.first()
 		bores := stabiliserBores(f)
-		if len(bores) == 0 {
-			continue
-		}
 		s := lineSpread(f, rearPanel(f), bores)
 		s.kind, s.title = CornerTemplates, g.names()
 		s.what = message.New("Stabiliser template 1:1, REAR FACE. %v", g.names())
@@ -78,7 +75,10 @@ func stabiliserBores(f *plan.Front) []bore {
 // middleKey tells fronts apart by their stabilisers' holes from the middle and
 // the bottom edge.
 func middleKey(f *plan.Front) string {
-	key := fmt.Sprintln(int64(f.Face.Width()), f.Stabilised)
+	if len(stabiliserBores(f)) == 0 {
+		return ""
+	}
+	key := fmt.Sprintln(int64(f.Face.Width()))
 	for _, b := range stabiliserBores(f) {
 		key += fmt.Sprintln(int64(b.at.X), int64(b.at.Y), int64(b.diameter), int64(b.depth))
 	}
@@ -89,22 +89,7 @@ func middleKey(f *plan.Front) string {
 // which lies up: nothing is mirrored.
 func handlePages(p *plan.Plan, o Options, first int) []Page {
 	var pages []Page
-	at := map[string]int{}
-	var all []group
-	for i := range p.Fronts {
-		f := &p.Fronts[i]
-		if len(f.HandleHoles) == 0 || !o.wantsFront(f.Number) {
-			continue
-		}
-		key := handleKey(f)
-		if j, ok := at[key]; ok {
-			all[j].fronts = append(all[j].fronts, f)
-			continue
-		}
-		at[key] = len(all)
-		all = append(all, group{fronts: []*plan.Front{f}})
-	}
-	for _, g := range all {
+	for _, g := range groups(p, o, handleKey) {
 		f := g.first()
 		bores := faceBores(f)
 		s := lineSpread(f, facePanel(f, bores), bores)
@@ -118,6 +103,9 @@ func handlePages(p *plan.Plan, o Options, first int) []Page {
 }
 
 func handleKey(f *plan.Front) string {
+	if len(f.HandleHoles) == 0 {
+		return ""
+	}
 	key := fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height()))
 	for _, h := range f.HandleHoles {
 		key += fmt.Sprintln(int64(h.At.X), int64(h.At.Y), int64(h.Diameter))
@@ -148,4 +136,3 @@ func facePanel(f *plan.Front, bores []bore) *drawing.Drawing {
 	}
 	return d
 }
-

@@ -21,7 +21,7 @@ func faceDown() message.Message {
 
 // careful is on every page that is drilled through.
 func careful() message.Message {
-	return message.New("Try it on scrap first. Clamp the front, set a depth stop, protect eyes and lungs. The maker’s instructions and local codes come first.")
+	return message.New("Try it on scrap first. Clamp the work, set a depth stop, protect eyes and lungs. The maker’s instructions and local codes come first.")
 }
 
 // drilling says what a hole is.

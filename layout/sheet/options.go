@@ -21,13 +21,14 @@ const (
 	Findings        Part = "findings"  // what the check found
 	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
 	WholeTemplates  Part = "whole"     // templates 1:1 of whole fronts, tiled
-	SideTemplates   Part = "sides"     // templates 1:1 of carcass sides, for the runners' screws
+	RunnerTemplates Part = "runners"   // templates 1:1 of runner screws, laid on pencil lines
+	SideTemplates   Part = "sides"     // templates 1:1 of whole carcass sides with their runner screws
 	HandleTemplates Part = "handles"   // templates 1:1 of handle holes, on the face
 )
 
 // Parts lists every part in the order they are printed.
 func Parts() []Part {
-	return []Part{JigSettings, Elevation, Findings, CornerTemplates, WholeTemplates, SideTemplates, HandleTemplates}
+	return []Part{JigSettings, Elevation, Findings, CornerTemplates, WholeTemplates, RunnerTemplates, SideTemplates, HandleTemplates}
 }
 
 // Title is the part's name for a person.
@@ -43,6 +44,8 @@ func (p Part) Title() message.Message {
 		return message.New("Corner templates")
 	case WholeTemplates:
 		return message.New("Whole-front templates")
+	case RunnerTemplates:
+		return message.New("Runner templates")
 	case SideTemplates:
 		return message.New("Carcass side templates")
 	case HandleTemplates:
@@ -61,7 +64,9 @@ type Options struct {
 	Fronts  []int            // numbers of the fronts that get templates; empty: all
 	Overlap length.Length    // of tiles; zero: 10 mm; at most 30 mm
 	Say     message.Language // language, and the unit of the figures
-	Date    string           // for title blocks, as it shall be printed; may be empty
+	// Correction undoes a fault of the printer’s scale.
+	Correction Correction
+	Date       string // for title blocks, as it shall be printed; may be empty
 }
 
 // with fills in what was left open.
@@ -95,7 +100,7 @@ func (o Options) wantsFront(number int) bool {
 // same document.
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	o = o.with()
-	d := Document{Title: said(title(p)), Say: o.Say}
+	d := Document{Title: said(title(p)), Say: o.Say, Correction: o.Correction}
 	job := said(title(p))
 	for _, part := range Parts() {
 		if !o.wants(part) {
@@ -114,6 +119,8 @@ func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 			d.add(middlePages(p, o, len(d.Pages)+1))
 		case WholeTemplates:
 			d.add(wholePages(p, o, first))
+		case RunnerTemplates:
+			d.add(runnerPages(p, o, first))
 		case SideTemplates:
 			d.add(sidePages(p, o, first))
 		case HandleTemplates:

@@ -23,6 +23,18 @@ type Document struct {
 	Title message.Message
 	Say   message.Language
 	Pages []Page
+	// Correction is applied by whoever writes the pages to paper.
+	Correction Correction
+	// Bookmarks name pages, in the order of pages.
+	Bookmarks []Bookmark
+}
+
+// Bookmark names a page (its index in Pages) in the reader's outline. Level 0
+// is the outermost.
+type Bookmark struct {
+	Title message.Message
+	Page  int
+	Level int
 }
 
 // Page is one sheet of paper. Page coordinates have their origin at the lower

@@ -41,6 +41,9 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 		s.d.line(drawing.Register, p.X-arm, p.Y, p.X+arm, p.Y)
 		s.d.line(drawing.Register, p.X, p.Y-arm, p.X, p.Y+arm)
 		text := s.d.say.Say(message.New("← %v ↓ %v", c.X-s.blind.Min.X, c.Y-s.blind.Min.Y))
+		if s.onLine {
+			text = s.d.say.Say(message.New("%v", c.X.Abs()))
+		}
 		at, anchor := plane.Point{X: p.X + mm(1), Y: p.Y + mm(1)}, drawing.BottomLeft
 		if c.X > s.shown.Centre().X {
 			at, anchor = plane.Point{X: p.X - mm(1), Y: p.Y + mm(1)}, drawing.BottomRight
@@ -53,6 +56,10 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 
 // edgeNames writes which edge is which where the sheet shows it.
 func (s *tileSheet) edgeNames() {
+	if s.onLine {
+		s.lineNames()
+		return
+	}
 	panel := s.blind.Move(s.by)
 	shown := s.shown.Move(s.by)
 	inside := shown.Intersect(panel)
@@ -60,6 +67,9 @@ func (s *tileSheet) edgeNames() {
 		return
 	}
 	centre := inside.Centre()
+	if s.line != 0 { // its name keeps clear of the pencil line
+		centre.X = (inside.Min.X + s.line + s.by.X) / 2
+	}
 	name := func(at plane.Point, a drawing.Anchor, m message.Message) {
 		text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, inside.Width())
 		s.d.text(at, a, lettering.Tiny, true, text)
@@ -83,6 +93,25 @@ func (s *tileSheet) edgeNames() {
 	}
 }
 
+// lineNames names the front edge and the pencil line of a sheet that is laid on
+// those.
+func (s *tileSheet) lineNames() {
+	shown := s.shown.Move(s.by)
+	name := func(at plane.Point, a drawing.Anchor, m message.Message) {
+		text := s.d.say.Say(m)
+		s.d.text(at, a, lettering.Tiny, true, text)
+		s.taken = append(s.taken, textArea(at, a, lettering.Tiny, true, text))
+	}
+	y := shown.Max.Y - mm(2)
+	switch {
+	case s.datum < 0 && s.shown.Min.X < 0:
+		name(plane.Point{X: s.by.X + mm(2), Y: y}, drawing.TopLeft, s.leftName)
+	case s.datum > 0 && s.shown.Max.X > 0:
+		name(plane.Point{X: s.by.X - mm(2), Y: y}, drawing.TopRight, s.leftName)
+	}
+	name(plane.Point{X: shown.Centre().X, Y: s.by.Y - mm(1)}, drawing.TopCentre, message.New("pencil line"))
+}
+
 func or(a, b message.Message) message.Message {
 	if a.Empty() {
 		return b
@@ -96,6 +125,13 @@ func (s *tileSheet) labels() {
 	shown := s.shown.Move(s.by)
 	for _, b := range s.bores {
 		s.taken = append(s.taken, b.whole().Move(s.by))
+	}
+	if s.onLine {
+		s.taken = append(s.taken, plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y).Grow(mm(1)/2))
+	}
+	if s.line != 0 {
+		x := s.line + s.by.X
+		s.taken = append(s.taken, plane.R(x, shown.Min.Y, x, shown.Max.Y).Grow(mm(1)/2))
 	}
 	for _, b := range s.bores {
 		if w := b.whole(); w.Intersect(s.shown) != w {

@@ -80,6 +80,7 @@ type spread struct {
 	datum     int             // sheets join as far as the left edge (−1), the right (1) or the nearer (0)
 	keepAll   bool            // print every tile
 	line      length.Length   // x of a pencil line to lay the sheet on; 0: none
+	onLine    bool            // laid on a front edge at x = 0 and a pencil line at y = 0, not on a panel
 	leftName  message.Message // of the left and right edges; empty: side edge
 	rightName message.Message
 }
@@ -98,7 +99,7 @@ func (s spread) pages(o Options, first int) []Page {
 // wide as the roll is.
 func (s spread) onRoll(o Options) (w, h length.Length) {
 	roll := o.Paper.Width
-	across := s.region.Width() + 2*o.Margins.Side + barStrip
+	across := pageWidth(s.region.Width()+barStrip, o)
 	if across <= roll {
 		return roll, s.heightFor(roll, o)
 	}
@@ -112,8 +113,8 @@ func (s spread) onRoll(o Options) (w, h length.Length) {
 // region's height.
 func (s spread) heightFor(w length.Length, o Options) length.Length {
 	d := newDraft(s.kind, s.title, w, mm(1000), o)
-	body := s.body(d)
-	return max(mm(1000)-body.Height()+s.region.Height(), mm(1000)-body.Height()+barLength+mm(4))
+	over := d.area.Height() - s.body(d).Height()
+	return pageHeight(over+max(s.region.Height(), barLength+mm(4)), o)
 }
 
 const mapWidth = 26 * length.Millimetre
@@ -145,6 +146,9 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	}
 	joins := 0
 	at := message.New("Column %v of %v from the left, row %v of %v from the bottom.", col+1, t.cols, row+1, t.rows)
+	if t.rows == 1 {
+		at = message.New("Sheet %v of %v from the left.", col+1, t.cols)
+	}
 	for _, n := range []struct {
 		col, row int
 		say      string
@@ -159,6 +163,9 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	}
 	if joins == 0 {
 		return message.New("%v It joins no other: the sheets beside it show no holes and are not printed.", at)
+	}
+	if s.onLine {
+		return message.New("%v At the crosses: distance to the front edge. Cut along the dashed line, lay cross on cross.", at)
 	}
 	return message.New("%v At the crosses: ← to the left edge, ↓ to the bottom edge. Cut along the dashed line, lay cross on cross.", at)
 }
@@ -197,14 +204,16 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	d := newDraft(s.kind, s.title, w, h, o)
 	body := s.body(d)
 	shown := t.at(col, row)
-	// The tile's lower left corner stands at the body's; its clip is exact.
 	at := body.Min
+	if s.onLine {
+		at.Y = body.Max.Y - shown.Height()
+	}
 	clip := plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))}
 	d.place(Placed{Drawing: s.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
 
 	d.head(s.headLines(s.where(t, col, row, page)), d.area.Width()-mapWidth-mm(3))
 	box := plane.R(d.area.Max.X-mapWidth, body.Max.Y+mm(2), d.area.Max.X, d.area.Max.Y)
-	d.smallMap(box, s.region, s.bores, shown, s.missing(t, page))
+	d.smallMap(box, s.mapped(), s.bores, shown, s.missing(t, page))
 	d.foot()
 	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
 
@@ -226,4 +235,13 @@ func (s spread) missing(t tiling, page func(col, row int) int) []plane.Rect {
 		}
 	}
 	return all
+}
+
+// mapped is what the small map shows: the panel, or the region where there is
+// none.
+func (s spread) mapped() plane.Rect {
+	if s.blind.Empty() {
+		return s.region
+	}
+	return s.blind
 }

@@ -1,0 +1,183 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// strip is a row of runner screws that recurs on several carcass faces at
+// several heights: the holes from the front edge, and above a pencil line that
+// goes through the first of them.
+type strip struct {
+	frontLeft bool
+	holes     []CarcassHole // At from the front edge (positive to the back), and above the line
+	length    length.Length // of the runner
+	uses      []stripUse
+}
+
+// stripUse is a face and the heights of its pencil lines above its bottom edge.
+type stripUse struct {
+	face  *CarcassFace
+	lines []length.Length
+}
+
+// runnerPages makes the templates of runner screws. Each row of screws that
+// recurs is one template, laid on a pencil line, so that a whole run of cabinets
+// needs only a few sheets.
+func runnerPages(p *plan.Plan, o Options, first int) []Page {
+	var pages []Page
+	for _, s := range strips(p, o) {
+		pages = append(pages, s.spread(o).pages(o, first+len(pages))...)
+	}
+	return pages
+}
+
+func strips(p *plan.Plan, o Options) []strip {
+	var all []strip
+	faces := CarcassFaces(p)
+	for i := range faces {
+		c := &faces[i]
+		c.keep(o)
+		for _, row := range c.rows() {
+			row.frontLeft = c.FrontLeft
+			j := slices.IndexFunc(all, func(s strip) bool { return s.key() == row.key() })
+			if j < 0 {
+				j = len(all)
+				all = append(all, row)
+				all[j].uses = nil
+			}
+			all[j].use(c, row.uses[0].lines[0])
+		}
+	}
+	return all
+}
+
+func (s *strip) use(c *CarcassFace, line length.Length) {
+	if n := len(s.uses); n > 0 && s.uses[n-1].face == c {
+		s.uses[n-1].lines = append(s.uses[n-1].lines, line)
+		return
+	}
+	s.uses = append(s.uses, stripUse{c, []length.Length{line}})
+}
+
+// rows gives a strip for each runner of a face.
+func (c *CarcassFace) rows() []strip {
+	var all []strip
+	var last *plan.Front
+	for _, h := range c.Holes {
+		if h.Front != last {
+			last = h.Front
+			all = append(all, strip{length: h.Front.Runner.Length, uses: []stripUse{{c, []length.Length{h.Up}}}})
+		}
+		s := &all[len(all)-1]
+		h.At = plane.Point{X: h.Back, Y: h.Up - s.uses[0].lines[0]}
+		s.holes = append(s.holes, h)
+	}
+	return all
+}
+
+func (s strip) key() string {
+	var b strings.Builder
+	fmt.Fprintln(&b, s.frontLeft)
+	for _, h := range s.holes {
+		fmt.Fprintln(&b, int64(h.At.X), int64(h.At.Y), int64(h.Diameter), int64(h.Depth))
+	}
+	return b.String()
+}
+
+// spread shows the strip with its front edge at x = 0 and its line at y = 0; to
+// the left of 0 where the front edge is at the right.
+func (s strip) spread(o Options) spread {
+	hand := length.Length(1)
+	if !s.frontLeft {
+		hand = -1
+	}
+	var bores []bore
+	far := length.Length(0)
+	for i, h := range s.holes {
+		bores = append(bores, bore{
+			at: plane.Point{X: hand * h.At.X, Y: h.At.Y}, diameter: h.Diameter, depth: h.Depth,
+			subject: drawing.Subject{Kind: drawing.RunnerThing, Place: h.Front.Place, Index: i},
+		})
+		far = max(far, h.At.X)
+	}
+	far += mm(16)
+	region := plane.R(-beyond, -mm(16), far, mm(24))
+	if hand < 0 {
+		region = plane.R(-far, -mm(16), beyond, mm(24))
+	}
+	for _, b := range bores {
+		region = region.Union(b.whole())
+	}
+	panel := &drawing.Drawing{Title: message.New("Screws of a runner %v long", s.length)}
+	register := drawing.Tag{Meaning: drawing.Register}
+	panel.Add(
+		&drawing.Line{Tag: register, From: plane.Point{Y: region.Min.Y}, To: plane.Point{Y: region.Max.Y}},
+		&drawing.Line{Tag: register, From: plane.Point{}, To: plane.Point{X: hand * far}},
+	)
+	for _, b := range bores {
+		panel.Add(b.marks()...)
+	}
+	return spread{
+		kind:   RunnerTemplates,
+		title:  message.New("Runner screws, %v", s.names(o)),
+		what:   message.New("Runner template 1:1, INSIDE FACE of carcass sides, runner %v long", s.length),
+		job:    message.New("Draw pencil lines above the bottom edge at: %v. Lay the level line on each.", s.heights(o)),
+		lies:   s.lies(),
+		panel:  panel,
+		region: region,
+		bores:  bores,
+		blind:  plane.Rect{}, // only lines to lay on: nothing is an outline
+		datum:  -int(hand),
+		place: func(b bore) message.Message {
+			if b.at.Y == 0 {
+				return message.New("%v from the front edge, on the line", b.at.X.Abs())
+			}
+			return message.New("%v from the front edge, %v above the line", b.at.X.Abs(), b.at.Y)
+		},
+		leftName: frontEdge(s.frontLeft),
+		onLine:   true,
+	}
+}
+
+func frontEdge(left bool) message.Message {
+	if left {
+		return message.New("← FRONT edge: fold here")
+	}
+	return message.New("FRONT edge: fold here →")
+}
+
+func (s strip) lies() message.Message {
+	if s.frontLeft {
+		return message.New("The inside face lies up, the bottom edge towards you: the front edge is at the LEFT.")
+	}
+	return message.New("The inside face lies up, the bottom edge towards you: the front edge is at the RIGHT.")
+}
+
+func (s strip) names(o Options) string {
+	var all []string
+	for _, u := range s.uses {
+		all = append(all, o.Say.Say(u.face.Name))
+	}
+	return strings.Join(all, "; ")
+}
+
+// heights says for each face where its pencil lines are.
+func (s strip) heights(o Options) string {
+	var all []string
+	for _, u := range s.uses {
+		var lines []string
+		for _, l := range u.lines {
+			lines = append(lines, o.Say.Length(l))
+		}
+		all = append(all, o.Say.Say(u.face.Name)+" "+strings.Join(lines, ", "))
+	}
+	return strings.Join(all, "; ")
+}
