@@ -27,7 +27,9 @@ func findPartitionScrews(s *search) {
 	side := s.plan.Project.Boards.Carcass.Thickness
 	for i := range s.plan.Cabinets {
 		c := &s.plan.Cabinets[i]
+		inBay := make([][]sideScrew, len(c.Bays))
 		for j := range c.Bays {
+			inBay[j] = s.screws(c, j)
 			thin := side
 			if j < len(c.Partitions) {
 				thin = min(thin, c.Partitions[j].Width())
@@ -35,10 +37,10 @@ func findPartitionScrews(s *search) {
 			if j > 0 {
 				thin = min(thin, c.Partitions[j-1].Width())
 			}
-			s.through(c, j, thin)
+			s.through(inBay[j], thin)
 		}
 		for j := range c.Partitions {
-			s.meet(s.screws(c, j), s.screws(c, j+1), c.Partitions[j].Width())
+			s.meet(inBay[j], inBay[j+1], c.Partitions[j].Width())
 		}
 	}
 }
@@ -46,8 +48,8 @@ func findPartitionScrews(s *search) {
 // screws are those of a bay's runners, by height. The plan's holes are enough:
 // both sides of a bay are drilled alike.
 func (s *search) screws(c *plan.Cabinet, j int) []sideScrew {
-	var all []sideScrew
 	b := &c.Bays[j]
+	all := make([]sideScrew, 0, 4*b.Count)
 	for k := b.First; k < b.First+b.Count; k++ {
 		f := &s.plan.Fronts[k]
 		if !f.Fitted || f.Opening != b.Opening {
@@ -66,9 +68,9 @@ func (s *search) screws(c *plan.Cabinet, j int) []sideScrew {
 }
 
 // through reports the first screw of a bay that is longer than its board.
-func (s *search) through(c *plan.Cabinet, j int, board length.Length) {
+func (s *search) through(screws []sideScrew, board length.Length) {
 	var last *plan.Front
-	for _, sc := range s.screws(c, j) {
+	for _, sc := range screws {
 		if sc.reach < board || sc.front == last {
 			continue
 		}

@@ -18,6 +18,7 @@ func (m *maker) drill(f *Front) {
 	}
 	c := &f.Sheet.Connector
 	f.EdgeDistance = Edges{Left: c.Inset + f.Overlay.Left, Right: c.Inset + f.Overlay.Right}
+	f.Holes = make([]Hole, 0, 2*(len(f.Height.Holes)+len(f.Height.RailHoles)+len(f.Height.More))+len(f.Sheet.Stabiliser.Holes))
 	both := func(kind HoleKind, up length.Length) {
 		f.addHole(Hole{Side: Left, Kind: kind, AboveRunner: up, Diameter: c.Diameter, Depth: c.Depth}, c.Inset)
 		f.addHole(Hole{Side: Right, Kind: kind, AboveRunner: up, Diameter: c.Diameter, Depth: c.Depth}, c.Inset)

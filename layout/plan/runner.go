@@ -88,6 +88,7 @@ func (m *maker) placeScrews(f *Front) {
 	if f.Inset {
 		push = f.Thickness
 	}
+	f.Runner.Screws = make([]SideHole, 0, len(f.Runner.source.Screws))
 	for _, s := range f.Runner.source.Screws {
 		f.Runner.Screws = append(f.Runner.Screws, SideHole{s.Back + push, f.Runner.Lower + s.Up, s.Diameter, s.Depth})
 	}
