@@ -109,6 +109,9 @@ func (c *Screen) MouseUp(e *desktop.MouseEvent) {
 	}
 	c.hand = c.hand.Release(c, p)
 	c.pointer = e.Position
+	if c.fitting {
+		c.repaint()
+	}
 }
 
 // menu selects what lies under the pointer and opens the menu for it.

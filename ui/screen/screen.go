@@ -188,8 +188,8 @@ func (c *Screen) repaint() {
 	if c.Size().Width < 10 || c.Size().Height < 10 {
 		return
 	}
-	if c.fitting {
-		c.view = fitted(c.shown().Bounds(), c.margins(), c.Size())
+	if c.fitting && !c.pressed { // under the hand the picture stays still
+		c.view = fitted(c.session.Result().Plan.Extent, c.margins(), c.Size())
 	}
 	p := c.painter()
 	p.paint(c.shown())

@@ -22,7 +22,7 @@ func (s *Session) Judge(e edit.Edit) error {
 	if before == nil || after == nil || after.Over <= 0 || after.Over <= before.Over {
 		return nil
 	}
-	if most := h.Height - after.Over - reserve(next, h.At); most > 0 {
+	if most := room(next, h.At, before.Stack.Height()); most > 0 {
 		return message.New("%v is too high for this stack: at most %v is possible beside the other fronts.", h.Height, most)
 	}
 	return message.New("%v is too high for this stack, which has no room left. Lower another front first.", h.Height)
@@ -31,13 +31,20 @@ func (s *Session) Judge(e edit.Edit) error {
 // least is what a computed front should keep when another grows.
 const least = 10 * length.Millimetre
 
-// reserve is what the computed fronts of a stack need at least.
-func reserve(p *model.Project, at model.Place) length.Length {
-	var sum length.Length
+// room is the greatest height that a front can have in a stack beside the fixed
+// ones, their gaps, and what the computed ones need at least.
+func room(p *model.Project, at model.Place, stack length.Length) length.Length {
+	gap := p.RevealsOf(p.CabinetAt(at)).Gap
 	for i, f := range p.BayAt(at).Fronts {
-		if i != at.Front && f.Height <= 0 {
-			sum += max(f.Least, least)
+		switch {
+		case i == at.Front:
+			continue
+		case f.Height > 0:
+			stack -= f.Height
+		default:
+			stack -= max(f.Least, least)
 		}
+		stack -= gap
 	}
-	return sum
+	return stack
 }

@@ -1,0 +1,324 @@
+package screen_test
+
+import (
+	"math"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/test"
+	"pgregory.net/rapid"
+
+	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/replay"
+	"frontlay/ui/screen"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// desk is a screen of the demo in a test window, with a pointer over it.
+type desk struct {
+	*screen.Screen
+	session *session.Session
+	pointer *replay.Pointer
+	told    []string
+	held    fyne.KeyModifier
+}
+
+func demo(t testing.TB) *model.Project {
+	t.Helper()
+	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(s string) (string, []byte, error) {
+		data, _ := assets.Sheet(s)
+		return s, data, nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return f.Project
+}
+
+func newDesk(t testing.TB, p *model.Project) *desk {
+	t.Helper()
+	test.NewTempApp(t)
+	d := &desk{session: session.New(p, layout.Solve)}
+	d.Screen = screen.New(d.session, func() message.Language { return message.Language{Unit: d.session.Project().Unit} })
+	d.OnTell = func(m message.Message) { d.told = append(d.told, m.String()) }
+	d.Held = func() fyne.KeyModifier { return d.held }
+	w := test.NewTempWindow(t, d.Screen)
+	w.Resize(fyne.NewSize(1000, 640))
+	d.pointer = &replay.Pointer{To: d.Screen}
+	return d
+}
+
+func (d *desk) centre(t testing.TB, name string) fyne.Position {
+	t.Helper()
+	p, ok := d.Places()[name]
+	if !ok {
+		t.Fatalf("%q is not on the screen", name)
+	}
+	return fyne.NewPos(p.X+p.Width/2, p.Y+p.Height/2)
+}
+
+func (d *desk) face(number int) plane.Rect { return d.session.Result().Plan.Fronts[number-1].Face }
+
+func (d *desk) steps() int { _, n := d.session.Steps(); return n }
+
+func TestTheWholeRunIsOnTheScreen(t *testing.T) {
+	d := newDesk(t, demo(t))
+	for name, p := range d.Places() {
+		if p.X < 0 || p.Y < 0 || p.X+p.Width > 1000 || p.Y+p.Height > 640 {
+			t.Errorf("%s is at %+v", name, p)
+		}
+	}
+}
+
+func TestADraggedDivisionSnapsToMillimetres(t *testing.T) {
+	d := newDesk(t, demo(t))
+	from := d.centre(t, "division above 1")
+	sum := d.face(1).Height() + d.face(2).Height()
+	d.pointer.Drag(from, from.AddXY(30, -37), 6)
+	h := d.face(1).Height()
+	if h%length.Millimetre != 0 || h <= 320*length.Millimetre {
+		t.Errorf("the lower front is %v", h)
+	}
+	if d.face(1).Height()+d.face(2).Height() != sum {
+		t.Error("the sum changed")
+	}
+	if d.steps() != 1 {
+		t.Errorf("a drag made %d steps", d.steps())
+	}
+}
+
+// The line follows the pointer at every move: it never lies further from it
+// than half a step (and what a pixel is), also where fronts below are computed.
+func TestTheLineIsWhereThePointerIs(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		p := demo(t)
+		p.Cabinets = p.Cabinets[:1]
+		b := &p.Cabinets[0].Bays[0]
+		b.Fronts = nil
+		n := rapid.IntRange(2, 6).Draw(r, "fronts")
+		for i := range n {
+			f := model.Front{Share: 1 + float64(rapid.IntRange(0, 5).Draw(r, "share"))/3}
+			if i > 0 && rapid.Bool().Draw(r, "fixed") {
+				f = model.Front{Height: length.MM(rapid.Int64Range(70, 110).Draw(r, "height"))}
+			}
+			b.Fronts = append(b.Fronts, f)
+		}
+		d := newDesk(t, p)
+		k := rapid.IntRange(1, n-1).Draw(r, "division")
+		at := d.Places()["division above "+string(rune('0'+k))]
+		from := fyne.NewPos(at.X+at.Width/2, at.Y+at.Height/2)
+		d.held = fyne.KeyModifierShift
+		d.pointer.Move(from)
+		d.pointer.Press(desktop.MouseButtonPrimary)
+		line := d.face(k).Max.Y
+		scale := d.face(1).Height().MM() / float64(d.Places()["front 1"].Height) // mm a screen unit
+		for _, dy := range []float32{-3, -8, -15, 4, 11} {
+			d.pointer.Move(from.AddXY(0, dy))
+			want := line.MM() - float64(dy)*scale
+			got := d.session.Result().Plan.Fronts[k-1].Face.Max.Y.MM()
+			if math.Abs(got-want) > 0.06 {
+				r.Fatalf("the line is at %.3f mm, the pointer at %.3f mm", got, want)
+			}
+		}
+		d.pointer.Release()
+	})
+}
+
+func TestShiftFreesADivision(t *testing.T) {
+	d := newDesk(t, demo(t))
+	d.held = fyne.KeyModifierShift
+	from := d.centre(t, "division above 1")
+	d.pointer.Drag(from, from.AddXY(0, -12), 3)
+	if h := d.face(1).Height(); h%length.Millimetre == 0 || h%(100*length.Micrometre) != 0 {
+		t.Errorf("a freed division is %v, want tenths", h)
+	}
+}
+
+func TestADivisionSnapsToTheNeighboursLine(t *testing.T) {
+	d := newDesk(t, demo(t))
+	// The division above front 5 is drawn near the one above front 2.
+	from := d.centre(t, "division above 5")
+	to := d.centre(t, "division above 2").Y + 3
+	d.pointer.Drag(from, fyne.NewPos(from.X, to), 8)
+	if a, b := d.face(5).Max.Y, d.face(2).Max.Y; a != b {
+		t.Errorf("the line is at %v, the neighbour's at %v", a, b)
+	}
+}
+
+func TestEscapeGivesADraggedDivisionBack(t *testing.T) {
+	d := newDesk(t, demo(t))
+	before := d.face(1)
+	from := d.centre(t, "division above 1")
+	d.pointer.Move(from)
+	d.pointer.Press(desktop.MouseButtonPrimary)
+	d.pointer.Move(from.AddXY(0, -40))
+	if d.face(1) == before {
+		t.Fatal("the drag shows nothing")
+	}
+	d.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	d.pointer.Move(from.AddXY(0, -60))
+	d.pointer.Release()
+	if d.face(1) != before || d.steps() != 0 {
+		t.Errorf("the front is %v after %d steps", d.face(1), d.steps())
+	}
+}
+
+func TestClicksSelect(t *testing.T) {
+	d := newDesk(t, demo(t))
+	d.pointer.Click(d.centre(t, "front 4"))
+	if at := d.session.SelectedFronts(); len(at) != 1 || d.session.Result().Plan.Fronts[3].Place != at[0] {
+		t.Fatalf("selected %v", at)
+	}
+	d.pointer.Held = fyne.KeyModifierShortcutDefault
+	d.pointer.Click(d.centre(t, "front 10"))
+	if n := len(d.session.SelectedFronts()); n != 2 {
+		t.Fatalf("%d fronts are selected", n)
+	}
+	d.pointer.Held = 0
+	d.pointer.Click(fyne.NewPos(5, 5))
+	if len(d.session.Selection()) != 0 {
+		t.Fatal("a click beside the run does not clear the selection")
+	}
+}
+
+func TestTypingASize(t *testing.T) {
+	d := newDesk(t, demo(t))
+	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
+	field := func() fyne.Focusable { return canvas.Focused() }
+	d.pointer.Click(d.centre(t, "height of 2"))
+	type enterer interface{ SetText(string) }
+	field().(enterer).SetText("250+8.5")
+	field().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if h := d.face(2).Height(); h != 258500*length.Micrometre {
+		t.Fatalf("the front is %v", h)
+	}
+	if field() != fyne.Focusable(d.Screen) {
+		t.Error("the drawing does not get the focus back")
+	}
+
+	d.pointer.Click(d.centre(t, "height of 2"))
+	field().(enterer).SetText("9000")
+	field().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if h := d.face(2).Height(); h != 258500*length.Micrometre {
+		t.Fatalf("a height that can't be was taken: %v", h)
+	}
+	if len(d.told) == 0 {
+		t.Error("nothing tells why")
+	}
+	field().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if d.steps() != 1 {
+		t.Errorf("%d steps", d.steps())
+	}
+
+	// Tab takes what is typed and goes on to the next dimension.
+	d.pointer.Click(d.centre(t, "height of 1"))
+	field().(enterer).SetText("300")
+	field().TypedKey(&fyne.KeyEvent{Name: fyne.KeyTab})
+	field().(enterer).SetText("200")
+	field().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if a, b := d.face(1).Height(), d.face(2).Height(); a != length.MM(300) || b != length.MM(200) {
+		t.Errorf("the fronts are %v and %v", a, b)
+	}
+}
+
+func TestKeysMoveTheSelectionAndDivisions(t *testing.T) {
+	d := newDesk(t, demo(t))
+	key := func(names ...fyne.KeyName) {
+		for _, n := range names {
+			d.TypedKey(&fyne.KeyEvent{Name: n})
+		}
+	}
+	key(fyne.KeyUp, fyne.KeyUp)
+	if !d.session.IsSelected(session.Front(model.Place{Front: 1})) {
+		t.Fatalf("selected %v", d.session.Selection())
+	}
+	key(fyne.KeyPageDown)
+	if sel := d.session.Selection(); len(sel) != 1 || sel[0].Kind != drawing.DivisionThing || sel[0].Place.Front != 0 {
+		t.Fatalf("selected %v", sel)
+	}
+	key(fyne.KeyUp, fyne.KeyUp)
+	d.held = fyne.KeyModifierShift
+	key(fyne.KeyDown)
+	if h := d.face(1).Height(); h != length.MM(320+2-10) {
+		t.Errorf("the lower front is %v", h)
+	}
+	d.held = 0
+	key(fyne.KeyPageUp, fyne.KeyRight)
+	if at := d.session.Here(); at.Cabinet != 1 {
+		t.Errorf("the key to the right leads to %v", at)
+	}
+	key(fyne.KeyEscape)
+	if len(d.session.Selection()) != 0 {
+		t.Error("Esc does not clear the selection")
+	}
+}
+
+func TestDrawingTools(t *testing.T) {
+	d := newDesk(t, demo(t))
+	d.Take(tool.DrawDivision{})
+	n := len(d.session.Result().Plan.Fronts)
+	whole := d.face(1)
+	d.pointer.Click(d.centre(t, "front 1"))
+	if len(d.session.Result().Plan.Fronts) != n+1 {
+		t.Fatalf("no division was drawn: %v", d.told)
+	}
+	gap := d.session.Project().Reveals.Gap
+	if d.face(1).Height()+gap+d.face(2).Height() != whole.Height() {
+		t.Errorf("%v and %v with %v between do not fill %v", d.face(1).Height(), d.face(2).Height(), gap, whole.Height())
+	}
+	d.Take(tool.DrawPartition{})
+	d.pointer.Click(d.centre(t, "front 1"))
+	if bays := len(d.session.Project().Cabinets[0].Bays); bays != 2 {
+		t.Fatalf("%d bays: %v", bays, d.told)
+	}
+	d.Take(tool.DrawCabinet{})
+	d.Zoom(0.6)
+	cabs := len(d.session.Project().Cabinets)
+	last := d.Places()["cabinet "+string(rune('0'+cabs))]
+	d.pointer.Click(fyne.NewPos(last.X+last.Width+80, last.Y+2))
+	if len(d.session.Project().Cabinets) != cabs+1 {
+		t.Fatalf("no cabinet was drawn: %v", d.told)
+	}
+	p := d.session.Project()
+	if p.Cabinets[cabs].Height != p.Cabinets[cabs-1].Height {
+		t.Errorf("the new cabinet is %v high beside one of %v", p.Cabinets[cabs].Height, p.Cabinets[cabs-1].Height)
+	}
+	for d.steps() > 0 {
+		d.session.Undo()
+	}
+	if got := len(d.session.Result().Plan.Fronts); got != n {
+		t.Errorf("undo leads to %d fronts, not %d", got, n)
+	}
+}
+
+func TestReorderingByDragging(t *testing.T) {
+	d := newDesk(t, demo(t))
+	d.pointer.Click(d.centre(t, "front 1"))
+	d.pointer.Drag(d.centre(t, "front 1"), d.centre(t, "front 3").AddXY(0, -4), 8)
+	if name := d.session.Project().FrontAt(model.Place{Front: 2}).Name; name != "Buckets" {
+		t.Errorf("on top is %q", name)
+	}
+	if d.steps() != 1 {
+		t.Errorf("%d steps", d.steps())
+	}
+}
+
+func TestZoomKeepsWhatIsUnderThePointer(t *testing.T) {
+	d := newDesk(t, demo(t))
+	at := d.centre(t, "front 8")
+	for _, dy := range []float32{25, 25, 25, -25, 250, -3} {
+		d.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: at}, Scrolled: fyne.NewDelta(0, dy)})
+		if now := d.centre(t, "front 8"); math.Abs(float64(now.X-at.X)) > 0.5 || math.Abs(float64(now.Y-at.Y)) > 0.5 {
+			t.Fatalf("the front went from %v to %v", at, now)
+		}
+	}
+}

@@ -1,0 +1,165 @@
+package session_test
+
+import (
+	"reflect"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"frontlay/layout"
+	"frontlay/layout/drawing"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/ui/session"
+)
+
+func mm(v int64) length.Length { return length.MM(v) }
+
+func bench() *model.Project {
+	return &model.Project{
+		Title:   "Glaze bench",
+		Boards:  model.Boards{Carcass: model.Board{Thickness: mm(18)}, Front: model.Board{Thickness: mm(22)}, Back: model.Board{Thickness: mm(8)}},
+		Reveals: model.Reveals{Top: mm(2), Gap: mm(3)},
+		Cabinets: []model.Cabinet{{Name: "Glazes", Width: mm(864), Height: mm(760), Depth: mm(560), Bays: []model.Bay{
+			{Fronts: []model.Front{{Name: "Buckets", Height: mm(320)}, {Name: "Jars", Share: 2}, {Name: "Brushes", Share: 1}}},
+		}}},
+	}
+}
+
+func TestAGestureIsOneStep(t *testing.T) {
+	s := session.New(bench(), layout.Solve)
+	s.Begin()
+	for h := int64(300); h < 340; h++ {
+		if err := s.Preview(edit.SetHeight{At: model.Place{}, Height: mm(h)}); err != nil {
+			t.Fatal(err)
+		}
+		if got := session.FrontOf(s.Result().Plan, model.Place{}).Face.Height(); got != mm(h) {
+			t.Fatalf("the preview shows %v, want %d mm", got, h)
+		}
+	}
+	if s.Committed().FrontAt(model.Place{}).Height != mm(320) {
+		t.Fatal("a preview is not a change yet")
+	}
+	s.Commit()
+	if labels, done := s.Steps(); len(labels) != 1 || done != 1 || labels[0].String() != "Front height 339 mm" {
+		t.Fatalf("steps %v", labels)
+	}
+	if !s.Unsaved() {
+		t.Fatal("the change is not saved")
+	}
+	s.Undo()
+	if !reflect.DeepEqual(s.Project(), bench()) || s.Unsaved() {
+		t.Fatal("undo does not lead back to the start")
+	}
+}
+
+func TestCancelGivesBackWhatWas(t *testing.T) {
+	s := session.New(bench(), layout.Solve)
+	s.Begin()
+	if err := s.Preview(edit.SetHeight{Height: mm(100)}); err != nil {
+		t.Fatal(err)
+	}
+	s.Cancel()
+	s.Commit()
+	if !reflect.DeepEqual(s.Project(), bench()) {
+		t.Fatal("a cancelled gesture left something behind")
+	}
+	if labels, _ := s.Steps(); len(labels) != 0 {
+		t.Fatalf("steps %v", labels)
+	}
+}
+
+func TestAnImpossiblePreviewKeepsTheOneBefore(t *testing.T) {
+	s := session.New(bench(), layout.Solve)
+	s.Begin()
+	if err := s.Preview(edit.SetHeight{Height: mm(200)}); err != nil {
+		t.Fatal(err)
+	}
+	if err := s.Preview(edit.SetHeight{Height: -1}); err == nil {
+		t.Fatal("a negative height was taken")
+	}
+	s.Commit()
+	if h := s.Project().FrontAt(model.Place{}).Height; h != mm(200) {
+		t.Fatalf("committed %v", h)
+	}
+}
+
+func TestUndoKeepsTheSelection(t *testing.T) {
+	s := session.New(bench(), layout.Solve)
+	jars := session.Front(model.Place{Front: 1})
+	s.Select(jars)
+	if err := s.Do(edit.RemoveFront{At: model.Place{Front: 2}}); err != nil {
+		t.Fatal(err)
+	}
+	if !s.IsSelected(jars) {
+		t.Fatal("the selection is lost by a change elsewhere")
+	}
+	s.Select()
+	s.Undo()
+	if !s.IsSelected(jars) {
+		t.Fatal("undo does not give the selection back")
+	}
+}
+
+func TestWhatIsGoneIsNotSelected(t *testing.T) {
+	s := session.New(bench(), layout.Solve)
+	s.Select(session.Front(model.Place{Front: 2}), drawing.Subject{Kind: drawing.DivisionThing, Place: model.Place{Front: 1}})
+	if err := s.Do(edit.RemoveFront{At: model.Place{Front: 2}}); err != nil {
+		t.Fatal(err)
+	}
+	if sel := s.Selection(); len(sel) != 0 {
+		t.Fatalf("selected: %v", sel)
+	}
+}
+
+func TestJudgeSaysTheGreatestHeight(t *testing.T) {
+	s := session.New(bench(), layout.Solve)
+	// 758 mm of stack, two gaps of 3 mm, and 10 mm for each of the two others
+	// leave 732 mm for the bottom front.
+	err := s.Judge(edit.SetHeight{Height: mm(900)})
+	const want = "900 mm is too high for this stack: at most 732 mm is possible beside the other fronts."
+	if err == nil || err.Error() != want {
+		t.Fatalf("got %v\nwant %s", err, want)
+	}
+	if err := s.Judge(edit.SetHeight{Height: mm(732)}); err != nil {
+		t.Fatal(err)
+	}
+}
+
+// Any row of changes, undone step by step, leads back to the start, and done
+// again to the end.
+func TestUndoLeadsBack(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		s := session.New(bench(), layout.Solve)
+		var states []*model.Project
+		for range rapid.IntRange(1, 20).Draw(t, "steps") {
+			at := model.Place{Front: rapid.IntRange(0, 4).Draw(t, "front")}
+			v := mm(rapid.Int64Range(5, 700).Draw(t, "mm"))
+			e := []edit.Edit{
+				edit.SetHeight{At: at, Height: v}, edit.SplitFront{At: at, Lower: v / 2, Upper: v / 2},
+				edit.RemoveFront{At: at, Freed: v}, edit.ReorderFront{At: at, To: 0}, edit.AddBay{At: at},
+			}[rapid.IntRange(0, 4).Draw(t, "edit")]
+			before := s.Project()
+			if s.Do(e) == nil {
+				states = append(states, before)
+			}
+		}
+		end := s.Project().Clone()
+		for i := len(states) - 1; i >= 0; i-- {
+			s.Undo()
+			if !reflect.DeepEqual(s.Project(), states[i]) {
+				t.Fatalf("after undo %d the project differs", len(states)-i)
+			}
+		}
+		if !reflect.DeepEqual(s.Project(), bench()) {
+			t.Fatal("the start is not what it was")
+		}
+		for range states {
+			s.Redo()
+		}
+		if !reflect.DeepEqual(s.Project(), end) {
+			t.Fatal("redo does not lead to the end")
+		}
+	})
+}
