@@ -26,6 +26,10 @@ const (
 	HandleTemplates Part = "handles"   // templates 1:1 of handle holes, on the face
 )
 
+// CalibrationPage is the kind of the page that measures a printer; it is not a
+// part of a job.
+const CalibrationPage Part = "calibration"
+
 // Parts lists every part in the order they are printed.
 func Parts() []Part {
 	return []Part{JigSettings, Elevation, Findings, CornerTemplates, WholeTemplates, RunnerTemplates, SideTemplates, HandleTemplates}

@@ -1,0 +1,103 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// CalibrationBars are the lengths of the two bars on the calibration page of a
+// paper: as long as the page allows, in whole centimetres. A roll's page is as
+// long as it is wide.
+func CalibrationBars(o Options) (across, up length.Length) {
+	o = o.calibrating()
+	area := printable(o.Paper.Width, o.Paper.Height, o)
+	across = (area.Width() - mm(16)).FloorTo(length.Centimetre)
+	up = (area.Height() - calibrationHead).FloorTo(length.Centimetre)
+	return across, up
+}
+
+// calibrationHead is what the words take above and below the upright bar.
+const calibrationHead = 58 * length.Millimetre
+
+// calibrating is the options of a page that measures the printer: nothing is
+// corrected.
+func (o Options) calibrating() Options {
+	o = o.with()
+	o.Correction = Correction{}
+	if o.Paper.Roll() {
+		o.Paper.Height = o.Paper.Width
+	}
+	return o
+}
+
+// Calibration is a page with long bars in both directions and a square whose
+// diagonals prove the right angle. What a rule says of the bars goes to
+// Measured.
+func Calibration(o Options) Document {
+	o = o.calibrating()
+	title := message.New("Printer calibration")
+	d := newDraft(CalibrationPage, title, o.Paper.Width, o.Paper.Height, o)
+	across, up := CalibrationBars(o)
+	width := d.area.Width()
+	y := d.paragraph(d.area.Min.X, d.area.Max.Y, width, lettering.Large, true, title) - mm(1)
+	for _, m := range []message.Message{
+		message.New("1. Print this page on %v at actual size (100 %%), not fitted to the page.", o.Paper.Name),
+		message.New("2. Measure both bars with a steel rule, from the middle of the end line to the middle of the other, to a quarter of a millimetre. A rule of wood or plastic may itself be off."),
+		message.New("3. Type both lengths in the program. It keeps the correction under the names of printer and paper."),
+		message.New("4. Measure both diagonals of the square: if they differ by more than 0.5 mm, the paper runs askew; mend that first."),
+	} {
+		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, m) - mm(1)
+	}
+	left, bottom := d.area.Min.X+mm(3), d.area.Min.Y+mm(8)
+	d.bar(left, bottom, across, false)
+	d.bar(left, bottom, up, true)
+	d.square(plane.R(left, bottom, left+across, bottom+up))
+	return Document{Title: title, Say: o.Say, Pages: numbered(d.finish(), o)}
+}
+
+func numbered(p Page, o Options) []Page {
+	pages := []Page{p}
+	number(pages, o)
+	return pages
+}
+
+// bar draws a bar with end lines, a tick every centimetre, and its length.
+func (d *draft) bar(left, bottom, size length.Length, upright bool) {
+	at := func(along, across length.Length) plane.Point {
+		if upright {
+			return plane.Point{X: left + across, Y: bottom + along}
+		}
+		return plane.Point{X: left + along, Y: bottom + across}
+	}
+	stroke := func(a, b plane.Point) { d.line(drawing.CheckBar, a.X, a.Y, b.X, b.Y) }
+	stroke(at(0, 0), at(size, 0))
+	for x := length.Length(0); x <= size; x += length.Centimetre {
+		tick := mm(2)
+		if x == 0 || x == size {
+			tick = mm(3)
+		}
+		stroke(at(x, -tick), at(x, tick))
+	}
+	blank := message.New("%v; my rule says: __________", size)
+	if upright {
+		d.text(plane.Point{X: left + mm(5), Y: bottom + size - mm(2)}, drawing.TopLeft, lettering.Small, true, d.say.Say(blank))
+		return
+	}
+	d.text(plane.Point{X: left + size - mm(2), Y: bottom + mm(4)}, drawing.BottomRight, lettering.Small, true, d.say.Say(blank))
+}
+
+// square draws a square with its diagonals in the middle of an area.
+func (d *draft) square(r plane.Rect) {
+	size := (min(r.Width(), r.Height()) - mm(40)).FloorTo(length.Centimetre)
+	size = min(size, mm(200))
+	c := r.Centre()
+	q := plane.R(c.X-size/2, c.Y-size/2, c.X+size/2, c.Y+size/2)
+	d.box(drawing.CheckBar, q)
+	d.line(drawing.HoleCross, q.Min.X, q.Min.Y, q.Max.X, q.Max.Y)
+	d.line(drawing.HoleCross, q.Min.X, q.Max.Y, q.Max.X, q.Min.Y)
+	d.text(plane.Point{X: c.X, Y: q.Max.Y + mm(2)}, drawing.BottomCentre, lettering.Small, false,
+		d.say.Say(message.New("square of %v: are both diagonals equal?", size)))
+}

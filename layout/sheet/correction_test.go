@@ -1,0 +1,92 @@
+package sheet
+
+import (
+	"math"
+	"strings"
+	"testing"
+
+	"frontlay/model/length"
+
+	"pgregory.net/rapid"
+)
+
+func TestMeasuredVerdicts(t *testing.T) {
+	hundredths := func(v int64) length.Length { return length.Length(v) * 10 * length.Micrometre }
+	for _, c := range []struct {
+		name       string
+		across, up length.Length // read from bars of 200 and 250 mm
+		want       Verdict
+		say        string
+	}{
+		{"true", hundredths(20000), hundredths(25000), True, "true to a thousandth"},
+		{"under a thousandth", hundredths(20015), hundredths(24980), True, "half a millimetre off"},
+		{"half a hundredth short", hundredths(19900), hundredths(25000), Apply, "1.005 across and 1 up"},
+		{"long both ways", hundredths(20200), hundredths(25100), Apply, "corrected"},
+		{"two and a half hundredths", hundredths(20500), hundredths(25000), Ask, "Measure again"},
+		{"beyond three hundredths", hundredths(20800), hundredths(25000), Refuse, "actual size"},
+		{"fitted to the page", hundredths(19180), hundredths(23975), Refuse, "viewer"}, // 0.959, as CUPS fits A4 on A4
+		{"fitted, little", hundredths(19600), hundredths(24500), Refuse, "viewer"},
+		{"no reading", 0, hundredths(25000), Refuse, "above zero"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			got, verdict, say := Measured("shop printer", "A4", mm(200), mm(250), c.across, c.up)
+			if verdict != c.want || !strings.Contains(say.String(), c.say) {
+				t.Fatalf("verdict %v, %q; want %v with %q", verdict, say, c.want, c.say)
+			}
+			if verdict == Apply {
+				for _, v := range []struct{ factor, read, nominal float64 }{{got.Across, c.across.MM(), 200}, {got.Up, c.up.MM(), 250}} {
+					if math.Abs(v.factor*v.read-v.nominal) > 0.25 {
+						t.Errorf("a bar read as %v comes to %v; want %v", v.read, v.factor*v.read, v.nominal)
+					}
+				}
+			}
+			if (verdict == True || verdict == Refuse) && !got.None() {
+				t.Errorf("a correction of %v for the verdict %v", got, verdict)
+			}
+		})
+	}
+}
+
+// Whatever the correction, what it moves stays inside the margins.
+func TestCorrectedPagesKeepTheirMargins(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		c := Correction{Across: rapid.Float64Range(0.97, 1.03).Draw(t, "across"), Up: rapid.Float64Range(0.97, 1.03).Draw(t, "up")}
+		o := Options{Paper: randomPaper(t), Correction: c, Parts: []Part{CornerTemplates, WholeTemplates}}.with()
+		for _, page := range Make(planOf(randomFront(t, 1)), nil, o).Pages {
+			for _, placed := range page.Placed {
+				for _, m := range placed.Drawing.Marks {
+					r := onPage(m, placed, o)
+					if r.Empty() && r.Width() < 0 {
+						continue // outside its clip
+					}
+					left := corrected(r.Min.X, page.Width, c.Across)
+					right := corrected(r.Max.X, page.Width, c.Across)
+					if left < o.Margins.Side.MM()-0.01 || right > (page.Width-o.Margins.Side).MM()+0.01 {
+						t.Fatalf("%T from %v to %v on a page %v wide", m, left, right, page.Width)
+					}
+				}
+			}
+		}
+	})
+}
+
+func corrected(v, size length.Length, factor float64) float64 {
+	return size.MM()/2 + (v.MM()-size.MM()/2)*factor
+}
+
+func TestCalibrationBarsFit(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		o := Options{Paper: randomPaper(t)}
+		across, up := CalibrationBars(o)
+		if across < mm(100) || up < mm(100) {
+			t.Fatalf("bars of %v and %v on %v", across, up, o.Paper.Name)
+		}
+		o = o.calibrating()
+		area := printable(o.Paper.Width, o.Paper.Height, o)
+		for _, m := range Calibration(o).Pages[0].Placed[0].Drawing.Marks {
+			if r := markOnPaper(m, 1, o.Say); r.Min.X < area.Min.X || r.Max.X > area.Max.X+1 || r.Max.Y > area.Max.Y+1 {
+				t.Fatalf("%T %+v reaches into the margin of %v", m, m, o.Paper.Name)
+			}
+		}
+	})
+}
