@@ -1,0 +1,334 @@
+package ui
+
+import (
+	"bytes"
+	"errors"
+	"os"
+	"path/filepath"
+	"reflect"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+
+	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/layout/drawing"
+	"frontlay/layout/sheet"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/look"
+	"frontlay/ui/session"
+)
+
+// disk opens and saves real files in a test's folder.
+type disk struct{ fail error }
+
+func sheets(s string) (string, []byte, error) {
+	data, _ := assets.Sheet(s)
+	return s, data, nil
+}
+
+func (d *disk) Demo() (*yamlfile.File, error) {
+	return yamlfile.Read(assets.DemoName, assets.Demo(), sheets)
+}
+
+func (d *disk) Open(path string) (*yamlfile.File, error) {
+	data, err := os.ReadFile(path)
+	if err != nil {
+		return nil, err
+	}
+	return yamlfile.Read(path, data, sheets)
+}
+
+func (d *disk) Save(path string, f *yamlfile.File, p *model.Project) error {
+	if d.fail != nil {
+		return d.fail
+	}
+	data, err := f.Write(p)
+	if err != nil {
+		return err
+	}
+	return os.WriteFile(path, data, 0o600)
+}
+
+type printed struct {
+	path string
+	o    sheet.Options
+}
+
+// newWindow opens a window on the demo.
+func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
+	t.Helper()
+	a := test.NewTempApp(t)
+	th := &look.Theme{Mode: look.LightMode}
+	a.Settings().SetTheme(th)
+	d, pages := &disk{}, &[]printed{}
+	w := open(a, th, Options{Files: d, Open: path, Date: "2026-01-01", Print: func(path string, p *model.Project, r layout.Result, o sheet.Options) error {
+		*pages = append(*pages, printed{path, o})
+		return nil
+	}})
+	w.win.Resize(fyne.NewSize(1240, 690))
+	t.Cleanup(w.win.Close)
+	return w, d, pages
+}
+
+func (w *window) face(n int) drawing.Subject { return session.Front(w.session.Result().Plan.Fronts[n-1].Place) }
+
+func TestTheDemoOpens(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	if got := w.win.Title(); got != "Glaze bench – frontlay" {
+		t.Errorf("the title is %q", got)
+	}
+	if n := len(w.session.Result().Findings); n != 0 {
+		t.Errorf("the demo has %d findings", n)
+	}
+}
+
+func TestAFileThatCantBeReadIsTold(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "broken.yaml")
+	if err := os.WriteFile(path, []byte("frontlay: 1\ntitel: x\n"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	w, _, _ := newWindow(t, path)
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Error("nothing tells that the file could not be read")
+	}
+	if w.path != "" {
+		t.Errorf("saving would overwrite %s", w.path)
+	}
+}
+
+func TestUndoHasANameAndTheTitleAMark(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(2))
+	w.do("lock")
+	if got := w.win.Title(); got != "* Glaze bench – frontlay" {
+		t.Errorf("the title is %q", got)
+	}
+	label := ""
+	for i, c := range w.commands {
+		if c.name == "undo" {
+			label = w.menus[i].Label
+		}
+	}
+	if label != "Undo: Lock height" {
+		t.Errorf("the menu says %q", label)
+	}
+	w.do("undo")
+	if w.session.Unsaved() {
+		t.Error("after undo the project is as it was opened")
+	}
+}
+
+func TestSaveAndReopen(t *testing.T) {
+	w, d, _ := newWindow(t, "")
+	path := filepath.Join(t.TempDir(), "bench.yaml")
+	w.apply(edit.SetTitle{Title: "Another bench"})
+	d.fail = errors.New("the disk is full")
+	w.saveTo(path, nil)
+	if !w.session.Unsaved() || w.path != "" {
+		t.Error("a failed save counts as one")
+	}
+	w.win.Canvas().Overlays().Remove(w.win.Canvas().Overlays().Top())
+	d.fail = nil
+	w.saveTo(path, nil)
+	if w.session.Unsaved() || w.win.Title() != "Another bench – frontlay" {
+		t.Errorf("after saving: unsaved %v, title %q", w.session.Unsaved(), w.win.Title())
+	}
+	want := w.session.Project()
+	w.openFile(path)
+	got := w.session.Project()
+	if !reflect.DeepEqual(got.Cabinets, want.Cabinets) || got.Title != want.Title {
+		t.Error("what was saved is not what is opened")
+	}
+	if r := w.recent(); len(r) != 1 || filepath.Base(r[0]) != "bench.yaml" {
+		t.Errorf("recent files %v", r)
+	}
+}
+
+func TestUnsavedWorkIsAskedAbout(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.apply(edit.SetTitle{Title: "Changed"})
+	w.do("new")
+	if w.session.Project().Title != "Changed" {
+		t.Fatal("unsaved work is gone without a question")
+	}
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Fatal("nothing asks")
+	}
+	w.win.Canvas().OnTypedKey()(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if w.session.Project().Title != "Changed" || w.win.Canvas().Overlays().Top() != nil {
+		t.Error("Esc does not go back to the work")
+	}
+}
+
+// A front made too low breaks the cover; the finding is listed, selects what it
+// speaks of, and its fix mends it.
+func TestBreakAndMend(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	at := w.face(2).Place
+	drop := -length.MM(60)
+	if !w.apply(edit.SetDrop{At: at, Drop: &drop}) {
+		t.Fatal(w.status.Text)
+	}
+	found := w.session.Result().Findings
+	if len(found) == 0 {
+		t.Fatal("an uncovered drawer bottom is not found")
+	}
+	w.do("nextfinding")
+	if sel := w.session.Selection(); len(sel) != 1 || sel[0].Place != at {
+		t.Errorf("selected %v", sel)
+	}
+	for range 5 {
+		if len(w.session.Result().Findings) == 0 {
+			break
+		}
+		w.do("nextfinding")
+		w.do("fix")
+	}
+	if rest := w.session.Result().Findings; len(rest) != 0 {
+		t.Errorf("still found: %v", rest[0].What)
+	}
+}
+
+func TestStackCommands(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	heights := func() (h []length.Length) {
+		for _, f := range w.session.Result().Plan.Fronts[:3] {
+			h = append(h, f.Face.Height())
+		}
+		return h
+	}
+	sum := func() (s length.Length) {
+		for _, v := range heights() {
+			s += v
+		}
+		return s
+	}
+	all := sum()
+	w.session.Select(w.face(1))
+	w.do("equal")
+	if h := heights(); h[0]-h[2] > 3*length.Millimetre || h[0] < h[2] {
+		t.Errorf("equal heights are %v", h)
+	}
+	w.do("graduate")
+	if h := heights(); !(h[0] > h[1] && h[1] > h[2]) {
+		t.Errorf("graduated heights are %v", h)
+	}
+	if sum() != all {
+		t.Errorf("the sum is %v, it was %v", sum(), all)
+	}
+	w.do("up")
+	if name := w.session.Project().FrontAt(model.Place{Front: 1}).Name; name != "Buckets" {
+		t.Errorf("the moved front is %q", name)
+	}
+	w.session.Select(w.face(5))
+	w.do("level")
+	f := w.session.Result().Plan.Fronts[4]
+	level := false
+	for _, g := range w.session.Result().Plan.Fronts[:3] {
+		level = level || g.Face.Max.Y == f.Face.Max.Y || g.Face.Min.Y == f.Face.Max.Y
+	}
+	if !level {
+		t.Errorf("the front ends at %v", f.Face.Max.Y)
+	}
+	w.session.Select(w.face(1))
+	w.do("copyrun")
+	for i, c := range w.session.Project().Cabinets {
+		for j, b := range c.Bays {
+			if len(b.Fronts) != 3 {
+				t.Errorf("bay %d of cabinet %d has %d fronts", j, i, len(b.Fronts))
+			}
+		}
+	}
+}
+
+func TestEveryCommandIsListedOnce(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	names, keys := map[string]bool{}, map[string]string{}
+	for i := range w.commands {
+		c := &w.commands[i]
+		if c.label == "" || c.do == nil || names[c.name] || !strings.Contains(strings.Join(menuNames, " "), c.menu) {
+			t.Errorf("command %q is not whole", c.name)
+		}
+		names[c.name] = true
+		if k := c.keyText(); k != "" {
+			if other := keys[k]; other != "" {
+				t.Errorf("%q and %q have the keys %s", c.name, other, k)
+			}
+			keys[k] = c.name
+		}
+	}
+}
+
+func TestTheInspectorChangesWhatIsSelected(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(1))
+	field := w.inspector.Fields()["Height"]
+	field.SetText("12 in")
+	if !field.Take() {
+		t.Fatal("the field does not take inches")
+	}
+	if h := w.session.Result().Plan.Fronts[0].Face.Height(); h != 12*length.Inch {
+		t.Errorf("the front is %v", h)
+	}
+	field.SetText("99999")
+	if field.Take() {
+		t.Error("an impossible height was taken")
+	}
+	field.TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if field.Text != "304.8" {
+		t.Errorf("the field says %q", field.Text)
+	}
+	field.SetText("")
+	if !field.Take() || w.session.Project().FrontAt(model.Place{}).Height != 0 {
+		t.Error("an emptied field does not give the front a share")
+	}
+	w.do("all")
+	w.inspector.Fields()["Least cover"].SetText("5")
+	w.do("fit") // a command takes what is typed
+	for i, f := range w.session.Project().Cabinets[0].Bays[0].Fronts {
+		if f.Cover != length.MM(5) {
+			t.Errorf("front %d asks for a cover of %v", i+1, f.Cover)
+		}
+	}
+}
+
+func TestUnitsSwitchAtAnyTime(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	before := w.session.Project().Cabinets
+	for _, u := range []string{"inch", "cm", "inchdecimal", "mm"} {
+		w.session.Select(w.face(1))
+		w.do(u)
+	}
+	if !reflect.DeepEqual(before, w.session.Project().Cabinets) {
+		t.Error("a unit changed a size")
+	}
+	w.do("inch")
+	w.session.Select()
+	if got := w.inspector.Fields()["Carcass"].Text; got != "≈ 45/64" {
+		t.Errorf("18 mm are %q in", got)
+	}
+}
+
+func TestPDF(t *testing.T) {
+	w, _, pages := newWindow(t, "")
+	w.writePDF(filepath.Join(t.TempDir(), "a.pdf"), sheet.Options{Parts: []sheet.Part{sheet.JigSettings}})
+	if len(*pages) != 1 || len((*pages)[0].o.Parts) != 1 {
+		t.Errorf("printed %v", *pages)
+	}
+}
+
+func TestPlacesAreWritten(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.options.Places = filepath.Join(t.TempDir(), "places.json")
+	(&places{w: w}).write()
+	data, err := os.ReadFile(w.options.Places)
+	if err != nil || !bytes.Contains(data, []byte(`"front 13"`)) {
+		t.Errorf("%v, %s", err, data)
+	}
+}
