@@ -1,0 +1,230 @@
+package disk
+
+import (
+	"sync"
+)
+
+// Desk is what documents need of the world around them.
+type Desk struct {
+	FS      FS
+	Limit   int64          // the largest document, in bytes
+	Journal JournalOptions // Owner is the window's; FS is Desk.FS where it is nil
+}
+
+// Document is one open file of one window, with its lock and its journal. Its
+// methods may be called from any goroutine.
+type Document struct {
+	desk    Desk
+	journal *Journal
+
+	mu    sync.Mutex
+	path  string // empty: it has no file yet
+	known Stamp
+	lock  *Lock // nil: none could be had, or none is needed
+}
+
+// NewDocument begins a document without a file.
+func NewDocument(desk Desk) *Document {
+	if desk.Journal.FS == nil {
+		desk.Journal.FS = desk.FS
+	}
+	return &Document{desk: desk, journal: NewJournal(desk.Journal)}
+}
+
+// Open locks and reads a file. Where the lock can't be had the error of the lock
+// comes with the data and the document all the same (*Held or *Error), so that
+// it can be looked at and saved elsewhere; without data and document, the file
+// can't be read.
+func Open(desk Desk, path string) (*Document, []byte, error) {
+	data, stamp, err := Read(desk.FS, path, desk.Limit)
+	if err != nil {
+		return nil, nil, err
+	}
+	d := NewDocument(desk)
+	d.path, d.known = path, stamp
+	d.lock, err = Acquire(desk.FS, path, desk.Journal.Owner)
+	if err == nil {
+		// A save that was killed may have left a file beside; not being able to
+		// remove it does no harm.
+		_ = Sweep(desk.FS, path)
+	}
+	return d, data, err
+}
+
+// Restore opens the document that unsaved work was left of, as that work began
+// from it: if the file has changed since, Save says so. The work is noted at
+// once in this window's journal, so that the leftover can be discarded. Its
+// error is that of the lock, as for Open.
+func Restore(desk Desk, l *Leftover) (*Document, error) {
+	d := NewDocument(desk)
+	d.path, d.known = l.Path, l.Base
+	d.Note(l.Title, func() ([]byte, error) { return l.Data, nil })
+	if err := d.Flush(); err != nil {
+		return d, err
+	}
+	if d.path == "" {
+		return d, nil
+	}
+	var err error
+	d.lock, err = Acquire(desk.FS, d.path, desk.Journal.Owner)
+	return d, err
+}
+
+// Path is where the document is saved; empty where it has no file yet.
+func (d *Document) Path() string {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.path
+}
+
+// Locked tells whether this window holds the file's lock.
+func (d *Document) Locked() bool {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.lock != nil && d.lock.Mine()
+}
+
+// Changed tells what another program made of the file since it was read or
+// saved here, nil where it is as it was. It is quick enough to be asked every
+// second.
+func (d *Document) Changed() *Changed {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.path == "" {
+		return nil
+	}
+	now, err := StampOf(d.desk.FS, d.path, d.known)
+	if err != nil || now.Same(d.known) {
+		return nil // a file that can't be read just now is told when it is saved
+	}
+	return &Changed{Path: d.path, Now: now}
+}
+
+// Note takes the newest unsaved state for the journal; see Journal.Note.
+func (d *Document) Note(title string, data func() ([]byte, error)) {
+	d.mu.Lock()
+	e := Entry{Path: d.path, Title: title, Base: d.known, Data: data}
+	d.mu.Unlock()
+	d.journal.Note(e)
+}
+
+// Save writes data to the document's file and clears the journal. The error is
+// *Changed where another program changed the file: ask the user, then call
+// Overwrite, Reread or SaveAs. It is *Held where another window has the lock:
+// ask, then call TakeLock or SaveAs.
+func (d *Document) Save(data []byte) (Saved, error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.save(data, d.known)
+}
+
+// Overwrite is Save where the user has chosen to keep this window's version
+// over the one that c told of. What has changed since then is *Changed again.
+func (d *Document) Overwrite(data []byte, c *Changed) (Saved, error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.save(data, c.Now)
+}
+
+func (d *Document) save(data []byte, known Stamp) (Saved, error) {
+	if err := d.ensureLock(); err != nil {
+		return Saved{}, err
+	}
+	saved, err := Save(d.desk.FS, d.path, data, known)
+	if err != nil {
+		return saved, err
+	}
+	d.known = saved.Stamp
+	return saved, d.journal.Clear()
+}
+
+// ensureLock takes the lock where this window has none, or lost it. Only
+// another owner stands in the way of saving; where locks can't be made at all,
+// the stamp still tells what others changed.
+func (d *Document) ensureLock() error {
+	if d.lock != nil && d.lock.Mine() {
+		return nil
+	}
+	lock, err := Acquire(d.desk.FS, d.path, d.desk.Journal.Owner)
+	if held, ok := err.(*Held); ok {
+		d.lock = nil
+		return held
+	}
+	d.lock = lock
+	return nil
+}
+
+// TakeLock takes the lock from whoever has it, after the user has said so.
+func (d *Document) TakeLock() error {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	lock, err := Steal(d.desk.FS, d.path, d.desk.Journal.Owner)
+	if err == nil {
+		d.lock = lock
+	}
+	return err
+}
+
+// SaveAs writes data to another file, which the document is from then on. A file
+// that is there already is replaced: ask before. The error is *Held where the
+// other file is open elsewhere; nothing is written then.
+func (d *Document) SaveAs(path string, data []byte) (Saved, error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	lock, err := Acquire(d.desk.FS, path, d.desk.Journal.Owner)
+	own := false
+	if h, held := err.(*Held); held {
+		if !h.Owner.same(d.desk.Journal.Owner) {
+			return Saved{}, err
+		}
+		lock, own = d.lock, true
+	}
+	now, err := StampOf(d.desk.FS, path, Stamp{})
+	if err == nil {
+		var saved Saved
+		if saved, err = Save(d.desk.FS, path, data, now); err == nil {
+			if d.lock != nil && !own {
+				_ = d.lock.Release() // a lock left behind is taken over later
+			}
+			d.path, d.known, d.lock = path, saved.Stamp, lock
+			return saved, d.journal.Clear()
+		}
+	}
+	if lock != nil && !own {
+		_ = lock.Release()
+	}
+	return Saved{}, err
+}
+
+// Reread reads the file anew, for a user who takes the other program's version.
+// The journal is cleared.
+func (d *Document) Reread() ([]byte, error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	data, stamp, err := Read(d.desk.FS, d.path, d.desk.Limit)
+	if err != nil {
+		return nil, err
+	}
+	d.known = stamp
+	return data, d.journal.Clear()
+}
+
+// Flush puts what was noted on the disk at once, for a program that is about to
+// end in an unforeseen way.
+func (d *Document) Flush() error { return d.journal.Flush() }
+
+// Close ends the document after its work was saved or let go: the journal is
+// cleared and the lock given back.
+func (d *Document) Close() error {
+	d.journal.Stop()
+	err := d.journal.Clear()
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.lock != nil {
+		if released := d.lock.Release(); err == nil {
+			err = released
+		}
+		d.lock = nil
+	}
+	return err
+}
