@@ -5,7 +5,8 @@ import (
 	"frontlay/model/message"
 )
 
-// Findings is the table of what the check found, in its order.
+// Findings is the table of what the check found, in its order; what the user
+// accepts comes last, with the reason.
 func Findings(findings []check.Finding, say Speaker) Table {
 	t := Table{
 		Name:  "findings",
@@ -18,10 +19,19 @@ func Findings(findings []check.Finding, say Speaker) Table {
 			{Head: say.Say(message.New("What to change")), Weight: 4.5},
 		},
 	}
+	var accepted []Row
 	for _, f := range findings {
-		t.Rows = append(t.Rows, Row{Cells: []string{
-			"□", say.Say(severity(f.Severity)), say.Say(f.Where), say.Say(f.What), say.Say(f.Change),
-		}})
+		cells := []string{"□", say.Say(severity(f.Severity)), say.Say(f.Where), say.Say(f.What), say.Say(f.Change)}
+		if f.Accepted == "" {
+			t.Rows = append(t.Rows, Row{Cells: cells})
+			continue
+		}
+		cells[0], cells[4] = "", say.Say(message.New("Accepted: %v", f.Accepted))
+		accepted = append(accepted, Row{Cells: cells})
+	}
+	if len(accepted) > 0 {
+		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{say.Say(message.New("Accepted by you"))}})
+		t.Rows = append(t.Rows, accepted...)
 	}
 	if len(findings) == 0 {
 		t.Notes = append(t.Notes, say.Say(message.New("The check found nothing to mend.")))

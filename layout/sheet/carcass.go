@@ -14,8 +14,8 @@ import (
 )
 
 // CarcassFace is one face of a carcass side or partition with the runner screws
-// in it, as it lies before you: inside face up, bottom edge towards you. Panel
-// is the board from its lower left corner at 0,0; FrontLeft tells that its front
+// in it, as it lies before you: inside face up, bottom edge towards you. Sides
+// and partitions end at the back board, which is laid on behind them. Panel is the board from its lower left corner at 0,0; FrontLeft tells that its front
 // edge is at the left (the left side of a cabinet, and every face that looks to
 // the right), else it is at the right.
 type CarcassFace struct {
@@ -84,10 +84,6 @@ type foundBoard struct {
 // boardAt finds the side or partition whose face is at x in a cabinet.
 func boardAt(p *plan.Plan, cabinet int, x length.Length, frontLeft bool) foundBoard {
 	c := &p.Cabinets[cabinet]
-	depth := c.Depth
-	if p.Project != nil && cabinet < len(p.Project.Cabinets) {
-		depth = max(depth, p.Project.Cabinets[cabinet].Depth)
-	}
 	b := foundBoard{CarcassFace: CarcassFace{Cabinet: cabinet, FrontLeft: frontLeft}}
 	for i, r := range c.Partitions {
 		if frontLeft && r.Max.X == x || !frontLeft && r.Min.X == x {
@@ -105,7 +101,7 @@ func boardAt(p *plan.Plan, cabinet int, x length.Length, frontLeft bool) foundBo
 		b.Name = message.New("%v, right side", c.Name)
 	}
 	b.bottom = c.Outline.Min.Y
-	b.Panel = plane.R(0, 0, depth, c.Outline.Height())
+	b.Panel = plane.R(0, 0, c.Depth, c.Outline.Height())
 	return b
 }
 

@@ -16,6 +16,10 @@ type Part string
 
 // The parts of a job's paper, in the order they are printed.
 const (
+	DrillList       Part = "drill"     // every hole, from the edges
+	CutList         Part = "cut"       // boards to cut
+	HardwareList    Part = "hardware"  // what to order
+	Cautions        Part = "cautions"  // before you cut, drill and hang
 	JigSettings     Part = "jig"       // jig settings, fewest resets first
 	Elevation       Part = "elevation" // the run to scale with dimensions
 	Findings        Part = "findings"  // what the check found

@@ -1,0 +1,174 @@
+package list
+
+import (
+	"math"
+	"strconv"
+
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// DefaultSpare is how much more of the small parts to order than is needed.
+const DefaultSpare = 0.1
+
+// hardwareRow is one thing to order. Small parts are lost, so spares are added.
+type hardwareRow struct {
+	what  message.Message
+	unit  message.Message
+	count int
+	small bool
+}
+
+// HardwareList is the table of what to order: runners by length, drawers by
+// height, connectors, rails, stabilisers, screws and handles, for each hardware
+// sheet. spare is the part added to small parts (0.1 for a tenth), rounded up.
+func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
+	head := func(m string) string { return say.Say(message.New(m)) }
+	t := Table{
+		Name:  "hardware",
+		Title: head("Hardware list"),
+		Intro: []string{
+			say.Say(message.New("Counted from the plan. To order: small parts with %v %% spare, rounded up. Compare with what the maker’s sets already hold before you order.", math.Round(spare*100))),
+		},
+		Columns: []Column{
+			{Head: "", Weight: 0.5},
+			{Head: head("What"), Weight: 6},
+			{Head: head("Unit"), Weight: 1.4},
+			{Head: head("Needed"), Weight: 1.3, Right: true},
+			{Head: head("To order"), Weight: 1.3, Right: true},
+		},
+	}
+	for _, s := range sheetsUsed(p) {
+		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{s.Name}})
+		for _, r := range countHardware(p, s) {
+			t.Rows = append(t.Rows, orderRow(r, spare, say))
+		}
+	}
+	if handles := countHandles(p); len(handles) > 0 {
+		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("Handles")}})
+		for _, r := range handles {
+			t.Rows = append(t.Rows, orderRow(r, spare, say))
+		}
+	}
+	if len(t.Rows) == 0 {
+		t.Notes = append(t.Notes, head("This project has no drawer with a hardware sheet."))
+	}
+	return t
+}
+
+func orderRow(r hardwareRow, spare float64, say Speaker) Row {
+	order := r.count
+	if r.small && spare > 0 {
+		// A hair less, so that a tenth of 20 is 2 and not, by a float's rounding, 3.
+		order = int(math.Ceil(float64(r.count)*(1+spare) - 1e-9))
+	}
+	return Row{Cells: []string{"□", say.Say(r.what), say.Say(r.unit), strconv.Itoa(r.count), strconv.Itoa(order)}}
+}
+
+// sheetsUsed are the hardware sheets of fitted drawers, in order of first use.
+func sheetsUsed(p *plan.Plan) []*model.HardwareSheet {
+	var all []*model.HardwareSheet
+	seen := map[*model.HardwareSheet]bool{}
+	for i := range p.Fronts {
+		if f := &p.Fronts[i]; f.Fitted && !seen[f.Sheet] {
+			seen[f.Sheet] = true
+			all = append(all, f.Sheet)
+		}
+	}
+	return all
+}
+
+func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
+	var rows []hardwareRow
+	add := func(n int, small bool, unit, what message.Message) {
+		for i := range rows {
+			if rows[i].what.String() == what.String() {
+				rows[i].count += n
+				return
+			}
+		}
+		if n > 0 {
+			rows = append(rows, hardwareRow{what, unit, n, small})
+		}
+	}
+	pair, piece, set := message.New("pairs"), message.New("pieces"), message.New("sets")
+	each := func(do func(f *plan.Front)) {
+		for i := range p.Fronts {
+			if f := &p.Fronts[i]; f.Fitted && f.Sheet == s {
+				do(f)
+			}
+		}
+	}
+	each(func(f *plan.Front) {
+		if f.Runner.Length > 0 {
+			what := message.New("runners, %v long", f.Runner.Length)
+			if f.Runner.Load > 0 {
+				what = message.New("runners, %v long, for %v kg", f.Runner.Length, f.Runner.Load)
+			}
+			add(1, false, pair, what)
+		}
+	})
+	each(func(f *plan.Front) {
+		add(1, false, set, message.New("drawers, height “%v”, for runners %v long", f.Height.Name, f.Runner.Length))
+	})
+	each(func(f *plan.Front) { add(1, false, pair, message.New("front connectors")) })
+	each(func(f *plan.Front) {
+		if f.Height.RailTop > 0 {
+			add(1, false, pair, message.New("rails or high sides, height “%v”, for runners %v long", f.Height.Name, f.Runner.Length))
+		}
+	})
+	each(func(f *plan.Front) {
+		if f.Stabilised {
+			add(1, false, piece, message.New("stabilisers, for an inside width of %v", f.Opening.Width()))
+		}
+	})
+	each(func(f *plan.Front) { addScrews(f, piece, add) })
+	return rows
+}
+
+// addScrews counts the fixings: one for each hole, by diameter.
+func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message.Message, message.Message)) {
+	for _, s := range f.Runner.Screws {
+		add(2, true, piece, message.New("screws for runners, hole Ø %v", s.Diameter))
+	}
+	for _, h := range f.Holes {
+		add(1, true, piece, message.New("fixings in fronts, hole Ø %v, %v deep", h.Diameter, h.Depth))
+	}
+}
+
+func countHandles(p *plan.Plan) []hardwareRow {
+	var rows []hardwareRow
+	screws := 0
+	for i := range p.Fronts {
+		f := &p.Fronts[i]
+		n := len(f.HandleHoles)
+		if n == 0 {
+			continue
+		}
+		screws += n
+		what := message.New("handles or knobs with one screw")
+		if n > 1 {
+			what = message.New("handles, screws %v apart", span(f.HandleHoles))
+		}
+		found := false
+		for j := range rows {
+			if rows[j].what.String() == what.String() {
+				rows[j].count++
+				found = true
+			}
+		}
+		if !found {
+			rows = append(rows, hardwareRow{what: what, unit: message.New("pieces"), count: 1})
+		}
+	}
+	if screws > 0 {
+		rows = append(rows, hardwareRow{message.New("handle screws"), message.New("pieces"), screws, true})
+	}
+	return rows
+}
+
+func span(holes []plan.Hole) length.Length {
+	return (holes[len(holes)-1].At.X - holes[0].At.X).Abs()
+}

@@ -1,0 +1,129 @@
+package list
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Piece is a board to cut. Width and Height are the finished size as it stands
+// in the cabinet: across (for a side or a drawer bottom, from front to back) and
+// up. CutWidth and CutHeight are less by the lipping where the board has one.
+type Piece struct {
+	What                message.Message // what it is
+	For                 message.Message // what it belongs to
+	Place               model.Place
+	Board               model.Board
+	Width, Height       length.Length
+	CutWidth, CutHeight length.Length
+	Count               int
+}
+
+// AreaM2 is the area to cut of all its pieces, in square metres.
+func (p *Piece) AreaM2() float64 {
+	return float64(p.Count) * length.AreaM2(p.CutWidth, p.CutHeight)
+}
+
+// WeightKg is the weight of all its finished pieces, in kg: size × thickness ×
+// density; 0 where the board has no density.
+func (p *Piece) WeightKg() float64 {
+	return float64(p.Count) * length.AreaM2(p.Width, p.Height) * p.Board.Thickness.MM() / 1000 * p.Board.Density
+}
+
+// Pieces lists every board of the job: fronts, drawer bottoms and backs, and the
+// carcasses. Carcasses are taken as follows: the sides run from bottom to top,
+// bottom and top stand between them, the back is laid on behind all, and a
+// plinth board runs the width of its cabinet. Worktops and the sides of wooden
+// drawers are not listed: their sizes are not in the project.
+func Pieces(p *plan.Plan) []Piece {
+	var all []Piece
+	for i := range p.Fronts {
+		all = appendFront(all, p, &p.Fronts[i])
+	}
+	for i := range p.Fronts {
+		all = appendDrawer(all, &p.Fronts[i])
+	}
+	for i := range p.Cabinets {
+		all = appendCarcass(all, p, i)
+	}
+	return all
+}
+
+func appendFront(all []Piece, p *plan.Plan, f *plan.Front) []Piece {
+	if f.Kind == model.OpenNiche {
+		return all
+	}
+	b := p.Project.Boards.Front
+	b.Thickness = f.Thickness
+	what := message.New("front")
+	if f.Kind == model.FixedPanel {
+		what = message.New("fixed panel")
+	}
+	return append(all, Piece{
+		What: what, For: message.New("%v %v", f.Number, f.Name), Place: f.Place, Board: b, Count: 1,
+		Width: f.Face.Width(), Height: f.Face.Height(),
+		CutWidth: f.Face.Width() - 2*b.Lipping, CutHeight: f.Face.Height() - 2*b.Lipping,
+	})
+}
+
+func appendDrawer(all []Piece, f *plan.Front) []Piece {
+	if !f.Fitted || f.Runner.Length <= 0 {
+		return all
+	}
+	owner := message.New("%v %v", f.Number, f.Name)
+	add := func(what message.Message, thickness length.Length, s plan.Size) {
+		if s.Width <= 0 || s.Length <= 0 || thickness <= 0 {
+			return
+		}
+		all = append(all, Piece{
+			What: what, For: owner, Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
+			Width: s.Width, Height: s.Length, CutWidth: s.Width, CutHeight: s.Length,
+		})
+	}
+	add(message.New("drawer bottom"), f.Sheet.Bottom.Thickness, f.Drawer.BottomCut)
+	add(message.New("drawer back"), f.Sheet.Back.Thickness, f.Drawer.BackCut)
+	return all
+}
+
+// appendCarcass adds the boards of one cabinet. Lippings of carcass boards are
+// glued to the front edge only, so they shorten the depth once.
+func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
+	c := &p.Cabinets[i]
+	board, t := p.Project.Boards.Carcass, p.Project.Boards.Carcass.Thickness
+	owner := message.New("%v", c.Name)
+	add := func(what message.Message, b model.Board, w, h length.Length, cutW, cutH length.Length, n int) {
+		if w > 0 && h > 0 && n > 0 {
+			all = append(all, Piece{what, owner, c.Place, b, w, h, cutW, cutH, n})
+		}
+	}
+	lipped := c.Depth - board.Lipping
+	inside := c.Outline.Width() - 2*t
+	add(message.New("side"), board, c.Depth, c.Outline.Height(), lipped, c.Outline.Height(), 2)
+	add(message.New("bottom, top"), board, inside, c.Depth, inside, lipped, 2)
+	for _, r := range c.Partitions {
+		thick := board
+		thick.Thickness = r.Width()
+		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), 1)
+	}
+	for k := range p.Fronts {
+		if f := &p.Fronts[k]; f.Kind == model.OpenNiche && f.Place.Cabinet == i && !f.Bottommost {
+			add(message.New("shelf under %v", f.Name), board, f.Opening.Width(), c.Depth, f.Opening.Width(), lipped, 1)
+		}
+	}
+	back := p.Project.Boards.Back
+	add(message.New("back"), back, c.Outline.Width(), c.Outline.Height(), c.Outline.Width(), c.Outline.Height(), 1)
+	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), 1)
+	for _, b := range c.Beside {
+		front := p.Project.Boards.Front
+		switch b.Kind {
+		case plan.EndPanelBoard:
+			front.Thickness = b.Rect.Width()
+			depth := c.Depth + back.Thickness
+			add(message.New("end panel"), front, depth, b.Rect.Height(), depth-front.Lipping, b.Rect.Height(), 1)
+		case plan.FillerBoard:
+			add(message.New("filler"), front, b.Rect.Width(), b.Rect.Height(), b.Rect.Width(), b.Rect.Height(), 1)
+		}
+	}
+	return all
+}
