@@ -8,6 +8,7 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/look"
+	"frontlay/ui/screen"
 )
 
 func (w *window) viewCommands() []command {
@@ -21,7 +22,16 @@ func (w *window) viewCommands() []command {
 	unit := func(u length.Unit) func() {
 		return func() { w.apply(edit.SetUnit{Unit: u}) }
 	}
+	picture := func(p screen.Picture) func() {
+		return func() {
+			w.screen.ShowPicture(p)
+			w.strip.update()
+		}
+	}
 	return []command{
+		{name: "elevation", menu: "View", label: "Elevation", key: fyne.KeyF2, mod: ctrl, do: picture(screen.Elevation)},
+		{name: "section", menu: "View", label: "Section through the bay", key: fyne.KeyF3, mod: ctrl, do: picture(screen.Section)},
+		{name: "rear", menu: "View", label: "Rear face of the front", key: fyne.KeyF4, mod: ctrl, do: picture(screen.RearFace)},
 		{name: "through", menu: "View", label: "See through the fronts", key: fyne.KeyR, mod: ctrl, do: func() {
 			w.screen.SetSeeThrough(!w.screen.SeeThrough())
 			w.strip.update()

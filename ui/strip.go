@@ -6,6 +6,7 @@ import (
 	fynelayout "fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/ui/screen"
 	"frontlay/ui/tool"
 )
 
@@ -28,7 +29,8 @@ func newStrip(w *window) *strip {
 		b("point", "Point"), b("drawdivision", "Division"), b("drawpartition", "Partition"), b("drawcabinet", "Cabinet"),
 		widget.NewSeparator(), b("undo", "Undo"), b("redo", "Redo"),
 		fynelayout.NewSpacer(),
-		b("through", "See through"), b("fit", "Whole run"),
+		b("elevation", "Elevation"), b("section", "Section"), b("rear", "Rear face"),
+		widget.NewSeparator(), b("through", "See through"), b("fit", "Whole run"),
 		widget.NewSeparator(), b("save", "Save"), b("print", "Templates…"),
 	))
 	return s
@@ -45,9 +47,10 @@ func (s *strip) update() {
 	case tool.DrawCabinet:
 		hand = "drawcabinet"
 	}
+	picture := [...]string{screen.Elevation: "elevation", screen.Section: "section", screen.RearFace: "rear"}[s.w.screen.Picture()]
 	for name, b := range s.buttons {
 		i := widget.MediumImportance
-		if name == hand || name == "through" && s.w.screen.SeeThrough() {
+		if name == hand || name == picture || name == "through" && s.w.screen.SeeThrough() {
 			i = widget.HighImportance
 		}
 		if b.Importance != i {

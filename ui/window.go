@@ -194,6 +194,9 @@ func (w *window) show(f *yamlfile.File, path string) {
 
 // take hands the tool to the screen.
 func (w *window) take(t tool.Tool, hint message.Message) {
+	if _, idle := t.(tool.Idle); !idle && w.screen.Picture() != screen.Elevation {
+		w.screen.ShowPicture(screen.Elevation)
+	}
 	w.screen.Take(t)
 	w.tell(hint)
 	w.strip.update()

@@ -31,13 +31,10 @@ func (p *Panel) showDetail() {
 	head := widget.NewLabel(text(message.New("%v: %v", word, f.Where)))
 	head.TextStyle.Bold = true
 	head.Wrapping = fyne.TextWrapWord
-	column := field.Column(head, paragraph(text(f.What), widget.MediumImportance))
-	if !f.Change.Empty() {
-		column.Add(paragraph(text(f.Change), widget.MediumImportance))
-	}
+	column := field.Column(head)
 	var buttons []fyne.CanvasObject
 	for i, e := range layout.Offered(p.session.Committed(), p.session.CommittedResult(), f) {
-		b := widget.NewButton(text(e.Label()), func() { p.do(e) })
+		b := widget.NewButton(text(message.New("Mend it: %v", e.Label())), func() { p.do(e) })
 		if i == 0 {
 			b.Importance = widget.HighImportance
 		}
@@ -45,6 +42,10 @@ func (p *Panel) showDetail() {
 	}
 	if len(buttons) > 0 {
 		column.Add(container.NewPadded(container.NewVBox(buttons...)))
+	}
+	column.Add(paragraph(text(f.What), widget.MediumImportance))
+	if !f.Change.Empty() {
+		column.Add(paragraph(text(f.Change), widget.MediumImportance))
 	}
 	p.addAccept(column, f)
 	p.detail.Objects = []fyne.CanvasObject{column}

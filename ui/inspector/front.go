@@ -184,7 +184,7 @@ func (f *form) workedOut(pf func() *plan.Front) {
 		r := pf().Face
 		return f.say().Figure(r.Width()) + " × " + l(r.Height())
 	})
-	f.figure("Overlay at the sides", func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) })
+	f.figure("Side overlay", func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) })
 	if !pf().Fitted {
 		if pf().Kind == model.DrawerFront {
 			f.note(f.text("No drawer of the hardware sheet fits here yet. The check tells why."))

@@ -74,6 +74,9 @@ func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
 		}
 	}
 	reach := drawing.Reach{Near: c.view.size(near - 1)}
+	if c.subject != Elevation {
+		return drawing.Subject{}
+	}
 	t, _ := c.shown().Hit(c.view.run(at), reach)
 	return t
 }
@@ -86,7 +89,12 @@ func (c *Screen) MouseDown(e *desktop.MouseEvent) {
 	case desktop.MouseButtonPrimary:
 		c.finishTyping()
 		c.pressed = true
-		c.hand = c.hand.Press(c, c.point(e.Position, e.Modifier))
+		p := c.point(e.Position, e.Modifier)
+		if c.subject != Elevation && p.Thing.Kind == drawing.Nothing {
+			c.hand = tool.NewPan(e.Position.X, e.Position.Y)
+			return
+		}
+		c.hand = c.hand.Press(c, p)
 	case desktop.MouseButtonTertiary:
 		c.pressed = true
 		c.hand = tool.NewPan(e.Position.X, e.Position.Y)

@@ -8,7 +8,6 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
-	"frontlay/layout/view"
 	"frontlay/model/message"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
@@ -32,6 +31,7 @@ type Screen struct {
 	session    *session.Session
 	say        func() message.Language
 	seeThrough bool
+	subject    Picture
 
 	hand     tool.Tool
 	feedback tool.Feedback
@@ -74,6 +74,9 @@ func (c *Screen) Watch(s *session.Session) {
 			c.drawing = nil
 			c.closeTyping()
 		}
+		if ch&session.Selected != 0 && c.subject != Elevation {
+			c.drawing = nil
+		}
 		c.repaint()
 	})
 	c.repaint()
@@ -95,8 +98,7 @@ func (c *Screen) SetSeeThrough(on bool) {
 // shown gives the drawing of the moment, made anew when the document changed.
 func (c *Screen) shown() *drawing.Drawing {
 	if c.drawing == nil {
-		r := c.session.Result()
-		c.drawing = view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings})
+		c.drawing = c.draw()
 	}
 	return c.drawing
 }
@@ -189,7 +191,7 @@ func (c *Screen) repaint() {
 		return
 	}
 	if c.fitting && !c.pressed { // under the hand the picture stays still
-		c.view = fitted(c.session.Result().Plan.Extent, c.margins(), c.Size())
+		c.view = fitted(c.extent(), c.margins(), c.Size())
 	}
 	p := c.painter()
 	p.paint(c.shown())

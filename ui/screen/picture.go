@@ -1,0 +1,68 @@
+package screen
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/layout/view"
+	"frontlay/model"
+	"frontlay/model/message"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// Picture is what the screen shows of the selection.
+type Picture uint8
+
+// The pictures. Only the elevation can be drawn in; in the others the hand
+// moves the picture, and figures can be typed.
+const (
+	Elevation Picture = iota
+	Section
+	RearFace
+)
+
+// Picture tells what the screen shows.
+func (c *Screen) Picture() Picture { return c.subject }
+
+// ShowPicture shows another picture of what is selected.
+func (c *Screen) ShowPicture(p Picture) {
+	c.finishTyping()
+	c.Take(tool.Idle{})
+	c.subject, c.drawing, c.fitting = p, nil, true
+	c.repaint()
+}
+
+// draw makes the drawing of the picture.
+func (c *Screen) draw() *drawing.Drawing {
+	r := c.session.Result()
+	at := c.session.Here()
+	at.Cabinet, at.Bay, at.Front = max(at.Cabinet, 0), max(at.Bay, 0), max(at.Front, 0)
+	switch c.subject {
+	case Section:
+		if session.BayOf(r.Plan, at) != nil {
+			return view.Section(r.Plan, at)
+		}
+	case RearFace:
+		if f := session.FrontOf(r.Plan, at); f != nil && f.Kind != model.OpenNiche {
+			return view.Rear(f)
+		}
+		return &drawing.Drawing{Title: message.New("Select a front: an open niche has no rear face.")}
+	}
+	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings})
+}
+
+// extent is what a fitted picture shows whole.
+func (c *Screen) extent() plane.Rect {
+	if c.subject == Elevation {
+		return c.session.Result().Plan.Extent
+	}
+	return c.shown().Bounds()
+}
+
+// title names the picture, where it is not the elevation.
+func (c *Screen) title() message.Message {
+	if c.subject == Elevation {
+		return message.Message{}
+	}
+	return c.shown().Title
+}
