@@ -5,6 +5,7 @@ import (
 	"os"
 	"path/filepath"
 	"testing"
+	"time"
 
 	"frontlay/assets"
 	"frontlay/layout"
@@ -33,6 +34,8 @@ func FuzzLoadAndSolve(f *testing.F) {
 		if len(data) > 20_000 {
 			return // more of the same only slows the search down
 		}
+		hang := time.AfterFunc(20*time.Second, func() { panic("hang: " + string(data)) })
+		defer hang.Stop()
 		file, err := yamlfile.Read("fuzz.yaml", data, func(source string) (string, []byte, error) {
 			if sheet, ok := assets.Sheet(source); ok {
 				return source, sheet, nil

@@ -93,8 +93,8 @@ func newSharing(parts []Part, open []int, by model.Division) *sharing {
 				factor = min(factor*by.Ratio, 1e100)
 			}
 		case model.DivideShares:
-			if sh := parts[open[k]].Share; sh > 0 && !math.IsInf(sh, 0) {
-				s.weight[k] = sh
+			if sh := parts[open[k]].Share; sh > 0 {
+				s.weight[k] = min(sh, 1e100) // so that no sum is infinite
 			}
 		}
 	}
@@ -107,7 +107,7 @@ func newSharing(parts []Part, open []int, by model.Division) *sharing {
 func (s *sharing) ideal(left, step float64) []float64 {
 	h := make([]float64, len(s.open))
 	frozen := make([]bool, len(s.open))
-	for {
+	for range len(h) + 1 { // each round but the last freezes a part
 		room, weight := left, 0.0
 		for k := range h {
 			if frozen[k] {
@@ -145,6 +145,7 @@ func (s *sharing) ideal(left, step float64) []float64 {
 			}
 		}
 	}
+	return h
 }
 
 // bounds of an open part: never below one rounding step, so that no front

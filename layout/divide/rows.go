@@ -20,8 +20,12 @@ type RowPart struct {
 	Greatest length.Length
 }
 
-// maxPlaces bounds the candidates for one bottom edge.
-const maxPlaces = 4000
+// maxPlaces bounds the candidates for one bottom edge, maxAll those of a stack,
+// so that no project can keep the engine busy for long.
+const (
+	maxPlaces = 4000
+	maxAll    = 100_000
+)
 
 // Rows chooses the bottom edges of a stack's fronts, bottom to top, so that as
 // few bound ones as possible are off the rows and, among those choices, the sum
@@ -31,18 +35,24 @@ const maxPlaces = 4000
 // made (a part of an optimal choice stands on a row, at its wanted place, or as
 // near to a neighbour that does as the heights' bounds allow). Of equal choices
 // the lower one is taken. False where the bounds leave no choice at all; then
-// nothing is to be moved. Exactness holds to 4,000 candidates an edge.
+// nothing is to be moved. Exactness holds
+// to 4,000 candidates an edge and 100,000 a stack, far beyond any cabinet.
 func Rows(low, high, gap, pitch length.Length, parts []RowPart) ([]length.Length, bool) {
 	if len(parts) == 0 || pitch <= 0 || high <= low {
 		return nil, false
 	}
-	r := &rowSearch{low, high, gap, pitch, parts}
+	r := newRowSearch(low, high, gap, pitch, parts)
 	return r.solve()
 }
 
 type rowSearch struct {
 	low, high, gap, pitch length.Length
 	parts                 []RowPart
+	most                  int // candidates for one edge
+}
+
+func newRowSearch(low, high, gap, pitch length.Length, parts []RowPart) *rowSearch {
+	return &rowSearch{low, high, gap, pitch, parts, min(maxPlaces, max(8, maxAll/len(parts)))}
 }
 
 // cost is ordered by off first, then by move.
@@ -177,7 +187,7 @@ func (r *rowSearch) places(strict bool) [][]length.Length {
 func (r *rowSearch) rowsOf(i int) []length.Length {
 	var ys []length.Length
 	first := r.parts[i].Phase - (r.parts[i].Phase - r.low).FloorTo(r.pitch)
-	for y := first; y <= r.high && len(ys) < maxPlaces; y += r.pitch {
+	for y := first; y <= r.high && len(ys) < r.most; y += r.pitch {
 		ys = append(ys, y)
 	}
 	return ys
@@ -232,7 +242,7 @@ func (r *rowSearch) ordered(ys []length.Length) []length.Length {
 	sort.Slice(ys, func(a, b int) bool { return ys[a] < ys[b] })
 	out := ys[:0]
 	for _, y := range ys {
-		if y < r.low || y > r.high || len(out) > 0 && out[len(out)-1] == y || len(out) >= maxPlaces {
+		if y < r.low || y > r.high || len(out) > 0 && out[len(out)-1] == y || len(out) >= r.most {
 			continue
 		}
 		out = append(out, y)

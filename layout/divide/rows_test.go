@@ -11,7 +11,7 @@ import (
 // bruteRows tries every choice of bottom edges on a grid of 1 mm. In the tests
 // all sizes are whole millimetres, so an optimal choice lies on the grid.
 func bruteRows(low, high, gap, pitch length.Length, parts []RowPart) (best cost, ok bool) {
-	r := &rowSearch{low, high, gap, pitch, parts}
+	r := newRowSearch(low, high, gap, pitch, parts)
 	var try func(i int, y length.Length, c cost)
 	try = func(i int, y length.Length, c cost) {
 		if ok && !c.less(best) {
@@ -78,7 +78,7 @@ func TestRowsAreOptimal(t *testing.T) {
 		if !ok {
 			return
 		}
-		r := &rowSearch{0, high, gap, pitch, parts}
+		r := newRowSearch(0, high, gap, pitch, parts)
 		for i := range got {
 			top := high
 			if i+1 < n {
