@@ -23,6 +23,10 @@ func render(doc sheet.Document, o Options) ([]byte, error) {
 	}
 	pdf := newPDF(doc, o)
 	for i := range doc.Pages {
+		// One for each page, in order, so that a page's number names its link.
+		pdf.SetLink(pdf.AddLink(), 0, i+1)
+	}
+	for i := range doc.Pages {
 		if o.Progress != nil {
 			if err := o.Progress(i, len(doc.Pages)); err != nil {
 				return nil, err
@@ -77,6 +81,7 @@ func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
 		w.placed(&p.Placed[j])
 	}
 	w.letters()
+	links(c, doc, i)
 	if c.err != nil {
 		return c.err
 	}
@@ -90,5 +95,19 @@ func bookmarks(c *canvas, doc *sheet.Document, page int) {
 			c.font(true, 10) // the library writes an outline in the font in use
 			c.pdf.Bookmark(writable(doc.Say.Say(b.Title)), b.Level, 0)
 		}
+	}
+}
+
+// links lets areas of a page lead to other pages. The links were made before
+// the first page, one for each page, numbered from 1.
+func links(c *canvas, doc *sheet.Document, page int) {
+	p := &doc.Pages[page]
+	for _, l := range p.Links {
+		if l.Page < 0 || l.Page >= len(doc.Pages) {
+			continue
+		}
+		lo := c.corrected(point{pt(l.Area.Min.X), pt(l.Area.Min.Y)})
+		hi := c.corrected(point{pt(l.Area.Max.X), pt(l.Area.Max.Y)})
+		c.pdf.Link(lo.x, c.height-hi.y, hi.x-lo.x, hi.y-lo.y, l.Page+1)
 	}
 }

@@ -46,6 +46,14 @@ type Page struct {
 	Title         message.Message
 	Placed        []Placed
 	Table         *list.Table
+	Links         []Link
+}
+
+// Link is an area of a page that leads to another page (its index in the
+// document).
+type Link struct {
+	Area plane.Rect
+	Page int
 }
 
 // Placed is a drawing on a page: a drawing's point Origin comes to the page's

@@ -1,0 +1,105 @@
+package sheet
+
+import (
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/view"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// coverPage shows what the job is: its title, a picture of the elevation, what
+// it consists of, and room for the contents, which fillContents writes.
+func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
+	w, h := o.Paper.Width, o.Paper.Height
+	if o.Paper.Roll() {
+		h = w * 14142 / 10000
+	}
+	d := newDraft(Cover, Cover.Title(), w, h, o)
+	width := d.area.Width()
+	y := d.paragraph(d.area.Min.X, d.area.Max.Y, width, lettering.Huge, true, said(title(p))) - mm(2)
+	for _, m := range facts(p, findings) {
+		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, m)
+	}
+	if o.Date != "" {
+		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
+	}
+	y -= mm(4)
+	picture := plane.R(d.area.Min.X, y-d.area.Height()*2/5, d.area.Max.X, y)
+	v := view.Elevation(p, view.ElevationOptions{})
+	if len(v.Marks) > 0 {
+		placed, _ := fit(v, picture, o.Say)
+		d.place(placed)
+	}
+	return d.finish()
+}
+
+// facts are sentences that tell the size of the job.
+func facts(p *plan.Plan, findings []check.Finding) []message.Message {
+	drawers, drilled := 0, 0
+	for i := range p.Fronts {
+		if p.Fronts[i].Kind == model.DrawerFront {
+			drawers++
+		}
+		if len(p.Fronts[i].Holes) > 0 {
+			drilled++
+		}
+	}
+	all := []message.Message{
+		message.New("Cabinets: %v. Fronts and niches: %v, with a drawer: %v. Fronts to drill: %v.", len(p.Cabinets), len(p.Fronts), drawers, drilled),
+		message.New("The run is %v wide and %v high.", p.Extent.Width(), p.Extent.Height()),
+	}
+	var count [3]int
+	for _, f := range findings {
+		if f.Accepted == "" {
+			count[min(int(f.Severity), 2)]++
+		}
+	}
+	if count[0]+count[1]+count[2] == 0 {
+		return append(all, message.New("The check found nothing to mend."))
+	}
+	return append(all, message.New("Open findings of the check: errors %v, warnings %v, advice %v.", count[0], count[1], count[2]))
+}
+
+// contentsLine is the pitch of the lines of the contents.
+const contentsLine = 6 * length.Millimetre
+
+// fillContents writes the contents at the foot of the cover: each part and the
+// page it begins on.
+func (m *maker) fillContents() {
+	cover := &m.d.Pages[0]
+	own := cover.Placed[len(cover.Placed)-1].Drawing
+	d := &draft{own: own, say: m.o.Say, area: printable(cover.Width, cover.Height, m.o)}
+	var entries []Bookmark
+	for _, b := range m.d.Bookmarks {
+		if b.Level == 0 && b.Page > 0 {
+			entries = append(entries, b)
+		}
+	}
+	if len(entries) == 0 {
+		return
+	}
+	y := d.area.Min.Y + mm(8) + length.Length(len(entries))*contentsLine
+	d.text(plane.Point{X: d.area.Min.X, Y: y + mm(3)}, drawing.BottomLeft, lettering.Medium, true, m.o.Say.Say(message.New("Contents")))
+	for _, b := range entries {
+		d.contentsEntry(y, m.o.Say.Say(b.Title), m.o.Say.Say(message.New("%v", b.Page+1)))
+		cover.Links = append(cover.Links, Link{Area: plane.R(d.area.Min.X, y-contentsLine, d.area.Max.X, y), Page: b.Page})
+		y -= contentsLine
+	}
+}
+
+func (d *draft) contentsEntry(top length.Length, name, page string) {
+	const size = lettering.Small
+	base := top - mm(4)
+	d.text(plane.Point{X: d.area.Min.X, Y: base}, drawing.BottomLeft, size, false, name)
+	d.text(plane.Point{X: d.area.Max.X - mm(1), Y: base}, drawing.BottomRight, size, false, page)
+	from := d.area.Min.X + lettering.Width(name, size, false) + mm(2)
+	to := d.area.Max.X - mm(3) - lettering.Width(page, size, false)
+	if from < to {
+		d.dashed(drawing.Grid, from, base, to, base)
+	}
+}

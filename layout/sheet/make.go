@@ -1,0 +1,126 @@
+package sheet
+
+import (
+	"frontlay/layout/check"
+	"frontlay/layout/list"
+	"frontlay/layout/plan"
+	"frontlay/layout/view"
+)
+
+// Make decides every page of the parts that are asked for, in the order of
+// Parts. It never fails: a part without anything to show says so or has no page.
+// The same arguments give the same document.
+func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
+	m := &maker{p: p, findings: findings, o: o.with()}
+	m.d = Document{Title: said(title(p)), Say: o.Say, Correction: o.Correction}
+	for _, part := range Parts() {
+		if !m.o.wants(part) {
+			continue
+		}
+		first := len(m.d.Pages)
+		pages := m.pages(part, first+1)
+		m.d.Pages = append(m.d.Pages, pages...)
+		m.mark(part, first)
+	}
+	if m.o.wants(Cover) {
+		m.fillContents()
+	}
+	number(m.d.Pages, m.o)
+	return m.d
+}
+
+// Booklet makes the drawings and lists of a job, with a cover: everything but
+// the templates, or the parts that are asked for.
+func Booklet(p *plan.Plan, findings []check.Finding, o Options) Document {
+	if len(o.Parts) == 0 {
+		o.Parts = BookletParts()
+	}
+	return Make(p, findings, o)
+}
+
+// Templates makes the pages at 1:1 of a job: the templates that need the fewest
+// sheets, or the parts that are asked for.
+func Templates(p *plan.Plan, o Options) Document {
+	if len(o.Parts) == 0 {
+		o.Parts = []Part{CornerTemplates, RunnerTemplates, HandleTemplates}
+	}
+	return Make(p, nil, o)
+}
+
+type maker struct {
+	p        *plan.Plan
+	findings []check.Finding
+	o        Options
+	d        Document
+}
+
+// pages makes the pages of one part, the first of which will be the first-th of
+// the document (from 1).
+func (m *maker) pages(part Part, first int) []Page {
+	p, o := m.p, m.o
+	job := said(title(p))
+	table := func(t list.Table) []Page { return tablePages(part, t, job, o) }
+	switch part {
+	case Cover:
+		return []Page{coverPage(p, m.findings, o)}
+	case Elevation:
+		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{}), job, o)}
+	case Sections:
+		return sectionPages(p, job, o)
+	case DrawerPlans:
+		return drawerPages(p, job, o)
+	case RearFaces:
+		return rearPages(p, job, o)
+	case JigSettings:
+		return table(list.JigSettings(p, o.Say))
+	case DrillList:
+		return table(list.DrillList(p, o.Say))
+	case CutList:
+		return table(list.CutList(p, o.Say))
+	case HardwareList:
+		return table(list.HardwareList(p, o.Say, o.Spare))
+	case Findings:
+		return table(list.Findings(m.findings, o.Say))
+	case Cautions:
+		return table(list.Cautions(o.Say))
+	case CornerTemplates:
+		pages := cornerPages(p, o, first)
+		return append(pages, middlePages(p, o, first+len(pages))...)
+	case WholeTemplates:
+		return wholePages(p, o, first)
+	case RunnerTemplates:
+		return runnerPages(p, o, first)
+	case SideTemplates:
+		return sidePages(p, o, first)
+	case HandleTemplates:
+		return handlePages(p, o, first)
+	}
+	return nil
+}
+
+// mark adds the bookmarks of a part's pages: the part, and under it its pages
+// where they have names of their own.
+func (m *maker) mark(part Part, first int) {
+	if first == len(m.d.Pages) {
+		return
+	}
+	m.d.Bookmarks = append(m.d.Bookmarks, Bookmark{Title: part.Title(), Page: first})
+	last := part.Title().String()
+	for i := first; i < len(m.d.Pages); i++ {
+		t := m.d.Pages[i].Title
+		if s := t.String(); s != last && s != part.Title().String() {
+			last = s
+			if m.d.Pages[i].Table == nil {
+				m.d.Bookmarks = append(m.d.Bookmarks, Bookmark{Title: t, Page: i, Level: 1})
+			}
+		}
+	}
+}
+
+// title is the project's, or the program's name where it has none.
+func title(p *plan.Plan) string {
+	if p.Project != nil && p.Project.Title != "" {
+		return p.Project.Title
+	}
+	return "frontlay"
+}

@@ -1,0 +1,88 @@
+package view
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// DrawerPlan draws a front's drawer from above: x across the opening from its
+// left face, y the depth, from the front (negative for an overlay front) to the
+// back. The drawer is drawn as the outside that the runners leave it, with its
+// bottom and back; its sides' own shapes are the maker's. It has marks only
+// where the drawer is fitted and has a runner.
+func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
+	d := &drawing.Drawing{Title: message.New("Plan of drawer %v, %v", f.Number, f.Name)}
+	if !f.Fitted || f.Runner.Length <= 0 {
+		return d
+	}
+	s := of(drawing.DrawerThing, f.Place)
+	left := f.Opening.Min.X
+	inside := f.Opening.Width()
+	depth := p.Cabinets[f.Place.Cabinet].Depth
+	t := p.Project.Boards.Carcass.Thickness
+	add := func(m drawing.Meaning, filled bool, r plane.Rect) {
+		mark := rect(m, s, r)
+		mark.Filled = filled
+		d.Add(mark)
+	}
+	for _, r := range []plane.Rect{plane.R(-t, 0, 0, depth), plane.R(inside, 0, inside+t, depth)} {
+		add(drawing.Carcass, true, r)
+	}
+	back := p.Project.Boards.Back.Thickness
+	add(drawing.Carcass, true, plane.R(-t, depth, inside+t, depth+back))
+	y := -f.Thickness
+	if f.Inset {
+		y = 0
+	}
+	add(drawing.Face, true, plane.R(f.Face.Min.X-left, y, f.Face.Max.X-left, y+f.Thickness))
+	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
+	w := f.Sheet.SideClearance
+	add(drawing.RunnerPart, true, plane.R(0, start, w, end))
+	add(drawing.RunnerPart, true, plane.R(inside-w, start, inside, end))
+	add(drawing.DrawerPart, false, plane.R(w, start, inside-w, end))
+	b := f.Drawer.Bottom
+	add(drawing.DrawerBottom, true, plane.R(b.Min.X-left, start, b.Max.X-left, start+f.Drawer.BottomCut.Length))
+	drawerPlanBack(f, add)
+	drawerPlanSizes(d, f, depth)
+	return d
+}
+
+// drawerPlanBack draws the back in the middle of the opening, at the runner's
+// end.
+func drawerPlanBack(f *plan.Front, add func(drawing.Meaning, bool, plane.Rect)) {
+	width, thick := f.Drawer.BackCut.Width, f.Sheet.Back.Thickness
+	if width <= 0 || thick <= 0 {
+		return
+	}
+	end := f.Runner.Start + f.Runner.Length
+	x := (f.Opening.Width() - width) / 2
+	add(drawing.DrawerPart, true, plane.R(x, end-thick, x+width, end))
+}
+
+func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth length.Length) {
+	inside, w := f.Opening.Width(), f.Sheet.SideClearance
+	low := -f.Thickness
+	b := f.Drawer.Bottom
+	d.Add(
+		across(drawing.Subject{}, w, inside-w, low, -1),
+		across(drawing.Subject{}, 0, inside, low, -2),
+		across(drawing.Subject{}, f.Face.Min.X-f.Opening.Min.X, f.Face.Max.X-f.Opening.Min.X, low, -3),
+	)
+	start := f.Runner.Start
+	d.Add(
+		upright(drawing.Subject{}, start, start+f.Runner.Length, inside, 2),
+		upright(drawing.Subject{}, 0, depth, inside, 3),
+	)
+	label := func(y length.Length, m message.Message) {
+		d.Add(&drawing.Text{
+			Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: inside / 2, Y: y},
+			Size: smallLetters, Say: m,
+			Within: plane.R(b.Min.X-f.Opening.Min.X, start, b.Max.X-f.Opening.Min.X, start+f.Runner.Length),
+		})
+	}
+	label(start+f.Runner.Length/2, message.New("drawer bottom %v × %v", f.Drawer.BottomCut.Width, f.Drawer.BottomCut.Length))
+	label(start+f.Runner.Length/4, message.New("drawer back %v × %v", f.Drawer.BackCut.Width, f.Drawer.BackCut.Length))
+}
