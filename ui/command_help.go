@@ -15,6 +15,7 @@ import (
 func (w *window) helpCommands() []command {
 	return []command{
 		{name: "keys", menu: "Help", label: "Keys", bare: "F1", do: w.showKeys},
+		{name: "hints", menu: "Help", label: "Three hints", do: w.hintsAgain},
 		{name: "cautions", menu: "Help", label: "Before you drill", do: w.showCautions},
 	}
 }

@@ -3,7 +3,6 @@ package ui
 import (
 	"frontlay/model"
 	"frontlay/model/length"
-	"frontlay/model/yamlfile"
 )
 
 // newProject is a project to begin with: one cabinet of three drawers, on the
@@ -30,9 +29,7 @@ func newProject(from *model.Project) *model.Project {
 	return p
 }
 
-// newProject puts a new project into the window.
-func (w *window) newProject() {
-	w.keepWork(func() {
-		w.show(yamlfile.New(newProject(w.session.Project())), "")
-	})
+// startUnit is the unit of the project that was on the desk last.
+func (w *window) startUnit() length.Unit {
+	return length.Unit(w.app.Preferences().IntWithFallback(prefUnit, int(length.UnitMM)))
 }

@@ -24,8 +24,10 @@ type Print func(path string, p *model.Project, r layout.Result, o sheet.Options)
 type Options struct {
 	Files Files
 	Print Print
-	// Open is the project to open; empty: the demo.
+	// Open is the project to open; empty: the demo, or the start page.
 	Open string
+	// Demo opens the demo where no project is named.
+	Demo bool
 	// Date is today's date as it is to be printed.
 	Date string
 	// Places, where it is not empty, is a file into which the window writes

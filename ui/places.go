@@ -39,6 +39,10 @@ func (p *places) write() {
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
 		all[name] = spot{pos.X, pos.Y, o.Size().Width, o.Size().Height}
 	}
+	if p.w.start.Visible() {
+		p.startPage(at, all)
+		return
+	}
 	at("screen", p.w.screen)
 	at("inspector", p.w.inspector.Object)
 	at("findings", p.w.findings.Object)
@@ -52,7 +56,25 @@ func (p *places) write() {
 	for name, o := range p.w.inspector.Fields() {
 		at("field "+name, o)
 	}
-	walkNamed(p.w.win.Canvas(), at)
+	p.finish(at, all)
+}
+
+// startPage tells where the form and the picture of the start page are.
+func (p *places) startPage(at func(string, fyne.CanvasObject), all map[string]spot) {
+	b := p.w.beginning
+	at("screen", b.screen)
+	for name, r := range b.screen.Places() {
+		all[name] = spot{all["screen"].X + r.X, all["screen"].Y + r.Y, r.Width, r.Height}
+	}
+	walkNamed(p.w.start, "start ", at)
+	p.finish(at, all)
+}
+
+// finish adds what lies over the window and writes the file.
+func (p *places) finish(at func(string, fyne.CanvasObject), all map[string]spot) {
+	if top := p.w.win.Canvas().Overlays().Top(); top != nil {
+		walkNamed(top, "over ", at)
+	}
 	data, err := json.MarshalIndent(all, "", " ")
 	if err != nil || string(data) == p.last {
 		return

@@ -21,4 +21,6 @@ const (
 	prefLarge  = "large text"
 	prefRecent = "recent files"
 	prefFolder = "folder"
+	prefHints  = "hints shown"
+	prefUnit   = "unit"
 )

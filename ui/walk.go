@@ -1,18 +1,19 @@
 package ui
 
 import (
+	"fmt"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
 )
 
-// walkNamed visits the buttons and fields of what lies over the window, such as
-// dialogs and menus, by the text they carry.
-func walkNamed(c fyne.Canvas, visit func(string, fyne.CanvasObject)) {
-	top := c.Overlays().Top()
-	if top == nil {
-		return
-	}
+// walkNamed visits the buttons and fields in an object, such as a dialog, by the
+// text they carry.
+func walkNamed(top fyne.CanvasObject, prefix string, visit func(string, fyne.CanvasObject)) {
+	rows := 0
 	var walk func(o fyne.CanvasObject)
 	walk = func(o fyne.CanvasObject) {
 		if !o.Visible() {
@@ -20,11 +21,17 @@ func walkNamed(c fyne.Canvas, visit func(string, fyne.CanvasObject)) {
 		}
 		switch v := o.(type) {
 		case *widget.Button:
-			visit("over "+v.Text, v)
+			visit(prefix+v.Text, v)
 		case *widget.Entry:
-			visit("over entry "+v.PlaceHolder, v)
+			visit(prefix+"entry "+v.PlaceHolder, v)
 		case *widget.Check:
-			visit("over "+v.Text, v)
+			visit(prefix+v.Text, v)
+		case *field.Entry:
+			rows++
+			visit(fmt.Sprintf("%sfield %d", prefix, rows), v)
+		case *container.Split:
+			walk(v.Leading)
+			walk(v.Trailing)
 		case *widget.PopUp:
 			walk(v.Content)
 		case *container.Scroll:

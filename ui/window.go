@@ -39,6 +39,10 @@ type window struct {
 	commands   []command
 	menus      []*fyne.MenuItem // of the commands, by index
 	places     *places
+	desk       *fyne.Container // the drawing with its panels
+	start      *fyne.Container // the start page
+	beginning  *beginning
+	opened     bool // a project is on the desk
 	recentMenu *fyne.MenuItem
 }
 
@@ -50,6 +54,11 @@ func open(a fyne.App, th *look.Theme, o Options) *window {
 	w.session = session.New(f.Project, layout.Solve)
 	w.build()
 	w.watch()
+	if w.opened {
+		w.showDesk()
+	} else {
+		w.showStart()
+	}
 	if err != nil {
 		w.complain(err)
 	}
@@ -60,23 +69,27 @@ func open(a fyne.App, th *look.Theme, o Options) *window {
 	return w
 }
 
-// first reads the project to begin with. Where it can't be read, an empty one
-// takes its place and the error is told in the window.
+// first reads the project to begin with. Where none is named or it can't be
+// read, a new one takes its place behind the start page.
 func (w *window) first() (*yamlfile.File, error) {
 	var f *yamlfile.File
 	var err error
-	if w.options.Open != "" {
+	switch {
+	case w.options.Open != "":
 		f, err = w.options.Files.Open(w.options.Open)
 		if err == nil {
 			w.path = w.options.Open
-			return f, nil
 		}
+	case w.options.Demo:
+		f, err = w.options.Files.Demo()
+	default:
+		return yamlfile.New(newProject(nil)), nil
 	}
-	demo, demoErr := w.options.Files.Demo()
-	if demoErr != nil {
-		return yamlfile.New(newProject(nil)), demoErr
+	if err != nil {
+		return yamlfile.New(newProject(nil)), err
 	}
-	return demo, err
+	w.opened = true
+	return f, nil
 }
 
 // say gives the language of the moment.
@@ -104,7 +117,9 @@ func (w *window) build() {
 	left.Offset = 0.78
 	all := container.NewHSplit(left, w.inspector.Object)
 	all.Offset = 0.76
-	w.win.SetContent(container.NewBorder(w.strip.object, bottom, nil, nil, all))
+	w.desk = container.NewBorder(w.strip.object, bottom, nil, nil, all)
+	w.start = container.NewStack()
+	w.win.SetContent(container.NewStack(w.desk, w.start))
 	w.win.SetMainMenu(w.mainMenu())
 	w.win.Canvas().SetOnTypedKey(w.typedKey)
 	if w.options.Places != "" {
@@ -190,6 +205,7 @@ func (w *window) show(f *yamlfile.File, path string) {
 	w.inspector.Watch(w.session)
 	w.findings.Watch(w.session)
 	w.watch()
+	w.showDesk()
 }
 
 // take hands the tool to the screen.

@@ -67,16 +67,21 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	th := &look.Theme{Mode: look.LightMode}
 	a.Settings().SetTheme(th)
 	d, pages := &disk{}, &[]printed{}
-	w := open(a, th, Options{Files: d, Open: path, Date: "2026-01-01", Print: func(path string, p *model.Project, r layout.Result, o sheet.Options) error {
+	w := open(a, th, Options{Files: d, Open: path, Demo: path == "", Date: "2026-01-01", Print: func(path string, p *model.Project, r layout.Result, o sheet.Options) error {
 		*pages = append(*pages, printed{path, o})
 		return nil
 	}})
 	w.win.Resize(fyne.NewSize(1240, 690))
+	for top := w.win.Canvas().Overlays().Top(); top != nil && path == ""; top = w.win.Canvas().Overlays().Top() {
+		w.win.Canvas().Overlays().Remove(top) // the hints of the first use
+	}
 	t.Cleanup(w.win.Close)
 	return w, d, pages
 }
 
-func (w *window) face(n int) drawing.Subject { return session.Front(w.session.Result().Plan.Fronts[n-1].Place) }
+func (w *window) face(n int) drawing.Subject {
+	return session.Front(w.session.Result().Plan.Fronts[n-1].Place)
+}
 
 func TestTheDemoOpens(t *testing.T) {
 	w, _, _ := newWindow(t, "")
@@ -153,7 +158,7 @@ func TestSaveAndReopen(t *testing.T) {
 func TestUnsavedWorkIsAskedAbout(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.apply(edit.SetTitle{Title: "Changed"})
-	w.do("new")
+	w.do("demo")
 	if w.session.Project().Title != "Changed" {
 		t.Fatal("unsaved work is gone without a question")
 	}

@@ -31,7 +31,7 @@ func runWindow(args []string, c console) int {
 	}
 	o := ui.Options{
 		Files: &windowFiles{known: map[string]disk.Stamp{}}, Print: printProject,
-		Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
+		Demo: *demo, Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
 	}
 	if len(rest) == 1 {
 		o.Open = rest[0]

@@ -37,6 +37,9 @@ func (m *measures) of(text string, size float32, bold bool) fyne.Size {
 
 // letters gives the screen size of letters of a height on paper.
 func (p *painter) letters(height length.Length) float32 {
+	if p.paper > 0 {
+		return p.onPaper(height)
+	}
 	switch {
 	case height >= 5*length.Millimetre:
 		return p.text * 1.3
@@ -46,6 +49,10 @@ func (p *painter) letters(height length.Length) float32 {
 		return p.text * 0.9
 	}
 }
+
+// onPaper is the size of letters whose capitals have a height on paper. Capitals
+// are about seven tenths of a font's size.
+func (p *painter) onPaper(height length.Length) float32 { return p.paper * float32(height.MM()) / 0.7 }
 
 // write puts a text with its anchor at a place and returns its box.
 func (p *painter) write(s string, at fyne.Position, a drawing.Anchor, size float32, bold bool, c color.NRGBA) (fyne.Position, fyne.Size) {
@@ -183,8 +190,11 @@ func (p *painter) shortened(s string, width, size float32, bold bool) string {
 func (p *painter) dimension(m *drawing.Dimension) {
 	pen := p.palette.Pen(drawing.DimensionLine)
 	a, b := p.view.at(m.From), p.view.at(m.To)
-	off := float32(m.Level) * p.levelStep()
+	off := float32(m.Level) * p.levelStep(m.Vertical)
 	size := p.text * 0.95
+	if p.paper > 0 {
+		size = p.onPaper(2500 * length.Micrometre)
+	}
 	s := m.Prefix + p.say.Figure(m.Value)
 	box := p.measure.of(s, size, false)
 	const pad = 3

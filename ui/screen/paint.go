@@ -8,6 +8,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
+	"frontlay/layout/sheet"
 	"frontlay/model/message"
 	"frontlay/ui/look"
 )
@@ -20,6 +21,7 @@ type painter struct {
 	palette look.Palette
 	say     message.Language
 	text    float32 // size of plain text
+	paper   float32 // screen units a millimetre of paper, where letters are as large as on paper; 0: they keep their size
 	measure *measures
 	objects []fyne.CanvasObject
 	figures []figure
@@ -34,7 +36,12 @@ type figure struct {
 }
 
 // levelStep is from one level of dimensions to the next, in screen units.
-func (p *painter) levelStep() float32 { return 2.1 * p.text }
+func (p *painter) levelStep(vertical bool) float32 {
+	if p.paper > 0 {
+		return p.paper * float32(sheet.DimensionStep(vertical, p.say.Unit).MM())
+	}
+	return 2.1 * p.text
+}
 
 // paint adds the marks of a drawing. Dimensions come last, over everything.
 func (p *painter) paint(d *drawing.Drawing) {

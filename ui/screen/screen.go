@@ -115,9 +115,13 @@ func (c *Screen) Take(t tool.Tool) {
 
 // margins leave room for the dimensions of the drawing.
 func (c *Screen) margins() margins {
-	step := (&painter{text: look.Text()}).levelStep()
+	return marginsOf(c.shown())
+}
+
+func marginsOf(d *drawing.Drawing) margins {
+	step := (&painter{text: look.Text()}).levelStep(false)
 	m := margins{left: 24, right: 24, bottom: 24, top: 24}
-	for _, mark := range c.shown().Marks {
+	for _, mark := range d.Marks {
 		d, ok := mark.(*drawing.Dimension)
 		if !ok || d.Level == 0 {
 			continue

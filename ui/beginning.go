@@ -1,0 +1,236 @@
+package ui
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
+	"frontlay/ui/screen"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// beginning is the form for a new cabinet with a picture of it, in which its
+// edges can be dragged. The figures live in a session of their own until the
+// person begins.
+type beginning struct {
+	w       *window
+	session *session.Session
+	screen  *screen.Screen
+	rows    []*field.Row
+	object  fyne.CanvasObject
+	told    *widget.Label
+}
+
+func newBeginning(w *window) *beginning {
+	b := &beginning{w: w, told: widget.NewLabel("")}
+	b.told.Wrapping = fyne.TextWrapWord
+	p := newProject(nil)
+	p.Unit = w.startUnit()
+	p.Hardware = sampleHardware()
+	b.session = session.New(p, layout.Solve)
+	b.screen = screen.New(b.session, b.say)
+	b.screen.OnTell = func(m message.Message) { b.told.SetText(b.say().Say(m)) }
+	b.session.Listen(func(session.Change) {
+		for _, r := range b.rows {
+			r.Entry.Update()
+		}
+	})
+	begin := widget.NewButton(w.text("Begin with this cabinet"), b.begin)
+	begin.Importance = widget.HighImportance
+	form := field.Column(
+		field.Heading(w.text("A new cabinet")),
+		b.size("Width", func(v length.Length) edit.Edit { return b.cabinet(edit.Width, v) }, func(c *model.Cabinet) length.Length { return c.Width }),
+		b.size("Height of carcass", func(v length.Length) edit.Edit { return b.cabinet(edit.Height, v) }, func(c *model.Cabinet) length.Length { return c.Height }),
+		b.size("Depth", func(v length.Length) edit.Edit { return b.cabinet(edit.Depth, v) }, func(c *model.Cabinet) length.Length { return c.Depth }),
+		b.size("Plinth", func(v length.Length) edit.Edit { return b.cabinet(edit.Plinth, v) }, func(c *model.Cabinet) length.Length { return c.Plinth }),
+		b.board("Carcass board", edit.CarcassBoard, func(b *model.Boards) *model.Board { return &b.Carcass }),
+		b.board("Front board", edit.FrontBoard, func(b *model.Boards) *model.Board { return &b.Front }),
+		b.hardware(), b.count(), b.rule(), b.unit(),
+		field.Spacer(8), begin, b.told,
+	)
+	hint := widget.NewLabel(w.text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
+	hint.Wrapping = fyne.TextWrapWord
+	hint.Importance = widget.LowImportance
+	right := container.NewBorder(nil, hint, nil, nil, b.screen)
+	split := container.NewHSplit(container.NewVScroll(container.NewPadded(form)), right)
+	split.Offset = 0.45
+	b.object = split
+	return b
+}
+
+func (b *beginning) say() message.Language {
+	l := b.w.say()
+	l.Unit = b.session.Project().Unit
+	return l
+}
+
+func (b *beginning) cabinet(which edit.CabinetSize, v length.Length) edit.Edit {
+	return edit.SetCabinetSize{At: placeOfCabinet(0), Which: which, Size: v}
+}
+
+func (b *beginning) row(label string, get func() length.Length, put func(length.Length) edit.Edit) fyne.CanvasObject {
+	parse := func(text string) (edit.Edit, error) {
+		v, err := field.ParseSize(text, b.session.Project().Unit)
+		if err != nil {
+			return nil, err
+		}
+		return put(v), nil
+	}
+	r := field.NewRow(b.w.text(label), "", field.Source{
+		Get: func() field.Value { return field.Value{Text: b.say().Figure(get())} },
+		Put: func(text string) error {
+			e, err := parse(text)
+			if err != nil {
+				return err
+			}
+			return b.session.Do(e)
+		},
+		Check: func(text string) error {
+			e, err := parse(text)
+			if err != nil {
+				return err
+			}
+			return b.session.Judge(e)
+		},
+		Step: func(n int) error {
+			return b.session.Do(put(get() + 10*length.Length(n)*tool.Step(b.session.Project().Unit, false)))
+		},
+	}, func(m message.Message) string { return b.say().Say(m) })
+	b.rows = append(b.rows, r)
+	return r.Object
+}
+
+func (b *beginning) size(label string, put func(length.Length) edit.Edit, of func(*model.Cabinet) length.Length) fyne.CanvasObject {
+	return b.row(label, func() length.Length { return of(&b.session.Project().Cabinets[0]) }, put)
+}
+
+func (b *beginning) board(label string, use edit.BoardUse, of func(*model.Boards) *model.Board) fyne.CanvasObject {
+	get := func() model.Board {
+		all := b.session.Project().Boards
+		return *of(&all)
+	}
+	return b.row(label, func() length.Length { return get().Thickness }, func(v length.Length) edit.Edit {
+		board := get()
+		board.Thickness = v
+		return edit.SetBoard{Use: use, Board: board}
+	})
+}
+
+// do makes an edit of the form and tells where it can't be made.
+func (b *beginning) do(e edit.Edit) {
+	if err := b.session.Do(e); err != nil {
+		b.told.SetText(b.say().Say(tool.Said(err)))
+	}
+}
+
+// sampleHardware reads the sample sheets that ship.
+func sampleHardware() []model.HardwareUse {
+	var all []model.HardwareUse
+	for _, name := range assets.SheetNames() {
+		data, ok := assets.Sheet(name)
+		if !ok {
+			continue
+		}
+		if s, err := yamlfile.ReadSheet(name, data); err == nil {
+			all = append(all, model.HardwareUse{Name: name, Source: name, Sheet: s})
+		}
+	}
+	return all
+}
+
+func (b *beginning) hardware() fyne.CanvasObject {
+	var names, titles []string
+	for _, h := range b.session.Project().Hardware {
+		names, titles = append(names, h.Name), append(titles, h.Sheet.Name)
+	}
+	bay := model.Place{Front: -1}
+	return field.Labelled(b.w.text("Hardware sheet"), field.NewChoice(titles, func() int {
+		for i, n := range names {
+			if h := b.session.Project().BayAt(bay).Hardware; n == h || h == "" {
+				return i
+			}
+		}
+		return -1
+	}, func(i int) { b.do(edit.ChooseHardware{At: bay, Name: names[i]}) }))
+}
+
+// count chooses how many drawers the stack has.
+func (b *beginning) count() fyne.CanvasObject {
+	var options []string
+	for n := 1; n <= 8; n++ {
+		options = append(options, strconv.Itoa(n))
+	}
+	return field.Labelled(b.w.text("Drawers"), field.NewChoice(options, func() int {
+		return len(b.session.Project().Cabinets[0].Bays[0].Fronts) - 1
+	}, func(i int) {
+		e := edit.Several{Name: message.New("%v drawers", i+1)}
+		have := len(b.session.Project().Cabinets[0].Bays[0].Fronts)
+		for ; have < i+1; have++ {
+			e.Edits = append(e.Edits, edit.AddFront{At: model.Place{Front: have}, Front: model.Front{Share: 1, Drawer: model.DrawerAuto}})
+		}
+		for ; have > i+1; have-- {
+			e.Edits = append(e.Edits, edit.RemoveFront{At: model.Place{Front: have - 1}})
+		}
+		b.do(e)
+	}))
+}
+
+// rule chooses how the stack is divided.
+func (b *beginning) rule() fyne.CanvasObject {
+	rules := []model.Division{
+		{Rule: model.DivideEqual},
+		{Rule: model.DivideStep, Step: 40 * length.Millimetre},
+		{Rule: model.DivideRatio, Ratio: 1.25},
+	}
+	names := []string{b.w.text("all equal"), b.w.text("taller downwards by a step"), b.w.text("taller downwards by a factor")}
+	return field.Labelled(b.w.text("Heights"), field.NewChoice(names, func() int {
+		for i, r := range rules {
+			if r.Rule == b.session.Project().Cabinets[0].Bays[0].Division.Rule {
+				return i
+			}
+		}
+		return 0
+	}, func(i int) { b.do(edit.SetDivision{At: model.Place{Front: -1}, Division: rules[i], Free: true}) }))
+}
+
+func (b *beginning) unit() fyne.CanvasObject {
+	names := []string{b.w.text("millimetres"), b.w.text("centimetres"), b.w.text("inches, fractions"), b.w.text("inches, decimal")}
+	return field.Labelled(b.w.text("Unit"), field.NewChoice(names, func() int { return int(b.session.Project().Unit) },
+		func(i int) { b.do(edit.SetUnit{Unit: length.Unit(i)}) }))
+}
+
+// begin takes the cabinet to the desk.
+func (b *beginning) begin() {
+	for _, r := range b.rows {
+		r.Entry.Take()
+	}
+	p := b.session.Committed().Clone()
+	used := p.Cabinets[0].Bays[0].Hardware
+	var kept []model.HardwareUse
+	for i, h := range p.Hardware {
+		if h.Name == used || used == "" && i == 0 {
+			h.Name = "main"
+			kept = append(kept, h)
+		}
+	}
+	p.Hardware, p.Cabinets[0].Bays[0].Hardware = kept, ""
+	if title := strings.TrimSpace(p.Title); title == "" {
+		p.Title = b.w.text("New cabinet")
+	}
+	b.w.keepWork(func() {
+		b.w.show(yamlfile.New(p), "")
+		b.w.session.MarkUnsaved()
+	})
+}
