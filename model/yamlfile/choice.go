@@ -29,6 +29,7 @@ func choice[T ~uint8](key, doc string, v *T, names ...string) field {
 			return w.text(names[*v], old)
 		},
 		schema: func() schema { return schema{"enum": names} },
+		value:  "one of " + strings.Join(names, ", "),
 	}
 }
 
@@ -42,6 +43,7 @@ func word(key, doc string, v *string, names ...string) field {
 		}
 	}
 	f.schema = func() schema { return schema{"enum": names} }
+	f.value = "one of " + strings.Join(names, ", ")
 	return f
 }
 
@@ -87,6 +89,7 @@ func flag(key, doc string, v *bool) field {
 			return w.plain(strconv.FormatBool(*v), old, func(s string) bool { return (s == "true" || s == "yes") == *v })
 		},
 		schema: func() schema { return schema{"type": "boolean"} },
+		value:  "true or false",
 	}
 }
 
@@ -130,5 +133,6 @@ func words(key, doc string, v *map[string]string, names ...string) field {
 		schema: func() schema {
 			return schema{"type": "object", "additionalProperties": schema{"enum": names}}
 		},
+		value: "names, each with one of " + strings.Join(names, ", "),
 	}
 }

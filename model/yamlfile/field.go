@@ -17,6 +17,8 @@ type field struct {
 	read     func(r *reader, n *yaml.Node)
 	write    func(w *writer, old *yaml.Node) *yaml.Node
 	schema   func() schema
+	value    string         // what stands there, in words, for the reference
+	children func() []field // of a mapping or of the items of a list
 }
 
 // kind is the kind of node the field has; lists count as scalars.
@@ -46,6 +48,7 @@ func group(key, doc string, fields ...field) field {
 			return nil
 		},
 		schema: func() schema { return objectSchema(fields) },
+		value:  "keys", children: func() []field { return fields },
 	}
 }
 
@@ -65,5 +68,6 @@ func optional[T any](key, doc string, v **T, fields func(*T) []field) field {
 			return w.mapping(fields(*v), old)
 		},
 		schema: func() schema { return objectSchema(fields(new(T))) },
+		value:  "keys", children: func() []field { return fields(new(T)) },
 	}
 }

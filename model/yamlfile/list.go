@@ -1,6 +1,8 @@
 package yamlfile
 
 import (
+	"strconv"
+
 	"gopkg.in/yaml.v3"
 
 	"frontlay/model/length"
@@ -26,6 +28,7 @@ func (l listOf[T]) field(v *[]T) field {
 		schema: func() schema {
 			return schema{"type": "array", "maxItems": l.most, "items": objectSchema(l.item(new(T)))}
 		},
+		value: "list, at most " + strconv.Itoa(l.most), children: func() []field { return l.item(new(T)) },
 	}
 }
 
@@ -154,6 +157,7 @@ func sizes(key, doc string, v *[]length.Length, lo, hi length.Length) field {
 			return list
 		},
 		schema: func() schema { return schema{"type": "array", "maxItems": maxSizes, "items": sizeSchema()} },
+		value:  "list of sizes",
 	}
 }
 

@@ -1,6 +1,7 @@
 package yamlfile
 
 import (
+	"fmt"
 	"math"
 	"strconv"
 	"strings"
@@ -28,6 +29,7 @@ func number(key, doc string, v *float64, lo, hi float64) field {
 			return w.number(*v, old)
 		},
 		schema: func() schema { return schema{"type": "number", "minimum": lo, "maximum": hi} },
+		value:  fmt.Sprintf("number from %v to %v", lo, hi),
 	}
 }
 
@@ -83,5 +85,6 @@ func count(key, doc string, v *int, lo, hi int) field {
 			return w.number(float64(*v), old)
 		},
 		schema: func() schema { return schema{"type": "integer", "minimum": lo, "maximum": hi} },
+		value:  fmt.Sprintf("whole number from %d to %d", lo, hi),
 	}
 }

@@ -1,7 +1,42 @@
 package yamlfile
 
+import (
+	"encoding/json"
+
+	"frontlay/model"
+)
+
 // schema is one JSON Schema (draft 2020-12) as nested maps.
 type schema map[string]any
+
+// ProjectSchema is the JSON Schema of a project file, for editors that complete
+// and check YAML by one. What it takes may still be refused by Read, which also
+// knows what a key alone can't show.
+func ProjectSchema() []byte {
+	s := topSchema("Project of frontlay", projectFields(new(model.Project)))
+	s["$defs"] = schema{"sheet": objectSchema(sheetFields(new(model.HardwareSheet)))}
+	return schemaText(s)
+}
+
+// SheetSchema is the JSON Schema of a hardware sheet.
+func SheetSchema() []byte {
+	return schemaText(topSchema("Hardware sheet of frontlay", sheetFields(new(model.HardwareSheet))))
+}
+
+func topSchema(title string, fields []field) schema {
+	s := objectSchema(fields)
+	s["$schema"], s["title"] = "https://json-schema.org/draft/2020-12/schema", title
+	return s
+}
+
+// schemaText writes a schema; maps come out in order of their keys.
+func schemaText(s schema) []byte {
+	data, err := json.MarshalIndent(s, "", "  ")
+	if err != nil {
+		panic("yamlfile: " + err.Error()) // maps, lists, texts and numbers always encode
+	}
+	return append(data, '\n')
+}
 
 func objectSchema(fields []field) schema {
 	properties, required := schema{}, []string{}
@@ -22,5 +57,5 @@ func objectSchema(fields []field) schema {
 
 // sizeSchema takes bare numbers and texts such as 3/4 in or 900-2*18.
 func sizeSchema() schema {
-	return schema{"type": []string{"number", "string"}, "maxLength": 120}
+	return schema{"type": []string{"number", "string"}, "maxLength": 120, "pattern": `^[-+−≈(\s]*[0-9.,]`}
 }

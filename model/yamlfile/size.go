@@ -36,6 +36,7 @@ func size(key, doc string, v *length.Length, lo, hi length.Length) field {
 			return w.size(*v, old)
 		},
 		schema: sizeSchema,
+		value:  "size" + rangeText(lo, hi),
 	}
 }
 
@@ -56,6 +57,7 @@ func sizeIfAny(key, doc string, v **length.Length, lo, hi length.Length) field {
 			return w.size(**v, old)
 		},
 		schema: sizeSchema,
+		value:  "size" + rangeText(lo, hi),
 	}
 }
 
@@ -83,6 +85,18 @@ func (r *reader) size(n *yaml.Node, lo, hi length.Length) (length.Length, bool) 
 		return l, true
 	}
 	return 0, false
+}
+
+// rangeText tells the limits of a size, for the reference.
+func rangeText(lo, hi length.Length) string {
+	switch {
+	case lo == positive:
+		return " above 0, at most " + hi.String()
+	case lo == 0:
+		return ", at most " + hi.String()
+	default:
+		return " from " + lo.String() + " to " + hi.String()
+	}
 }
 
 // positive is the least size that is more than nothing.

@@ -27,6 +27,7 @@ func version(key string, newest int) field {
 			return w.plain(strconv.Itoa(newest), old, func(string) bool { return false })
 		},
 		schema: func() schema { return schema{"const": newest} },
+		value:  strconv.Itoa(newest),
 	}
 }
 
@@ -61,8 +62,9 @@ func hardware(key, doc string, v *[]model.HardwareUse) field {
 		write: func(w *writer, old *yaml.Node) *yaml.Node { return w.hardware(*v, old) },
 		schema: func() schema {
 			return schema{"type": "object", "maxProperties": maxSheets,
-				"additionalProperties": schema{"anyOf": []schema{{"type": "string"}, objectSchema(sheetFields(new(model.HardwareSheet)))}}}
+				"additionalProperties": schema{"anyOf": []schema{{"type": "string"}, schema{"$ref": "#/$defs/sheet"}}}}
 		},
+		value: "names, each with a text or the keys of a hardware sheet",
 	}
 }
 

@@ -31,6 +31,7 @@ func textOf(key, doc string, v *string, most int, lines bool) field {
 			return w.text(*v, old)
 		},
 		schema: func() schema { return schema{"type": []string{"string", "number"}, "maxLength": most} },
+		value:  map[bool]string{false: "text on one line", true: "text"}[lines] + ", at most " + strconv.Itoa(most) + " characters",
 	}
 }
 
