@@ -10,12 +10,12 @@ import (
 	"frontlay/model/length"
 )
 
-// TestMain lets every property see thousands of random projects, unless the
+// TestMain lets every property see a thousand random projects, unless the
 // command line asks for another number.
 func TestMain(m *testing.M) {
 	flag.Parse()
 	if f := flag.Lookup("rapid.checks"); f.Value.String() == f.DefValue {
-		if err := f.Value.Set("2000"); err != nil {
+		if err := f.Value.Set("1000"); err != nil {
 			panic(err)
 		}
 	}

@@ -22,9 +22,12 @@ func findCoverBelow(s *search) {
 			return
 		}
 		short := needed - found
+		what := message.New("the front covers the drawer bottom by %v; needed is %v", found, needed)
+		if found < 0 {
+			what = message.New("the drawer bottom shows %v below the front; needed is a cover of %v", -found, needed)
+		}
 		s.front(f, Finding{
-			Found: found, Needed: needed,
-			What:   message.New("the front covers the drawer bottom by %v; needed is %v, so %v of it shows or is missing", found, needed, short),
+			Found: found, Needed: needed, What: what,
 			Change: message.New("raise the runner by %v, or lower the front's bottom edge by it", short),
 			Area:   strip(f, f.Drawer.Bottom.Min.Y, f.Face.Min.Y+needed),
 			Mark:   message.New("cover short by %v", short),

@@ -19,15 +19,18 @@ func findRoomAbove(s *search) {
 	s.drawers(func(f *plan.Front) {
 		top, what := f.Drawer.Body.Max.Y, message.New("the drawer")
 		if h := s.plan.Project.FrontAt(f.Place).Contents.Height; h > 0 && f.Drawer.Bottom.Max.Y+h > top {
-			top, what = f.Drawer.Bottom.Max.Y+h, message.New("the drawer's contents")
+			top, what = f.Drawer.Bottom.Max.Y+h, message.New("what the drawer holds")
 		}
 		found, needed := f.Drawer.Limit-top, f.Sheet.Runner.ClearanceAbove
 		if found >= needed {
 			return
 		}
+		say := message.New("%v has %v of room up to %v; needed is %v", what, found, aboveName(f.Drawer.Above), needed)
+		if found < 0 {
+			say = message.New("%v reaches %v into %v; needed is %v of room", what, -found, aboveName(f.Drawer.Above), needed)
+		}
 		s.front(f, Finding{
-			Found: found, Needed: needed,
-			What:   message.New("%v: %v of room up to %v; needed is %v", what, found, aboveName(f.Drawer.Above), needed),
+			Found: found, Needed: needed, What: say,
 			Change: message.New("choose a lower drawer, or make this front higher by %v", needed-found),
 			Area:   strip(f, top+min(0, found), top+max(needed, 0)),
 			Mark:   message.New("room short by %v", needed-found),

@@ -44,6 +44,9 @@ func (m *maker) setExtent() {
 			r = r.Union(box)
 		}
 	}
+	for i := range m.plan.Fronts { // a stack that is over reaches past its carcass
+		r = r.Union(m.plan.Fronts[i].Face)
+	}
 	r.Min.Y = min(r.Min.Y, 0)
 	m.plan.Extent = r
 }

@@ -22,7 +22,7 @@ type Plan struct {
 	Project  *model.Project
 	Cabinets []Cabinet
 	Fronts   []Front
-	Extent   plane.Rect // of carcasses and what stands beside, over and under them, run frame
+	Extent   plane.Rect // of carcasses, fronts, and what stands beside, over and under, run frame
 	Problems []Problem
 }
 

@@ -30,12 +30,33 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	}
 	y -= mm(4)
 	picture := plane.R(d.area.Min.X, y-d.area.Height()*2/5, d.area.Max.X, y)
-	v := view.Elevation(p, view.ElevationOptions{})
-	if len(v.Marks) > 0 {
-		placed, _ := fit(v, picture, o.Say)
-		d.place(placed)
-	}
+	d.place(asLarge(facesOnly(p), picture))
 	return d.finish()
+}
+
+// facesOnly is the elevation without dimensions: a picture, not to scale.
+func facesOnly(p *plan.Plan) *drawing.Drawing {
+	v := &drawing.Drawing{Title: message.New("Front elevation")}
+	for _, m := range view.Elevation(p, view.ElevationOptions{}).Marks {
+		if _, dimension := m.(*drawing.Dimension); !dimension {
+			v.Add(m)
+		}
+	}
+	return v
+}
+
+// asLarge places a picture in an area as large as it fits, at any scale.
+func asLarge(v *drawing.Drawing, area plane.Rect) Placed {
+	r := v.Bounds()
+	if r.Empty() {
+		return Placed{Drawing: v, ScaleNum: 1, ScaleDen: 1}
+	}
+	// In thousandths of full size, rounded down.
+	num := min(int64(area.Width())*1000/int64(r.Width()), int64(area.Height())*1000/int64(r.Height()))
+	num = max(min(num, 1000), 1)
+	c := r.Centre()
+	at := area.Centre().Sub(plane.Point{X: c.X / 1000 * length.Length(num), Y: c.Y / 1000 * length.Length(num)})
+	return Placed{Drawing: v, At: at, ScaleNum: num, ScaleDen: 1000}
 }
 
 // facts are sentences that tell the size of the job.

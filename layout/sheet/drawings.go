@@ -46,48 +46,6 @@ func drawerKey(f *plan.Front) string {
 		int64(f.Drawer.BackCut.Length), f.Place.Cabinet)
 }
 
-// rearPages draws the rear faces with their holes, three to an upright sheet;
-// fronts with equal faces share one drawing.
-func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
-	const each = 3
-	all := groups(p, o, sameWhole)
-	w, h := o.Paper.Width, o.Paper.Height
-	if o.Paper.Roll() {
-		h = w * 14142 / 10000
-	}
-	var pages []Page
-	for len(all) > 0 {
-		n := min(each, len(all))
-		title := message.New("Rear faces, drilled")
-		d := newDraft(RearFaces, title, w, h, o)
-		above := d.titleBlock(job, title, message.New("as noted"), o.Date)
-		d.box(drawing.Frame, d.area)
-		high := above.Height() / each
-		for i, g := range all[:n] {
-			top := above.Max.Y - length.Length(i)*high
-			d.rearBlock(g, plane.R(above.Min.X, top-high, above.Max.X, top))
-		}
-		pages = append(pages, d.finish())
-		all = all[n:]
-	}
-	return pages
-}
-
-// rearBlock draws one rear face and writes its holes beside it.
-func (d *draft) rearBlock(g group, r plane.Rect) {
-	f := g.first()
-	r = r.Grow(-mm(2))
-	wide := r.Width()
-	top := d.paragraph(r.Min.X, r.Max.Y, wide, lettering.Small, true, message.New("%v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
-	schedule := plane.R(r.Max.X-mm(52), r.Min.Y, r.Max.X, top-mm(1))
-	picture := plane.R(r.Min.X, r.Min.Y, schedule.Min.X-mm(3), top-mm(1))
-	placed, den := fit(view.Rear(f), picture, d.say)
-	d.place(placed)
-	d.text(plane.Point{X: picture.Min.X, Y: picture.Min.Y}, drawing.BottomLeft, lettering.Tiny, false, d.say.Say(scaleText(den)))
-	d.schedule(list.Drilling(f), schedule)
-	d.line(drawing.Frame, r.Min.X-mm(2), r.Min.Y-mm(2), r.Max.X+mm(2), r.Min.Y-mm(2))
-}
-
 // schedule writes the holes as columns: from left and bottom as the front lies,
 // diameter, depth.
 func (d *draft) schedule(holes []list.DrilledHole, r plane.Rect) {
@@ -103,6 +61,7 @@ func (d *draft) schedule(holes []list.DrilledHole, r plane.Rect) {
 	row(y, true, d.say.Say(message.New("left")), d.say.Say(message.New("bottom")), "Ø", d.say.Say(message.New("depth")))
 	y -= lettering.Pitch(lettering.Tiny)
 	d.line(drawing.Frame, r.Min.X, y+mm(1)/2, r.Max.X, y+mm(1)/2)
+	y -= mm(1)
 	for i, h := range holes {
 		if y-2*lettering.Pitch(lettering.Tiny) < r.Min.Y && i+1 < len(holes) {
 			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, false,

@@ -42,7 +42,7 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 		addGrips(d, p, i)
 	}
 	for i := range o.Findings {
-		addFinding(d, &o.Findings[i])
+		addFinding(d, p, &o.Findings[i])
 	}
 	addRunDimensions(d, p)
 	return d
@@ -138,7 +138,9 @@ func addGrips(d *drawing.Drawing, p *plan.Plan, i int) {
 	}
 }
 
-func addFinding(d *drawing.Drawing, f *check.Finding) {
+// addFinding marks where a finding is. One that is about a front as a whole is
+// outlined only, as hatching would hide everything else in it.
+func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
 	if f.Area.Empty() {
 		return
 	}
@@ -147,7 +149,9 @@ func addFinding(d *drawing.Drawing, f *check.Finding) {
 		s = drawing.Subject{}
 	}
 	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s}
-	d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s}, Rect: f.Area})
+	if f.Front == 0 || f.Area != p.Fronts[f.Front-1].Face {
+		d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s}, Rect: f.Area})
+	}
 	d.Add(&drawing.Rectangle{Tag: t, Rect: f.Area})
 	say := f.Mark
 	if say.Empty() {

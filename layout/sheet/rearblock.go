@@ -1,0 +1,133 @@
+package sheet
+
+import (
+	"fmt"
+	"slices"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/list"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/view"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// rearPages draws the rear faces with their holes, three to an upright sheet;
+// fronts with equal faces share one drawing.
+func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
+	const each = 3
+	all := groups(p, o, rearKey)
+	w, h := o.Paper.Width, o.Paper.Height
+	if o.Paper.Roll() {
+		h = w * 14142 / 10000
+	}
+	var pages []Page
+	for len(all) > 0 {
+		n := min(each, len(all))
+		title := message.New("Rear faces, drilled")
+		d := newDraft(RearFaces, title, w, h, o)
+		above := d.titleBlock(job, title, message.New("as noted"), o.Date)
+		d.box(drawing.Frame, d.area)
+		high := above.Height() / each
+		for i, g := range all[:n] {
+			top := above.Max.Y - length.Length(i)*high
+			d.rearBlock(g, plane.R(above.Min.X, top-high, above.Max.X, top))
+		}
+		pages = append(pages, d.finish())
+		all = all[n:]
+	}
+	return pages
+}
+
+func rearKey(f *plan.Front) string {
+	if len(f.Holes)+len(f.HandleHoles) == 0 {
+		return ""
+	}
+	return fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height())) + sameCorners(f) + middleKey(f) + handleKey(f)
+}
+
+// rearBlock draws one rear face with its sizes and writes its holes beside it.
+func (d *draft) rearBlock(g group, r plane.Rect) {
+	f := g.first()
+	d.line(drawing.Frame, r.Min.X, r.Min.Y, r.Max.X, r.Min.Y)
+	r = r.Grow(-mm(2))
+	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("%v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
+	schedule := plane.R(r.Max.X-mm(52), r.Min.Y, r.Max.X, top-mm(1))
+	d.schedule(list.Drilling(f), schedule)
+
+	picture := plane.R(r.Min.X, r.Min.Y, schedule.Min.X-mm(3), top-mm(1))
+	note := message.New("%v. REAR FACE up, bottom edge towards you: left here is RIGHT in the room.", scaleText(0))
+	face := plane.Rect{
+		Min: picture.Min.Add(plane.Point{X: mm(13), Y: mm(27)}),
+		Max: plane.Point{X: picture.Max.X - DimensionStep(true, d.say.Unit), Y: picture.Max.Y - mm(1)},
+	}
+	v := &drawing.Drawing{Title: g.names()}
+	for _, m := range view.Rear(f).Marks {
+		if _, dimension := m.(*drawing.Dimension); !dimension {
+			v.Add(m)
+		}
+	}
+	placed, den := fit(v, face, d.say)
+	d.place(placed)
+	note.Args[0] = scaleText(den)
+	d.paragraph(picture.Min.X, picture.Min.Y+mm(6), picture.Width(), lettering.Tiny, false, note)
+	d.rearSizes(f, placed)
+}
+
+// rearSizes dimensions a placed rear face: heights of the holes at the left,
+// each column from its edge and the width below, the height at the right.
+func (d *draft) rearSizes(f *plan.Front, placed Placed) {
+	at := func(x, y length.Length) plane.Point {
+		den := length.Length(placed.ScaleDen)
+		return placed.At.Add(plane.Point{X: x / den, Y: y / den})
+	}
+	w, h := f.Face.Width(), f.Face.Height()
+	low, high := at(0, 0), at(w, h)
+	d.dimension(at(w, 0), high, true, high.X+mm(7), h)
+	var xs, ys []length.Length
+	for _, b := range append(rearBores(f), faceBoresFromBehind(f)...) {
+		xs, ys = append(xs, b.at.X), append(ys, b.at.Y)
+	}
+	slices.Sort(xs)
+	slices.Sort(ys)
+	// Two columns of holes from each edge; the schedule has them all.
+	var fromLeft, fromRight []length.Length
+	for _, x := range slices.Compact(xs) {
+		if x <= w/2 {
+			fromLeft = append(fromLeft, x)
+		} else {
+			fromRight = append([]length.Length{x}, fromRight...)
+		}
+	}
+	levels := min(max(len(fromLeft), len(fromRight)), 2)
+	for i := range levels {
+		line := low.Y - mm(5) - length.Length(i)*mm(6)
+		if i < len(fromLeft) {
+			d.dimension(low, at(fromLeft[i], 0), false, line, fromLeft[i])
+		}
+		if i < len(fromRight) {
+			d.dimension(at(fromRight[i], 0), at(w, 0), false, line, w-fromRight[i])
+		}
+	}
+	d.dimension(low, at(w, 0), false, low.Y-mm(5)-length.Length(levels)*mm(6), w)
+	last := low.Y - mm(10)
+	for _, y := range slices.Compact(ys) {
+		p := at(0, y)
+		text := max(p.Y, last+lettering.Pitch(lettering.Tiny)) // figures give way upwards
+		last = text
+		d.line(drawing.DimensionLine, p.X-mm(1)/2, p.Y, p.X-mm(3), text)
+		d.text(plane.Point{X: p.X - mm(3) - mm(1)/2, Y: text}, drawing.MiddleRight, lettering.Tiny, false, d.say.Figure(y))
+	}
+}
+
+// faceBoresFromBehind are the handle's holes where they come out of the rear
+// face.
+func faceBoresFromBehind(f *plan.Front) []bore {
+	bores := faceBores(f)
+	for i := range bores {
+		bores[i].at = f.Rear(bores[i].at)
+	}
+	return bores
+}

@@ -1,0 +1,146 @@
+package view_test
+
+import (
+	"flag"
+	"os"
+	"path/filepath"
+	"testing"
+
+	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/view"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/yamlfile"
+)
+
+var update = flag.Bool("update", false, "write the goldens anew")
+
+func solve(t *testing.T, path string) layout.Result {
+	t.Helper()
+	data := assets.Demo()
+	if path != "" {
+		var err error
+		if data, err = os.ReadFile(path); err != nil {
+			t.Fatal(err)
+		}
+	}
+	f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
+		sheet, ok := assets.Sheet(source)
+		if !ok {
+			return source, nil, os.ErrNotExist
+		}
+		return source, sheet, nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return layout.Solve(f.Project)
+}
+
+func rule(name string) string {
+	return filepath.Join("..", "..", "testdata", "rules", name, "flagged.yaml")
+}
+
+// TestGoldens compares drawings, as text, with those looked at and kept.
+func TestGoldens(t *testing.T) {
+	demo := solve(t, "")
+	short := solve(t, rule("cover-below"))
+	spanning := solve(t, filepath.Join("..", "..", "testdata", "rules", "span", "clean.yaml"))
+	cases := []struct {
+		name string
+		d    *drawing.Drawing
+	}{
+		{"demo-elevation", view.Elevation(demo.Plan, view.ElevationOptions{})},
+		{"demo-see-through", view.Elevation(demo.Plan, view.ElevationOptions{SeeThrough: true})},
+		{"cover-short", view.Elevation(short.Plan, view.ElevationOptions{SeeThrough: true, Findings: short.Findings})},
+		{"spanning", view.Elevation(spanning.Plan, view.ElevationOptions{SeeThrough: true})},
+		{"demo-section", view.Section(demo.Plan, model.Place{Cabinet: 0, Bay: 0, Front: -1})},
+		{"demo-rear", view.Rear(&demo.Plan.Fronts[3])},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			file := filepath.Join("testdata", c.name+".txt")
+			got := c.d.Dump()
+			if *update {
+				if err := os.MkdirAll("testdata", 0o777); err != nil {
+					t.Fatal(err)
+				}
+				if err := os.WriteFile(file, []byte(got), 0o666); err != nil {
+					t.Fatal(err)
+				}
+			}
+			want, err := os.ReadFile(file)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if got != string(want) {
+				t.Errorf("%s differs from its golden; look at it and run with -update:\n%s", c.name, got)
+			}
+		})
+	}
+}
+
+// TestRearIsMirrored proves the mirror with an unsymmetrical pattern: what is at
+// the left in the room is at the right as drilled, at the same height.
+func TestRearIsMirrored(t *testing.T) {
+	r := solve(t, "")
+	f := &r.Plan.Fronts[3] // over a partition: its two sides differ
+	if f.EdgeDistance.Left == f.EdgeDistance.Right {
+		t.Fatal("the front is symmetrical and proves nothing")
+	}
+	circles := map[plane.Point]bool{}
+	for _, m := range view.Rear(f).Marks {
+		if c, ok := m.(*drawing.Circle); ok {
+			circles[c.Centre] = true
+		}
+	}
+	for _, h := range f.Holes {
+		at := plane.Point{X: f.Face.Width() - f.EdgeDistance.Left, Y: h.AboveRunner + f.Drop}
+		if h.Side == plan.Right {
+			at.X = f.EdgeDistance.Right
+		}
+		if !circles[at] {
+			t.Errorf("no hole at %v, %v of the rear face", at.X, at.Y)
+		}
+	}
+	if len(circles) != len(f.Holes) {
+		t.Errorf("%d circles for %d holes", len(circles), len(f.Holes))
+	}
+}
+
+// TestHit points at things of the elevation.
+func TestHit(t *testing.T) {
+	r := solve(t, "")
+	d := view.Elevation(r.Plan, view.ElevationOptions{})
+	mm := length.Millimetre
+	reach := drawing.Reach{Near: 4 * mm, Level: 60 * mm, FigureX: 30 * mm, FigureY: 12 * mm}
+	first, second := &r.Plan.Fronts[0], &r.Plan.Fronts[1]
+	figure := plane.Point{X: first.Face.Max.X - first.Face.Width()/8, Y: first.Face.Centre().Y}
+	cases := []struct {
+		name string
+		at   plane.Point
+		want drawing.SubjectKind
+		of   model.Place
+	}{
+		{"a front", first.Face.Centre(), drawing.FrontThing, first.Place},
+		{"a division, just inside the upper front", plane.Point{X: first.Face.Centre().X, Y: second.Face.Min.Y + 3*mm}, drawing.DivisionThing, first.Place},
+		{"a partition, where a niche and a front meet", plane.Point{X: r.Plan.Cabinets[1].Partitions[0].Centre().X, Y: r.Plan.Fronts[7].Face.Centre().Y}, drawing.PartitionThing, model.Place{Cabinet: 1, Bay: 0, Front: -1}},
+		{"a figure before its front", figure, drawing.FrontHeight, first.Place},
+		{"the plinth", plane.Point{X: first.Face.Centre().X, Y: 40 * mm}, drawing.CabinetThing, model.Place{Cabinet: 0, Bay: -1, Front: -1}},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			got, ok := d.Hit(c.at, reach)
+			if !ok || got.Kind != c.want || got.Place != c.of {
+				t.Errorf("got %+v (%v), want kind %d at %+v", got, ok, c.want, c.of)
+			}
+		})
+	}
+	if s, ok := d.Hit(plane.Point{X: -500 * mm, Y: 300 * mm}, reach); ok {
+		t.Errorf("there is nothing beside the run, but %+v is hit", s)
+	}
+}
