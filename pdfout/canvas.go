@@ -28,6 +28,8 @@ type canvas struct {
 	err    error
 	pen    pen
 	fresh  bool // pen is what the page has
+	ink    colour
+	inked  bool // ink is what the page has
 	bold   bool
 	size   float64
 	lined  bool // a font is set on this page
@@ -132,11 +134,17 @@ func (c *canvas) area(lo, hi point) {
 	c.number(hi.y - lo.y)
 }
 
+// fill sets the colour of surfaces and letters where it is not set yet. The
+// library would set that of letters by itself, but knows nothing of ours.
 func (c *canvas) fill(f colour) {
+	if c.inked && c.ink == f {
+		return
+	}
 	for _, v := range f {
 		c.number(v)
 	}
 	c.op("rg")
+	c.ink, c.inked = f, true
 }
 
 // eighth is the handle's share of the radius for an arc of 45°: 4/3·tan(θ/4).
@@ -174,17 +182,18 @@ func (c *canvas) clip(lo, hi point) {
 	c.op("q")
 	c.area(lo, hi)
 	c.op("re W n")
-	c.fresh = false
+	c.fresh, c.inked = false, false
 }
 
 func (c *canvas) unclip() {
 	c.op("Q")
-	c.fresh = false
+	c.fresh, c.inked = false, false
 }
 
 // text writes one line, its base line beginning at p. Letters beyond U+FFFF,
 // which the library can't write, become a replacement mark.
 func (c *canvas) text(p point, size length.Length, bold bool, s string, f colour) {
+	c.fill(f)
 	c.flush()
 	p = c.corrected(p)
 	if math.IsNaN(p.x) || math.IsNaN(p.y) {
@@ -192,7 +201,6 @@ func (c *canvas) text(p point, size length.Length, bold bool, s string, f colour
 		return
 	}
 	c.font(bold, pt(lettering.Em(size)))
-	c.pdf.SetTextColor(int(f[0]*255), int(f[1]*255), int(f[2]*255))
 	c.pdf.Text(p.x, c.height-p.y, writable(s))
 }
 

@@ -33,6 +33,9 @@ func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
 		high := above.Height() / each
 		for i, g := range all[:n] {
 			top := above.Max.Y - length.Length(i)*high
+			if i > 0 {
+				d.line(drawing.Frame, above.Min.X, top, above.Max.X, top)
+			}
 			d.rearBlock(g, plane.R(above.Min.X, top-high, above.Max.X, top))
 		}
 		pages = append(pages, d.finish())
@@ -51,7 +54,6 @@ func rearKey(f *plan.Front) string {
 // rearBlock draws one rear face with its sizes and writes its holes beside it.
 func (d *draft) rearBlock(g group, r plane.Rect) {
 	f := g.first()
-	d.line(drawing.Frame, r.Min.X, r.Min.Y, r.Max.X, r.Min.Y)
 	r = r.Grow(-mm(2))
 	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("%v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
 	schedule := plane.R(r.Max.X-mm(52), r.Min.Y, r.Max.X, top-mm(1))
