@@ -26,12 +26,7 @@ func (w *window) showDialog(d dialog.Dialog) {
 
 // complain shows an error until it is read.
 func (w *window) complain(err error) {
-	var m message.Message
-	text := err.Error()
-	if errors.As(err, &m) {
-		text = w.say().Say(m)
-	}
-	l := widget.NewLabel(text)
+	l := widget.NewLabel(w.say().Say(messageOf(err)))
 	l.Wrapping = fyne.TextWrapWord
 	scroll := container.NewVScroll(l)
 	scroll.SetMinSize(fyne.NewSize(520, 140))
@@ -70,4 +65,13 @@ func (w *window) choose(title, question string, answers []string, then func(int)
 		w.win.Canvas().SetOnTypedKey(old)
 		then(given)
 	})
+}
+
+// messageOf is an error as a message.
+func messageOf(err error) message.Message {
+	var m message.Message
+	if errors.As(err, &m) {
+		return m
+	}
+	return message.New("%v", err.Error())
 }

@@ -20,10 +20,18 @@ type Files interface {
 // Print writes the pages of a project as a PDF.
 type Print func(path string, p *model.Project, r layout.Result, o sheet.Options) error
 
+// Write writes finished pages as a PDF; it is called in the background and
+// tells how far it is. Where progress fails it ends with that error and writes
+// nothing.
+type Write func(path string, d sheet.Document, progress func(page, pages int) error) error
+
 // Options are what the window needs from the world around it.
 type Options struct {
 	Files Files
 	Print Print
+	// Write, where it is given, is used instead of Print, and for the pages that
+	// measure a printer.
+	Write Write
 	// Open is the project to open; empty: the demo, or the start page.
 	Open string
 	// Demo opens the demo where no project is named.

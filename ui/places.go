@@ -61,10 +61,11 @@ func (p *places) write() {
 
 // startPage tells where the form and the picture of the start page are.
 func (p *places) startPage(at func(string, fyne.CanvasObject), all map[string]spot) {
-	b := p.w.beginning
-	at("screen", b.screen)
-	for name, r := range b.screen.Places() {
-		all[name] = spot{all["screen"].X + r.X, all["screen"].Y + r.Y, r.Width, r.Height}
+	if b := p.w.beginning; b != nil {
+		at("screen", b.screen)
+		for name, r := range b.screen.Places() {
+			all[name] = spot{all["screen"].X + r.X, all["screen"].Y + r.Y, r.Width, r.Height}
+		}
 	}
 	walkNamed(p.w.start, "start ", at)
 	p.finish(at, all)

@@ -3,6 +3,7 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 
+	"frontlay/assets"
 	"frontlay/ui/look"
 )
 
@@ -10,6 +11,7 @@ import (
 // new one.
 func Run(a fyne.App, o Options) {
 	th := &look.Theme{Mode: look.Mode(a.Preferences().Int(prefLook)), Large: a.Preferences().Bool(prefLarge)}
+	a.SetIcon(fyne.NewStaticResource("icon.png", assets.IconPNG()))
 	a.Settings().SetTheme(th)
 	w := open(a, th, o)
 	w.win.ShowAndRun()

@@ -6,8 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	fynelayout "fyne.io/fyne/v2/layout"
-	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout"
@@ -24,21 +22,12 @@ const mostPictures = 4
 // showStart puts the start page over the desk: a new cabinet at the left, the
 // demo and recent projects at the right.
 func (w *window) showStart() {
-	w.beginning = newBeginning(w)
-	title := fynecanvas.NewText(w.text("Drawer fronts, planned and drilled right"), w.theme.Palette(w.app.Settings().ThemeVariant()).Ink)
-	title.TextSize, title.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
-	var back fyne.CanvasObject = fynelayout.NewSpacer()
-	if w.opened {
-		back = widget.NewButton(w.text("Back to the drawing"), w.showDesk)
-	}
-	head := container.NewPadded(container.NewHBox(title, fynelayout.NewSpacer(), back))
+	b := newBeginning(w)
 	right := container.NewVScroll(container.NewPadded(w.doors()))
-	body := container.NewHSplit(container.NewPadded(w.beginning.object), right)
+	body := container.NewHSplit(container.NewPadded(b.object), right)
 	body.Offset = 0.68
-	w.start.Objects = []fyne.CanvasObject{container.NewBorder(head, nil, nil, nil, body)}
-	w.start.Refresh()
-	w.desk.Hide()
-	w.start.Show()
+	w.showOver(w.overPage("Drawer fronts, planned and drilled right", body))
+	w.beginning = b
 }
 
 // showDesk puts the drawing in front again.

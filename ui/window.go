@@ -187,6 +187,12 @@ func (w *window) describe(t drawing.Subject) message.Message {
 
 // typedKey takes keys that no widget wants.
 func (w *window) typedKey(e *fyne.KeyEvent) {
+	if w.start.Visible() {
+		if e.Name == fyne.KeyEscape && w.opened {
+			w.showDesk()
+		}
+		return
+	}
 	switch e.Name {
 	case fyne.KeyDelete:
 		w.do("remove")

@@ -30,7 +30,7 @@ func runWindow(args []string, c console) int {
 		return exitFailed
 	}
 	o := ui.Options{
-		Files: &windowFiles{known: map[string]disk.Stamp{}}, Print: printProject,
+		Files: &windowFiles{known: map[string]disk.Stamp{}}, Print: printProject, Write: writePages,
 		Demo: *demo, Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
 	}
 	if len(rest) == 1 {

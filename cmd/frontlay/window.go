@@ -3,10 +3,8 @@
 package main
 
 import (
-	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/app"
 
-	"frontlay/assets"
 	"frontlay/ui"
 )
 
@@ -14,8 +12,4 @@ import (
 const hasWindow = true
 
 // openWindow runs the window until it is closed. It needs a display.
-func openWindow(o ui.Options) {
-	a := app.NewWithID("io.frontlay.frontlay")
-	a.SetIcon(fyne.NewStaticResource("icon.png", assets.IconPNG()))
-	ui.Run(a, o)
-}
+func openWindow(o ui.Options) { ui.Run(app.NewWithID("io.frontlay.frontlay"), o) }

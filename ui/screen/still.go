@@ -61,7 +61,11 @@ func (s *Still) paint() {
 		s.box.Objects = pageObjects(s.page, s.say, size)
 	} else {
 		p := &painter{size: size, palette: look.Current(), say: s.say, text: look.Text(), measure: &measures{}}
-		p.view = fitted(s.drawing.Bounds(), marginsOf(s.drawing), size)
+		m := marginsOf(s.drawing)
+		if m == (margins{24, 24, 24, 24}) { // no dimensions: the picture can fill its place
+			m = margins{6, 6, 6, 6}
+		}
+		p.view = fitted(s.drawing.Bounds(), m, size)
 		p.paint(s.drawing)
 		s.box.Objects = p.objects
 	}

@@ -1,0 +1,31 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	fynelayout "fyne.io/fyne/v2/layout"
+	fynetheme "fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+)
+
+// showOver puts a page in front of the desk.
+func (w *window) showOver(o fyne.CanvasObject) {
+	w.beginning = nil
+	w.start.Objects = []fyne.CanvasObject{o}
+	w.start.Refresh()
+	w.desk.Hide()
+	w.start.Show()
+	w.win.Canvas().Unfocus()
+}
+
+// overPage is a page with its title and the way back to the drawing.
+func (w *window) overPage(title string, body fyne.CanvasObject) fyne.CanvasObject {
+	text := fynecanvas.NewText(w.text(title), w.theme.Palette(w.app.Settings().ThemeVariant()).Ink)
+	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
+	head := container.NewHBox(text, fynelayout.NewSpacer())
+	if w.opened {
+		head.Add(widget.NewButton(w.text("Back to the drawing"), w.showDesk))
+	}
+	return container.NewBorder(container.NewPadded(head), nil, nil, nil, body)
+}

@@ -1,0 +1,201 @@
+package ui
+
+import (
+	"strconv"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	fynelayout "fyne.io/fyne/v2/layout"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/sheet"
+	"frontlay/model/message"
+	"frontlay/ui/field"
+	"frontlay/ui/screen"
+)
+
+// printing is the page on which is chosen what to print; it shows every sheet
+// before.
+type printing struct {
+	w       *window
+	options sheet.Options
+	pages   []sheet.Page
+	at      int
+
+	object  fyne.CanvasObject
+	picture *screen.Still
+	need    *widget.Label
+	title   *widget.Label
+	problem *widget.Label
+	parts   *fyne.Container
+	write   *widget.Button
+}
+
+// printPage shows the page for printing over the desk.
+func (w *window) printPage() {
+	w.showOver(newPrinting(w).object)
+}
+
+func newPrinting(w *window) *printing {
+	p := &printing{w: w, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column()}
+	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
+	p.problem.Importance, p.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
+	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
+	p.picture = screen.NewPage(&sheet.Page{}, p.options.Say, fyne.NewSize(200, 260))
+	for _, part := range sheet.Parts() {
+		p.parts.Add(p.partBox(part))
+	}
+	p.write = widget.NewButton(w.text("Write PDF…"), p.writePDF)
+	p.write.Importance = widget.HighImportance
+	caution := widget.NewLabel(w.text("Print at actual size (100 %) and measure the check bars before you drill."))
+	caution.Wrapping = fyne.TextWrapWord
+	form := container.NewVScroll(container.NewPadded(field.Column(
+		field.Heading(w.text("What to print")), p.parts,
+		field.Heading(w.text("Fronts")), p.frontsRow(),
+		field.Heading(w.text("Paper")), p.paperRow(), p.correctionRow(), p.problem,
+	)))
+	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, caution, p.write)), nil, nil, form)
+	turn := container.NewHBox(
+		fynelayout.NewSpacer(),
+		widget.NewButton(w.text("Page before"), func() { p.turn(-1) }),
+		p.title,
+		widget.NewButton(w.text("Next page"), func() { p.turn(1) }),
+		fynelayout.NewSpacer(),
+	)
+	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, p.picture))
+	split.Offset = 0.34
+	p.object = w.overPage("Templates, drawings and lists", split)
+	p.make()
+	return p
+}
+
+// partBox is the box to tick for one kind of page.
+func (p *printing) partBox(part sheet.Part) fyne.CanvasObject {
+	begin := part != sheet.WholeTemplates && part != sheet.SideTemplates
+	if begin {
+		p.options.Parts = append(p.options.Parts, part)
+	}
+	c := widget.NewCheck(p.w.say().Say(part.Title()), nil)
+	c.SetChecked(begin)
+	c.OnChanged = func(on bool) {
+		var kept []sheet.Part
+		for _, q := range sheet.Parts() {
+			if q == part && on || q != part && p.has(q) {
+				kept = append(kept, q)
+			}
+		}
+		p.options.Parts = kept
+		p.make()
+	}
+	return c
+}
+
+func (p *printing) has(part sheet.Part) bool {
+	for _, q := range p.options.Parts {
+		if q == part {
+			return true
+		}
+	}
+	return false
+}
+
+// frontsRow chooses the fronts that get templates.
+func (p *printing) frontsRow() fyne.CanvasObject {
+	e := widget.NewEntry()
+	e.SetPlaceHolder(p.w.text("all, or numbers such as 2, 3, 5"))
+	e.OnChanged = func(s string) {
+		fronts, err := parseFronts(s, len(p.w.session.CommittedResult().Plan.Fronts))
+		p.tell(err)
+		if err == nil {
+			p.options.Fronts = fronts
+			p.make()
+		}
+	}
+	return container.NewPadded(e)
+}
+
+// parseFronts reads numbers and ranges of fronts; empty for all.
+func parseFronts(s string, have int) ([]int, error) {
+	var all []int
+	for _, part := range strings.FieldsFunc(s, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
+		from, to, ranged := strings.Cut(part, "-")
+		a, err := strconv.Atoi(from)
+		b := a
+		if err == nil && ranged {
+			b, err = strconv.Atoi(to)
+		}
+		if err != nil || a < 1 || b > have || a > b {
+			return nil, message.New("“%v” is no front of this project: it has fronts 1 to %v.", part, have)
+		}
+		for n := a; n <= b; n++ {
+			all = append(all, n)
+		}
+	}
+	return all, nil
+}
+
+// paperRow chooses the paper: a name, a size, or a roll.
+func (p *printing) paperRow() fyne.CanvasObject {
+	var names []string
+	for _, paper := range sheet.Papers() {
+		names = append(names, paper.Name)
+	}
+	e := widget.NewSelectEntry(names)
+	take := func(s string) {
+		paper, err := sheet.ParsePaper(s, p.w.session.Project().Unit)
+		p.tell(err)
+		if err == nil {
+			p.options.Paper = paper
+			p.w.app.Preferences().SetString(prefPaper, s)
+			p.make()
+		}
+	}
+	e.SetText(p.w.app.Preferences().StringWithFallback(prefPaper, "A4"))
+	take(e.Text)
+	e.OnChanged = take
+	return field.Labelled(p.w.text("Size or roll"), e)
+}
+
+func (p *printing) tell(err error) {
+	if err == nil {
+		p.problem.SetText("")
+		return
+	}
+	p.problem.SetText(p.w.say().Say(messageOf(err)))
+}
+
+// make decides the pages and shows the one of the moment.
+func (p *printing) make() {
+	if p.write == nil {
+		return
+	}
+	if len(p.options.Parts) == 0 {
+		p.pages = nil
+		p.need.SetText(p.w.text("Choose what to print."))
+		p.write.Disable()
+	} else {
+		r := p.w.session.CommittedResult()
+		p.pages = sheet.Make(r.Plan, r.Findings, p.options).Pages
+		p.need.SetText(p.w.text("Pages: %v", len(p.pages)))
+		p.write.Enable()
+	}
+	p.at = min(p.at, max(len(p.pages)-1, 0))
+	p.turn(0)
+}
+
+// turn shows another page.
+func (p *printing) turn(by int) {
+	p.at = min(max(p.at+by, 0), max(len(p.pages)-1, 0))
+	if len(p.pages) == 0 {
+		p.picture.ShowPage(&sheet.Page{}, p.options.Say)
+		p.title.SetText("")
+		return
+	}
+	page := &p.pages[p.at]
+	p.picture.ShowPage(page, p.options.Say)
+	p.title.SetText(p.w.text("%v of %v: %v", p.at+1, len(p.pages), page.Title))
+}
+
+// prefPaper keeps the paper that was chosen last.
+const prefPaper = "paper"

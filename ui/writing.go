@@ -1,0 +1,103 @@
+package ui
+
+import (
+	"errors"
+	"path/filepath"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/sheet"
+	"frontlay/model/message"
+)
+
+// writePDF asks where the PDF goes and writes it.
+func (p *printing) writePDF() {
+	o := p.options
+	p.w.askPDF(p.w.fileName(), func(path string) { p.w.writePDF(path, o) })
+}
+
+// askPDF asks for the path of a PDF.
+func (w *window) askPDF(name string, then func(path string)) {
+	d := dialog.NewFileSave(func(u fyne.URIWriteCloser, err error) {
+		if err != nil {
+			w.complain(err)
+			return
+		}
+		if u == nil {
+			return
+		}
+		path := u.URI().Path()
+		if err := u.Close(); err != nil {
+			w.complain(err)
+			return
+		}
+		if !strings.EqualFold(filepath.Ext(path), ".pdf") {
+			path += ".pdf"
+		}
+		then(path)
+	}, w.win)
+	d.SetFileName(name + ".pdf")
+	d.SetFilter(storage.NewExtensionFileFilter([]string{".pdf"}))
+	w.startIn(d)
+	w.showDialog(d)
+	d.Resize(w.dialogSize())
+}
+
+// writePDF writes the project's pages.
+func (w *window) writePDF(path string, o sheet.Options) {
+	r := w.session.CommittedResult()
+	if w.options.Write == nil {
+		w.written(path, w.options.Print(path, w.session.Committed(), r, o))
+		return
+	}
+	w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o))
+}
+
+// errStopped ends writing when the person stops it.
+var errStopped = errors.New("stopped")
+
+// writeDocument writes pages in the background, with a bar and a way to stop.
+func (w *window) writeDocument(path string, doc sheet.Document) {
+	bar := widget.NewProgressBar()
+	stop := make(chan struct{})
+	d := dialog.NewCustom(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, w.win)
+	done := false
+	d.SetOnClosed(func() {
+		if !done {
+			close(stop)
+		}
+	})
+	d.Show()
+	go func() {
+		err := w.options.Write(path, doc, func(page, pages int) error {
+			select {
+			case <-stop:
+				return errStopped
+			default:
+			}
+			fyne.Do(func() { bar.SetValue(float64(page) / float64(max(pages, 1))) })
+			return nil
+		})
+		fyne.Do(func() {
+			done = true
+			d.Hide()
+			w.written(path, err)
+		})
+	}()
+}
+
+// written tells how writing went.
+func (w *window) written(path string, err error) {
+	switch {
+	case errors.Is(err, errStopped):
+		w.tell(message.New("Stopped; nothing was written."))
+	case err != nil:
+		w.complain(err)
+	default:
+		w.tell(message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path)))
+	}
+}
