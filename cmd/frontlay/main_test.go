@@ -1,0 +1,163 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"frontlay/assets"
+)
+
+// do runs frontlay as a shell would and gives its exit code and output.
+func do(t *testing.T, args ...string) (code int, out, errs string) {
+	t.Helper()
+	var o, e bytes.Buffer
+	c := console{
+		out: &o, err: &e,
+		now:    func() time.Time { return time.Date(2026, 3, 14, 12, 0, 0, 0, time.UTC) },
+		getenv: func(string) string { return "" },
+	}
+	code = run(args, c)
+	return code, o.String(), e.String()
+}
+
+func write(t *testing.T, name, text string) string {
+	t.Helper()
+	path := filepath.Join(t.TempDir(), name)
+	if err := os.WriteFile(path, []byte(text), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	return path
+}
+
+func TestCheckTellsByItsExitCode(t *testing.T) {
+	rules := filepath.Join("..", "..", "testdata", "rules")
+	cases := []struct {
+		name, path string
+		code       int
+		says       string
+	}{
+		{"fine", write(t, "demo.yaml", string(assets.Demo())), exitFine, "13 fronts checked: 0 errors"},
+		{"errors", filepath.Join(rules, "cover-below", "flagged.yaml"), exitFindings, "A, bay 1, front 2 (Middle): error: the front covers the drawer bottom by 14 mm; needed is 14.1 mm. To do: raise the runner by 0.1 mm"},
+		{"advice only", filepath.Join(rules, "nearly-level", "flagged.yaml"), exitFine, "1 piece of advice"},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := do(t, "check", c.path)
+			if code != c.code || !strings.Contains(out, c.says) || errs != "" {
+				t.Errorf("exit %d, want %d; said %q and %q; want %q", code, c.code, out, errs, c.says)
+			}
+		})
+	}
+}
+
+// TestBadInput gives every command input of every bad kind: one clear message
+// that names the file, exit 2, and nothing changed on disk.
+func TestBadInput(t *testing.T) {
+	folder := t.TempDir()
+	bad, err := filepath.Glob(filepath.Join("..", "..", "testdata", "bad", "*.yaml"))
+	if err != nil || len(bad) == 0 {
+		t.Fatal("no bad files", err)
+	}
+	bad = append(bad, filepath.Join(folder, "missing.yaml"), folder, os.DevNull)
+	for _, path := range bad {
+		before, _ := os.ReadFile(path)
+		out := filepath.Join(folder, "out.pdf")
+		for _, args := range [][]string{{"check", path}, {"print", path, "-o", out}} {
+			code, said, errs := do(t, args...)
+			if code != exitFailed || said != "" {
+				t.Errorf("%v: exit %d, said %q", args, code, said)
+			}
+			if !strings.Contains(errs, filepath.Base(path)) || strings.Contains(errs, "panic") || len(errs) < 20 {
+				t.Errorf("%v: the message is %q", args, errs)
+			}
+			if _, err := os.Stat(out); err == nil {
+				t.Fatalf("%v wrote a PDF", args)
+			}
+		}
+		if after, _ := os.ReadFile(path); !bytes.Equal(before, after) {
+			t.Errorf("%s was changed", path)
+		}
+	}
+}
+
+func TestPrintWritesAPDF(t *testing.T) {
+	path := write(t, "demo.yaml", string(assets.Demo()))
+	out := filepath.Join(t.TempDir(), "demo.pdf")
+	code, said, errs := do(t, "print", path, "-o", out, "--paper", "A3", "--only", "jig,corner", "--fronts", "1,4")
+	if code != exitFine || errs != "" || !strings.HasPrefix(said, out) {
+		t.Fatalf("exit %d, said %q and %q", code, said, errs)
+	}
+	first, err := os.ReadFile(out)
+	if err != nil || !bytes.HasPrefix(first, []byte("%PDF-1.7")) {
+		t.Fatalf("no PDF: %v", err)
+	}
+	do(t, "print", path, "-o", out, "--paper", "A3", "--only", "jig,corner", "--fronts", "1,4")
+	if second, _ := os.ReadFile(out); !bytes.Equal(first, second) {
+		t.Error("the same project gave other bytes the second time")
+	}
+}
+
+func TestWrongArguments(t *testing.T) {
+	path := write(t, "demo.yaml", string(assets.Demo()))
+	cases := []struct {
+		name string
+		args []string
+		says string
+	}{
+		{"no file", []string{"check"}, "no file is named"},
+		{"two files", []string{"check", "a", "b"}, "one file at a time"},
+		{"no output", []string{"print", path}, "-o OUT.pdf"},
+		{"paper", []string{"print", path, "-o", "x.pdf", "--paper", "A99"}, "A99"},
+		{"part", []string{"print", path, "-o", "x.pdf", "--only", "poster"}, "there is no part named"},
+		{"front", []string{"print", path, "-o", "x.pdf", "--fronts", "0"}, "not the number of a front"},
+		{"front too many", []string{"print", path, "-o", "x.pdf", "--fronts", "14"}, "fronts 1 to 13"},
+		{"flag", []string{"check", path, "--loud"}, "-loud"},
+		{"no display", []string{path}, "no display"},
+	}
+	for _, c := range cases {
+		t.Run(c.name, func(t *testing.T) {
+			code, out, errs := do(t, c.args...)
+			if code != exitFailed || !strings.Contains(errs, c.says) && hasWindow || out != "" {
+				t.Errorf("exit %d, said %q and %q; want %q", code, out, errs, c.says)
+			}
+			if _, err := os.Stat("x.pdf"); err == nil {
+				t.Error("a PDF was written")
+			}
+		})
+	}
+}
+
+func TestNewIsFlawlessAndReplacesNothing(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "new.yaml")
+	if code, _, errs := do(t, "new", path); code != exitFine {
+		t.Fatal(errs)
+	}
+	if code, out, _ := do(t, "check", path); code != exitFine || !strings.Contains(out, "0 errors, 0 warnings, 0 pieces") {
+		t.Errorf("the new project has findings: %s", out)
+	}
+	if err := os.WriteFile(path, []byte("mine"), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	if code, _, errs := do(t, "new", path); code != exitFailed || !strings.Contains(errs, "there already") {
+		t.Errorf("exit %d, said %q", code, errs)
+	}
+	if data, _ := os.ReadFile(path); string(data) != "mine" {
+		t.Error("new replaced a file")
+	}
+}
+
+func TestHelpNamesEveryCommand(t *testing.T) {
+	code, out, _ := do(t, "--help")
+	if code != exitFine {
+		t.Fatalf("exit %d", code)
+	}
+	for _, c := range commands() {
+		if !strings.Contains(out, "frontlay "+c.use) {
+			t.Errorf("help does not tell of %s", c.name)
+		}
+	}
+}
