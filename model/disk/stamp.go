@@ -58,6 +58,20 @@ func read(sys FS, path string, limit int64) ([]byte, Stamp, error) {
 	return data, stampOf(data, info.ModTime()), nil
 }
 
+// head reads at most limit bytes from the beginning of a file.
+func head(sys FS, path string, limit int64) ([]byte, error) {
+	f, err := sys.OpenFile(path, os.O_RDONLY, 0)
+	if err != nil {
+		return nil, readError(path, err)
+	}
+	defer f.Close()
+	data, err := io.ReadAll(io.LimitReader(f, limit))
+	if err != nil {
+		return nil, readError(path, err)
+	}
+	return data, nil
+}
+
 func stampOf(data []byte, modTime time.Time) Stamp {
 	return Stamp{Exists: true, Size: int64(len(data)), ModTime: modTime, Hash: sha256.Sum256(data)}
 }
