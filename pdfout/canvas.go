@@ -8,6 +8,7 @@ import (
 
 	"github.com/jung-kurt/gofpdf"
 
+	"frontlay/layout/ink"
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 )
@@ -15,20 +16,19 @@ import (
 // pt is a length in points, 1/72 inch.
 func pt(l length.Length) float64 { return float64(l) * (72.0 / 25.4e6) }
 
-// canvas writes paths and letters on a page, in points, origin at the lower
-// left corner, y up: the PDF's own frame. It writes four decimals of a point
+// canvas writes paths and letters on a page: an ink.Canvas. It writes four decimals of a point
 // (0.00004 mm), which the library's own path functions do not. The first fault
 // is kept in err and ends all drawing.
 type canvas struct {
 	pdf    *gofpdf.Fpdf
-	height float64 // of the page
-	middle point   // of the page, about which the printer's fault is corrected
-	factor point   // the correction across and up
-	buf    []byte  // paths not yet handed over
+	height float64   // of the page
+	middle ink.Point // of the page in mm, about which the printer's fault is corrected
+	factor ink.Point // the correction across and up
+	buf    []byte    // paths not yet handed over
 	err    error
-	pen    pen
+	pen    ink.Pen
 	fresh  bool // pen is what the page has
-	ink    colour
+	ink    ink.Colour
 	inked  bool // ink is what the page has
 	bold   bool
 	size   float64
@@ -58,19 +58,27 @@ func (c *canvas) op(s string) {
 	c.buf = append(c.buf, '\n')
 }
 
-// xy appends a place, moved by the printer's correction: the coordinates, not a
-// transform, so that line widths and letters keep their size.
-func (c *canvas) xy(p point) {
-	p = c.corrected(p)
-	c.number(p.x)
-	c.number(p.y)
+// xy appends a place.
+func (c *canvas) xy(p ink.Point) {
+	p = c.inPoints(p)
+	c.number(p.X)
+	c.number(p.Y)
 }
 
-func (c *canvas) corrected(p point) point {
-	return point{c.middle.x + (p.x-c.middle.x)*c.factor.x, c.middle.y + (p.y-c.middle.y)*c.factor.y}
+// perMM is how many points a millimetre has.
+const perMM = 72 / 25.4
+
+// inPoints moves a place by the printer's correction and gives it in points:
+// the coordinates are corrected, not by a transform, so that line widths and
+// letters keep their size.
+func (c *canvas) inPoints(p ink.Point) ink.Point {
+	return ink.Point{
+		X: (c.middle.X + (p.X-c.middle.X)*c.factor.X) * perMM,
+		Y: (c.middle.Y + (p.Y-c.middle.Y)*c.factor.Y) * perMM,
+	}
 }
 
-func (c *canvas) point(p point, op string) {
+func (c *canvas) point(p ink.Point, op string) {
 	c.xy(p)
 	c.op(op)
 }
@@ -83,60 +91,67 @@ func (c *canvas) flush() {
 	}
 }
 
-// point is a place on the page in points.
-type point struct{ x, y float64 }
-
 // use sets the pen where it is not set yet.
-func (c *canvas) use(p pen) {
+func (c *canvas) use(p ink.Pen) {
 	if c.fresh && c.pen == p {
 		return
 	}
-	c.number(pt(p.width))
+	c.number(p.Width * perMM)
 	c.op("w")
-	for _, v := range p.colour {
+	for _, v := range p.Colour {
 		c.number(v)
 	}
 	c.op("RG")
-	c.op(p.dash.pattern())
-	c.op("1 J 1 j")
+	c.buf = append(c.buf, '[')
+	for _, v := range p.Dash.Pattern() {
+		c.number(v * perMM)
+	}
+	c.op("] 0 d 1 J 1 j")
 	c.pen, c.fresh = p, true
 }
 
-func (c *canvas) line(a, b point) {
+// Line implements ink.Canvas.
+func (c *canvas) Line(p ink.Pen, a, b ink.Point) {
+	c.use(p)
 	c.point(a, "m")
 	c.point(b, "l")
 	c.op("S")
 }
 
-// rect paints a rectangle's surface, its edge, or both.
-func (c *canvas) rect(lo, hi point, fill *colour, stroke bool) {
+// Rect implements ink.Canvas.
+func (c *canvas) Rect(edge *ink.Pen, fill *ink.Colour, lo, hi ink.Point) {
 	if fill != nil {
 		c.fill(*fill)
+	}
+	if edge != nil {
+		c.use(*edge)
 	}
 	c.area(lo, hi)
 	c.op("re")
 	switch {
-	case fill != nil && stroke:
+	case fill != nil && edge != nil:
 		c.op("B")
 	case fill != nil:
 		c.op("f")
-	default:
+	case edge != nil:
 		c.op("S")
+	default:
+		c.op("n")
 	}
 }
 
 // area appends a rectangle as place and size.
-func (c *canvas) area(lo, hi point) {
-	lo, hi = c.corrected(lo), c.corrected(hi)
-	c.number(lo.x)
-	c.number(lo.y)
-	c.number(hi.x - lo.x)
-	c.number(hi.y - lo.y)
+func (c *canvas) area(lo, hi ink.Point) {
+	p, q := c.inPoints(lo), c.inPoints(hi)
+	c.number(p.X)
+	c.number(p.Y)
+	c.number(q.X - p.X)
+	c.number(q.Y - p.Y)
 }
 
 // fill sets the colour of surfaces and letters where it is not set yet. The
 // library would set that of letters by itself, but knows nothing of ours.
-func (c *canvas) fill(f colour) {
+func (c *canvas) fill(f ink.Colour) {
 	if c.inked && c.ink == f {
 		return
 	}
@@ -150,12 +165,13 @@ func (c *canvas) fill(f colour) {
 // eighth is the handle's share of the radius for an arc of 45°: 4/3·tan(θ/4).
 var eighth = 4.0 / 3.0 * math.Tan(math.Pi/16)
 
-// circle draws eight Bézier arcs: off by 4 millionths of the radius, where the
+// Circle implements ink.Canvas. It draws eight Bézier arcs: off by 4 millionths of the radius, where the
 // library's four are off by 3 thousandths.
-func (c *canvas) circle(m point, r float64) {
-	at := func(angle, along float64) point {
+func (c *canvas) Circle(p ink.Pen, m ink.Point, r float64) {
+	c.use(p)
+	at := func(angle, along float64) ink.Point {
 		sin, cos := math.Sincos(angle)
-		return point{m.x + r*(cos-along*sin), m.y + r*(sin+along*cos)}
+		return ink.Point{X: m.X + r*(cos-along*sin), Y: m.Y + r*(sin+along*cos)}
 	}
 	c.point(at(0, 0), "m")
 	for i := range 8 {
@@ -168,8 +184,8 @@ func (c *canvas) circle(m point, r float64) {
 	c.op("s")
 }
 
-// triangle fills an arrowhead.
-func (c *canvas) triangle(a, b, d point, f colour) {
+// Triangle implements ink.Canvas.
+func (c *canvas) Triangle(f ink.Colour, a, b, d ink.Point) {
 	c.fill(f)
 	c.point(a, "m")
 	c.point(b, "l")
@@ -177,31 +193,32 @@ func (c *canvas) triangle(a, b, d point, f colour) {
 	c.op("f")
 }
 
-// clip begins an area outside of which nothing shows; unclip ends it.
-func (c *canvas) clip(lo, hi point) {
+// Clip implements ink.Canvas.
+func (c *canvas) Clip(lo, hi ink.Point) {
 	c.op("q")
 	c.area(lo, hi)
 	c.op("re W n")
 	c.fresh, c.inked = false, false
 }
 
-func (c *canvas) unclip() {
+// Unclip implements ink.Canvas.
+func (c *canvas) Unclip() {
 	c.op("Q")
 	c.fresh, c.inked = false, false
 }
 
-// text writes one line, its base line beginning at p. Letters beyond U+FFFF,
-// which the library can't write, become a replacement mark.
-func (c *canvas) text(p point, size length.Length, bold bool, s string, f colour) {
+// Text implements ink.Canvas. Letters beyond U+FFFF, which the library can't
+// write, become a replacement mark.
+func (c *canvas) Text(at ink.Point, size length.Length, bold bool, f ink.Colour, s string) {
 	c.fill(f)
 	c.flush()
-	p = c.corrected(p)
-	if math.IsNaN(p.x) || math.IsNaN(p.y) {
+	p := c.inPoints(at)
+	if math.IsNaN(p.X) || math.IsNaN(p.Y) {
 		c.number(math.NaN()) // the library would write it without a word
 		return
 	}
 	c.font(bold, pt(lettering.Em(size)))
-	c.pdf.Text(p.x, c.height-p.y, writable(s))
+	c.pdf.Text(p.X, c.height-p.Y, writable(s))
 }
 
 // font sets the font where it is not set yet on this page.

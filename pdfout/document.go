@@ -10,6 +10,7 @@ import (
 	"golang.org/x/image/font/gofont/gobold"
 	"golang.org/x/image/font/gofont/goregular"
 
+	"frontlay/layout/ink"
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
 )
@@ -73,14 +74,11 @@ func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
 	across, up := doc.Correction.Factors()
 	c := &canvas{
 		pdf: pdf, height: pt(p.Height),
-		middle: point{pt(p.Width) / 2, pt(p.Height) / 2}, factor: point{across, up},
+		middle: ink.Point{X: p.Width.MM() / 2, Y: p.Height.MM() / 2}, factor: ink.Point{X: across, Y: up},
 	}
 	bookmarks(c, doc, i)
-	w := &writer{canvas: c, say: doc.Say}
-	for j := range p.Placed {
-		w.placed(&p.Placed[j])
-	}
-	w.letters()
+	ink.Page(c, p, doc.Say)
+	c.flush()
 	links(c, doc, i)
 	if c.err != nil {
 		return c.err
@@ -106,8 +104,8 @@ func links(c *canvas, doc *sheet.Document, page int) {
 		if l.Page < 0 || l.Page >= len(doc.Pages) {
 			continue
 		}
-		lo := c.corrected(point{pt(l.Area.Min.X), pt(l.Area.Min.Y)})
-		hi := c.corrected(point{pt(l.Area.Max.X), pt(l.Area.Max.Y)})
-		c.pdf.Link(lo.x, c.height-hi.y, hi.x-lo.x, hi.y-lo.y, l.Page+1)
+		lo := c.inPoints(ink.Point{X: l.Area.Min.X.MM(), Y: l.Area.Min.Y.MM()})
+		hi := c.inPoints(ink.Point{X: l.Area.Max.X.MM(), Y: l.Area.Max.Y.MM()})
+		c.pdf.Link(lo.X, c.height-hi.Y, hi.X-lo.X, hi.Y-lo.Y, l.Page+1)
 	}
 }

@@ -43,8 +43,13 @@ func written(t *testing.T, d sheet.Document) string {
 	return path
 }
 
-// tracedPath is one path that MuPDF found on a page, in millimetres from the
-// upper left corner of the page, y down.
+// point is a place in millimetres from the upper left corner of the page, y
+// down; box an area.
+type point struct{ x, y float64 }
+
+type box struct{ lo, hi point }
+
+// tracedPath is one path that MuPDF found on a page.
 type tracedPath struct {
 	kind   string // stroke_path, fill_path, clip_path
 	points []point

@@ -1,4 +1,4 @@
-package pdfout
+package ink
 
 import (
 	"frontlay/layout/drawing"
@@ -28,7 +28,6 @@ func (w *writer) letters() {
 			w.within(t)
 		}
 	}
-	w.flush()
 }
 
 func (t lettered) visible() bool {
@@ -39,7 +38,7 @@ func (w *writer) fixed(t lettered) {
 	s := w.say.Say(t.text.Say)
 	b := textBox(t.at.at(t.text.At), t.text.Anchor, t.text.Size, t.text.Bold, s)
 	w.taken = append(w.taken, b)
-	w.text(b.lo, t.text.Size, t.text.Bold, s, inkFor(t.text.Meaning))
+	w.Text(b.lo, t.text.Size, t.text.Bold, inkFor(t.text.Meaning), s)
 }
 
 // within writes a text smaller or shorter where it does not fit its area or
@@ -47,24 +46,24 @@ func (w *writer) fixed(t lettered) {
 func (w *writer) within(t lettered) {
 	s := w.say.Say(t.text.Say)
 	lo, hi := t.at.at(t.text.Within.Min), t.at.at(t.text.Within.Max)
-	gap := pt(um(1000))
+	gap := 1.0
 	for _, size := range []length.Length{t.text.Size, lettering.Small, lettering.Tiny} {
-		if size > t.text.Size || pt(size)+gap/2 > hi.y-lo.y {
+		if size > t.text.Size || size.MM()+gap/2 > hi.Y-lo.Y {
 			continue
 		}
-		room := hi.x - lo.x - 2*gap
-		for room > pt(size) {
-			short := lettering.Shorten(s, size, t.text.Bold, fromPT(room))
+		room := hi.X - lo.X - 2*gap
+		for room > size.MM() {
+			short := lettering.Shorten(s, size, t.text.Bold, length.FromMM(room))
 			if short == "" || (short != s && size > lettering.Tiny) {
 				break
 			}
 			b := textBox(t.at.at(t.text.At), t.text.Anchor, size, t.text.Bold, short).inside(lo, hi, gap)
 			if b, ok := w.beside(b, lo, hi, gap); ok {
 				w.taken = append(w.taken, b)
-				w.text(b.lo, size, t.text.Bold, short, inkFor(t.text.Meaning))
+				w.Text(b.lo, size, t.text.Bold, inkFor(t.text.Meaning), short)
 				return
 			}
-			room = (b.hi.x - b.lo.x) * 0.85
+			room = (b.hi.X - b.lo.X) * 0.85
 		}
 	}
 }
@@ -80,14 +79,14 @@ func (w *writer) covers(b box) bool {
 
 // beside moves a box to the left or right of what it meets, where it stays
 // between lo and hi.
-func (w *writer) beside(b box, lo, hi point, gap float64) (box, bool) {
+func (w *writer) beside(b box, lo, hi Point, gap float64) (box, bool) {
 	for _, t := range w.taken {
 		if !t.overlaps(b.pad(gap)) {
 			continue
 		}
-		for _, dx := range []float64{t.lo.x - gap - b.hi.x, t.hi.x + gap - b.lo.x} {
-			moved := box{point{b.lo.x + dx, b.lo.y}, point{b.hi.x + dx, b.hi.y}}
-			if moved.lo.x >= lo.x+gap/2 && moved.hi.x <= hi.x-gap/2 && !w.covers(moved) {
+		for _, dx := range []float64{t.lo.X - gap - b.hi.X, t.hi.X + gap - b.lo.X} {
+			moved := box{Point{b.lo.X + dx, b.lo.Y}, Point{b.hi.X + dx, b.hi.Y}}
+			if moved.lo.X >= lo.X+gap/2 && moved.hi.X <= hi.X-gap/2 && !w.covers(moved) {
 				return moved, true
 			}
 		}
@@ -97,32 +96,30 @@ func (w *writer) beside(b box, lo, hi point, gap float64) (box, bool) {
 }
 
 func (b box) pad(d float64) box {
-	return box{point{b.lo.x - d, b.lo.y - d}, point{b.hi.x + d, b.hi.y + d}}
+	return box{Point{b.lo.X - d, b.lo.Y - d}, Point{b.hi.X + d, b.hi.Y + d}}
 }
 
-func fromPT(v float64) length.Length { return length.FromMM(v * 25.4 / 72) }
-
 // inside moves a box by what it needs to lie between lo and hi.
-func (b box) inside(lo, hi point, gap float64) box {
-	dx := max(lo.x+gap-b.lo.x, 0) - max(b.hi.x-(hi.x-gap), 0)
-	dy := max(lo.y+gap/2-b.lo.y, 0) - max(b.hi.y-(hi.y-gap/2), 0)
-	return box{point{b.lo.x + dx, b.lo.y + dy}, point{b.hi.x + dx, b.hi.y + dy}}
+func (b box) inside(lo, hi Point, gap float64) box {
+	dx := max(lo.X+gap-b.lo.X, 0) - max(b.hi.X-(hi.X-gap), 0)
+	dy := max(lo.Y+gap/2-b.lo.Y, 0) - max(b.hi.Y-(hi.Y-gap/2), 0)
+	return box{Point{b.lo.X + dx, b.lo.Y + dy}, Point{b.hi.X + dx, b.hi.Y + dy}}
 }
 
 // textBox is the area from a text's base line to the top of its capitals.
-func textBox(at point, a drawing.Anchor, size length.Length, bold bool, s string) box {
-	wide, high := pt(lettering.Width(s, size, bold)), pt(size)
+func textBox(at Point, a drawing.Anchor, size length.Length, bold bool, s string) box {
+	wide, high := lettering.Width(s, size, bold).MM(), size.MM()
 	switch a {
 	case drawing.MiddleCentre, drawing.BottomCentre, drawing.TopCentre:
-		at.x -= wide / 2
+		at.X -= wide / 2
 	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
-		at.x -= wide
+		at.X -= wide
 	}
 	switch a {
 	case drawing.MiddleLeft, drawing.MiddleCentre, drawing.MiddleRight:
-		at.y -= high / 2
+		at.Y -= high / 2
 	case drawing.TopLeft, drawing.TopCentre, drawing.TopRight:
-		at.y -= high
+		at.Y -= high
 	}
-	return box{at, point{at.x + wide, at.y + high}}
+	return box{at, Point{at.X + wide, at.Y + high}}
 }

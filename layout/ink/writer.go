@@ -1,4 +1,4 @@
-package pdfout
+package ink
 
 import (
 	"math"
@@ -13,7 +13,7 @@ import (
 // kept and written last, so that none is hidden and each can give way to those
 // before it.
 type writer struct {
-	*canvas
+	Canvas
 	say     message.Language
 	texts   []lettered
 	figures []figure
@@ -22,37 +22,51 @@ type writer struct {
 
 // placing maps a drawing to the page.
 type placing struct {
-	ox, oy float64 // the drawing's origin in points, scaled
+	ox, oy float64 // the drawing's origin in millimetres, scaled
 	ax, ay float64
-	k      float64 // points on paper for a nanometre in the drawing
+	k      float64 // millimetres on paper for a nanometre in the drawing
 	clip   *box
 }
 
-func (p placing) at(q plane.Point) point {
-	return point{p.ax + float64(q.X)*p.k - p.ox, p.ay + float64(q.Y)*p.k - p.oy}
+func (p placing) at(q plane.Point) Point {
+	return Point{p.ax + float64(q.X)*p.k - p.ox, p.ay + float64(q.Y)*p.k - p.oy}
 }
 
-// box is an area of the page in points.
-type box struct{ lo, hi point }
+// box is an area of the page in millimetres.
+type box struct{ lo, hi Point }
 
 func (b box) overlaps(o box) bool {
-	return b.lo.x < o.hi.x && o.lo.x < b.hi.x && b.lo.y < o.hi.y && o.lo.y < b.hi.y
+	return b.lo.X < o.hi.X && o.lo.X < b.hi.X && b.lo.Y < o.hi.Y && o.lo.Y < b.hi.Y
 }
 
-func (b box) holds(p point) bool {
-	return p.x >= b.lo.x && p.x <= b.hi.x && p.y >= b.lo.y && p.y <= b.hi.y
+func (b box) holds(p Point) bool {
+	return p.X >= b.lo.X && p.X <= b.hi.X && p.Y >= b.lo.Y && p.Y <= b.hi.Y
+}
+
+// Page draws a page, texts in the language and unit of say.
+func Page(c Canvas, p *sheet.Page, say message.Language) {
+	Drawings(c, p.Placed, say)
+}
+
+// Drawings draws placed drawings as one picture.
+func Drawings(c Canvas, placed []sheet.Placed, say message.Language) {
+	w := &writer{Canvas: c, say: say}
+	for i := range placed {
+		w.placed(&placed[i])
+	}
+	w.letters()
 }
 
 func (w *writer) placed(p *sheet.Placed) {
 	if p.Drawing == nil {
 		return
 	}
-	at := placing{k: pt(1) * float64(p.ScaleNum) / float64(p.ScaleDen)}
+	at := placing{k: 1e-6 * float64(p.ScaleNum) / float64(p.ScaleDen)}
 	at.ox, at.oy = float64(p.Origin.X)*at.k, float64(p.Origin.Y)*at.k
-	at.ax, at.ay = pt(p.At.X), pt(p.At.Y)
+	at.ax, at.ay = p.At.X.MM(), p.At.Y.MM()
 	if !p.Clip.Empty() {
-		at.clip = &box{point{pt(p.Clip.Min.X), pt(p.Clip.Min.Y)}, point{pt(p.Clip.Max.X), pt(p.Clip.Max.Y)}}
-		w.clip(at.clip.lo, at.clip.hi)
+		at.clip = &box{Point{p.Clip.Min.X.MM(), p.Clip.Min.Y.MM()}, Point{p.Clip.Max.X.MM(), p.Clip.Max.Y.MM()}}
+		w.Clip(at.clip.lo, at.clip.hi)
 	}
 	for _, m := range p.Drawing.Marks {
 		if !at.hidden(m) {
@@ -60,9 +74,8 @@ func (w *writer) placed(p *sheet.Placed) {
 		}
 	}
 	if at.clip != nil {
-		w.unclip()
+		w.Unclip()
 	}
-	w.flush()
 }
 
 // hidden tells that a mark lies outside the clip. Dimensions are never hidden:
@@ -73,7 +86,7 @@ func (p placing) hidden(m drawing.Mark) bool {
 	}
 	r := m.Bounds()
 	b := box{p.at(r.Min), p.at(r.Max)}
-	return !b.pad(pt(um(1000))).overlaps(*p.clip)
+	return !b.pad(1.0).overlaps(*p.clip)
 }
 
 func (w *writer) mark(m drawing.Mark, at placing) {
@@ -83,13 +96,11 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 	}
 	switch m := m.(type) {
 	case *drawing.Line:
-		w.use(penFor(t.Meaning, m.Dashed))
-		w.line(at.at(m.From), at.at(m.To))
+		w.Line(penFor(t.Meaning, m.Dashed), at.at(m.From), at.at(m.To))
 	case *drawing.Rectangle:
 		w.rectangle(m, at)
 	case *drawing.Circle:
-		w.use(penFor(t.Meaning, false))
-		w.circle(at.at(m.Centre), float64(m.Radius)*at.k)
+		w.Circle(penFor(t.Meaning, false), at.at(m.Centre), float64(m.Radius)*at.k)
 	case *drawing.Text:
 		w.texts = append(w.texts, lettered{m, at})
 	case *drawing.Dimension:
@@ -100,32 +111,30 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 }
 
 func (w *writer) rectangle(m *drawing.Rectangle, at placing) {
-	w.use(penFor(m.Meaning, m.Dashed))
-	lo, hi := at.at(m.Rect.Min), at.at(m.Rect.Max)
+	p := penFor(m.Meaning, m.Dashed)
+	var fill *Colour
 	if m.Filled {
 		f := fillFor(m.Meaning)
-		w.rect(lo, hi, &f, true)
-		return
+		fill = &f
 	}
-	w.rect(lo, hi, nil, true)
+	w.Rect(&p, fill, at.at(m.Rect.Min), at.at(m.Rect.Max))
 }
 
 // hatch draws lines that rise at 45°, 1.5 mm apart on paper.
 func (w *writer) hatch(m *drawing.Hatch, at placing) {
-	p := penFor(m.Meaning, false)
-	w.use(pen{um(130), p.colour, solid})
+	p := Pen{Width: 0.13, Colour: penFor(m.Meaning, false).Colour}
 	lo, hi := at.at(m.Rect.Min), at.at(m.Rect.Max)
-	step := pt(um(1500)) * math.Sqrt2
+	step := 1.5 * math.Sqrt2
 	if m.Meaning == drawing.Frame {
 		step /= 2 // of a small map
 	}
-	if hi.x-lo.x > 1e5 || hi.y-lo.y > 1e5 {
+	if hi.X-lo.X > 1e5 || hi.Y-lo.Y > 1e5 {
 		return // larger than any page: nothing to see, and endless lines
 	}
 	// On a line y = x + d; d runs from the lower right corner to the upper left.
-	for d := lo.y - hi.x + step/2; d < hi.y-lo.x; d += step {
-		a := point{math.Max(lo.x, lo.y-d), math.Max(lo.y, lo.x+d)}
-		b := point{math.Min(hi.x, hi.y-d), math.Min(hi.y, hi.x+d)}
-		w.line(a, b)
+	for d := lo.Y - hi.X + step/2; d < hi.Y-lo.X; d += step {
+		a := Point{math.Max(lo.X, lo.Y-d), math.Max(lo.Y, lo.X+d)}
+		b := Point{math.Min(hi.X, hi.Y-d), math.Min(hi.Y, hi.X+d)}
+		w.Line(p, a, b)
 	}
 }
