@@ -26,9 +26,9 @@ func DimensionStep(vertical bool, unit length.Unit) length.Length {
 	}
 }
 
-// onPaper is the area that a drawing takes on paper at 1:den, the drawing's
+// OnPaper is the area that a drawing takes on paper at 1:den, the drawing's
 // 0,0 at 0,0: its geometry, its dimensions with their figures, its texts.
-func onPaper(d *drawing.Drawing, den int64, say message.Language) plane.Rect {
+func OnPaper(d *drawing.Drawing, den int64, say message.Language) plane.Rect {
 	var r plane.Rect
 	for i, m := range d.Marks {
 		b := markOnPaper(m, length.Length(den), say)
@@ -70,7 +70,7 @@ func fit(d *drawing.Drawing, area plane.Rect, say message.Language) (Placed, int
 	den := scales[len(scales)-1]
 	var r plane.Rect
 	for _, s := range scales {
-		r = onPaper(d, s, say)
+		r = OnPaper(d, s, say)
 		if r.Width() <= area.Width() && r.Height() <= area.Height() {
 			den = s
 			break
