@@ -149,15 +149,16 @@ func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
 		s = drawing.Subject{}
 	}
 	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s}
-	if f.Front == 0 || f.Area != p.Fronts[f.Front-1].Face {
+	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: f.Mark}
+	if f.Front > 0 && f.Area == p.Fronts[f.Front-1].Face {
+		label.At, label.Anchor = f.Area.Centre(), drawing.MiddleCentre
+	} else {
 		d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s}, Rect: f.Area})
 	}
 	d.Add(&drawing.Rectangle{Tag: t, Rect: f.Area})
-	say := f.Mark
-	if say.Empty() {
-		return
+	if !f.Mark.Empty() {
+		d.Add(label)
 	}
-	d.Add(&drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: say})
 }
 
 // addRunDimensions adds the widths below the run and the heights at its sides:
