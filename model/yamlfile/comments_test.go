@@ -129,6 +129,32 @@ func TestCommentsSurvive(t *testing.T) {
 	}
 }
 
+func TestCommentsFollowWhatIsRenamedAndThenMoved(t *testing.T) {
+	f, err := yamlfile.Read("commented.yaml", []byte(commented), samples)
+	if err != nil {
+		t.Fatal(err)
+	}
+	p := f.Project.Clone()
+	fronts := p.Cabinets[0].Bays[0].Fronts
+	fronts[1].Name = "Gypsum"
+	data, err := f.Write(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := f.Adopt(p, data); err != nil {
+		t.Fatal(err)
+	}
+	p = p.Clone()
+	fronts = p.Cabinets[0].Bays[0].Fronts
+	fronts[0], fronts[1] = fronts[1], fronts[0]
+	if data, err = f.Write(p); err != nil {
+		t.Fatal(err)
+	}
+	if want := "# the caster's\n          - {name: Gypsum,"; !strings.Contains(string(data), want) {
+		t.Errorf("%q is not in\n%s", want, data)
+	}
+}
+
 func cabinetsOf(i int) string {
 	from, to := strings.Index(commented, "  # under"), strings.Index(commented, "  # beside")
 	if i == 1 {

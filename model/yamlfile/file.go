@@ -66,6 +66,19 @@ func (f *File) Write(p *model.Project) ([]byte, error) {
 	return nil, last
 }
 
+// Adopt makes the text of a save the one that later writes keep comments from.
+// data is the result of Write(p). Without it, comments are matched against the
+// text that was read, which is as good until things are renamed and then moved.
+func (f *File) Adopt(p *model.Project, data []byte) error {
+	r := newReader("", nil)
+	doc := r.parse(data)
+	if doc == nil {
+		return r.err()
+	}
+	f.Project, f.doc = p, doc
+	return nil
+}
+
 // Draft is Write without reading back: for the journal, which must keep what
 // the user has, whatever it is. It can hold what Read refuses.
 func (f *File) Draft(p *model.Project) ([]byte, error) {
