@@ -41,6 +41,9 @@ func (s Sum) Say() message.Message {
 	return message.New("%v %v = %v", s.Name, s.Value, sayTerms(s.Terms))
 }
 
+// Sum writes the terms alone: term value + term value …
+func (s Sum) Sum() message.Message { return sayTerms(s.Terms) }
+
 // sayTerms chains terms as nested messages, so that each figure is written in
 // the project's unit.
 func sayTerms(terms []Term) message.Message {

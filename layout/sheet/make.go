@@ -71,6 +71,8 @@ func (m *maker) pages(part Part, first int) []Page {
 		return drawerPages(p, job, o)
 	case RearFaces:
 		return rearPages(p, job, o)
+	case Figures:
+		return table(list.Figures(p, o.Say))
 	case JigSettings:
 		return table(list.JigSettings(p, o.Say))
 	case DrillList:

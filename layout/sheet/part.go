@@ -16,6 +16,7 @@ const (
 	DrillList       Part = "drill"     // every hole, from the edges
 	CutList         Part = "cut"       // boards to cut
 	HardwareList    Part = "hardware"  // what to order
+	Figures         Part = "figures"   // how every figure came about
 	Findings        Part = "findings"  // what the check found
 	Cautions        Part = "cautions"  // before you cut, drill and hang
 	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
@@ -49,6 +50,7 @@ func parts() []struct {
 		{DrillList, message.New("Drill list"), false},
 		{CutList, message.New("Cut list"), false},
 		{HardwareList, message.New("Hardware list"), false},
+		{Figures, message.New("How the figures came about"), false},
 		{Findings, message.New("Findings"), false},
 		{Cautions, message.New("Cautions"), false},
 		{CornerTemplates, message.New("Corner templates"), true},
