@@ -105,7 +105,7 @@ func (w *window) showCautions() {
 // page shows a scrolled text over the window until it is closed.
 func (w *window) page(title string, o fyne.CanvasObject) {
 	scroll := container.NewVScroll(container.NewPadded(o))
-	scroll.SetMinSize(fyne.NewSize(560, 420))
+	scroll.SetMinSize(fyne.NewSize(580, min(o.MinSize().Height+30, 430)))
 	d := dialog.NewCustom(w.text(title), w.text("Close"), scroll, w.win)
 	w.showDialog(d)
 }

@@ -2,7 +2,6 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
@@ -31,5 +30,5 @@ func (w *window) hintsAgain() {
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
-	w.page("Three hints to begin with", container.NewVBox(field.Column(o...)))
+	w.page("Three hints to begin with", field.Column(o...))
 }

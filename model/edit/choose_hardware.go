@@ -27,13 +27,7 @@ func (e ChooseHardware) Apply(p *model.Project) (*model.Project, error) {
 		return nil, message.New("The project has no hardware “%v”. It has: %v.", e.Name, hardwareNames(c))
 	}
 	b.Hardware = e.Name
-	s := c.SheetFor(b)
-	for i := range b.Fronts {
-		f := &b.Fronts[i]
-		if f.Kind == model.DrawerFront && (s == nil || s.Drawer(f.Drawer) == nil) {
-			f.Drawer = model.DrawerAuto
-		}
-	}
+	refit(c, b)
 	return c, nil
 }
 

@@ -5,7 +5,8 @@ import (
 	"frontlay/model/message"
 )
 
-// CopyStack gives the bays at To the stack of fronts of the bay at From.
+// CopyStack gives the bays at To the stack of fronts of the bay at From. Drawers
+// that the hardware of a bay does not have are the tallest that fit there.
 type CopyStack struct {
 	From model.Place
 	To   []model.Place
@@ -31,6 +32,7 @@ func (e CopyStack) Apply(p *model.Project) (*model.Project, error) {
 			return nil, message.New("There is no bay at this place any more. Select one in the drawing.")
 		}
 		b.Fronts = from.Clone().Fronts
+		refit(c, b)
 	}
 	return c, nil
 }

@@ -35,7 +35,7 @@ func (e Lock) Apply(p *model.Project) (*model.Project, error) {
 			if err := within(e.Heights[i], leastFront, greatestBox); err != nil {
 				return nil, err
 			}
-			f.Height, f.LineUp = e.Heights[i], nil
+			fix(f, e.Heights[i])
 		}
 	}
 	return c, nil

@@ -43,7 +43,6 @@ func (e MoveDivision) Apply(p *model.Project) (*model.Project, error) {
 			return nil, err
 		}
 	}
-	lower.LineUp = nil
 	lowerShares, upperShares := lower.Height <= 0, upper.Height <= 0
 	other := false
 	for i, f := range c.BayAt(e.Below).Fronts {
@@ -51,11 +50,12 @@ func (e MoveDivision) Apply(p *model.Project) (*model.Project, error) {
 			other = true
 		}
 	}
-	if other || !upperShares {
-		upper.Height = e.Upper
+	lined := lower.LineUp != nil // its top edge is the division, which now is where it was put
+	if upper.LineUp == nil && (other || lined || !upperShares) {
+		fix(upper, e.Upper)
 	}
-	if other || upperShares || !lowerShares {
-		lower.Height = e.Lower
+	if other || lined || upperShares || !lowerShares {
+		fix(lower, e.Lower)
 	}
 	return c, nil
 }

@@ -29,7 +29,7 @@ func (e SetDrawer) Apply(p *model.Project) (*model.Project, error) {
 		return nil, err
 	}
 	if e.Drawer != "" && e.Drawer != model.DrawerAuto {
-		s := c.SheetFor(c.BayAt(e.At))
+		s := sheetOf(c, c.BayAt(e.At), f)
 		if s == nil {
 			return nil, message.New("This bay has no hardware sheet yet. Choose one for it first.")
 		}

@@ -31,6 +31,6 @@ func (e SetHeight) Apply(p *model.Project) (*model.Project, error) {
 	if err := unlocked(f); err != nil {
 		return nil, err
 	}
-	f.Height, f.LineUp = e.Height, nil
+	fix(f, e.Height)
 	return c, nil
 }

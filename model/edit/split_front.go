@@ -42,14 +42,14 @@ func (e SplitFront) Apply(p *model.Project) (*model.Project, error) {
 		other = other || i != e.At.Front && b.Fronts[i].Height <= 0
 	}
 	upper := f.Clone()
-	upper.Name, upper.Height = "", e.Upper
-	if shared && !other {
-		upper.Height = 0
+	upper.Name = ""
+	if !shared || other {
+		fix(&upper, e.Upper)
 	}
 	if upper.Kind == model.DrawerFront {
 		upper.Drawer, upper.Drop = model.DrawerAuto, nil
 	}
-	f.Height, f.LineUp = e.Lower, nil
+	fix(f, e.Lower)
 	if f.Kind == model.DrawerFront {
 		f.Drawer = model.DrawerAuto
 	}

@@ -56,3 +56,44 @@ func unlocked(f *model.Front) error {
 	}
 	return nil
 }
+
+// fix gives a front a height of its own. It takes no share and lines up with
+// nothing from then.
+func fix(f *model.Front, height length.Length) {
+	f.Height, f.Share, f.LineUp = height, 0, nil
+}
+
+// sheetOf is the hardware sheet of a front: its own, or the bay's.
+func sheetOf(p *model.Project, b *model.Bay, f *model.Front) *model.HardwareSheet {
+	if f.Hardware != "" {
+		return p.Sheet(f.Hardware)
+	}
+	return p.SheetFor(b)
+}
+
+// refit lets the drawers of a bay that its hardware sheets do not have be the
+// tallest that fit, and runners be the longest.
+func refit(p *model.Project, b *model.Bay) {
+	for i := range b.Fronts {
+		f := &b.Fronts[i]
+		if f.Kind != model.DrawerFront {
+			continue
+		}
+		s := sheetOf(p, b, f)
+		if s == nil || s.Drawer(f.Drawer) == nil {
+			f.Drawer = model.DrawerAuto
+		}
+		if f.Runner > 0 && (s == nil || !hasRunner(s, f.Runner)) {
+			f.Runner = 0
+		}
+	}
+}
+
+func hasRunner(s *model.HardwareSheet, l length.Length) bool {
+	for i := range s.Runner.Lengths {
+		if s.Runner.Lengths[i].Length == l {
+			return true
+		}
+	}
+	return false
+}

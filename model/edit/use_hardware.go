@@ -34,6 +34,11 @@ func (e UseHardware) Apply(p *model.Project) (*model.Project, error) {
 	for i := range c.Hardware {
 		if c.Hardware[i].Name == s {
 			c.Hardware[i] = use
+			for j := range c.Cabinets {
+				for k := range c.Cabinets[j].Bays {
+					refit(c, &c.Cabinets[j].Bays[k])
+				}
+			}
 			return c, nil
 		}
 	}

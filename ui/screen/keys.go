@@ -171,11 +171,13 @@ func (c *Screen) do(e edit.Edit) {
 // step selects the front above or below.
 func (c *Screen) step(dy int) {
 	at := c.session.Here()
-	if at.Bay < 0 || at.Front < 0 {
+	sel := c.session.Selection()
+	switch {
+	case len(sel) == 0 || at.Bay < 0 || at.Front < 0:
 		at = model.Place{Cabinet: max(at.Cabinet, 0), Bay: max(at.Bay, 0)}
-	} else if c.session.Selection()[0].Kind == drawing.FrontThing {
+	case sel[0].Kind == drawing.FrontThing:
 		at.Front += dy
-	} else if dy > 0 {
+	case dy > 0:
 		at.Front++
 	}
 	if c.session.Project().FrontAt(at) != nil {

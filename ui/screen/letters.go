@@ -58,6 +58,14 @@ func (p *painter) onPaper(height length.Length) float32 { return p.paper * float
 func (p *painter) write(s string, at fyne.Position, a drawing.Anchor, size float32, bold bool, c color.NRGBA) (fyne.Position, fyne.Size) {
 	box := p.measure.of(s, size, bold)
 	pos := anchored(at, box, a)
+	if p.paper > 0 { // on paper anchors are those of the capitals, not of the line
+		switch a {
+		case drawing.BottomLeft, drawing.BottomCentre, drawing.BottomRight:
+			pos.Y += 0.22 * size
+		case drawing.TopLeft, drawing.TopCentre, drawing.TopRight:
+			pos.Y -= 0.3 * size
+		}
+	}
 	if p.shown(pos.X, pos.Y, pos.X+box.Width, pos.Y+box.Height) {
 		t := fynecanvas.NewText(s, c)
 		t.TextSize, t.TextStyle.Bold = size, bold
@@ -188,7 +196,7 @@ func (p *painter) shortened(s string, width, size float32, bold bool) string {
 // (unidirectional dimensioning, allowed by ISO 129), ends marked by slanted
 // strokes. Where the figure does not fit between the ends it stands beside them.
 func (p *painter) dimension(m *drawing.Dimension) {
-	pen := p.palette.Pen(drawing.DimensionLine)
+	pen := p.pen(drawing.DimensionLine)
 	a, b := p.view.at(m.From), p.view.at(m.To)
 	off := float32(m.Level) * p.levelStep(m.Vertical)
 	size := p.text * 0.95
@@ -244,7 +252,10 @@ func (p *painter) dimension(m *drawing.Dimension) {
 // extension draws the line from a measured point to its dimension line, with a
 // small distance from the point and a little past the line.
 func (p *painter) extension(x1, y1, x2, y2 float32, pen look.Pen) {
-	const free, past = 3, 4
+	free, past := float32(3), float32(4)
+	if p.paper > 0 {
+		free, past = p.paper, 1.2*p.paper
+	}
 	switch {
 	case x2-x1 > free:
 		p.line(x1+free, y1, x2+past, y2, pen.Line, pen.Width)
@@ -259,6 +270,9 @@ func (p *painter) extension(x1, y1, x2, y2 float32, pen look.Pen) {
 
 // tick marks the end of a dimension line.
 func (p *painter) tick(x, y float32, pen look.Pen) {
-	const arm = 4
-	p.line(x-arm, y+arm, x+arm, y-arm, pen.Line, 1.4)
+	arm, width := float32(4), float32(1.4)
+	if p.paper > 0 {
+		arm, width = 1.2*p.paper, 1.4*pen.Width
+	}
+	p.line(x-arm, y+arm, x+arm, y-arm, pen.Line, width)
 }

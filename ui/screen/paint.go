@@ -71,6 +71,16 @@ func (p *painter) paint(d *drawing.Drawing) {
 	}
 }
 
+// pen is the palette's pen for a meaning; on paper its width is a part of a
+// millimetre.
+func (p *painter) pen(m drawing.Meaning) look.Pen {
+	pen := p.palette.Pen(m)
+	if p.paper > 0 {
+		pen.Width = max(pen.Width*0.25*p.paper, 0.5)
+	}
+	return pen
+}
+
 // shown tells that a box on the screen is at least partly visible.
 func (p *painter) shown(x1, y1, x2, y2 float32) bool {
 	return x2 >= 0 && y2 >= 0 && x1 <= p.size.Width && y1 <= p.size.Height
@@ -110,7 +120,7 @@ func (p *painter) dashed(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
 }
 
 func (p *painter) lineMark(m *drawing.Line) {
-	pen := p.palette.Pen(m.Meaning)
+	pen := p.pen(m.Meaning)
 	a, b := p.view.at(m.From), p.view.at(m.To)
 	axis := m.From.X == m.To.X || m.From.Y == m.To.Y
 	if m.Dashed && axis {
@@ -130,7 +140,7 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 	if m.Meaning == drawing.Grip {
 		return
 	}
-	pen := p.palette.Pen(m.Meaning)
+	pen := p.pen(m.Meaning)
 	pos, size := p.box(m.Rect)
 	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
@@ -157,7 +167,7 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 }
 
 func (p *painter) circle(m *drawing.Circle) {
-	pen := p.palette.Pen(m.Meaning)
+	pen := p.pen(m.Meaning)
 	pos, size := p.box(m.Bounds())
 	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
@@ -179,7 +189,7 @@ const hatchStep = 7
 
 // hatch draws lines at 45° clipped to the rectangle.
 func (p *painter) hatch(m *drawing.Hatch) {
-	pen := p.palette.Pen(m.Meaning)
+	pen := p.pen(m.Meaning)
 	pos, size := p.box(m.Rect)
 	x1, y1 := max(pos.X, 0), max(pos.Y, 0)
 	x2, y2 := min(pos.X+size.Width, p.size.Width), min(pos.Y+size.Height, p.size.Height)
@@ -191,7 +201,11 @@ func (p *painter) hatch(m *drawing.Hatch) {
 	r.Resize(fyne.NewSize(x2-x1, y2-y1))
 	p.objects = append(p.objects, r)
 	w, h := x2-x1, y2-y1
-	for s := float32(hatchStep); s < w+h; s += hatchStep {
+	step := float32(hatchStep)
+	if p.paper > 0 {
+		step = max(3*p.paper, 3)
+	}
+	for s := step; s < w+h; s += step {
 		// the line from (s,0) going down left, in the box's own frame
 		ax, ay := s, float32(0)
 		if ax > w {
@@ -201,6 +215,6 @@ func (p *painter) hatch(m *drawing.Hatch) {
 		if by > h {
 			bx, by = s-h, h
 		}
-		p.line(x1+ax, y1+ay, x1+bx, y1+by, pen.Line, 1)
+		p.line(x1+ax, y1+ay, x1+bx, y1+by, pen.Line, min(pen.Width, 1))
 	}
 }
