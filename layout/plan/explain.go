@@ -10,11 +10,11 @@ import (
 // OverlayOf tells how a front's overlay at a side came about.
 func (p *Plan) OverlayOf(f *Front, side Side) Sum {
 	c := &p.Cabinets[f.Place.Cabinet]
-	value := f.Overlay.Left
+	s := Sum{Name: message.New("side overlay, left"), Value: f.Overlay.Left}
 	if side == Right {
-		value = f.Overlay.Right
+		s = Sum{Name: message.New("side overlay, right"), Value: f.Overlay.Right}
 	}
-	s := Sum{Name: message.New("side overlay"), Value: value}
+	value := s.Value
 	if f.Inset {
 		s.Terms = []Term{minus("reveal", -value)}
 		return s
@@ -57,14 +57,15 @@ func (p *Plan) partitionAt(f *Front, side Side) (plane.Rect, bool) {
 // came about: connector inset + side overlay.
 func (p *Plan) EdgeDistanceOf(f *Front, side Side) Sum {
 	overlay := p.OverlayOf(f, side)
-	value := f.EdgeDistance.Left
+	s := Sum{Name: message.New("edge distance, left"), Value: f.EdgeDistance.Left}
 	if side == Right {
-		value = f.EdgeDistance.Right
+		s = Sum{Name: message.New("edge distance, right"), Value: f.EdgeDistance.Right}
 	}
-	return Sum{message.New("edge distance"), value, []Term{
+	s.Terms = []Term{
 		plus("connector inset", f.Sheet.Connector.Inset),
-		{Name: overlay.Name, Value: overlay.Value, Of: &overlay},
-	}}
+		{Name: message.New("side overlay"), Value: overlay.Value, Of: &overlay},
+	}
+	return s
 }
 
 // DropOf tells how a front's drop came about.
@@ -81,8 +82,11 @@ func (p *Plan) DropOf(f *Front) Sum {
 		if up := f.Drop - overlay - least; up != 0 {
 			s.Terms = append(s.Terms, plus("up to the hole row", up))
 		}
-	case f.Drop != 0:
-		s.Terms = []Term{plus("up to the hole row", f.Drop)}
+	default:
+		s.Terms = []Term{plus("level with the runner's lower edge", 0)}
+		if f.Drop != 0 {
+			s.Terms = append(s.Terms, plus("up to the hole row", f.Drop))
+		}
 	}
 	return s
 }
