@@ -1,5 +1,5 @@
 // Package assets holds what ships inside the program: sample hardware sheets,
-// the demo project, and the icon. It imports nothing of frontlay.
+// the demo project, translations, and the icon. It imports nothing of frontlay.
 package assets
 
 import (
@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-//go:embed sheets/*.yaml projects/*.yaml icon.svg icon.png
+//go:embed sheets/*.yaml projects/*.yaml translations/*/*.json icon.svg icon.png
 var files embed.FS
 
 // DemoName is the file name of the demo project.

@@ -91,11 +91,8 @@ func Save(sys FS, path string, data []byte, known Stamp) (Saved, error) {
 	return saved, nil
 }
 
-// maxLinks bounds a chain of links, as operating systems do.
-const maxLinks = 40
-
-// follow gives the file behind links, whether it exists or not: the folder's
-// links are resolved by the system, the file's own one by one.
+// follow gives the file behind links, whether it is there yet or not. A link that
+// points to nothing is an error, since no new file could replace it.
 func follow(sys FS, path string) (string, error) {
 	path, err := filepath.Abs(path)
 	if err != nil {

@@ -92,13 +92,13 @@ func (r *reader) checkDrawer(s *model.HardwareSheet, d *model.DrawerHeight) {
 	if len(d.Holes) == 0 {
 		r.fail(r.nodes[d], message.New("%v has no connector holes", shown(d.Name)), message.New("add their heights under holes, such as [48, 80]"))
 	}
-	r.checkHoles(d, &d.Holes, d.SideTop, "the drawer side")
+	r.checkHoles(d, &d.Holes, d.SideTop, message.New("the drawer side"))
 	if d.RailTop > 0 {
-		r.checkHoles(d, &d.RailHoles, d.RailTop, "the rail")
+		r.checkHoles(d, &d.RailHoles, d.RailTop, message.New("the rail"))
 	}
 }
 
-func (r *reader) checkHoles(d *model.DrawerHeight, holes *[]length.Length, top length.Length, of string) {
+func (r *reader) checkHoles(d *model.DrawerHeight, holes *[]length.Length, top length.Length, of message.Message) {
 	seen := map[length.Length]bool{}
 	for _, h := range *holes {
 		switch {

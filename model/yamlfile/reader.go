@@ -109,7 +109,7 @@ func (r *reader) mapping(n *yaml.Node, fields []field) {
 				if v != nil {
 					at = v
 				}
-				r.fail(at, message.New("%v is missing", f.key), message.New("add it: %v", f.doc))
+				r.fail(at, message.New("%v is missing", f.key), message.New("add it: %v", message.New(f.doc)))
 			}
 			continue
 		}
