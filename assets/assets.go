@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-//go:embed sheets/*.yaml projects/*.yaml translations/*/*.json icon.svg icon.png
+//go:embed sheets/*.yaml projects/*.yaml translations/*.json icon.svg icon.png
 var files embed.FS
 
 // DemoName is the file name of the demo project.
