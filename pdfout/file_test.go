@@ -16,7 +16,7 @@ import (
 )
 
 func allPages() sheet.Document {
-	return sheet.Make(lopsided(), nil, sheet.Options{Parts: sheet.Parts()})
+	return sheet.Make(bench(), nil, sheet.Options{Parts: sheet.Parts()})
 }
 
 func TestSameBytesTwice(t *testing.T) {

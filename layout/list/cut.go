@@ -58,8 +58,8 @@ func CutList(p *plan.Plan, say Speaker) Table {
 			{Head: head("Count"), Weight: 0.9, Right: true},
 			{Head: head("Piece"), Weight: 2},
 			{Head: head("For"), Weight: 3.4},
-			{Head: head("Width"), Weight: 1.3, Right: true},
-			{Head: head("Height"), Weight: 1.3, Right: true},
+			{Head: head("Width"), Weight: 1.3, Right: true, Length: true},
+			{Head: head("Height"), Weight: 1.3, Right: true, Length: true},
 			{Head: head("Grain"), Weight: 1.4},
 			{Head: "m²", Weight: 1.1, Right: true},
 			{Head: "kg", Weight: 1.1, Right: true},
@@ -80,7 +80,7 @@ func CutList(p *plan.Plan, say Speaker) Table {
 				fixed(say, q.AreaM2(), 3), kilograms(say, q.WeightKg()),
 			}})
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{
+		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{
 			"", strconv.Itoa(count), head("in all"), "", "", "", "", fixed(say, area, 3), kilograms(say, weight),
 		}})
 	}

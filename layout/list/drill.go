@@ -21,11 +21,11 @@ func DrillList(p *plan.Plan, say Speaker) Table {
 			{Head: head("Front"), Weight: 0.9, Right: true},
 			{Head: head("Hole"), Weight: 1.8},
 			{Head: head("Side in the room"), Weight: 1.5},
-			{Head: head("From left"), Weight: 1.5, Right: true},
-			{Head: head("From right"), Weight: 1.5, Right: true},
-			{Head: head("From bottom"), Weight: 1.6, Right: true},
-			{Head: "Ø", Weight: 1, Right: true},
-			{Head: head("Depth"), Weight: 1.2, Right: true},
+			{Head: head("From left"), Weight: 1.5, Right: true, Length: true},
+			{Head: head("From right"), Weight: 1.5, Right: true, Length: true},
+			{Head: head("From bottom"), Weight: 1.6, Right: true, Length: true},
+			{Head: "Ø", Weight: 1, Right: true, Length: true},
+			{Head: head("Depth"), Weight: 1.2, Right: true, Length: true},
 		},
 	}
 	for i := range p.Fronts {

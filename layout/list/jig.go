@@ -95,8 +95,8 @@ func JigSettings(p *plan.Plan, say Speaker) Table {
 			{Head: say.Say(message.New("Name")), Weight: 3},
 			{Head: say.Say(message.New("Side in the room")), Weight: 1.7},
 			{Head: say.Say(message.New("Holes above the bottom edge (%v)", say.Unit.Symbol())), Weight: 3},
-			{Head: "Ø", Weight: 1, Right: true},
-			{Head: say.Say(message.New("Depth")), Weight: 1, Right: true},
+			{Head: "Ø", Weight: 1, Right: true, Length: true},
+			{Head: say.Say(message.New("Depth")), Weight: 1, Right: true, Length: true},
 		},
 	}
 	resets := Resets(p)

@@ -20,12 +20,14 @@ type Column struct {
 	Head   string
 	Weight float64
 	Right  bool // figures stand at the right
+	Length bool // figures are lengths in the table's unit
 }
 
 // Row is one line; Group rows are headings across the table with one cell.
 type Row struct {
 	Cells []string
 	Group bool
+	Total bool // a sum of the rows above
 }
 
 // Speaker says messages and lengths in the project's unit and the user's

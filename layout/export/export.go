@@ -1,0 +1,179 @@
+// Package export makes the files of a job for machines and other programs:
+// drawings as SVG and DXF, lists as CSV, the plan as JSON. It gives them as
+// bytes; where they go is the caller's business.
+package export
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+	"strings"
+
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/layout/drawing/dxf"
+	"frontlay/layout/drawing/svg"
+	"frontlay/layout/list"
+	"frontlay/layout/plan"
+	"frontlay/layout/sheet"
+	"frontlay/layout/view"
+	"frontlay/model/message"
+)
+
+// File is a file of the job: its name (ASCII, no folders) and its bytes.
+type File struct {
+	Name string
+	Data []byte
+}
+
+// Kind is one kind of file.
+type Kind string
+
+// The kinds of files.
+const (
+	SVG  Kind = "svg"
+	DXF  Kind = "dxf"
+	CSV  Kind = "csv"
+	JSON Kind = "json"
+)
+
+// Kinds lists every kind of file.
+func Kinds() []Kind { return []Kind{SVG, DXF, CSV, JSON} }
+
+// Options choose what is made. The zero value is every kind, with drawings of
+// the run at 1:10, texts in English and lengths in millimetres.
+type Options struct {
+	Kinds []Kind // empty: all
+	Den   int64  // scale 1:Den of SVG drawings of the run; 0: 1:10. Fronts and sides are at full size.
+	Spare float64
+	Say   message.Language
+}
+
+// Files makes the files. The same arguments give the same bytes.
+func Files(p *plan.Plan, findings []check.Finding, o Options) ([]File, error) {
+	if len(o.Kinds) == 0 {
+		o.Kinds = Kinds()
+	}
+	if o.Den <= 0 {
+		o.Den = 10
+	}
+	m := &maker{p: p, o: o}
+	for _, k := range o.Kinds {
+		switch k {
+		case SVG:
+			m.svgs()
+		case DXF:
+			m.dxfs()
+		case CSV:
+			m.tables(findings)
+		case JSON:
+			m.add("plan.json", func(w io.Writer) error { return list.PlanJSON(w, p) })
+		default:
+			m.fail(fmt.Errorf("“%s” is not a kind of file: choose among svg, dxf, csv, json", k))
+		}
+	}
+	return m.files, m.err
+}
+
+type maker struct {
+	p     *plan.Plan
+	o     Options
+	files []File
+	err   error
+}
+
+func (m *maker) fail(err error) {
+	if m.err == nil {
+		m.err = err
+	}
+}
+
+func (m *maker) add(name string, write func(io.Writer) error) {
+	var b bytes.Buffer
+	if err := write(&b); err != nil {
+		m.fail(fmt.Errorf("%s: %w", name, err))
+		return
+	}
+	m.files = append(m.files, File{name, b.Bytes()})
+}
+
+func (m *maker) svgs() {
+	write := func(name string, d *drawing.Drawing, den int64) {
+		m.add(name+".svg", func(w io.Writer) error { return svg.Write(w, d, svg.Options{Den: den, Say: m.o.Say}) })
+	}
+	write("elevation", view.Elevation(m.p, view.ElevationOptions{}), m.o.Den)
+	for i := range m.p.Cabinets {
+		for j := range m.p.Cabinets[i].Bays {
+			b := &m.p.Cabinets[i].Bays[j]
+			if b.Count > 0 {
+				write(fmt.Sprintf("section-%02d-%02d", i+1, j+1), view.Section(m.p, b.Place), m.o.Den)
+			}
+		}
+	}
+	m.eachFront(func(f *plan.Front, name string) { write(name, view.Rear(f), 1) })
+	m.eachFace(func(c *sheet.CarcassFace, name string) { write(name, c.Drawing(), 1) })
+}
+
+func (m *maker) dxfs() {
+	m.add("elevation.dxf", func(w io.Writer) error {
+		return dxf.Write(w, view.Elevation(m.p, view.ElevationOptions{}), dxf.Options{Say: m.o.Say, Layer: pictureLayer})
+	})
+	m.eachFront(func(f *plan.Front, name string) {
+		d, layer := FrontForMachine(f)
+		m.add(name+".dxf", func(w io.Writer) error { return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer}) })
+	})
+	m.eachFace(func(c *sheet.CarcassFace, name string) {
+		d, layer := FaceForMachine(c)
+		m.add(name+".dxf", func(w io.Writer) error { return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer}) })
+	})
+}
+
+// pictureLayer leaves out what is only there to be taken hold of on a screen.
+func pictureLayer(m drawing.Mark) string {
+	t := drawing.TagOf(m).Meaning
+	if t == drawing.Grip {
+		return ""
+	}
+	return t.String()
+}
+
+func (m *maker) tables(findings []check.Finding) {
+	say := list.ForFiles(m.o.Say)
+	for _, t := range list.All(m.p, findings, say, m.o.Spare) {
+		m.add(t.Name+".csv", func(w io.Writer) error { return t.CSV(w, say) })
+	}
+}
+
+// eachFront goes through the fronts that are drilled.
+func (m *maker) eachFront(do func(f *plan.Front, name string)) {
+	for i := range m.p.Fronts {
+		if f := &m.p.Fronts[i]; len(f.Holes)+len(f.HandleHoles) > 0 {
+			do(f, fileName(fmt.Sprintf("front-%02d-%s", f.Number, f.Name)))
+		}
+	}
+}
+
+func (m *maker) eachFace(do func(c *sheet.CarcassFace, name string)) {
+	faces := sheet.CarcassFaces(m.p)
+	for i := range faces {
+		do(&faces[i], fileName(fmt.Sprintf("side-%02d-%s", i+1, faces[i].Name)))
+	}
+}
+
+// fileName makes a text a name that every file system takes: letters and digits
+// of ASCII, others become a hyphen. Numbers before it keep it unique.
+func fileName(s string) string {
+	var b strings.Builder
+	for _, r := range s {
+		switch {
+		case r >= 'a' && r <= 'z', r >= 'A' && r <= 'Z', r >= '0' && r <= '9':
+			b.WriteRune(r)
+		case b.Len() > 0 && !strings.HasSuffix(b.String(), "-"):
+			b.WriteByte('-')
+		}
+		if b.Len() >= 60 {
+			break
+		}
+	}
+	return strings.TrimRight(b.String(), "-")
+}

@@ -1,0 +1,71 @@
+package export
+
+import (
+	"fmt"
+	"strings"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// FrontForMachine is a front for a drilling machine, rear face up (mirrored
+// against the view from the room): its outline and its holes, without crosses.
+// The layer of a hole names its diameter and depth in millimetres. Handle holes,
+// which go through, are on a layer of their own, as they come out of the rear
+// face.
+func FrontForMachine(f *plan.Front) (*drawing.Drawing, func(drawing.Mark) string) {
+	d := &drawing.Drawing{Title: message.New("Rear face of front %v, %v", f.Number, f.Name)}
+	m := machine{d: d, layers: map[drawing.Mark]string{}}
+	m.outline(f.Blind())
+	for i, h := range f.Holes {
+		m.hole(f.Rear(h.At), h.Diameter, holeLayer(h.Diameter, h.Depth), drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i})
+	}
+	for i, h := range f.HandleHoles {
+		m.hole(f.Rear(h.At), h.Diameter, "THROUGH_D"+figure(h.Diameter), drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: len(f.Holes) + i})
+	}
+	return d, m.layer
+}
+
+// FaceForMachine is a carcass face for a drilling machine, inside face up.
+func FaceForMachine(c *sheet.CarcassFace) (*drawing.Drawing, func(drawing.Mark) string) {
+	d := &drawing.Drawing{Title: c.Name}
+	m := machine{d: d, layers: map[drawing.Mark]string{}}
+	m.outline(c.Panel)
+	for i, h := range c.Holes {
+		m.hole(h.At, h.Diameter, holeLayer(h.Diameter, h.Depth), drawing.Subject{Kind: drawing.RunnerThing, Place: h.Front.Place, Index: i})
+	}
+	return d, m.layer
+}
+
+// machine gathers marks with their layers.
+type machine struct {
+	d      *drawing.Drawing
+	layers map[drawing.Mark]string
+}
+
+func (m *machine) layer(mark drawing.Mark) string { return m.layers[mark] }
+
+func (m *machine) outline(r plane.Rect) {
+	mark := &drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Face}, Rect: r}
+	m.d.Add(mark)
+	m.layers[mark] = "OUTLINE"
+}
+
+func (m *machine) hole(at plane.Point, diameter length.Length, layer string, of drawing.Subject) {
+	mark := &drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge, Of: of}, Centre: at, Radius: diameter / 2}
+	m.d.Add(mark)
+	m.layers[mark] = layer
+}
+
+func holeLayer(diameter, depth length.Length) string {
+	return fmt.Sprintf("HOLE_D%s_DEPTH%s", figure(diameter), figure(depth))
+}
+
+// figure writes millimetres for a layer's name, which may not have a point.
+func figure(l length.Length) string {
+	return strings.ReplaceAll(length.UnitMM.Format(l.RoundTo(10*length.Micrometre)), ".", "_")
+}

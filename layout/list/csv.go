@@ -1,0 +1,86 @@
+package list
+
+import (
+	"encoding/csv"
+	"io"
+
+	"frontlay/layout/check"
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// ForFiles is the language of tables that another program reads: decimal points,
+// and decimal inches instead of fractions.
+func ForFiles(say Speaker) Speaker {
+	say.Comma = false
+	if say.Unit == length.UnitInch {
+		say.Unit = length.UnitInchDecimal
+	}
+	return say
+}
+
+// All makes every list of the job.
+func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []Table {
+	return []Table{
+		JigSettings(p, say), DrillList(p, say), CutList(p, say), HardwareList(p, say, spare), Findings(findings, say),
+	}
+}
+
+// CSV writes the table's rows (RFC 4180, UTF-8): one header row, boxes to tick
+// left out, and the heading of each group of rows as the first column. Make the
+// table with ForFiles.
+func (t *Table) CSV(w io.Writer, say Speaker) error {
+	out := csv.NewWriter(w)
+	grouped := t.grouped()
+	var head []string
+	if grouped {
+		head = append(head, say.Say(message.New("Group")))
+	}
+	for _, c := range t.Columns {
+		if c.Head == "" {
+			continue
+		}
+		name := c.Head
+		if c.Length {
+			name += " (" + say.Unit.Symbol() + ")"
+		}
+		head = append(head, name)
+	}
+	if err := out.Write(head); err != nil {
+		return err
+	}
+	group := ""
+	for _, r := range t.Rows {
+		if r.Group {
+			group = r.Cells[0]
+			continue
+		}
+		if r.Total {
+			continue // a sum among the rows would be counted twice
+		}
+		var cells []string
+		if grouped {
+			cells = append(cells, group)
+		}
+		for i, c := range r.Cells {
+			if t.Columns[i].Head != "" {
+				cells = append(cells, c)
+			}
+		}
+		if err := out.Write(cells); err != nil {
+			return err
+		}
+	}
+	out.Flush()
+	return out.Error()
+}
+
+func (t *Table) grouped() bool {
+	for _, r := range t.Rows {
+		if r.Group {
+			return true
+		}
+	}
+	return false
+}

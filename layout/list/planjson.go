@@ -1,0 +1,182 @@
+package list
+
+import (
+	"encoding/json"
+	"io"
+	"strings"
+
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// PlanVersion is the version of the file that PlanJSON writes. It rises when a
+// key changes its meaning or goes; new keys may come without.
+const PlanVersion = 1
+
+// mmLength is written as a number of millimetres, exact.
+type mmLength length.Length
+
+// MarshalJSON writes the shortest exact decimal.
+func (l mmLength) MarshalJSON() ([]byte, error) {
+	return []byte(length.UnitMM.Format(length.Length(l))), nil
+}
+
+type jsonPlan struct {
+	Format   string        `json:"format"`
+	Version  int           `json:"version"`
+	Unit     string        `json:"unit"`
+	Frames   string        `json:"frames"`
+	Title    string        `json:"title"`
+	Cabinets []jsonCabinet `json:"cabinets"`
+	Fronts   []jsonFront   `json:"fronts"`
+}
+
+type jsonRect struct {
+	Left   mmLength `json:"left"`
+	Bottom mmLength `json:"bottom"`
+	Width  mmLength `json:"width"`
+	Height mmLength `json:"height"`
+}
+
+type jsonCabinet struct {
+	Name        string    `json:"name"`
+	Outline     jsonRect  `json:"outline"`
+	Inside      jsonRect  `json:"inside"`
+	InsideDepth mmLength  `json:"inside_depth"`
+	Plinth      *jsonRect `json:"plinth,omitempty"`
+}
+
+type jsonFront struct {
+	Number       int         `json:"number"`
+	Name         string      `json:"name"`
+	Cabinet      int         `json:"cabinet"`
+	Bay          int         `json:"bay"`
+	Kind         string      `json:"kind"`
+	Face         jsonRect    `json:"face"`
+	Thickness    mmLength    `json:"thickness"`
+	EdgeDistance *jsonSides  `json:"edge_distance,omitempty"`
+	Drop         *mmLength   `json:"drop,omitempty"`
+	Holes        []jsonHole  `json:"holes,omitempty"`
+	HandleHoles  []jsonHole  `json:"handle_holes,omitempty"`
+	Runner       *jsonRunner `json:"runner,omitempty"`
+	Drawer       *jsonDrawer `json:"drawer,omitempty"`
+}
+
+type jsonSides struct {
+	Left  mmLength `json:"left"`
+	Right mmLength `json:"right"`
+}
+
+type jsonHole struct {
+	Kind     string   `json:"kind"`
+	X        mmLength `json:"x"`
+	Y        mmLength `json:"y"`
+	Diameter mmLength `json:"diameter"`
+	Depth    mmLength `json:"depth"`
+}
+
+type jsonRunner struct {
+	LowerEdge mmLength    `json:"lower_edge"`
+	Start     mmLength    `json:"start"`
+	Length    mmLength    `json:"length"`
+	Screws    []jsonScrew `json:"screws,omitempty"`
+}
+
+type jsonScrew struct {
+	Back     mmLength `json:"back"`
+	Y        mmLength `json:"y"`
+	Diameter mmLength `json:"diameter"`
+	Depth    mmLength `json:"depth"`
+}
+
+type jsonDrawer struct {
+	Height string   `json:"height"`
+	Bottom jsonSize `json:"bottom"`
+	Back   jsonSize `json:"back"`
+	Cover  mmLength `json:"cover"`
+}
+
+type jsonSize struct {
+	Width  mmLength `json:"width"`
+	Length mmLength `json:"length"`
+}
+
+// PlanJSON writes the plan as JSON: every length in millimetres, exact. Cabinets,
+// faces and runners are in the run frame (origin at the left end of the run on
+// the floor, x to the right as seen from the room, y up); holes are in the face
+// frame of their front (origin at its lower left corner as seen from the room);
+// start and back count from the carcass's front edge to the back.
+func PlanJSON(w io.Writer, p *plan.Plan) error {
+	out := jsonPlan{
+		Format: "frontlay plan", Version: PlanVersion, Unit: "mm",
+		Frames: "run: origin at the left end on the floor, seen from the room, y up; holes: from the front's lower left corner seen from the room; back, start: from the carcass's front edge",
+	}
+	if p.Project != nil {
+		out.Title = p.Project.Title
+	}
+	for i := range p.Cabinets {
+		c := &p.Cabinets[i]
+		j := jsonCabinet{Name: c.Name, Outline: inJSON(c.Outline), Inside: inJSON(c.Inside), InsideDepth: mmLength(c.Depth)}
+		if !c.Plinth.Empty() {
+			r := inJSON(c.Plinth)
+			j.Plinth = &r
+		}
+		out.Cabinets = append(out.Cabinets, j)
+	}
+	for i := range p.Fronts {
+		out.Fronts = append(out.Fronts, frontInJSON(&p.Fronts[i]))
+	}
+	enc := json.NewEncoder(w)
+	enc.SetIndent("", "  ")
+	enc.SetEscapeHTML(false)
+	return enc.Encode(out)
+}
+
+func inJSON(r plane.Rect) jsonRect {
+	return jsonRect{mmLength(r.Min.X), mmLength(r.Min.Y), mmLength(r.Width()), mmLength(r.Height())}
+}
+
+func frontInJSON(f *plan.Front) jsonFront {
+	j := jsonFront{
+		Number: f.Number, Name: f.Name, Cabinet: f.Place.Cabinet + 1, Bay: f.Place.Bay + 1,
+		Kind: kindInJSON(f.Kind), Face: inJSON(f.Face), Thickness: mmLength(f.Thickness),
+		Holes: holesInJSON(f.Holes), HandleHoles: holesInJSON(f.HandleHoles),
+	}
+	if !f.Fitted {
+		return j
+	}
+	drop := mmLength(f.Drop)
+	j.Drop = &drop
+	j.EdgeDistance = &jsonSides{mmLength(f.EdgeDistance.Left), mmLength(f.EdgeDistance.Right)}
+	j.Runner = &jsonRunner{LowerEdge: mmLength(f.Runner.Lower), Start: mmLength(f.Runner.Start), Length: mmLength(f.Runner.Length)}
+	for _, s := range f.Runner.Screws {
+		j.Runner.Screws = append(j.Runner.Screws, jsonScrew{mmLength(s.Back), mmLength(s.Y), mmLength(s.Diameter), mmLength(s.Depth)})
+	}
+	j.Drawer = &jsonDrawer{
+		Height: f.Height.Name, Cover: mmLength(f.Drawer.Cover.Bottom),
+		Bottom: jsonSize{mmLength(f.Drawer.BottomCut.Width), mmLength(f.Drawer.BottomCut.Length)},
+		Back:   jsonSize{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
+	}
+	return j
+}
+
+func kindInJSON(k model.Kind) string {
+	switch k {
+	case model.FixedPanel:
+		return "panel"
+	case model.OpenNiche:
+		return "open"
+	}
+	return "drawer"
+}
+
+func holesInJSON(holes []plan.Hole) []jsonHole {
+	var all []jsonHole
+	for _, h := range holes {
+		kind, _, _ := strings.Cut(HoleName(h.Kind).String(), ",")
+		all = append(all, jsonHole{kind, mmLength(h.At.X), mmLength(h.At.Y), mmLength(h.Diameter), mmLength(h.Depth)})
+	}
+	return all
+}

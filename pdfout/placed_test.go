@@ -1,0 +1,87 @@
+package pdfout
+
+import (
+	"fmt"
+	"math"
+	"testing"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/sheet"
+)
+
+// Every hole of every kind of template on every paper is where the sheet says,
+// measured by MuPDF on the page, with and without a correction for the printer.
+func TestEveryPlacedHole(t *testing.T) {
+	corrections := map[string]sheet.Correction{
+		"true printer": {},
+		"corrected":    {Printer: "shop", Paper: "any", Across: 1.0123, Up: 0.9917},
+	}
+	for _, paper := range papers {
+		for name, c := range corrections {
+			t.Run(fmt.Sprint(paper.Name, ", ", name), func(t *testing.T) {
+				d := sheet.Make(bench(), nil, sheet.Options{Paper: paper, Parts: sheet.TemplateParts(), Correction: c})
+				kinds := map[string]int{}
+				for i, paths := range traced(t, written(t, d)) {
+					page := &d.Pages[i]
+					kinds[page.Kind] += comparePage(t, page, uncorrected(paths, page, c))
+				}
+				for _, part := range sheet.TemplateParts() {
+					if kinds[string(part)] == 0 {
+						t.Errorf("no hole of the kind %s was measured", part)
+					}
+				}
+			})
+		}
+	}
+}
+
+// uncorrected undoes a correction, about the middle of the page.
+func uncorrected(paths []tracedPath, page *sheet.Page, c sheet.Correction) []tracedPath {
+	across, up := c.Factors()
+	w, h := page.Width.MM()/2, page.Height.MM()/2
+	for i := range paths {
+		for j, p := range paths[i].points {
+			paths[i].points[j] = point{w + (p.x-w)/across, h + (p.y-h)/up}
+		}
+	}
+	return paths
+}
+
+// comparePage looks for each hole that a page shows, and for its check bars; it
+// gives how many holes it found.
+func comparePage(t *testing.T, page *sheet.Page, paths []tracedPath) int {
+	t.Helper()
+	type circle struct {
+		at       point
+		diameter float64
+	}
+	var circles []circle
+	for _, p := range paths {
+		if at, diameter, ok := p.circle(); ok {
+			circles = append(circles, circle{at, diameter})
+		}
+	}
+	n := 0
+	for _, placed := range page.Placed {
+		for _, m := range placed.Drawing.Marks {
+			c, ok := m.(*drawing.Circle)
+			if !ok || c.Meaning != drawing.HoleEdge || !placed.Clip.Contains(c.Centre.Add(placed.At).Sub(placed.Origin)) {
+				continue
+			}
+			n++
+			at := c.Centre.Add(placed.At).Sub(placed.Origin)
+			want := point{at.X.MM(), page.Height.MM() - at.Y.MM()}
+			found := false
+			for _, f := range circles {
+				if near(f.at.x, want.x) && near(f.at.y, want.y) && math.Abs(f.diameter-2*c.Radius.MM()) < 0.01 {
+					found = true
+				}
+			}
+			if !found {
+				t.Errorf("%s: no circle of %v at %.3f, %.3f", page.Kind, 2*c.Radius, want.x, want.y)
+			}
+		}
+	}
+	checkBars(t, 0, paths)
+	return n
+}
