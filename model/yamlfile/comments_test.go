@@ -141,7 +141,7 @@ func TestCommentsFollowWhatIsRenamedAndThenMoved(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if err := f.Adopt(p, data); err != nil {
+	if f, err = f.Adopt(p, data); err != nil {
 		t.Fatal(err)
 	}
 	p = p.Clone()

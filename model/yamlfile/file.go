@@ -14,10 +14,12 @@ import (
 type SheetSource func(source string) (fileName string, data []byte, err error)
 
 // File is a project with the text it was read from, so that comments and
-// spellings survive the next Write.
+// spellings survive the next Write. Its methods change neither it nor a project,
+// and can run at the same time.
 type File struct {
 	Project *model.Project
-	doc     *yaml.Node // nil for a project that never had a file
+	doc     *yaml.Node            // nil for a project that never had a file
+	signs   map[*yaml.Node]string // see reader
 }
 
 // New is the file of a project that never had one.
@@ -39,7 +41,7 @@ func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
 	if err := r.err(); err != nil {
 		return nil, err
 	}
-	return &File{Project: p, doc: doc}, nil
+	return &File{Project: p, doc: doc, signs: r.signs}, nil
 }
 
 // Write gives the YAML of p, with the comments of the file that was read where
@@ -54,7 +56,7 @@ func (f *File) Write(p *model.Project) ([]byte, error) {
 		if try.fresh {
 			doc = nil
 		}
-		data, err := encode(projectTree(&writer{blockOnly: try.blockOnly}, p, doc))
+		data, err := encode(projectTree(&writer{signs: f.signs, blockOnly: try.blockOnly}, p, doc))
 		if err == nil {
 			err = readsBack(data, p)
 		}
@@ -66,23 +68,22 @@ func (f *File) Write(p *model.Project) ([]byte, error) {
 	return nil, last
 }
 
-// Adopt makes the text of a save the one that later writes keep comments from.
-// data is the result of Write(p). Without it, comments are matched against the
-// text that was read, which is as good until things are renamed and then moved.
-func (f *File) Adopt(p *model.Project, data []byte) error {
-	r := newReader("", nil)
-	doc := r.parse(data)
-	if doc == nil {
-		return r.err()
+// Adopt gives the File of what was saved last, so that later writes keep
+// comments from that text: data is the result of Write(p). Without it, comments
+// are matched against the text that was read, which is as good until things are
+// renamed and then moved.
+func (f *File) Adopt(p *model.Project, data []byte) (*File, error) {
+	r, doc, q := readKnown(data, p)
+	if q == nil || len(r.problems) > 0 {
+		return nil, r.err()
 	}
-	f.Project, f.doc = p, doc
-	return nil
+	return &File{Project: p, doc: doc, signs: r.signs}, nil
 }
 
 // Draft is Write without reading back: for the journal, which must keep what
 // the user has, whatever it is. It can hold what Read refuses.
 func (f *File) Draft(p *model.Project) ([]byte, error) {
-	return encode(projectTree(&writer{}, p, f.doc))
+	return encode(projectTree(&writer{signs: f.signs}, p, f.doc))
 }
 
 // projectTree makes the document of p in the shape of an old one.
@@ -99,22 +100,10 @@ func projectTree(w *writer, p *model.Project, old *yaml.Node) *yaml.Node {
 
 // readsBack tells whether data holds exactly p.
 func readsBack(data []byte, p *model.Project) error {
-	sheets := map[string]*model.HardwareSheet{}
-	for _, u := range p.Hardware {
-		if u.Source != "" {
-			sheets[u.Source] = u.Sheet
-		}
-	}
-	r := newReader("", nil)
-	r.known = sheets
-	doc := r.parse(data)
-	if doc == nil {
+	r, _, q := readKnown(data, p)
+	if q == nil {
 		return r.err()
 	}
-	q := new(model.Project)
-	r.nodes[q] = doc.Content[0]
-	r.mapping(doc.Content[0], projectFields(q))
-	r.checkProject(q)
 	for _, problem := range r.problems {
 		problem.Line, problem.Column = 0, 0 // of a text that nobody has seen
 		problem.File = problem.Path
@@ -126,6 +115,27 @@ func readsBack(data []byte, p *model.Project) error {
 		return fmt.Errorf("the project can't be written so that it reads back the same (Project%s); please report this with the project", d)
 	}
 	return nil
+}
+
+// readKnown reads data with the sheets of p at hand. The project is nil where
+// data is no YAML.
+func readKnown(data []byte, p *model.Project) (*reader, *yaml.Node, *model.Project) {
+	r := newReader("", nil)
+	r.known = map[string]*model.HardwareSheet{}
+	for _, u := range p.Hardware {
+		if u.Source != "" {
+			r.known[u.Source] = u.Sheet
+		}
+	}
+	doc := r.parse(data)
+	if doc == nil {
+		return r, nil, nil
+	}
+	q := new(model.Project)
+	r.nodes[q] = doc.Content[0]
+	r.mapping(doc.Content[0], projectFields(q))
+	r.checkProject(q)
+	return r, doc, q
 }
 
 // ReadSheet reads a hardware sheet. fileName only serves messages. Its error is

@@ -46,6 +46,7 @@ func (l listOf[T]) read(r *reader, n *yaml.Node, v *[]T) {
 		r.nodes[&items[i]] = c
 		r.enterAt(i)
 		r.mapping(c, l.item(&items[i]))
+		r.signs[c] = l.sign(&items[i])
 		r.leave()
 	}
 	if len(items) > 0 {
@@ -81,12 +82,12 @@ func (l listOf[T]) match(w *writer, items []T, old *yaml.Node) []*yaml.Node {
 	free := make(map[string][]int, len(old.Content))
 	taken := make([]bool, len(old.Content))
 	for i, n := range old.Content {
-		s := l.signOf(w, n)
+		s := w.signs[n]
 		free[s] = append(free[s], i)
 	}
 	take := func(i, j int) { places[i], taken[j] = old.Content[j], true }
 	for i := range items {
-		if i < len(old.Content) && l.sign(&items[i]) == l.signOf(w, old.Content[i]) {
+		if i < len(old.Content) && l.sign(&items[i]) == w.signs[old.Content[i]] {
 			take(i, i)
 		}
 	}
@@ -105,14 +106,6 @@ func (l listOf[T]) match(w *writer, items []T, old *yaml.Node) []*yaml.Node {
 		}
 	}
 	return places
-}
-
-func (l listOf[T]) signOf(w *writer, n *yaml.Node) string {
-	var t T
-	r := newReader("", nil)
-	r.unit = w.oldUnit
-	r.mapping(n, l.item(&t))
-	return l.sign(&t)
 }
 
 // sizes is a list of plain sizes on one line.

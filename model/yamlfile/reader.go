@@ -22,11 +22,12 @@ type reader struct {
 	known    map[string]*model.HardwareSheet // sheets by source that need no reading
 	path     []string
 	problems Problems
-	nodes    map[any]*yaml.Node // pointer to a value of the model → where it stands
+	nodes    map[any]*yaml.Node    // pointer to a value of the model → where it stands
+	signs    map[*yaml.Node]string // item of a list → what tells it from the others
 }
 
 func newReader(file string, sheets SheetSource) *reader {
-	return &reader{file: file, sheets: sheets, nodes: map[any]*yaml.Node{}}
+	return &reader{file: file, sheets: sheets, nodes: map[any]*yaml.Node{}, signs: map[*yaml.Node]string{}}
 }
 
 // full tells that there are problems enough.

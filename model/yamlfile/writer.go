@@ -16,6 +16,7 @@ import (
 // above it.
 type writer struct {
 	unit, oldUnit length.Unit
+	signs         map[*yaml.Node]string // of the items of the old tree's lists
 	explain       bool
 	blockOnly     bool // no flow style: comments inside brackets don't always survive the encoder
 }
