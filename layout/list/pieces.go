@@ -106,9 +106,13 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 		thick.Thickness = r.Width()
 		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), 1)
 	}
-	for k := range p.Fronts {
-		if f := &p.Fronts[k]; f.Kind == model.OpenNiche && f.Place.Cabinet == i && !f.Bottommost {
-			add(message.New("shelf under %v", f.Name), board, f.Opening.Width(), c.Depth, f.Opening.Width(), lipped, 1)
+	for j := range c.Bays {
+		for _, s := range c.Bays[j].Shelves {
+			what := message.New("shelf under %v", p.Fronts[c.Bays[j].First+s.Of.Front].Name)
+			if s.Over {
+				what = message.New("shelf over %v", p.Fronts[c.Bays[j].First+s.Of.Front].Name)
+			}
+			add(what, board, s.Rect.Width(), c.Depth, s.Rect.Width(), lipped, 1)
 		}
 	}
 	back := p.Project.Boards.Back
