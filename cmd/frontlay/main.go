@@ -10,6 +10,8 @@ import (
 	"os"
 	"strings"
 	"time"
+
+	_ "frontlay/cmd/frontlay/locale" // before Fyne is initialised
 )
 
 // Exit codes of every command.

@@ -75,10 +75,13 @@ func (p *Plan) DropOf(f *Front) Sum {
 	switch {
 	case src.Drop != nil:
 		return s
-	case f.Bottommost:
-		overlay := f.Opening.Min.Y - f.Face.Min.Y
+	case f.OnFloor:
+		overlay := f.Floor - f.Face.Min.Y
 		least := f.Sheet.Runner.LeastHeight
-		s.Terms = []Term{plus("bottom overlay", overlay), plus("least height of the runner above the carcass bottom", least)}
+		s.Terms = []Term{plus("overlay of the shelf below", overlay), plus("least height of the runner above the shelf", least)}
+		if f.Bottommost {
+			s.Terms = []Term{plus("bottom overlay", overlay), plus("least height of the runner above the carcass bottom", least)}
+		}
 		if up := f.Drop - overlay - least; up != 0 {
 			s.Terms = append(s.Terms, plus("up to the hole row", up))
 		}

@@ -33,6 +33,8 @@ func (m *maker) placeStack(i, j int) {
 	for k := range m.p.Cabinets[i].Bays[j].Fronts {
 		m.plan.Fronts = append(m.plan.Fronts, m.face(model.Place{Cabinet: i, Bay: j, Front: k}))
 	}
+	m.standOn(pb)
+	m.placeShelves(pb)
 	fronts := m.plan.Fronts[pb.First:]
 	for k := range fronts {
 		m.placeRunner(&fronts[k])

@@ -63,6 +63,10 @@ func (m *maker) rowPhase(at model.Place, rows model.HoleRows) (length.Length, bo
 		return 0, false
 	}
 	drop := max(0, src.Cover-f.Sheet.Bottom.Underside)
+	if at.Front > 0 && m.p.BayAt(at).Fronts[at.Front-1].Kind == model.OpenNiche {
+		// It stands on the niche's shelf, which its front overlays less the gap.
+		drop = max(drop, m.p.Boards.Carcass.Thickness-pc.Reveals.Gap+f.Sheet.Runner.LeastHeight)
+	}
 	if src.Drop != nil {
 		drop = *src.Drop
 	}

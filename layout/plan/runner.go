@@ -7,8 +7,8 @@ import (
 
 // placeRunner works out the height of a drawer's runner, its drop and its
 // length. The bottom drawer's runner stands the sheet's least height above the
-// carcass bottom, so its drop is its bottom overlay plus that; an upper drawer's
-// front is level with its runner's lower edge unless a drop is asked for. On
+// carcass bottom (that of a drawer over a niche above the niche's shelf), so its
+// drop is its bottom overlay plus that; another upper drawer's front is level with its runner's lower edge unless a drop is asked for. On
 // hole rows the runner moves up to the next row.
 func (m *maker) placeRunner(f *Front) {
 	if f.Kind != model.DrawerFront || f.Sheet == nil {
@@ -34,8 +34,8 @@ func (m *maker) lowestRunner(f *Front, src *model.Front) length.Length {
 	if src.Drop != nil {
 		return f.Face.Min.Y + *src.Drop
 	}
-	if f.Bottommost {
-		return f.Opening.Min.Y + f.Sheet.Runner.LeastHeight
+	if f.OnFloor {
+		return f.Floor + f.Sheet.Runner.LeastHeight
 	}
 	return f.Face.Min.Y
 }

@@ -91,7 +91,17 @@ type Bay struct {
 	First   int        // index of its lowest front in Plan.Fronts
 	Count   int        // how many fronts it holds
 	Sheet   *model.HardwareSheet
+	Shelves []Shelf
 	Over    length.Length // what the heights are over (above zero) or under the stack
+}
+
+// Shelf is a board of the carcass's thickness that an open niche needs in its
+// bay: under the niche at Of, or over it (over and under it where two niches
+// meet). Rect is in the run frame.
+type Shelf struct {
+	Rect plane.Rect
+	Of   model.Place
+	Over bool
 }
 
 // Edges are four figures, one for each edge of a front.
@@ -112,9 +122,11 @@ type Front struct {
 	Overlay      Edges // past the opening (or past the middle line's carcass face), negative for inset
 	EdgeDistance Edges // Left and Right only: front edge to the line of connector holes
 	Fitted       bool
-	Bottommost   bool       // stands on the carcass bottom
-	Topmost      bool       // ends at the carcass top
-	Opening      plane.Rect // clear opening that its drawer runs in, run frame
+	OnFloor      bool          // stands on the carcass bottom or on the shelf over a niche
+	Floor        length.Length // upper face of what it stands on, run frame, where OnFloor
+	Bottommost   bool          // stands on the carcass bottom
+	Topmost      bool          // ends at the carcass top
+	Opening      plane.Rect    // clear opening that its drawer runs in, run frame
 	Sheet        *model.HardwareSheet
 	Stabilised   bool          // has the holes of a stabiliser
 	HandleHoles  []Hole        // through holes, drilled from the face

@@ -24,6 +24,9 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 		plane.R(0, c.Outline.Max.Y-t, depth-back, c.Outline.Max.Y),
 		plane.R(depth-back, c.Outline.Min.Y, depth, c.Outline.Max.Y),
 	}
+	for _, shelf := range b.Shelves {
+		boards = append(boards, plane.R(0, shelf.Rect.Min.Y, depth-back, shelf.Rect.Max.Y))
+	}
 	for _, r := range boards {
 		d.Add(rect(drawing.Carcass, of(drawing.CabinetThing, c.Place), r), &drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Carcass}, Rect: r})
 	}
