@@ -63,6 +63,7 @@ const (
 	CabinetWidth  // likewise
 	CabinetHeight // likewise
 	BayWidth      // likewise
+	SheetFigure   // a figure of a hardware sheet; Index tells which
 )
 
 // Subject is the thing a mark stands for.

@@ -27,6 +27,8 @@ type Source struct {
 	Check func(text string) error
 	// Step changes the value by steps; nil where there are none.
 	Step func(steps int) error
+	// Focused is told when the field gets the focus; nil: nobody asks.
+	Focused func()
 	// Tell shows a message beside the field; an empty one takes it away.
 	Tell func(message.Message)
 }
@@ -98,6 +100,14 @@ func (e *Entry) Restore() {
 
 // Dirty tells that something was typed that is not in the document.
 func (e *Entry) Dirty() bool { return e.Text != e.was }
+
+// FocusGained tells who asks for it.
+func (e *Entry) FocusGained() {
+	e.Entry.FocusGained()
+	if e.source.Focused != nil {
+		e.source.Focused()
+	}
+}
 
 // FocusLost takes what was typed; what can't be is given up.
 func (e *Entry) FocusLost() {

@@ -1,0 +1,83 @@
+package yamlfile_test
+
+import (
+	"strings"
+	"testing"
+
+	"frontlay/assets"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/yamlfile"
+)
+
+func sampleSheet(t *testing.T, name string) *model.HardwareSheet {
+	t.Helper()
+	data, ok := assets.Sheet(name)
+	if !ok {
+		t.Fatalf("no sample %s", name)
+	}
+	s, err := yamlfile.ReadSheet(name, data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return s
+}
+
+// CheckSheet must lead to the very figure that is wrong.
+func TestCheckSheet(t *testing.T) {
+	cases := map[string]struct {
+		change     func(*model.HardwareSheet)
+		path, says string
+	}{
+		"side below the bottom": {func(s *model.HardwareSheet) { s.Drawers[1].SideTop = 20 * length.Millimetre }, "drawers[1].side_top", "below the drawer bottom"},
+		"hole above the side":   {func(s *model.HardwareSheet) { s.Drawers[0].Holes[1] = 400 * length.Millimetre }, "drawers[0].holes", "above the top"},
+		"screw behind":          {func(s *model.HardwareSheet) { s.Runner.Lengths[0].Screws[2].Back = length.Metre }, "runner.lengths[0].screws[2].back", "behind the runner"},
+		"bottom too wide":       {func(s *model.HardwareSheet) { s.Bottom.DeductWidth = 10 * length.Millimetre }, "bottom.deduct_width", "does not fit"},
+		"two of a name":         {func(s *model.HardwareSheet) { s.Drawers[1].Name = s.Drawers[0].Name }, "drawers[1].name", "two drawer heights"},
+		"out of range":          {func(s *model.HardwareSheet) { s.Runner.Setback = -1 }, "runner.setback", ""},
+		"no lengths":            {func(s *model.HardwareSheet) { s.Runner.Lengths = nil }, "runner", "missing"},
+		"no name":               {func(s *model.HardwareSheet) { s.Name = "" }, "", "name"},
+	}
+	for name, c := range cases {
+		t.Run(name, func(t *testing.T) {
+			s := sampleSheet(t, "sample-a").Clone()
+			c.change(s)
+			found := yamlfile.CheckSheet(s)
+			if len(found) == 0 {
+				t.Fatal("nothing is found")
+			}
+			p := found[0]
+			if p.Path != c.path || !strings.Contains(p.Error(), c.says) || p.Line != 0 {
+				t.Errorf("%s: %s; want it at %s, saying %q", p.Path, p.Error(), c.path, c.says)
+			}
+		})
+	}
+	for _, name := range assets.SheetNames() {
+		if found := yamlfile.CheckSheet(sampleSheet(t, name)); found != nil {
+			t.Errorf("%s: %v", name, found)
+		}
+	}
+}
+
+// A copy shares nothing with what it was copied from.
+func TestCloneSheet(t *testing.T) {
+	s := sampleSheet(t, "sample-a")
+	c := s.Clone()
+	c.Drawers[0].Holes[0]++
+	c.Drawers[2].RailHoles[0]++
+	c.Runner.Lengths[0].Screws[0].Back++
+	if again := sampleSheet(t, "sample-a"); again.Drawers[0].Holes[0] != s.Drawers[0].Holes[0] ||
+		again.Drawers[2].RailHoles[0] != s.Drawers[2].RailHoles[0] ||
+		again.Runner.Lengths[0].Screws[0] != s.Runner.Lengths[0].Screws[0] {
+		t.Error("the sheet changed with its copy")
+	}
+}
+
+func TestSheetDocs(t *testing.T) {
+	docs := yamlfile.SheetDocs()
+	for _, path := range []string{"name", "runner.setback", "runner.lengths[].screws[].back", "drawers[].more_holes[].from_width", "bottom.deduct_length"} {
+		if docs[path] == "" {
+			t.Errorf("nothing is said about %s", path)
+		}
+	}
+}
