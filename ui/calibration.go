@@ -102,7 +102,7 @@ func (p *printing) measurePrinter(then func()) {
 	}
 	name.OnChanged, a.OnChanged, b.OnChanged = judge, judge, judge
 	page := widget.NewButton(w.text("Write the calibration page…"), func() {
-		w.askPDF(w.text("calibration"), func(path string) { w.writeDocument(path, sheet.Calibration(p.options)) })
+		w.askPath(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) { w.writeDocument(path, sheet.Calibration(p.options)) })
 	})
 	if w.options.Write == nil {
 		page.Disable()

@@ -19,6 +19,7 @@ import (
 var apart = map[string]bool{
 	"new": true, "open": true, "demo": true, "save": true, "saveas": true, "print": true, "quit": true,
 	"history": true, "keys": true, "cautions": true, "hints": true, "language": true, "sheets": true, "newwindow": true,
+	"light": true, "dark": true, "contrast": true, "system": true, "large": true, // slow, and tested apart
 }
 
 // monkey does one random thing with the window.
@@ -65,7 +66,7 @@ func monkey(w *window, r *rand.Rand, p *replay.Pointer) {
 // can be written and read back the same, undo leads to the start exactly, and
 // nothing is left over.
 func TestMonkey(t *testing.T) {
-	const actions = 2500
+	const actions = 1000
 	for _, seed := range []int64{1, 20260101} {
 		w, _, _ := newWindow(t, "")
 		w.screen.Held = func() fyne.KeyModifier { return 0 }

@@ -6,6 +6,8 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
+
+	"frontlay/ui/screen"
 )
 
 // places writes where the widgets of a window are into a file, for scripts that
@@ -31,56 +33,58 @@ func newPlaces(w *window) *places {
 // spot is a place of the window in its own units.
 type spot struct{ X, Y, Width, Height float32 }
 
-// write writes the file where something has moved. It is written beside and
+// report is what the file says.
+type report struct {
+	Title    string
+	Status   string
+	Findings []string
+	Places   map[string]spot
+}
+
+// write writes the file where something has changed. It is written beside and
 // renamed, so that a script never reads half of it.
 func (p *places) write() {
-	all := map[string]spot{}
+	w := p.w
+	r := report{Title: w.win.Title(), Status: w.status.Text, Findings: []string{}, Places: map[string]spot{}}
+	for _, f := range w.session.Result().Findings {
+		r.Findings = append(r.Findings, w.say().Say(f.What))
+	}
 	at := func(name string, o fyne.CanvasObject) {
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
-		all[name] = spot{pos.X, pos.Y, o.Size().Width, o.Size().Height}
+		r.Places[name] = spot{pos.X, pos.Y, o.Size().Width, o.Size().Height}
 	}
-	if p.w.start.Visible() {
-		p.startPage(at, all)
-		return
-	}
-	at("screen", p.w.screen)
-	at("inspector", p.w.inspector.Object)
-	at("findings", p.w.findings.Object)
-	for name, b := range p.w.strip.buttons {
-		at("button "+name, b)
-	}
-	origin := all["screen"]
-	for name, r := range p.w.screen.Places() {
-		all[name] = spot{origin.X + r.X, origin.Y + r.Y, r.Width, r.Height}
-	}
-	for name, o := range p.w.inspector.Fields() {
-		at("field "+name, o)
-	}
-	p.finish(at, all)
-}
-
-// startPage tells where the form and the picture of the start page are.
-func (p *places) startPage(at func(string, fyne.CanvasObject), all map[string]spot) {
-	if b := p.w.beginning; b != nil {
-		at("screen", b.screen)
-		for name, r := range b.screen.Places() {
-			all[name] = spot{all["screen"].X + r.X, all["screen"].Y + r.Y, r.Width, r.Height}
+	if w.start.Visible() {
+		walkNamed(w.start, "page ", at)
+		if w.beginning != nil {
+			onScreen(w.beginning.screen, at, r.Places)
+		}
+	} else {
+		onScreen(w.screen, at, r.Places)
+		at("inspector", w.inspector.Object)
+		at("findings", w.findings.Object)
+		for name, b := range w.strip.buttons {
+			at("button "+name, b)
+		}
+		for name, o := range w.inspector.Fields() {
+			at("field "+name, o)
 		}
 	}
-	walkNamed(p.w.start, "start ", at)
-	p.finish(at, all)
-}
-
-// finish adds what lies over the window and writes the file.
-func (p *places) finish(at func(string, fyne.CanvasObject), all map[string]spot) {
-	if top := p.w.win.Canvas().Overlays().Top(); top != nil {
+	if top := w.win.Canvas().Overlays().Top(); top != nil {
 		walkNamed(top, "over ", at)
 	}
-	data, err := json.MarshalIndent(all, "", " ")
+	data, err := json.MarshalIndent(r, "", " ")
 	if err != nil || string(data) == p.last {
 		return
 	}
-	if os.WriteFile(p.w.options.Places+".new", data, 0o600) == nil && os.Rename(p.w.options.Places+".new", p.w.options.Places) == nil {
+	if os.WriteFile(w.options.Places+".new", data, 0o600) == nil && os.Rename(w.options.Places+".new", w.options.Places) == nil {
 		p.last = string(data)
+	}
+}
+
+// onScreen adds what is on a drawing.
+func onScreen(s *screen.Screen, at func(string, fyne.CanvasObject), all map[string]spot) {
+	at("screen", s)
+	for name, r := range s.Places() {
+		all[name] = spot{all["screen"].X + r.X, all["screen"].Y + r.Y, r.Width, r.Height}
 	}
 }

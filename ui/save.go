@@ -4,10 +4,6 @@ import (
 	"path/filepath"
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
-
 	"frontlay/model/message"
 )
 
@@ -23,26 +19,7 @@ func (w *window) save(then func()) {
 
 // saveAs asks for a file and writes the project to it.
 func (w *window) saveAs(then func()) {
-	d := dialog.NewFileSave(func(u fyne.URIWriteCloser, err error) {
-		if err != nil {
-			w.complain(err)
-			return
-		}
-		if u == nil {
-			return
-		}
-		path := u.URI().Path()
-		if err := u.Close(); err != nil {
-			w.complain(err)
-			return
-		}
-		w.saveTo(path, then)
-	}, w.win)
-	d.SetFilter(storage.NewExtensionFileFilter([]string{".yaml", ".yml"}))
-	d.SetFileName(w.fileName() + ".yaml")
-	w.startIn(d)
-	w.showDialog(d)
-	d.Resize(w.dialogSize())
+	w.askPath(w.text("Save as"), w.fileName(), ".yaml", func(path string) { w.saveTo(path, then) })
 }
 
 // fileName is a file's name made from the title, without signs that file

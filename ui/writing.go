@@ -3,11 +3,9 @@ package ui
 import (
 	"errors"
 	"path/filepath"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
@@ -17,34 +15,7 @@ import (
 // writePDF asks where the PDF goes and writes it.
 func (p *printing) writePDF() {
 	o := p.options
-	p.w.askPDF(p.w.fileName(), func(path string) { p.w.writePDF(path, o) })
-}
-
-// askPDF asks for the path of a PDF.
-func (w *window) askPDF(name string, then func(path string)) {
-	d := dialog.NewFileSave(func(u fyne.URIWriteCloser, err error) {
-		if err != nil {
-			w.complain(err)
-			return
-		}
-		if u == nil {
-			return
-		}
-		path := u.URI().Path()
-		if err := u.Close(); err != nil {
-			w.complain(err)
-			return
-		}
-		if !strings.EqualFold(filepath.Ext(path), ".pdf") {
-			path += ".pdf"
-		}
-		then(path)
-	}, w.win)
-	d.SetFileName(name + ".pdf")
-	d.SetFilter(storage.NewExtensionFileFilter([]string{".pdf"}))
-	w.startIn(d)
-	w.showDialog(d)
-	d.Resize(w.dialogSize())
+	p.w.askPath(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) { p.w.writePDF(path, o) })
 }
 
 // writePDF writes the project's pages.

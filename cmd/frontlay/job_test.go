@@ -71,7 +71,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.shoot("a division dragged, seen through")
 
 	// Break the cover, see it, mend it.
-	d.click("front 2")
+	d.click("front 4")
 	d.until("the inspector shows the drop", func(r report) bool { return r.has("field Drop") })
 	d.click("field Drop")
 	d.key("ctrl+a")

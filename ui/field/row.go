@@ -38,7 +38,7 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 	r.Entry = NewEntry(s)
 	var right fyne.CanvasObject
 	if unit != "" {
-		right = widget.NewLabel(unit)
+		right = container.NewGridWrap(fyne.NewSize(unitWidth, 30), newCaption(unit, false))
 	}
 	if s.Step != nil {
 		less := widget.NewButton("–", func() { r.Entry.step(-1) })
@@ -57,10 +57,11 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 
 // Labelled puts a label of a fixed share of the width before a field.
 func Labelled(label string, o fyne.CanvasObject) fyne.CanvasObject {
-	l := widget.NewLabel(label)
-	l.Truncation = fyne.TextTruncateEllipsis
-	return container.New(split{}, l, o)
+	return container.New(split{}, newCaption(label, false), o)
 }
+
+// unitWidth is the room for a unit behind a field.
+const unitWidth = 34
 
 // labelPart is the part of a row's width that its label has.
 const labelPart = 0.43

@@ -167,15 +167,9 @@ func (f *form) mark(label string, get func() bool, put func(bool) edit.Edit) {
 
 // figure shows what the layout works out; it can't be typed.
 func (f *form) figure(label string, get func() string) {
-	l := widget.NewLabel(get())
-	l.Alignment = fyne.TextAlignTrailing
-	l.Truncation = fyne.TextTruncateEllipsis
-	f.objects = append(f.objects, field.Labelled(f.text(label), l))
-	f.updates = append(f.updates, func() {
-		if s := get(); s != l.Text {
-			l.SetText(s)
-		}
-	})
+	l := field.NewFigure(f.text(label), get())
+	f.objects = append(f.objects, l.Object)
+	f.updates = append(f.updates, func() { l.SetText(get()) })
 }
 
 type button struct {

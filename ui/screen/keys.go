@@ -7,6 +7,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
@@ -88,6 +89,7 @@ func (c *Screen) Escape() {
 	c.hand = c.hand.Escape(c)
 	c.pressed = false
 	c.Display(tool.Feedback{})
+	c.Tell(message.Message{})
 }
 
 // typeSelected opens the size of what is selected.
