@@ -230,6 +230,7 @@ func (b *beginning) begin() {
 		p.Title = b.w.text("New cabinet")
 	}
 	b.w.keepWork(func() {
+		b.w.newWork()
 		b.w.show(yamlfile.New(p), "")
 		b.w.session.MarkUnsaved()
 	})

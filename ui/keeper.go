@@ -4,7 +4,7 @@ import (
 	"time"
 
 	"frontlay/model"
-	"frontlay/model/disk"
+	store "frontlay/model/disk"
 	"frontlay/model/yamlfile"
 )
 
@@ -30,13 +30,13 @@ type Work interface {
 	// SaveAs writes to another file, which is the work's own from then on.
 	SaveAs(path string, f *yamlfile.File, p *model.Project) error
 	// Overwrite is Save over what another program made of the file.
-	Overwrite(f *yamlfile.File, p *model.Project, c *disk.Changed) error
+	Overwrite(f *yamlfile.File, p *model.Project, c *store.Changed) error
 	// TakeLock takes the file from the window that has it.
 	TakeLock() error
 	// Reread reads the file anew and gives this window's version up.
 	Reread() (*yamlfile.File, error)
 	// Changed tells what another program made of the file, nil for nothing.
-	Changed() *disk.Changed
+	Changed() *store.Changed
 	// Note hands the newest unsaved state to the journal.
 	Note(f *yamlfile.File, p *model.Project)
 	// Flush puts what was noted on the disk at once.

@@ -29,6 +29,11 @@ func (w *window) mainMenu() *fyne.MainMenu {
 			item.IsQuit = c.name == "quit"
 			w.menus[i] = item
 			m.Items = append(m.Items, item)
+			if c.name == "large" {
+				speak := fyne.NewMenuItem(w.text("Language"), nil)
+				speak.ChildMenu = w.languageItems()
+				m.Items = append(m.Items, speak)
+			}
 			if c.name == "open" {
 				w.recentMenu = fyne.NewMenuItem(w.text("Open again"), nil)
 				w.recentMenu.ChildMenu = w.recentItems()

@@ -63,7 +63,7 @@ func (w *window) startIn(d located) {
 
 // openFile opens a project in this window.
 func (w *window) openFile(path string) {
-	f, err := w.options.Files.Open(path)
+	f, err := w.openWork(path)
 	if err != nil {
 		w.complain(err)
 		return
@@ -81,6 +81,7 @@ func (w *window) openDemo() {
 			w.complain(err)
 			return
 		}
+		w.newWork()
 		w.show(f, "")
 	})
 }

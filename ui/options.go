@@ -36,9 +36,18 @@ type Options struct {
 	Open string
 	// Demo opens the demo where no project is named.
 	Demo bool
+	// Reports are what earlier runs that ended in an unforeseen way left behind.
+	Reports []Report
 	// Date is today's date as it is to be printed.
 	Date string
 	// Places, where it is not empty, is a file into which the window writes
 	// where its widgets are, for scripts that work it.
 	Places string
+}
+
+// Report tells of an earlier run that ended in an unforeseen way, without
+// private things. Discard lets it go.
+type Report struct {
+	Text    string
+	Discard func() error
 }

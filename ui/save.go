@@ -43,9 +43,16 @@ func (w *window) fileName() string {
 	return name
 }
 
-func (w *window) saveTo(path string, then func()) {
-	if err := w.options.Files.Save(path, w.file, w.session.Committed()); err != nil {
-		w.complain(err)
+// saveTo writes the project to a path and lets the person choose where
+// something stands in the way.
+func (w *window) saveTo(path string, then func()) { w.finishSave(path, w.write(path), then) }
+
+// finishSave goes on from a save that ended with err.
+func (w *window) finishSave(path string, err error, then func()) {
+	if err != nil {
+		if !w.obstacle(err, then) {
+			w.complain(err)
+		}
 		return
 	}
 	w.path = path
@@ -78,4 +85,9 @@ func (w *window) keepWork(then func()) {
 }
 
 // quit closes the window after asking about unsaved work.
-func (w *window) quit() { w.keepWork(w.win.Close) }
+func (w *window) quit() {
+	w.keepWork(func() {
+		w.setWork(nil)
+		w.win.Close()
+	})
+}

@@ -26,29 +26,33 @@ type window struct {
 	options Options
 	theme   *look.Theme
 
-	file    *yamlfile.File
-	path    string // empty: never saved
-	session *session.Session
+	file     *yamlfile.File
+	path     string // empty: never saved
+	session  *session.Session
+	language language
 
-	screen     *screen.Screen
-	inspector  *inspector.Panel
-	findings   *findings.Panel
-	strip      *strip
-	status     *widget.Label
-	pointer    *widget.Label
-	commands   []command
-	menus      []*fyne.MenuItem // of the commands, by index
-	places     *places
-	desk       *fyne.Container // the drawing with its panels
-	start      *fyne.Container // the start page
-	beginning  *beginning
-	opened     bool // a project is on the desk
-	recentMenu *fyne.MenuItem
+	screen    *screen.Screen
+	inspector *inspector.Panel
+	findings  *findings.Panel
+	strip     *strip
+	status    *widget.Label
+	pointer   *widget.Label
+	commands  []command
+	menus     []*fyne.MenuItem // of the commands, by index
+	places    *places
+	desk      *fyne.Container // the drawing with its panels
+	start     *fyne.Container // the start page
+	beginning *beginning
+	opened    bool // a project is on the desk
+
+	work         Work // nil: the Files have no Keeper
+	toldOfChange bool // that another program changed the file
+	recentMenu   *fyne.MenuItem
 }
 
 // open makes the window on the project that the options name.
 func open(a fyne.App, th *look.Theme, o Options) *window {
-	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th}
+	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a)}
 	f, err := w.first()
 	w.file = f
 	w.session = session.New(f.Project, layout.Solve)
@@ -76,13 +80,15 @@ func (w *window) first() (*yamlfile.File, error) {
 	var err error
 	switch {
 	case w.options.Open != "":
-		f, err = w.options.Files.Open(w.options.Open)
+		f, err = w.openWork(w.options.Open)
 		if err == nil {
 			w.path = w.options.Open
 		}
 	case w.options.Demo:
 		f, err = w.options.Files.Demo()
+		w.newWork()
 	default:
+		w.newWork()
 		return yamlfile.New(newProject(nil)), nil
 	}
 	if err != nil {
@@ -94,7 +100,7 @@ func (w *window) first() (*yamlfile.File, error) {
 
 // say gives the language of the moment.
 func (w *window) say() message.Language {
-	return message.Language{Unit: w.session.Project().Unit}
+	return message.Language{Unit: w.session.Project().Unit, Comma: w.language.comma, Catalogue: w.language.catalogue}
 }
 
 func (w *window) text(s string, args ...any) string { return w.say().Say(message.New(s, args...)) }
@@ -122,7 +128,7 @@ func (w *window) build() {
 	w.win.SetContent(container.NewStack(w.desk, w.start))
 	w.win.SetMainMenu(w.mainMenu())
 	w.win.Canvas().SetOnTypedKey(w.typedKey)
-	if w.options.Places != "" {
+	if w.options.Places != "" && w.places == nil {
 		w.places = newPlaces(w)
 	}
 }
@@ -130,9 +136,10 @@ func (w *window) build() {
 // watch follows the session.
 func (w *window) watch() {
 	s := w.session
-	s.Listen(func(session.Change) {
+	s.Listen(func(c session.Change) {
 		if w.session == s {
 			w.update()
+			w.note(c)
 		}
 	})
 	w.update()

@@ -337,3 +337,38 @@ func TestPlacesAreWritten(t *testing.T) {
 		t.Errorf("%v, %s", err, data)
 	}
 }
+
+func TestTheLanguageSwitchesAtOnce(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(1))
+	w.speak("de")
+	if got := w.text("the folder"); w.say().Catalogue == nil || !w.say().Comma || got == "" {
+		t.Fatalf("the window does not speak German: %q", got)
+	}
+	drop := 2500 * length.Micrometre
+	w.apply(edit.SetDrop{At: model.Place{}, Drop: &drop})
+	found := false
+	for _, f := range w.inspector.Fields() {
+		found = found || f.Text == "2,5"
+	}
+	if !found {
+		t.Error("no field has a decimal comma")
+	}
+	w.speak(english)
+	if w.say().Comma {
+		t.Error("English has no decimal comma")
+	}
+}
+
+// Every look and language can be shown; nothing is lost by switching.
+func TestEveryLook(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(2))
+	before := w.session.Project()
+	for _, c := range []string{"dark", "large", "contrast", "light", "large", "section", "rear", "elevation", "through"} {
+		w.do(c)
+	}
+	if !reflect.DeepEqual(w.session.Project(), before) || !w.session.IsSelected(w.face(2)) {
+		t.Error("a look changed the work")
+	}
+}

@@ -7,7 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"frontlay/model/disk"
+	store "frontlay/model/disk"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/session"
@@ -31,7 +31,7 @@ func (w *window) openWork(path string) (*yamlfile.File, error) {
 		return w.options.Files.Open(path)
 	}
 	work, f, err := k.Take(path)
-	var held *disk.Held
+	var held *store.Held
 	if err != nil && !errors.As(err, &held) {
 		return nil, err
 	}
@@ -64,7 +64,7 @@ func (w *window) later(do func()) { fyne.Do(do) }
 
 // note hands what is not saved to the journal.
 func (w *window) note(c session.Change) {
-	if w.work == nil || c&session.Document == 0 || w.session.Busy() || !w.session.Unsaved() {
+	if w.work == nil || c&session.Document == 0 || w.session.InGesture() {
 		return
 	}
 	w.work.Note(w.file, w.session.Committed())
@@ -86,13 +86,13 @@ func (w *window) write(path string) error {
 // obstacle handles what stands in the way of saving and can be chosen about. It
 // is false where the error is of another kind.
 func (w *window) obstacle(err error, then func()) bool {
-	var changed *disk.Changed
-	var held *disk.Held
+	var changed *store.Changed
+	var held *store.Held
 	switch {
 	case w.work == nil:
 		return false
 	case errors.As(err, &changed):
-		w.choose(w.text("Changed by another program"), w.errorText(err),
+		w.choose(w.text("Changed by another program"), w.say().Say(messageOf(err)),
 			[]string{w.text("Save mine beside it"), w.text("Keep mine"), w.text("Take theirs"), w.text("Go back")}, func(i int) {
 				switch i {
 				case 0:
@@ -104,7 +104,7 @@ func (w *window) obstacle(err error, then func()) bool {
 				}
 			})
 	case errors.As(err, &held):
-		w.choose(w.text("Open elsewhere"), w.errorText(err),
+		w.choose(w.text("Open elsewhere"), w.say().Say(messageOf(err)),
 			[]string{w.text("Save mine beside it"), w.text("Save here all the same"), w.text("Go back")}, func(i int) {
 				switch i {
 				case 0:
@@ -135,7 +135,7 @@ func (w *window) takeTheirs() {
 	w.tell(message.New("Read %v again.", filepath.Base(w.path)))
 }
 
-func (w *window) tellHeld(h *disk.Held) {
+func (w *window) tellHeld(h *store.Held) {
 	w.choose(w.text("Open elsewhere"), h.Say(w.say())+"\n"+w.text("You can look at it here, and save changes beside it."), []string{w.text("Look at it")}, func(int) {})
 }
 
@@ -144,7 +144,7 @@ func (w *window) tellHeld(h *disk.Held) {
 func (w *window) lookOut() {
 	for range time.Tick(lookEvery) {
 		fyne.Do(func() {
-			if w.work == nil || w.toldOfChange || w.session.Busy() || w.win.Canvas().Overlays().Top() != nil {
+			if w.work == nil || w.toldOfChange || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil {
 				return
 			}
 			if c := w.work.Changed(); c != nil {
@@ -198,7 +198,7 @@ func (w *window) offer(left []Leftover) {
 // restore opens unsaved work again; it stays unsaved.
 func (w *window) restore(l Leftover) {
 	work, f, err := l.Restore()
-	var held *disk.Held
+	var held *store.Held
 	if err != nil && !errors.As(err, &held) {
 		w.complain(err)
 		return

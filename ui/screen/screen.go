@@ -108,7 +108,9 @@ func (c *Screen) Hand() tool.Tool { return c.hand }
 
 // Take puts a tool into the hand; what was going on is given up.
 func (c *Screen) Take(t tool.Tool) {
-	c.hand.Escape(c)
+	if _, idle := c.hand.(tool.Idle); !idle {
+		c.hand.Escape(c)
+	}
 	c.hand = t
 	c.Display(tool.Feedback{})
 }

@@ -61,6 +61,9 @@ func New(p *model.Project, solve Solver) *Session {
 // Listen adds a function that is called after every change.
 func (s *Session) Listen(f func(Change)) { s.listen = append(s.listen, f) }
 
+// Forget takes every listener away, before a window is made anew.
+func (s *Session) Forget() { s.listen = nil }
+
 func (s *Session) tell(c Change) {
 	for _, f := range s.listen {
 		f(c)

@@ -1,0 +1,207 @@
+package hardware
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/view"
+	"frontlay/model/message"
+	"frontlay/ui/look"
+)
+
+// figureText is what is written at a dimension. A board whose size is the bay's
+// or the runner's less a figure says so.
+func (p *painter) figureText(m *drawing.Dimension) string {
+	switch view.Figure(m.Of.Index) {
+	case view.BottomDeductWidth:
+		return p.say.Say(message.New("bottom: inside width – %v", p.say.Figure(m.Value)))
+	case view.BackDeductWidth:
+		return p.say.Say(message.New("back: inside width – %v", p.say.Figure(m.Value)))
+	case view.BottomDeductLength:
+		return p.say.Say(message.New("bottom: runner – %v", p.say.Figure(m.Value)))
+	case view.RunnerLength:
+		return p.say.Say(message.New("runner %v", p.say.Figure(m.Value)))
+	}
+	return m.Prefix + p.say.Figure(m.Value)
+}
+
+// dimension draws a dimension with its figure lying flat in a break of the line
+// (unidirectional dimensioning, allowed by ISO 129), or beside the line where it
+// does not fit between the ends.
+func (p *painter) dimension(m *drawing.Dimension, focused bool) {
+	pen := look.Pen{Line: p.palette.Soft, Width: 0.8}
+	ink := p.palette.Ink
+	if focused {
+		pen, ink = look.Pen{Line: p.palette.Accent, Width: 1.8}, p.palette.Accent
+	}
+	s := p.figureText(m)
+	box := p.measure(s, focused)
+	a, b := p.at(m.From), p.at(m.To)
+	if m.Vertical {
+		p.uprightDimension(m, s, box, a, b, pen, ink, focused)
+		return
+	}
+	y := p.py(m.Line) - float32(m.Level)*p.stepY
+	if a.X > b.X {
+		a, b = b, a
+	}
+	if focused {
+		p.tint(a.X, min(y, a.Y), b.X, max(y, a.Y))
+	}
+	p.extend(a.X, a.Y, a.X, y, pen)
+	p.extend(b.X, b.Y, b.X, y, pen)
+	p.tick(a.X, y, pen)
+	p.tick(b.X, y, pen)
+	middle := (a.X + b.X) / 2
+	if b.X-a.X < box.Width+8 {
+		p.line(a.X, y, b.X, y, pen, false)
+		p.beside(m, s, box, a.X, b.X, y, ink, focused)
+		return
+	}
+	p.line(a.X, y, middle-box.Width/2-3, y, pen, false)
+	p.line(middle+box.Width/2+3, y, b.X, y, pen, false)
+	p.write(m, s, fyne.NewPos(middle-box.Width/2, y-box.Height/2), box, ink, focused)
+}
+
+// beside writes a figure at the first free place right or left of a short
+// dimension, else above it.
+func (p *painter) beside(m *drawing.Dimension, s string, box fyne.Size, x1, x2, y float32, ink color.NRGBA, focused bool) {
+	for _, x := range []float32{x2 + 7, x1 - 7 - box.Width} {
+		if at := fyne.NewPos(x, y-box.Height/2); !p.over(at, box) {
+			p.write(m, s, at, box, ink, focused)
+			return
+		}
+	}
+	p.write(m, s, fyne.NewPos((x1+x2-box.Width)/2, y-box.Height-3), box, ink, focused)
+}
+
+func (p *painter) uprightDimension(m *drawing.Dimension, s string, box fyne.Size, a, b fyne.Position, pen look.Pen, ink color.NRGBA, focused bool) {
+	x := p.px(m.Line) + float32(m.Level)*p.stepX
+	if a.Y > b.Y {
+		a, b = b, a
+	}
+	if focused {
+		p.tint(min(x, a.X, b.X), a.Y, max(x, a.X, b.X), b.Y)
+	}
+	p.extend(a.X, a.Y, x, a.Y, pen)
+	p.extend(b.X, b.Y, x, b.Y, pen)
+	p.tick(x, a.Y, pen)
+	p.tick(x, b.Y, pen)
+	middle := (a.Y + b.Y) / 2
+	if b.Y-a.Y < box.Height+2 {
+		p.line(x, a.Y, x, b.Y, pen, false)
+		places := []fyne.Position{
+			fyne.NewPos(x-box.Width/2, a.Y-box.Height-5), fyne.NewPos(x-box.Width/2, b.Y+5),
+			fyne.NewPos(x+6, middle-box.Height/2),
+		}
+		for _, at := range places {
+			if !p.over(at, box) {
+				p.write(m, s, at, box, ink, focused)
+				return
+			}
+		}
+		p.write(m, s, places[0], box, ink, focused)
+		return
+	}
+	p.line(x, a.Y, x, middle-box.Height/2, pen, false)
+	p.line(x, middle+box.Height/2, x, b.Y, pen, false)
+	p.write(m, s, fyne.NewPos(x-box.Width/2, middle-box.Height/2), box, ink, focused)
+}
+
+// tint lays a faint colour over what a figure measures.
+func (p *painter) tint(x1, y1, x2, y2 float32) {
+	r := fynecanvas.NewRectangle(tinted(p.palette.Accent, 0x2C))
+	r.Move(fyne.NewPos(x1, y1))
+	r.Resize(fyne.NewSize(max(x2-x1, 1), max(y2-y1, 1)))
+	p.objects = append(p.objects, r)
+}
+
+// extend draws the line from a measured point to its dimension line, with a
+// small distance from the point and a little past the line.
+func (p *painter) extend(x1, y1, x2, y2 float32, pen look.Pen) {
+	const free, past = 2, 4
+	pen.Width = min(pen.Width, 1)
+	way := func(d float32) float32 {
+		switch {
+		case d > free:
+			return 1
+		case d < -free:
+			return -1
+		}
+		return 0
+	}
+	if wx, wy := way(x2-x1), way(y2-y1); wx != 0 || wy != 0 {
+		p.line(x1+wx*free, y1+wy*free, x2+wx*past, y2+wy*past, pen, false)
+	}
+}
+
+func (p *painter) tick(x, y float32, pen look.Pen) {
+	pen.Width = max(pen.Width, 1.4)
+	p.line(x-4, y+4, x+4, y-4, pen, false)
+}
+
+// write puts a figure on a ground that makes it readable over lines.
+func (p *painter) write(m *drawing.Dimension, s string, at fyne.Position, box fyne.Size, c color.NRGBA, bold bool) {
+	ground := fynecanvas.NewRectangle(p.palette.Paper)
+	ground.CornerRadius = 2
+	ground.Move(at.SubtractXY(2, 0))
+	ground.Resize(box.AddWidthHeight(4, 0))
+	p.objects = append(p.objects, ground, p.letters(s, at, box, c, bold))
+	p.figures = append(p.figures, placedFigure{view.Figure(m.Of.Index), s, at, box})
+}
+
+func (p *painter) letters(s string, at fyne.Position, box fyne.Size, c color.NRGBA, bold bool) fyne.CanvasObject {
+	t := fynecanvas.NewText(s, c)
+	t.TextSize, t.TextStyle.Bold = p.text, bold
+	t.Move(at)
+	t.Resize(box)
+	return t
+}
+
+// over tells that a box lies over something written.
+func (p *painter) over(at fyne.Position, size fyne.Size) bool {
+	for _, all := range [][]placedFigure{p.figures, p.names} {
+		for _, f := range all {
+			if at.X < f.at.X+f.size.Width+2 && f.at.X < at.X+size.Width+2 && at.Y+2 < f.at.Y+f.size.Height && f.at.Y+2 < at.Y+size.Height {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// name writes what a part is, where it has room and lies over nothing written.
+func (p *painter) name(m *drawing.Text) {
+	s := p.say.Say(m.Say)
+	box := p.measure(s, false)
+	at := p.at(m.At)
+	switch m.Anchor {
+	case drawing.MiddleCentre, drawing.BottomCentre, drawing.TopCentre:
+		at.X -= box.Width / 2
+	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
+		at.X -= box.Width + 3
+	default:
+		at.X += 3
+	}
+	switch m.Anchor {
+	case drawing.BottomLeft, drawing.BottomCentre, drawing.BottomRight:
+		at.Y -= box.Height
+	case drawing.MiddleCentre, drawing.MiddleLeft, drawing.MiddleRight:
+		at.Y -= box.Height / 2
+	}
+	if !m.Within.Empty() {
+		a, b := p.px(m.Within.Min.X), p.px(m.Within.Max.X)
+		c, d := p.py(m.Within.Max.Y), p.py(m.Within.Min.Y)
+		if box.Width > b-a || box.Height > d-c+4 {
+			return
+		}
+	}
+	if p.over(at, box) {
+		return
+	}
+	p.objects = append(p.objects, p.letters(s, at, box, p.palette.Soft, false))
+	p.names = append(p.names, placedFigure{at: at, size: box})
+}

@@ -1,0 +1,234 @@
+package hardware
+
+import (
+	"reflect"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/view"
+	"frontlay/model"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
+)
+
+// Options are what the page needs.
+type Options struct {
+	// Sheet is the sheet to begin with; nil: a blank one.
+	Sheet *model.HardwareSheet
+	// Say gives the language of the moment. Figures are written in the sheet's
+	// own unit, whatever its unit is, since that is the unit of the document they
+	// are copied from.
+	Say func() message.Language
+	// Changed hears of every change, with the new sheet; nil: nobody asks.
+	Changed func(*model.HardwareSheet)
+}
+
+// Page is a form with the figures of a hardware sheet beside a sketch of them.
+// Sheets are values: each change makes a new one.
+type Page struct {
+	options Options
+	sheet   *model.HardwareSheet
+	begun   *model.HardwareSheet // what was shown first
+	past    []*model.HardwareSheet
+	future  []*model.HardwareSheet
+	chosen  chosen
+	docs    map[string]string
+
+	form    *form
+	sketch  *sketch
+	about   *row        // what the caption tells of
+	hovered view.Figure // figure under the pointer
+	onSide  bool        // the sketch is that from the side
+	views   *field.Choice
+	caption *caption
+	faults  *faults
+	undo    *widget.Button
+	redo    *widget.Button
+	content fyne.CanvasObject
+}
+
+// chosen are the items of the sheet's lists that the form shows, by index.
+type chosen struct{ runner, screw, drawer, more int }
+
+// New makes the page.
+func New(o Options) *Page {
+	if o.Sheet == nil {
+		o.Sheet = Blank(o.Say().Unit)
+	}
+	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet, docs: yamlfile.SheetDocs()}
+	p.sketch = newSketch()
+	p.sketch.onPick = p.goTo
+	p.sketch.onHover = func(f view.Figure) { p.hovered = f; p.tell() }
+	p.caption, p.faults = newCaption(), newFaults(p)
+	p.views = field.NewChoice([]string{p.text("Drawer from the front"), p.text("Drawer from the side")},
+		func() int {
+			if p.onSide {
+				return 1
+			}
+			return 0
+		},
+		func(i int) { p.onSide = i == 1; p.draw() })
+	p.undo = widget.NewButton(p.text("Undo"), func() { p.Undo() })
+	p.redo = widget.NewButton(p.text("Redo"), func() { p.Redo() })
+	p.form = newForm(p)
+	p.build()
+	p.update()
+	return p
+}
+
+func (p *Page) build() {
+	head := container.NewBorder(nil, nil, nil, container.NewHBox(p.undo, p.redo), p.views)
+	foot := container.New(foot{}, p.caption.object, p.faults.object)
+	right := container.NewBorder(container.NewPadded(head), foot, nil, nil, paper(p.sketch))
+	split := container.NewHSplit(p.form.scroll, right)
+	split.Offset = 0.44
+	p.content = split
+}
+
+// Content is what to put into a window.
+func (p *Page) Content() fyne.CanvasObject { return p.content }
+
+// Sheet is the sheet as it has been changed.
+func (p *Page) Sheet() *model.HardwareSheet { return p.sheet }
+
+// Unsaved tells that the sheet is not the one shown first.
+func (p *Page) Unsaved() bool { return !reflect.DeepEqual(p.sheet, p.begun) }
+
+// Show shows another sheet; the steps of the last one are forgotten.
+func (p *Page) Show(s *model.HardwareSheet) {
+	p.sheet, p.begun, p.past, p.future = s, s, nil, nil
+	p.chosen, p.about = chosen{}, nil
+	p.form.giveUp()
+	p.update()
+}
+
+// Kept tells the page that its sheet is safe where it belongs.
+func (p *Page) Kept() { p.begun = p.sheet }
+
+// Take takes what is being typed. It is false where that can't be.
+func (p *Page) Take() bool { return p.form.take() }
+
+// Problems are what keeps the sheet from being used.
+func (p *Page) Problems() yamlfile.Problems { return yamlfile.CheckSheet(p.sheet) }
+
+// Undo takes the last change back; false where there is none.
+func (p *Page) Undo() bool {
+	n := len(p.past)
+	if n == 0 {
+		return false
+	}
+	p.future = append(p.future, p.sheet)
+	p.sheet, p.past = p.past[n-1], p.past[:n-1]
+	p.changed()
+	return true
+}
+
+// Redo makes the change again that was taken back last.
+func (p *Page) Redo() bool {
+	n := len(p.future)
+	if n == 0 {
+		return false
+	}
+	p.past = append(p.past, p.sheet)
+	p.sheet, p.future = p.future[n-1], p.future[:n-1]
+	p.changed()
+	return true
+}
+
+// change changes a copy of the sheet.
+func (p *Page) change(do func(*picked)) {
+	c := p.sheet.Clone()
+	do(p.pick(c))
+	if reflect.DeepEqual(c, p.sheet) {
+		return
+	}
+	p.past, p.future = append(p.past, p.sheet), nil
+	p.sheet = c
+	p.changed()
+}
+
+func (p *Page) changed() {
+	p.update()
+	if p.options.Changed != nil {
+		p.options.Changed(p.sheet)
+	}
+}
+
+// update shows the sheet as it is.
+func (p *Page) update() {
+	p.keepChosen()
+	p.form.update()
+	p.draw()
+	p.faults.show(p.Problems())
+	enable(p.undo, len(p.past) > 0)
+	enable(p.redo, len(p.future) > 0)
+}
+
+func enable(b *widget.Button, on bool) {
+	if on {
+		b.Enable()
+	} else {
+		b.Disable()
+	}
+}
+
+// draw shows the sketch and tells of the figure with the focus.
+func (p *Page) draw() {
+	o := view.HardwareOptions{Drawer: p.chosen.drawer, Runner: p.chosen.runner, Screw: p.chosen.screw}
+	if p.about != nil {
+		o.Focus = p.about.figure
+	}
+	var d *drawing.Drawing
+	if p.onSide {
+		d = view.HardwareSide(p.sheet, o)
+	} else {
+		d = view.HardwareFront(p.sheet, o)
+	}
+	p.sketch.show(d, o.Focus, p.say())
+	p.tell()
+}
+
+// look makes a row the one that sketch and caption are about.
+func (p *Page) look(r *row) {
+	p.about = r
+	if r.figure != view.NoFigure && r.figure.OnSide() != p.onSide {
+		p.onSide = r.figure.OnSide()
+		p.views.Update()
+	}
+	p.draw()
+}
+
+// tell writes what the figure under the pointer, else the one with the focus, is.
+func (p *Page) tell() {
+	r := p.about
+	if p.hovered != view.NoFigure {
+		if h := p.form.rowOf(p.hovered); h != nil {
+			r = h
+		}
+	}
+	if r == nil {
+		p.caption.show("", p.text("Copy each figure from the maker's documents. The field you are in is marked on the sketch, and this place tells where the figure stands in the documents."))
+		return
+	}
+	p.caption.show(p.text(r.label), p.text(p.docs[r.path]))
+}
+
+// goTo gives the focus to the field of a figure.
+func (p *Page) goTo(f view.Figure) {
+	if r := p.form.rowOf(f); r != nil {
+		r.focus()
+	}
+}
+
+// say is the language with the sheet's own unit.
+func (p *Page) say() message.Language {
+	l := p.options.Say()
+	l.Unit = p.sheet.Unit
+	return l
+}
+
+func (p *Page) text(s string, args ...any) string { return p.say().Say(message.New(s, args...)) }

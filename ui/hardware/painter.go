@@ -1,0 +1,191 @@
+package hardware
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/layout/view"
+	"frontlay/model/length"
+	"frontlay/model/message"
+	"frontlay/ui/look"
+)
+
+// painter turns a sketch's marks into objects of the screen.
+type painter struct {
+	drawing *drawing.Drawing
+	say     message.Language
+	focus   view.Figure
+	palette look.Palette
+	text    float32 // size of letters
+	stepX   float32 // from one level of upright dimensions to the next
+	stepY   float32 // likewise of those across
+	scale   float64 // screen units a millimetre
+	x, y    float64 // of the drawing's origin
+	objects []fyne.CanvasObject
+	figures []placedFigure
+	names   []placedFigure
+}
+
+func newPainter(s *sketch, size fyne.Size) *painter {
+	p := &painter{drawing: s.drawing, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * 0.95}
+	p.stepY = 2 * p.text
+	p.fit(size)
+	return p
+}
+
+// fit chooses scale and origin so that the marks and their dimensions fill the
+// size.
+func (p *painter) fit(size fyne.Size) {
+	r := p.drawing.Bounds()
+	var left, right, below, above int
+	for _, m := range p.drawing.Marks {
+		d, ok := m.(*drawing.Dimension)
+		if !ok {
+			continue
+		}
+		if d.Vertical {
+			left, right = min(left, d.Level), max(right, d.Level)
+			p.stepX = max(p.stepX, p.measure(p.figureText(d), false).Width+12)
+		} else {
+			below, above = min(below, d.Level), max(above, d.Level)
+		}
+	}
+	const edge = 10
+	l, t := edge-float32(left)*p.stepX, edge+float32(above)*p.stepY
+	w := size.Width - l - edge - float32(right)*p.stepX
+	h := size.Height - t - edge + float32(below)*p.stepY
+	rw, rh := max(r.Width().MM(), 1), max(r.Height().MM(), 1)
+	p.scale = max(min(float64(w)/rw, float64(h)/rh), 0.001)
+	p.x = float64(l) + (float64(w)-rw*p.scale)/2 - r.Min.X.MM()*p.scale
+	p.y = float64(t) + (float64(h)+rh*p.scale)/2 + r.Min.Y.MM()*p.scale
+}
+
+func (p *painter) at(q plane.Point) fyne.Position { return fyne.NewPos(p.px(q.X), p.py(q.Y)) }
+func (p *painter) px(x length.Length) float32     { return float32(p.x + x.MM()*p.scale) }
+func (p *painter) py(y length.Length) float32     { return float32(p.y - y.MM()*p.scale) }
+
+func (p *painter) measure(s string, bold bool) fyne.Size {
+	return fyne.MeasureText(s, p.text, fyne.TextStyle{Bold: bold})
+}
+
+// paint adds all marks: those of the figure with the focus last, so that nothing
+// lies over them.
+func (p *painter) paint() {
+	for _, m := range p.drawing.Marks {
+		switch v := m.(type) {
+		case *drawing.Rectangle:
+			p.rectangle(v)
+		case *drawing.Hatch:
+			p.hatch(v)
+		}
+	}
+	for _, m := range p.drawing.Marks {
+		switch v := m.(type) {
+		case *drawing.Line:
+			pen := p.pen(v.Tag)
+			a, b := p.at(v.From), p.at(v.To)
+			p.line(a.X, a.Y, b.X, b.Y, pen, v.Dashed)
+		case *drawing.Circle:
+			p.circle(v)
+		}
+	}
+	for _, focused := range []bool{false, true} {
+		for _, m := range p.drawing.Marks {
+			if d, ok := m.(*drawing.Dimension); ok && p.stands(d.Tag) == focused {
+				p.dimension(d, focused)
+			}
+		}
+	}
+	for _, m := range p.drawing.Marks {
+		if t, ok := m.(*drawing.Text); ok {
+			p.name(t)
+		}
+	}
+}
+
+// stands tells that a mark shows the figure with the focus.
+func (p *painter) stands(t drawing.Tag) bool {
+	return p.focus != view.NoFigure && t.Of.Kind == drawing.SheetFigure && view.Figure(t.Of.Index) == p.focus
+}
+
+// pen is the pen of a mark; what shows the figure with the focus is drawn with
+// the one of the selection.
+func (p *painter) pen(t drawing.Tag) look.Pen {
+	pen := p.palette.Pen(t.Meaning)
+	if t.Meaning == drawing.Label {
+		pen.Line, pen.Width = p.palette.Soft, 0.8
+	}
+	if p.stands(t) {
+		pen.Line, pen.Width = p.palette.Accent, max(pen.Width, 2)
+		if pen.Surface.A > 0 {
+			pen.Surface = tinted(p.palette.Accent, 0x50)
+		}
+	}
+	return pen
+}
+
+func tinted(c color.NRGBA, alpha uint8) color.NRGBA {
+	c.A = alpha
+	return c
+}
+
+func (p *painter) line(x1, y1, x2, y2 float32, pen look.Pen, dashed bool) {
+	const dash, gap = 7, 4
+	if !dashed || x1 != x2 && y1 != y2 {
+		l := fynecanvas.NewLine(pen.Line)
+		l.StrokeWidth = pen.Width
+		l.Position1, l.Position2 = fyne.NewPos(x1, y1), fyne.NewPos(x2, y2)
+		p.objects = append(p.objects, l)
+		return
+	}
+	for along, all := float32(0), max(x2-x1, x1-x2)+max(y2-y1, y1-y2); along < all; along += dash + gap {
+		end := min(along+dash, all)
+		p.line(x1+(x2-x1)*along/all, y1+(y2-y1)*along/all, x1+(x2-x1)*end/all, y1+(y2-y1)*end/all, pen, false)
+	}
+}
+
+func (p *painter) rectangle(m *drawing.Rectangle) {
+	pen := p.pen(m.Tag)
+	a, b := p.at(plane.Point{X: m.Rect.Min.X, Y: m.Rect.Max.Y}), p.at(plane.Point{X: m.Rect.Max.X, Y: m.Rect.Min.Y})
+	if m.Dashed {
+		p.line(a.X, a.Y, b.X, a.Y, pen, true)
+		p.line(a.X, b.Y, b.X, b.Y, pen, true)
+		p.line(a.X, a.Y, a.X, b.Y, pen, true)
+		p.line(b.X, a.Y, b.X, b.Y, pen, true)
+		return
+	}
+	r := fynecanvas.NewRectangle(color.Transparent)
+	if m.Filled {
+		r.FillColor = pen.Surface
+	}
+	r.StrokeColor, r.StrokeWidth = pen.Line, pen.Width
+	r.Move(a)
+	r.Resize(fyne.NewSize(b.X-a.X, b.Y-a.Y))
+	p.objects = append(p.objects, r)
+}
+
+func (p *painter) circle(m *drawing.Circle) {
+	pen := p.pen(m.Tag)
+	c, r := p.at(m.Centre), max(float32(m.Radius.MM()*p.scale), 2)
+	o := fynecanvas.NewCircle(color.Transparent)
+	o.StrokeColor, o.StrokeWidth = pen.Line, pen.Width
+	o.Move(c.SubtractXY(r, r))
+	o.Resize(fyne.NewSize(2*r, 2*r))
+	p.objects = append(p.objects, o)
+}
+
+// hatch draws faint lines at 45° clipped to the rectangle.
+func (p *painter) hatch(m *drawing.Hatch) {
+	pen := p.pen(m.Tag)
+	pen.Line, pen.Width = tinted(p.palette.Soft, 0x60), 0.8
+	a, b := p.at(plane.Point{X: m.Rect.Min.X, Y: m.Rect.Max.Y}), p.at(plane.Point{X: m.Rect.Max.X, Y: m.Rect.Min.Y})
+	w, h := b.X-a.X, b.Y-a.Y
+	const step = 9
+	for s := float32(step); s < w+h; s += step {
+		p.line(a.X+min(s, w), a.Y+max(s-w, 0), a.X+max(s-h, 0), a.Y+min(s, h), pen, false)
+	}
+}

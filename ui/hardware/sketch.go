@@ -1,0 +1,120 @@
+package hardware
+
+import (
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/view"
+	"frontlay/model/message"
+)
+
+// sketch shows a drawing of a hardware sheet. The figure that a person is about
+// stands out; a click on a figure leads to its field.
+type sketch struct {
+	widget.BaseWidget
+	drawing *drawing.Drawing
+	say     message.Language
+	focus   view.Figure
+	hover   view.Figure
+	onPick  func(view.Figure)
+	onHover func(view.Figure) // NoFigure where the pointer is over none
+
+	box     *fyne.Container
+	figures []placedFigure
+}
+
+// placedFigure is where a figure is written on the sketch, in screen units.
+type placedFigure struct {
+	of   view.Figure
+	text string
+	at   fyne.Position
+	size fyne.Size
+}
+
+func newSketch() *sketch {
+	s := &sketch{drawing: &drawing.Drawing{}, box: container.NewWithoutLayout()}
+	s.ExtendBaseWidget(s)
+	return s
+}
+
+// show shows another drawing, or another figure of it.
+func (s *sketch) show(d *drawing.Drawing, focus view.Figure, say message.Language) {
+	s.drawing, s.focus, s.say = d, focus, say
+	s.Refresh()
+}
+
+// paint makes the objects for the size of the moment.
+func (s *sketch) paint() {
+	if size := s.Size(); size.Width > 40 && size.Height > 40 && len(s.drawing.Marks) > 0 {
+		p := newPainter(s, size)
+		p.paint()
+		s.box.Objects, s.figures = p.objects, p.figures
+	} else {
+		s.box.Objects, s.figures = nil, nil
+	}
+	fynecanvas.Refresh(s.box)
+}
+
+// under finds the figure at a place, with some room around for the finger.
+func (s *sketch) under(at fyne.Position) view.Figure {
+	const around = 4
+	for i := len(s.figures) - 1; i >= 0; i-- {
+		f := &s.figures[i]
+		if at.X > f.at.X-around && at.Y > f.at.Y-around && at.X < f.at.X+f.size.Width+around && at.Y < f.at.Y+f.size.Height+around {
+			return f.of
+		}
+	}
+	return view.NoFigure
+}
+
+// Tapped leads to the field of a figure.
+func (s *sketch) Tapped(e *fyne.PointEvent) {
+	if f := s.under(e.Position); f != view.NoFigure && s.onPick != nil {
+		s.onPick(f)
+	}
+}
+
+// MouseIn begins to follow the pointer.
+func (s *sketch) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
+
+// MouseMoved tells which figure the pointer is over.
+func (s *sketch) MouseMoved(e *desktop.MouseEvent) { s.over(s.under(e.Position)) }
+
+// MouseOut ends it.
+func (s *sketch) MouseOut() { s.over(view.NoFigure) }
+
+func (s *sketch) over(f view.Figure) {
+	if f == s.hover {
+		return
+	}
+	s.hover = f
+	if s.onHover != nil {
+		s.onHover(f)
+	}
+}
+
+// Cursor tells what can be clicked.
+func (s *sketch) Cursor() desktop.Cursor {
+	if s.hover != view.NoFigure {
+		return desktop.PointerCursor
+	}
+	return desktop.DefaultCursor
+}
+
+// CreateRenderer makes the renderer; everything is kept in the widget.
+func (s *sketch) CreateRenderer() fyne.WidgetRenderer { return &sketchRenderer{s} }
+
+type sketchRenderer struct{ s *sketch }
+
+func (r *sketchRenderer) Layout(size fyne.Size) {
+	r.s.box.Resize(size)
+	r.s.paint()
+}
+func (r *sketchRenderer) MinSize() fyne.Size           { return fyne.NewSize(220, 180) }
+func (r *sketchRenderer) Refresh()                     { r.s.paint() }
+func (r *sketchRenderer) Destroy()                     {}
+func (r *sketchRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.s.box} }
