@@ -65,7 +65,9 @@ func (w *window) startIn(d located) {
 func (w *window) openFile(path string) {
 	f, err := w.openWork(path)
 	if err != nil {
-		w.complain(err)
+		if !w.askOutside(path, err) {
+			w.complain(err)
+		}
 		return
 	}
 	w.show(f, path)

@@ -123,6 +123,9 @@ func (w *window) build() {
 	left.Offset = 0.78
 	all := container.NewHSplit(left, w.inspector.Object)
 	all.Offset = 0.76
+	if w.theme.Large {
+		all.Offset = 0.7
+	}
 	w.desk = container.NewBorder(w.strip.object, bottom, nil, nil, all)
 	w.start = container.NewStack()
 	w.win.SetContent(container.NewStack(w.desk, w.start))

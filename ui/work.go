@@ -42,6 +42,28 @@ func (w *window) openWork(path string) (*yamlfile.File, error) {
 	return f, nil
 }
 
+// allower is Files that read hardware sheets elsewhere only where it is allowed.
+type allower interface{ Allow(path string) }
+
+// askOutside asks whether a project may read a hardware sheet outside of its
+// folder, and opens it again where it may. False where the error is another.
+func (w *window) askOutside(path string, err error) bool {
+	var outside *store.Outside
+	files, ok := w.options.Files.(allower)
+	if !ok || !errors.As(err, &outside) {
+		return false
+	}
+	w.choose(w.text("A hardware sheet elsewhere"),
+		w.text("This project wants to read %v, which is not in its folder.", outside.Path),
+		[]string{w.text("Read it"), w.text("Go back")}, func(i int) {
+			if i == 0 {
+				files.Allow(outside.Path)
+				w.openFile(path)
+			}
+		})
+	return true
+}
+
 // newWork begins work without a file.
 func (w *window) newWork() {
 	if k := w.keeper(); k != nil {

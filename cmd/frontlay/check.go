@@ -13,7 +13,9 @@ import (
 
 // runCheck prints the findings of a project.
 func runCheck(args []string, c console) int {
-	rest, err := parse(flag.NewFlagSet("check", flag.ContinueOnError), args, c)
+	fs := flag.NewFlagSet("check", flag.ContinueOnError)
+	anywhere := fs.Bool("sheets-anywhere", false, "")
+	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
 	}
@@ -21,7 +23,7 @@ func runCheck(args []string, c console) int {
 	if !ok {
 		return exitFailed
 	}
-	f, err := openProject(path)
+	f, err := openProject(path, *anywhere)
 	if err != nil {
 		fmt.Fprintln(c.err, err)
 		return exitFailed

@@ -11,7 +11,6 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/sheet"
 	"frontlay/model"
-	"frontlay/model/disk"
 	"frontlay/pdfout"
 	"frontlay/ui"
 )
@@ -21,6 +20,7 @@ import (
 func runWindow(args []string, c console) int {
 	fs := flag.NewFlagSet("window", flag.ContinueOnError)
 	demo := fs.Bool("demo", false, "")
+	verbose := fs.Bool("verbose", false, "")
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -29,23 +29,22 @@ func runWindow(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay: name one project at most. See frontlay --help.")
 		return exitFailed
 	}
-	o := ui.Options{
-		Files: &windowFiles{known: map[string]disk.Stamp{}}, Print: printProject, Write: writePages,
-		Demo: *demo, Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
-	}
-	if len(rest) == 1 {
-		o.Open = rest[0]
-	}
 	if why := noWindow(c); why != "" {
-		if *demo && o.Open == "" {
+		if *demo && len(rest) == 0 {
 			fmt.Fprintln(c.out, why, "The demo's job is done without it.")
 			return demoHeadless(c)
 		}
 		fmt.Fprintln(c.err, why, "The commands work without one: see frontlay --help.")
 		return exitFailed
 	}
-	openWindow(o)
-	return exitFine
+	o := ui.Options{
+		Print: printProject, Write: writePages,
+		Demo: *demo, Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
+	}
+	if len(rest) == 1 {
+		o.Open = rest[0]
+	}
+	return guarded(o, *verbose, c)
 }
 
 // noWindow says why no window can be opened; empty where one can.

@@ -15,41 +15,28 @@ import (
 const maxFile = 4 << 20
 
 // openProject reads a project and the hardware sheets that it names: samples
-// that ship, or files beside it.
-func openProject(path string) (*yamlfile.File, error) {
-	f, _, err := openStamped(path)
-	return f, err
-}
-
-// openStamped reads a project and gives the state of its file too.
-func openStamped(path string) (*yamlfile.File, disk.Stamp, error) {
-	data, stamp, err := disk.Read(disk.OS{}, path, maxFile)
+// that ship, the user's own, or files in its folder or below. anywhere lets it
+// read sheets elsewhere too.
+func openProject(path string, anywhere bool) (*yamlfile.File, error) {
+	data, err := readFile(path)
 	if err != nil {
-		return nil, stamp, err
+		return nil, err
 	}
-	f, err := yamlfile.Read(path, data, sheetsBeside(filepath.Dir(path)))
-	return f, stamp, err
+	return yamlfile.Read(path, data, shelf(filepath.Dir(path), func(string) bool { return anywhere }))
 }
 
 // openDemo reads the demo project.
 func openDemo() (*yamlfile.File, error) {
-	return yamlfile.Read(assets.DemoName, assets.Demo(), sheetsBeside(""))
+	return yamlfile.Read(assets.DemoName, assets.Demo(), shelf("", nil))
 }
 
-// sheetsBeside finds hardware sheets: a sample by its name, otherwise a file in
-// the folder of the project or below it.
-func sheetsBeside(folder string) yamlfile.SheetSource {
-	return func(source string) (string, []byte, error) {
-		if data, ok := assets.Sheet(source); ok {
-			return source, data, nil
-		}
-		if folder == "" || !filepath.IsLocal(source) {
-			return source, nil, fmt.Errorf("%q is neither a sample that ships nor a path inside the project's folder", source)
-		}
-		path := filepath.Join(folder, source)
-		data, err := readFile(path)
-		return path, data, err
+// shelf finds hardware sheets for a project in a folder.
+func shelf(folder string, allowed func(path string) bool) yamlfile.SheetSource {
+	s := disk.Shelf{FS: disk.OS{}, Samples: assets.Sheet, Project: folder, Limit: maxFile, Allowed: allowed}
+	if home, err := keptIn(); err == nil {
+		s.User = filepath.Join(home, "sheets")
 	}
+	return s.Find
 }
 
 // readFile reads a whole file that is not larger than any project should be.

@@ -27,6 +27,12 @@ Flags of print:
   --only LIST      only these parts, with commas between: ` + partNames() + `
   --fronts LIST    templates only for these fronts, by number: 2,3,5
 
+Flags of check and print:
+  --sheets-anywhere  read hardware sheets outside of the project's folder too
+
+Flags of the window:
+  --verbose        log everything, to the terminal too
+
 Examples:
   frontlay bench.yaml
   frontlay check bench.yaml

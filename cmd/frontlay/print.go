@@ -22,6 +22,7 @@ func runPrint(args []string, c console) int {
 	paper := fs.String("paper", "A4", "")
 	only := fs.String("only", "", "")
 	fronts := fs.String("fronts", "", "")
+	anywhere := fs.Bool("sheets-anywhere", false, "")
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -39,7 +40,7 @@ func runPrint(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay print:", err)
 		return exitFailed
 	}
-	f, err := openProject(path)
+	f, err := openProject(path, *anywhere)
 	if err != nil {
 		fmt.Fprintln(c.err, err)
 		return exitFailed

@@ -1,0 +1,67 @@
+package main
+
+import (
+	"fmt"
+	"io"
+	"log/slog"
+	"os"
+	"path/filepath"
+	"runtime/debug"
+
+	"frontlay/model/disk"
+	"frontlay/ui"
+)
+
+// guarded runs the window with what keeps its work safe: journals, a log, and a
+// report of an unforeseen end, which the next start shows. Where the program has
+// no folder of its own the window opens without them and says so on the terminal.
+func guarded(o ui.Options, verbose bool, c console) (code int) {
+	home, err := keptIn()
+	if err != nil {
+		fmt.Fprintln(c.err, "Unsaved work is not journalled: there is no folder for settings:", err)
+		home = filepath.Join(os.TempDir(), "frontlay")
+	}
+	me := owner()
+	level, also := slog.LevelWarn, io.Writer(nil)
+	if verbose {
+		level, also = slog.LevelDebug, c.err
+	}
+	log := disk.NewLog(disk.OS{}, home, disk.ThisUser(me), c.now, also)
+	defer log.Close()
+	logger := log.Logger(level)
+	files := newWindowFiles(home, logger)
+	o.Files = files
+	reports, err := disk.CrashReports(disk.OS{}, crashes(home), me.Host, disk.ThisUser(me))
+	if err != nil {
+		logger.Warn("crash reports", "error", err)
+	}
+	for _, r := range reports {
+		o.Reports = append(o.Reports, ui.Report{Text: r.Text, Discard: r.Discard})
+	}
+	watch, err := disk.WatchCrashes(crashes(home), me, "frontlay "+version())
+	if err != nil {
+		logger.Warn("crash watch", "error", err)
+	} else {
+		defer watch.Close()
+	}
+	defer func() {
+		if r := recover(); r != nil {
+			files.flush()
+			if watch != nil {
+				if err := watch.Record(r, debug.Stack()); err != nil {
+					logger.Error("crash report", "error", err)
+				}
+			}
+			logger.Error("ended in an unforeseen way", "panic", fmt.Sprint(r))
+			fmt.Fprintln(c.err, "frontlay ended in an unforeseen way. Unsaved work is kept and offered at the next start, with a report.")
+			code = exitFailed
+		}
+	}()
+	logger.Info("begins", "version", version())
+	openWindow(o)
+	logger.Info("ends")
+	return exitFine
+}
+
+// crashes is the folder of the reports inside the program's own.
+func crashes(home string) string { return filepath.Join(home, "crash") }
