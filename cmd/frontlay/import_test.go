@@ -24,6 +24,9 @@ layout/divide:      model model/length
 layout/plan:        layout/plane layout/divide model
 layout/check:       layout/plane layout/plan model
 layout/drawing:     layout/plane model
+layout/drawing/svg: layout model
+layout/drawing/dxf: layout model
+layout/ink:         layout/plane layout/drawing model
 layout/view:        layout model
 layout/sheet:       layout model
 layout/list:        layout model
