@@ -26,7 +26,7 @@ layout/check:       layout/plane layout/plan model
 layout/drawing:     layout/plane model
 layout/drawing/svg: layout model
 layout/drawing/dxf: layout model
-layout/ink:         layout/plane layout/drawing model
+layout/ink:         layout model
 layout/view:        layout model
 layout/sheet:       layout model
 layout/list:        layout model
