@@ -57,7 +57,8 @@ func (w *window) viewCommands() []command {
 		{name: "large", menu: "View", label: "Large text", do: func() {
 			w.theme.Large = !w.theme.Large
 			w.app.Preferences().SetBool(prefLarge, w.theme.Large)
-			w.restyle()
+			w.app.Settings().SetTheme(w.theme)
+			w.rebuild()
 		}},
 	}
 }

@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	fynelayout "fyne.io/fyne/v2/layout"
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/message"
@@ -38,7 +39,7 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 	r.Entry = NewEntry(s)
 	var right fyne.CanvasObject
 	if unit != "" {
-		right = container.NewGridWrap(fyne.NewSize(unitWidth, 30), newCaption(unit, false))
+		right = container.New(unitWidth{}, newCaption(unit, false))
 	}
 	if s.Step != nil {
 		less := widget.NewButton("–", func() { r.Entry.step(-1) })
@@ -61,7 +62,13 @@ func Labelled(label string, o fyne.CanvasObject) fyne.CanvasObject {
 }
 
 // unitWidth is the room for a unit behind a field.
-const unitWidth = 34
+type unitWidth struct{}
+
+func (unitWidth) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
+
+func (unitWidth) MinSize(o []fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(2.7*fynetheme.Size(fynetheme.SizeNameText), o[0].MinSize().Height)
+}
 
 // labelPart is the part of a row's width that its label has.
 const labelPart = 0.43

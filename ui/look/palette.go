@@ -69,8 +69,8 @@ func Dark() Palette {
 // Contrast is black on white with strong colours.
 func Contrast() Palette {
 	return Palette{
-		Desk: rgb(0xFFFFFF), Paper: rgb(0xFFFFFF), Raised: rgb(0xFFFFFF), Ink: rgb(0x000000), Soft: rgb(0x000000),
-		Faint: rgb(0x000000), Accent: rgb(0x00308F), OnAccent: rgb(0xFFFFFF),
+		Desk: rgb(0xFFFFFF), Paper: rgb(0xFFFFFF), Raised: rgb(0xFFFFFF), Ink: rgb(0x000000), Soft: rgb(0x4A4A4A),
+		Faint: rgb(0x606060), Accent: rgb(0x00308F), OnAccent: rgb(0xFFFFFF),
 		Front: rgb(0xFFFFFF), Panel: rgb(0xF0F0F0), Carcass: rgb(0xE2E2E2), Inside: rgb(0xCFCFCF),
 		Hidden: rgb(0x303030), Bottom: rgb(0x5A3A00), Cover: rgb(0xCFE8D8), Guide: rgb(0x8A0060),
 		Error: rgb(0x9E0000), Warning: rgb(0x5C3A00), Advice: rgb(0x00308F), Good: rgb(0x00471B),

@@ -105,7 +105,8 @@ func (p *painter) textMark(m *drawing.Text) {
 	if !m.Within.Empty() {
 		pos, area := p.box(m.Within)
 		const pad = 3
-		if s = p.shortened(s, area.Width-2*pad, size, m.Bold); s == "" {
+		right := p.beside(s, at, m, pos, area, size)
+		if s = p.shortened(s, right-pos.X-2*pad, size, m.Bold); s == "" {
 			return
 		}
 		box := p.measure.of(s, size, m.Bold)
@@ -113,7 +114,7 @@ func (p *painter) textMark(m *drawing.Text) {
 			return
 		}
 		to := anchored(at, box, m.Anchor)
-		at.X += max(pos.X+pad-to.X, 0) + min(pos.X+area.Width-pad-to.X-box.Width, 0)
+		at.X += max(pos.X+pad-to.X, 0) + min(right-pad-to.X-box.Width, 0)
 		at.Y += max(pos.Y-to.Y, 0) + min(pos.Y+area.Height-to.Y-box.Height, 0)
 		lowest, highest = pos.Y, pos.Y+area.Height
 	}
@@ -128,6 +129,22 @@ func (p *painter) textMark(m *drawing.Text) {
 	}
 	p.write(s, at, m.Anchor, size, m.Bold, p.palette.Letters(m.Meaning))
 	p.taken = append(p.taken, taken{anchored(at, box, m.Anchor), box})
+}
+
+// beside is how far to the right a text can go in its area: to its edge, or to a
+// figure that stands at the text's height.
+func (p *painter) beside(s string, at fyne.Position, m *drawing.Text, pos fyne.Position, area fyne.Size, size float32) float32 {
+	right := pos.X + area.Width
+	box := p.measure.of(s, size, m.Bold)
+	to := anchored(at, box, m.Anchor)
+	to.Y += max(pos.Y-to.Y, 0) + min(pos.Y+area.Height-to.Y-box.Height, 0)
+	for _, f := range p.figures {
+		inside := f.at.X > pos.X+area.Width/2 && f.at.X < right
+		if inside && to.Y < f.at.Y+f.size.Height && f.at.Y < to.Y+box.Height {
+			right = f.at.X
+		}
+	}
+	return right
 }
 
 // taken is a place that a text has.
