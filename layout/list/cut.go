@@ -15,6 +15,10 @@ type boardGroup struct {
 	pieces []Piece
 }
 
+// longestFor is how many letters the names of what equal pieces are for may take
+// together; from there on a number stands for a front.
+const longestFor = 90
+
 // byBoard gathers pieces by thickness, material and density, in the order in
 // which the boards are first needed; pieces of one kind and size become one.
 func byBoard(pieces []Piece) []boardGroup {
@@ -36,9 +40,14 @@ func byBoard(pieces []Piece) []boardGroup {
 			g.pieces = append(g.pieces, p)
 			continue
 		}
-		g.pieces[j].Count += p.Count
-		if g.pieces[j].For.String() != p.For.String() {
-			g.pieces[j].For = message.New("%v, %v", g.pieces[j].For, p.For)
+		q := &g.pieces[j]
+		q.Count += p.Count
+		switch {
+		case q.For.String() == p.For.String():
+		case len(q.For.String())+len(p.For.String()) < longestFor:
+			q.For = message.New("%v, %v", q.For, p.For)
+		default:
+			q.For = message.New("%v, %v", q.For, p.Short)
 		}
 	}
 	return all

@@ -13,6 +13,7 @@ import (
 type Piece struct {
 	What                message.Message // what it is
 	For                 message.Message // what it belongs to
+	Short               message.Message // likewise, by the front's number alone
 	Place               model.Place
 	Board               model.Board
 	Width, Height       length.Length
@@ -61,7 +62,7 @@ func appendFront(all []Piece, p *plan.Plan, f *plan.Front) []Piece {
 		what = message.New("fixed panel")
 	}
 	return append(all, Piece{
-		What: what, For: message.New("%v %v", f.Number, f.Name), Place: f.Place, Board: b, Count: 1,
+		What: what, For: message.New("%v %v", f.Number, f.Name), Short: message.New("%v", f.Number), Place: f.Place, Board: b, Count: 1,
 		Width: f.Face.Width(), Height: f.Face.Height(),
 		CutWidth: f.Face.Width() - 2*b.Lipping, CutHeight: f.Face.Height() - 2*b.Lipping,
 	})
@@ -77,7 +78,7 @@ func appendDrawer(all []Piece, f *plan.Front) []Piece {
 			return
 		}
 		all = append(all, Piece{
-			What: what, For: owner, Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
+			What: what, For: owner, Short: message.New("%v", f.Number), Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
 			Width: s.Width, Height: s.Length, CutWidth: s.Width, CutHeight: s.Length,
 		})
 	}
@@ -94,7 +95,7 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 	owner := message.New("%v", c.Name)
 	add := func(what message.Message, b model.Board, w, h length.Length, cutW, cutH length.Length, n int) {
 		if w > 0 && h > 0 && n > 0 {
-			all = append(all, Piece{what, owner, c.Place, b, w, h, cutW, cutH, n})
+			all = append(all, Piece{what, owner, owner, c.Place, b, w, h, cutW, cutH, n})
 		}
 	}
 	lipped := c.Depth - board.Lipping

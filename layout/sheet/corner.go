@@ -79,7 +79,7 @@ func (c corner) highest() length.Length {
 }
 
 // below is how far the template reaches below the bottom edge.
-func (c corner) below() length.Length { return max(leastTab, mm(2)-c.lowest()) }
+func (c corner) below() length.Length { return max(mm(5), mm(2)-c.lowest()) }
 
 // title is what the template says of itself.
 func (c corner) title(say message.Language, width length.Length) []titleLine {
@@ -90,7 +90,13 @@ func (c corner) title(say message.Language, width length.Length) []titleLine {
 		}
 	}
 	add(message.New("REAR FACE, %v", sideInRoom(c.side)), lettering.Small, true)
-	add(c.of.names(), lettering.Small, false)
+	names := lettering.Wrap(say.Say(c.of.names()), lettering.Small, false, width)
+	if len(names) > 3 { // long names: their beginning is enough beside the number
+		names = append(names[:2], lettering.Shorten(names[2]+" "+names[3], lettering.Small, false, width))
+	}
+	for _, s := range names {
+		lines = append(lines, titleLine{s, lettering.Small, false})
+	}
 	return lines
 }
 
@@ -117,6 +123,7 @@ type measured struct {
 	width    length.Length
 	unit     length.Unit
 	beside   bool // the chain of heights has room between edge and holes
+	compact  bool // the edge distance is written beside the holes only
 	labels   []holeLabel
 	title    []titleLine
 	titleTop length.Length
@@ -146,8 +153,8 @@ func (m measured) textWidth() length.Length {
 	return w
 }
 
-func measure(c corner, width length.Length, say message.Language) measured {
-	m := measured{corner: c, width: width, unit: say.Unit}
+func measure(c corner, width length.Length, say message.Language, compact bool) measured {
+	m := measured{corner: c, width: width, unit: say.Unit, compact: compact}
 	m.beside = c.edge() >= DimensionStep(true, say.Unit)+mm(8)
 	f := c.of.first()
 	floor := length.Length(0)
@@ -162,6 +169,9 @@ func measure(c corner, width length.Length, say message.Language) measured {
 	}
 	m.dimLine = c.highest() + mm(5)
 	m.edgeTop = m.dimLine + mm(7)
+	if compact {
+		m.edgeTop = c.highest()
+	}
 	m.top = max(m.edgeTop+mm(1), m.labels[len(m.labels)-1].top)
 	m.title = c.title(say, m.textWidth())
 	m.titleTop = m.roomForTitle(say)
@@ -245,8 +255,10 @@ func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Leng
 func (m measured) dimensions(d *draft, edgeY length.Length, in func(length.Length) length.Length) {
 	f := m.of.first()
 	top := m.bores[len(m.bores)-1]
-	d.dimension(plane.Point{X: in(0), Y: edgeY}, plane.Point{X: in(fromSide(f, top)), Y: edgeY + top.whole().Max.Y},
-		false, edgeY+m.dimLine, fromSide(f, top))
+	if !m.compact {
+		d.dimension(plane.Point{X: in(0), Y: edgeY}, plane.Point{X: in(fromSide(f, top)), Y: edgeY + top.whole().Max.Y},
+			false, edgeY+m.dimLine, fromSide(f, top))
+	}
 	chain := in(fromSide(f, top) / 2)
 	if !m.beside {
 		chain = in(m.width - m.tab() - DimensionStep(true, m.unit)/2)

@@ -140,7 +140,10 @@ func (k *packer) row(cells []corner) []measured {
 	body := blank.body(k.what())
 	var row []measured
 	for _, c := range cells {
-		m := measure(c, width, k.o.Say)
+		m := measure(c, width, k.o.Say, false)
+		if m.height() > body.Height() && k.h > 0 {
+			m = measure(c, width, k.o.Say, true)
+		}
 		if c.leastWidth() > width || m.height() > body.Height() && k.h > 0 {
 			return nil
 		}

@@ -19,11 +19,15 @@ func sectionPages(p *plan.Plan, job message.Message, o Options) []Page {
 	for i := range p.Cabinets {
 		for j := range p.Cabinets[i].Bays {
 			if b := &p.Cabinets[i].Bays[j]; b.Count > 0 {
-				pages = append(pages, drawingPage(Sections, view.Section(p, b.Place), job, o))
+				pages = append(pages, drawingPage(Sections, view.Section(p, b.Place), job, o, sectionNote()))
 			}
 		}
 	}
 	return pages
+}
+
+func sectionNote() message.Message {
+	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), height of the front. In the carcass: room above the drawer.")
 }
 
 // drawerPages draws each kind of drawer from above once.

@@ -18,16 +18,24 @@ type group struct {
 // first stands for the group: its holes are those of all.
 func (g group) first() *plan.Front { return g.fronts[0] }
 
+// longestNames is how many letters the names of fronts may take together; their
+// numbers are enough where that is more.
+const longestNames = 60
+
 // names says which fronts the template is for.
 func (g group) names() message.Message {
 	if len(g.fronts) == 1 {
 		return message.New("Front %v: %v", g.first().Number, g.first().Name)
 	}
-	var names []string
+	var names, numbers []string
 	for _, f := range g.fronts {
 		names = append(names, fmt.Sprintf("%d %s", f.Number, f.Name))
+		numbers = append(numbers, fmt.Sprint(f.Number))
 	}
-	return message.New("For fronts %v", strings.Join(names, ", "))
+	if all := strings.Join(names, ", "); len(all) <= longestNames {
+		return message.New("For fronts %v", all)
+	}
+	return message.New("For fronts %v", strings.Join(numbers, ", "))
 }
 
 // groups gathers the fronts that are asked for and drilled; same tells what must

@@ -63,23 +63,28 @@ func (d *draft) field(box plane.Rect, s string) {
 }
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the
-// larger scale.
-func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options) Page {
+// larger scale, with notes under it.
+func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options, notes ...message.Message) Page {
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
-	page, den := layDrawing(kind, v, job, w, h, o)
-	if turned, d := layDrawing(kind, v, job, h, w, o); d < den {
+	page, den := layDrawing(kind, v, job, w, h, o, notes)
+	if turned, d := layDrawing(kind, v, job, h, w, o, notes); d < den {
 		return turned
 	}
 	return page
 }
 
-func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options) (Page, int64) {
+func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
 	d := newDraft(kind, v.Title, w, h, o)
 	above := d.area
 	above.Min.Y += blockHeight + mm(2)
+	for i := len(notes) - 1; i >= 0; i-- {
+		width := above.Width() - mm(4)
+		above.Min.Y += d.heightOf(width, lettering.Tiny, false, notes[i])
+		d.paragraph(above.Min.X+mm(2), above.Min.Y, width, lettering.Tiny, false, notes[i])
+	}
 	placed, den := fit(v, above.Grow(-mm(2)), o.Say)
 	d.place(placed)
 	d.titleBlock(job, v.Title, scaleText(den), o.Date)

@@ -50,3 +50,11 @@ func TestShortenFits(t *testing.T) {
 		}
 	})
 }
+
+func TestWrapKeepsFractionsTogether(t *testing.T) {
+	want := "≈\u00a08\u00a017/64\u00a0in"
+	lines := Wrap("holes ≈ 8 17/64 in up", Small, false, Width("holes "+want, Small, false)-length.Millimetre)
+	if len(lines) != 2 || lines[1] != want+" up" {
+		t.Errorf("got %q; want the whole figure on the second line", lines)
+	}
+}

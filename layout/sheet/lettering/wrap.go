@@ -34,12 +34,12 @@ func Wrap(s string, size length.Length, isBold bool, width length.Length) []stri
 	return lines
 }
 
-// words parts a paragraph at its spaces, but leaves a figure and its unit
-// together.
+// words parts a paragraph at its spaces, but leaves a figure with its fraction,
+// its sign ≈ and its unit together.
 func words(paragraph string) []string {
 	var all []string
 	for _, w := range strings.FieldsFunc(paragraph, func(r rune) bool { return r == ' ' || r == '\t' }) {
-		if n := len(all); n > 0 && isUnit(w) && endsInDigit(all[n-1]) {
+		if n := len(all); n > 0 && (all[n-1] == "≈" || (isUnit(w) || isFraction(w)) && endsInDigit(all[n-1])) {
 			all[n-1] += "\u00a0" + w
 			continue
 		}
@@ -54,6 +54,12 @@ func isUnit(w string) bool {
 		return true
 	}
 	return false
+}
+
+// isFraction tells that a word is the second part of a figure such as 8 17/64.
+func isFraction(w string) bool {
+	before, after, ok := strings.Cut(strings.TrimRight(w, ".,;:"), "/")
+	return ok && before != "" && after != "" && strings.Trim(before+after, "0123456789") == ""
 }
 
 func endsInDigit(w string) bool {
