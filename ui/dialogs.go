@@ -41,10 +41,10 @@ func (w *window) choose(title, question string, answers []string, then func(int)
 	given := len(answers) - 1
 	var buttons []fyne.CanvasObject
 	for i, a := range answers {
-		b := widget.NewButton(a, func() {
+		b := newAnswer(a, func() {
 			given = i
 			d.Hide()
-		})
+		}, func() { d.Hide() })
 		if i == 0 {
 			b.Importance = widget.HighImportance
 		}
@@ -55,7 +55,7 @@ func (w *window) choose(title, question string, answers []string, then func(int)
 	d.SetButtons(buttons)
 	d.Show()
 	old := w.win.Canvas().OnTypedKey()
-	w.win.Canvas().Focus(buttons[0].(*widget.Button))
+	w.win.Canvas().Focus(buttons[0].(*answer))
 	w.win.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) {
 		if e.Name == fyne.KeyEscape {
 			d.Hide()
