@@ -3,6 +3,8 @@ package screen
 import (
 	"fmt"
 
+	"fyne.io/fyne/v2"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 )
@@ -43,4 +45,11 @@ func (c *Screen) Places() map[string]Place {
 		}
 	}
 	return all
+}
+
+// Objects are what the widget paints, in order: the paper, the picture, and what
+// the hand adds.
+func (c *Screen) Objects() []fyne.CanvasObject {
+	all := append([]fyne.CanvasObject{c.paper}, c.picture.Objects...)
+	return append(all, c.overlay.Objects...)
 }

@@ -219,11 +219,12 @@ func (c *Screen) repaintOverlay() {
 	c.paintSelection(p)
 	c.paintFeedback(p)
 	if c.focused {
-		frame := fynecanvas.NewRectangle(nil)
-		frame.StrokeColor, frame.StrokeWidth = p.palette.Accent, 1.5
-		frame.Move(fyne.NewPos(1, 1))
-		frame.Resize(c.Size().SubtractWidthHeight(2, 2))
-		p.objects = append(p.objects, frame)
+		// Four lines: a frame would be a surface as large as the window, and
+		// surfaces over one another are what costs.
+		w, h := c.Size().Width-1.5, c.Size().Height-1.5
+		for _, l := range [][4]float32{{1.5, 1.5, w, 1.5}, {w, 1.5, w, h}, {w, h, 1.5, h}, {1.5, h, 1.5, 1.5}} {
+			p.line(l[0], l[1], l[2], l[3], p.palette.Accent, 1.5)
+		}
 	}
 	c.overlay.Objects = p.objects
 	fynecanvas.Refresh(c.overlay)
