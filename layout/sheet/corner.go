@@ -20,6 +20,7 @@ const (
 // corner is the template of the holes near one side edge: the holes lowest
 // first, in the rear frame.
 type corner struct {
+	id    int
 	of    group
 	side  plan.Side
 	bores []bore
@@ -33,7 +34,7 @@ func corners(p *plan.Plan, o Options) []corner {
 		bores := rearBores(g.first())
 		for _, side := range []plan.Side{plan.Right, plan.Left} {
 			if of := sides(bores, side); len(of) > 0 {
-				all = append(all, corner{g, side, of})
+				all = append(all, corner{len(all), g, side, of})
 			}
 		}
 	}

@@ -41,6 +41,10 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 
 // tileCorner spreads a corner template over several sheets.
 func tileCorner(c corner, o Options, first int) []Page {
+	return cornerSpread(c).pages(o, first)
+}
+
+func cornerSpread(c corner) spread {
 	f := c.of.first()
 	region := plane.R(-beyond, -beyond, c.edge()+labelGap+labelWidth, c.highest()+beyond)
 	if c.side == plan.Left {
@@ -49,7 +53,7 @@ func tileCorner(c corner, o Options, first int) []Page {
 	for _, b := range c.bores {
 		region = region.Union(b.whole())
 	}
-	s := spread{
+	return spread{
 		kind:   CornerTemplates,
 		title:  c.of.names(),
 		what:   message.New("Drilling template 1:1, REAR FACE, %v. %v", sideInRoom(c.side), c.of.names()),
@@ -63,7 +67,6 @@ func tileCorner(c corner, o Options, first int) []Page {
 			return message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
 		},
 	}
-	return s.pages(o, first)
 }
 
 // spread is a panel that is shown at 1:1 on as many sheets as it needs.
@@ -91,7 +94,51 @@ func (s spread) pages(o Options, first int) []Page {
 		w, h := s.onRoll(o)
 		return s.on(w, h, o, first)
 	}
-	return fewest(o.Paper, func(w, h length.Length) []Page { return s.on(w, h, o, first) })
+	w, h := s.best(o)
+	return s.on(w, h, o, first)
+}
+
+// best gives the way to lay the paper that needs fewer sheets, upright where
+// both are equal.
+func (s spread) best(o Options) (w, h length.Length) {
+	w, h = o.Paper.Width, o.Paper.Height
+	if s.count(h, w, o) < s.count(w, h, o) {
+		return h, w
+	}
+	return w, h
+}
+
+// count is how many sheets of a size the spread needs.
+func (s spread) count(w, h length.Length, o Options) int {
+	n := 0
+	_, need := s.tiles(w, h, o)
+	for _, is := range need {
+		if is {
+			n++
+		}
+	}
+	return n
+}
+
+// sheets is how many sheets the spread needs at best.
+func (s spread) sheets(o Options) int {
+	if o.Paper.Roll() {
+		w, h := s.onRoll(o)
+		return s.count(w, h, o)
+	}
+	w, h := s.best(o)
+	return s.count(w, h, o)
+}
+
+// tiles cuts the region for sheets of a size and tells which are printed.
+func (s spread) tiles(w, h length.Length, o Options) (tiling, []bool) {
+	body := s.body(newDraft(s.kind, s.title, w, h, o))
+	t := newTiling(s.region, plane.Point{X: body.Width(), Y: max(body.Height(), mm(20))}, o.Overlap, s.bores)
+	need := t.needed(s.bores, s.datum)
+	for i := range need {
+		need[i] = need[i] || s.keepAll
+	}
+	return t, need
 }
 
 // onRoll gives the size of the piece of a roll that holds the whole region:
@@ -172,12 +219,7 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 
 // on makes the sheets of one size.
 func (s spread) on(w, h length.Length, o Options, first int) []Page {
-	body := s.body(newDraft(s.kind, s.title, w, h, o))
-	t := newTiling(s.region, plane.Point{X: body.Width(), Y: max(body.Height(), mm(20))}, o.Overlap, s.bores)
-	need := t.needed(s.bores, s.datum)
-	for i := range need {
-		need[i] = need[i] || s.keepAll
-	}
+	t, need := s.tiles(w, h, o)
 	number, n := make([]int, len(need)), 0
 	for i, is := range need {
 		if is {

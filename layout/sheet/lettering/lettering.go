@@ -36,11 +36,17 @@ func Descent(size length.Length) length.Length { return Em(size) * descent / uni
 
 // Width is how wide a text of one line is, letters of the given height.
 func Width(s string, size length.Length, isBold bool) length.Length {
-	units := length.Length(0)
+	return units(s, isBold) * size / capHeight
+}
+
+// units is the width of a text in units of the fonts. There is no kerning: the
+// widths of parts add up.
+func units(s string, isBold bool) length.Length {
+	sum := length.Length(0)
 	for _, r := range s {
-		units += length.Length(advance(r, isBold))
+		sum += length.Length(advance(r, isBold))
 	}
-	return units * size / capHeight
+	return sum
 }
 
 func advance(r rune, isBold bool) uint16 {

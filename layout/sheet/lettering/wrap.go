@@ -10,24 +10,29 @@ import (
 // inside a word where that alone is wider. Line breaks in the text stay. It
 // gives at least one line.
 func Wrap(s string, size length.Length, isBold bool, width length.Length) []string {
+	room := width * capHeight / size // in units of the fonts
+	space := length.Length(advance(' ', isBold))
 	var lines []string
 	for _, paragraph := range strings.Split(s, "\n") {
-		line := ""
+		line, used := "", length.Length(0)
 		for _, word := range words(paragraph) {
-			next := word
-			if line != "" {
-				next = line + " " + word
-			}
-			if Width(next, size, isBold) <= width {
-				line = next
+			w := units(word, isBold)
+			switch {
+			case line == "" && w <= room:
+				line, used = word, w
+				continue
+			case line != "" && used+space+w <= room:
+				line += " " + word
+				used += space + w
 				continue
 			}
 			if line != "" {
 				lines = append(lines, line)
 			}
 			var full []string
-			full, line = breakWord(word, size, isBold, width)
+			full, line = breakWord(word, isBold, room)
 			lines = append(lines, full...)
+			used = units(line, isBold)
 		}
 		lines = append(lines, line)
 	}
@@ -68,13 +73,15 @@ func endsInDigit(w string) bool {
 }
 
 // breakWord cuts a word into full lines and what is left for the next.
-func breakWord(word string, size length.Length, isBold bool, width length.Length) (full []string, rest string) {
-	for _, r := range word {
-		if rest != "" && Width(rest+string(r), size, isBold) > width {
-			full = append(full, rest)
-			rest = ""
+func breakWord(word string, isBold bool, room length.Length) (full []string, rest string) {
+	start, used := 0, length.Length(0)
+	for i, r := range word {
+		w := length.Length(advance(r, isBold))
+		if i > start && used+w > room {
+			full = append(full, word[start:i])
+			start, used = i, 0
 		}
-		rest += string(r)
+		used += w
 	}
-	return full, rest
+	return full, word[start:]
 }
