@@ -229,9 +229,9 @@ func Sweep(sys FS, path string) error {
 	return failed
 }
 
-// leftBy tells whether a name is a temporary one of base or of its backup.
+// leftBy tells whether a name is a temporary one of base, its backup or its lock.
 func leftBy(name, base string) bool {
-	for _, b := range []string{base, BackupName(base)} {
+	for _, b := range []string{base, BackupName(base), LockName(base)} {
 		rest, ok := bytes.CutPrefix([]byte(name), []byte("."+b+"."))
 		if !ok {
 			continue

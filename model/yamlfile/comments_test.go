@@ -1,9 +1,11 @@
 package yamlfile_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
+	"frontlay/assets"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
@@ -187,4 +189,40 @@ func TestInchesAreWrittenExactly(t *testing.T) {
 			}
 		})
 	}
+}
+
+func TestASheetKeepsItsComments(t *testing.T) {
+	for _, name := range assets.SheetNames() {
+		data, _ := assets.Sheet(name)
+		f, err := yamlfile.ReadSheetFile(name, data)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := f.Write(f.Sheet)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if string(withoutBlankLines(got)) != string(withoutBlankLines(data)) {
+			t.Errorf("%s unchanged is written as\n%s", name, got)
+		}
+		s := *f.Sheet
+		s.Connector.Inset += length.Millimetre
+		s.Runner.ScrewReach = 9 * length.Millimetre
+		s.Drawers = append([]model.DrawerHeight{{Name: "flat", SideTop: 60 * length.Millimetre, Holes: []length.Length{20 * length.Millimetre}}}, s.Drawers...)
+		if got, err = f.Write(&s); err != nil {
+			t.Fatal(err)
+		}
+		for _, line := range strings.Split(string(data), "\n") {
+			if c := strings.TrimSpace(line); strings.HasPrefix(c, "#") && !strings.Contains(string(got), c) {
+				t.Errorf("%s: the comment %q is lost in\n%s", name, c, got)
+			}
+		}
+		if !strings.Contains(string(got), "# How deep the runner's screws go into the carcass side.") {
+			t.Errorf("%s: the new key has no comment:\n%s", name, got)
+		}
+	}
+}
+
+func withoutBlankLines(data []byte) []byte {
+	return regexp.MustCompile(`\n\s*\n`).ReplaceAll(data, []byte("\n"))
 }

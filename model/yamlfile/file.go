@@ -6,7 +6,6 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"frontlay/model"
-	"frontlay/model/length"
 )
 
 // SheetSource finds the bytes of a hardware sheet by the name of a sample or a
@@ -104,17 +103,24 @@ func readsBack(data []byte, p *model.Project) error {
 	if q == nil {
 		return r.err()
 	}
-	for _, problem := range r.problems {
-		problem.Line, problem.Column = 0, 0 // of a text that nobody has seen
-		problem.File = problem.Path
-	}
 	if err := r.err(); err != nil {
-		return err
+		return unplaced(err)
 	}
 	if d := difference(p, q); d != "" {
 		return fmt.Errorf("the project can't be written so that it reads back the same (Project%s); please report this with the project", d)
 	}
 	return nil
+}
+
+// unplaced takes the lines, of a text that nobody has seen, out of problems, and
+// tells their paths instead.
+func unplaced(err error) error {
+	if ps, ok := err.(Problems); ok {
+		for _, p := range ps {
+			p.File, p.Line, p.Column = p.Path, 0, 0
+		}
+	}
+	return err
 }
 
 // readKnown reads data with the sheets of p at hand. The project is nil where
@@ -136,53 +142,4 @@ func readKnown(data []byte, p *model.Project) (*reader, *yaml.Node, *model.Proje
 	r.mapping(doc.Content[0], projectFields(q))
 	r.checkProject(q)
 	return r, doc, q
-}
-
-// ReadSheet reads a hardware sheet. fileName only serves messages. Its error is
-// Problems; the sheet is nil then.
-func ReadSheet(fileName string, data []byte) (*model.HardwareSheet, error) {
-	r := newReader(fileName, nil)
-	doc := r.parse(data)
-	if doc == nil {
-		return nil, r.err()
-	}
-	s := r.sheet(doc.Content[0])
-	if err := r.err(); err != nil {
-		return nil, err
-	}
-	return s, nil
-}
-
-// sheet reads a hardware sheet's mapping; problems are collected.
-func (r *reader) sheet(root *yaml.Node) *model.HardwareSheet {
-	if !r.readVersion(root, "frontlay_hardware", sheetMigrations) {
-		return nil
-	}
-	s := new(model.HardwareSheet)
-	before := len(r.problems)
-	r.nodes[s] = root
-	r.mapping(root, sheetFields(s))
-	if len(r.problems) == before {
-		r.checkSheet(s)
-	}
-	return s
-}
-
-// WriteSheet gives the YAML of a hardware sheet, with a comment at every figure
-// that says where on a maker's document it stands. The result has been read
-// back and is exactly s.
-func WriteSheet(s *model.HardwareSheet) ([]byte, error) {
-	w := &writer{unit: s.Unit, oldUnit: length.UnitMM, explain: true}
-	data, err := encode(w.mapping(sheetFields(s), nil))
-	if err != nil {
-		return nil, err
-	}
-	t, err := ReadSheet("", data)
-	if err != nil {
-		return nil, err
-	}
-	if d := difference(s, t); d != "" {
-		return nil, fmt.Errorf("the hardware sheet can't be written so that it reads back the same (HardwareSheet%s); please report this with the sheet", d)
-	}
-	return data, nil
 }

@@ -1,0 +1,108 @@
+package yamlfile
+
+import (
+	"fmt"
+
+	"gopkg.in/yaml.v3"
+
+	"frontlay/model"
+)
+
+// SheetFile is a hardware sheet with the text it was read from, as File is for
+// a project.
+type SheetFile struct {
+	Sheet *model.HardwareSheet
+	doc   *yaml.Node
+	signs map[*yaml.Node]string
+}
+
+// NewSheet is the file of a sheet that never had one.
+func NewSheet(s *model.HardwareSheet) *SheetFile { return &SheetFile{Sheet: s} }
+
+// ReadSheet reads a hardware sheet. fileName only serves messages. Its error is
+// Problems; the sheet is nil then.
+func ReadSheet(fileName string, data []byte) (*model.HardwareSheet, error) {
+	f, err := ReadSheetFile(fileName, data)
+	if err != nil {
+		return nil, err
+	}
+	return f.Sheet, nil
+}
+
+// ReadSheetFile is ReadSheet for a sheet that will be written back with its
+// comments.
+func ReadSheetFile(fileName string, data []byte) (*SheetFile, error) {
+	r := newReader(fileName, nil)
+	doc := r.parse(data)
+	if doc == nil {
+		return nil, r.err()
+	}
+	s := r.sheet(doc.Content[0])
+	if err := r.err(); err != nil {
+		return nil, err
+	}
+	return &SheetFile{Sheet: s, doc: doc, signs: r.signs}, nil
+}
+
+// WriteSheet gives the YAML of a hardware sheet, with a comment at every figure
+// that says where on a maker's document it stands. The result has been read
+// back and is exactly s.
+func WriteSheet(s *model.HardwareSheet) ([]byte, error) { return NewSheet(s).Write(s) }
+
+// Write gives the YAML of s with the comments of the sheet that was read; keys
+// that are new get a comment that says where on a maker's document such a figure
+// stands. The SheetFile itself does not change. The result has been read back
+// and is exactly s; the error is Problems where s can't be read back.
+func (f *SheetFile) Write(s *model.HardwareSheet) ([]byte, error) {
+	var last error
+	for _, try := range []struct{ blockOnly, fresh bool }{{false, false}, {true, false}, {false, true}} {
+		doc := f.doc
+		if try.fresh {
+			doc = nil
+		}
+		data, err := sheetText(&writer{signs: f.signs, blockOnly: try.blockOnly, explain: true}, s, doc)
+		if err == nil {
+			return data, nil
+		}
+		last = err
+	}
+	return nil, last
+}
+
+// sheetText writes s in the shape of an old document and reads it back.
+func sheetText(w *writer, s *model.HardwareSheet, old *yaml.Node) ([]byte, error) {
+	doc := &yaml.Node{Kind: yaml.DocumentNode}
+	var root *yaml.Node
+	if old != nil {
+		commented(doc, old)
+		root = old.Content[0]
+	}
+	doc.Content = []*yaml.Node{w.mapping(sheetFields(s), root)}
+	data, err := encode(doc)
+	if err != nil {
+		return nil, err
+	}
+	t, err := ReadSheet("", data)
+	if err != nil {
+		return nil, unplaced(err)
+	}
+	if d := difference(s, t); d != "" {
+		return nil, fmt.Errorf("the hardware sheet can't be written so that it reads back the same (HardwareSheet%s); please report this with the sheet", d)
+	}
+	return data, nil
+}
+
+// sheet reads a hardware sheet's mapping; problems are collected.
+func (r *reader) sheet(root *yaml.Node) *model.HardwareSheet {
+	if !r.readVersion(root, "frontlay_hardware", sheetMigrations) {
+		return nil
+	}
+	s := new(model.HardwareSheet)
+	before := len(r.problems)
+	r.nodes[s] = root
+	r.mapping(root, sheetFields(s))
+	if len(r.problems) == before {
+		r.checkSheet(s)
+	}
+	return s
+}
