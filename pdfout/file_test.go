@@ -3,6 +3,7 @@ package pdfout
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"os"
 	"os/exec"
 	"strings"
@@ -115,5 +116,32 @@ func TestWriterFaultIsTold(t *testing.T) {
 	defer func() { _ = full.Close() }()
 	if err := Write(full, allPages(), Options{}); err == nil {
 		t.Error("a full disk was not told")
+	}
+}
+
+// The reader's outline, read by MuPDF, names the parts in order with the pages
+// on which they begin, and the contents of the cover lead there.
+func TestOutlineLeadsToThePages(t *testing.T) {
+	d := sheet.Booklet(bench(), nil, sheet.Options{})
+	path := written(t, d)
+	out, err := exec.Command(tool(t, "mutool"), "show", path, "outline").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, b := range d.Bookmarks {
+		want := fmt.Sprintf("\"%s\"\t#page=%d&", b.Title, b.Page+1)
+		if !strings.Contains(string(out), want) {
+			t.Errorf("the outline has no %q:\n%s", want, out)
+		}
+	}
+	if n := strings.Count(string(out), "#page="); n != len(d.Bookmarks) || n < 12 {
+		t.Errorf("%d entries; want all %d bookmarks", n, len(d.Bookmarks))
+	}
+	links, err := exec.Command(tool(t, "mutool"), "show", path, "pages/1/Annots/*/Dest/1/Type").CombinedOutput()
+	if err != nil {
+		t.Fatalf("%v %s", err, links)
+	}
+	if n := strings.Count(string(links), "/Page"); n != len(d.Pages[0].Links) || n == 0 {
+		t.Errorf("%d links on the cover lead to pages; want %d\n%s", n, len(d.Pages[0].Links), links)
 	}
 }

@@ -107,14 +107,15 @@ func (m *maker) mark(part Part, first int) {
 		return
 	}
 	m.d.Bookmarks = append(m.d.Bookmarks, Bookmark{Title: part.Title(), Page: first})
+	if first+1 == len(m.d.Pages) {
+		return
+	}
 	last := part.Title().String()
 	for i := first; i < len(m.d.Pages); i++ {
 		t := m.d.Pages[i].Title
 		if s := t.String(); s != last && s != part.Title().String() {
 			last = s
-			if m.d.Pages[i].Table == nil {
-				m.d.Bookmarks = append(m.d.Bookmarks, Bookmark{Title: t, Page: i, Level: 1})
-			}
+			m.d.Bookmarks = append(m.d.Bookmarks, Bookmark{Title: t, Page: i, Level: 1})
 		}
 	}
 }

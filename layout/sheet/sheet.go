@@ -38,8 +38,9 @@ type Bookmark struct {
 }
 
 // Page is one sheet of paper. Page coordinates have their origin at the lower
-// left corner of the paper, y up. Either Placed drawings or a Table fill it; a
-// table may run over several physical sheets.
+// left corner of the paper, y up. Placed drawings show all that is on it, lists
+// included: Table is nil in the documents that this package makes. A page with
+// one is left to its renderer.
 type Page struct {
 	Width, Height length.Length
 	Kind          string // what it is, for choosing: "corner", "whole", "jig", "elevation", "findings" …

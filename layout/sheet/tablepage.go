@@ -42,7 +42,6 @@ func tablePages(kind Part, t list.Table, job message.Message, o Options) []Page 
 	k.notes()
 	var pages []Page
 	for _, d := range k.pages {
-		d.page.Table = &t
 		pages = append(pages, d.finish())
 	}
 	return pages
@@ -55,7 +54,7 @@ func (k *tableLayout) newPage() {
 	if k.o.Paper.Roll() {
 		h = w * 14142 / 10000 // the proportion of the ISO sheets
 	}
-	d := newDraft(k.kind, message.New("%v", k.table.Title), w, h, k.o)
+	d := newDraft(k.kind, k.kind.Title(), w, h, k.o)
 	k.pages = append(k.pages, d)
 	k.columnWidths(d.area.Width())
 	y := d.area.Max.Y
