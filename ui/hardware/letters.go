@@ -56,7 +56,7 @@ func (p *painter) dimension(m *drawing.Dimension, focused bool) {
 	p.tick(a.X, y, pen)
 	p.tick(b.X, y, pen)
 	middle := (a.X + b.X) / 2
-	if b.X-a.X < box.Width+8 {
+	if b.X-a.X < box.Width+12 {
 		p.line(a.X, y, b.X, y, pen, false)
 		p.beside(m, s, box, a.X, b.X, y, ink, focused)
 		return
@@ -96,6 +96,9 @@ func (p *painter) uprightDimension(m *drawing.Dimension, s string, box fyne.Size
 		places := []fyne.Position{
 			fyne.NewPos(x-box.Width/2, a.Y-box.Height-5), fyne.NewPos(x-box.Width/2, b.Y+5),
 			fyne.NewPos(x+6, middle-box.Height/2),
+		}
+		if m.From.Y < 0 { // measured down from the runner's lower edge
+			places[0], places[1] = places[1], places[0]
 		}
 		for _, at := range places {
 			if !p.over(at, box) {
@@ -149,7 +152,7 @@ func (p *painter) write(m *drawing.Dimension, s string, at fyne.Position, box fy
 	ground.CornerRadius = 2
 	ground.Move(at.SubtractXY(2, 0))
 	ground.Resize(box.AddWidthHeight(4, 0))
-	p.objects = append(p.objects, ground, p.letters(s, at, box, c, bold))
+	p.written = append(p.written, ground, p.letters(s, at, box, c, bold))
 	p.figures = append(p.figures, placedFigure{view.Figure(m.Of.Index), s, at, box})
 }
 
@@ -161,8 +164,12 @@ func (p *painter) letters(s string, at fyne.Position, box fyne.Size, c color.NRG
 	return t
 }
 
-// over tells that a box lies over something written.
+// over tells that a box lies over something written, or not whole on the sketch.
 func (p *painter) over(at fyne.Position, size fyne.Size) bool {
+	const edge = 4
+	if at.X < edge || at.Y < edge || at.X+size.Width > p.size.Width-edge || at.Y+size.Height > p.size.Height-edge {
+		return true
+	}
 	for _, all := range [][]placedFigure{p.figures, p.names} {
 		for _, f := range all {
 			if at.X < f.at.X+f.size.Width+2 && f.at.X < at.X+size.Width+2 && at.Y+2 < f.at.Y+f.size.Height && f.at.Y+2 < at.Y+size.Height {

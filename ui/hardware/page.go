@@ -84,7 +84,7 @@ func (p *Page) build() {
 	head := container.NewBorder(nil, nil, nil, container.NewHBox(p.undo, p.redo), p.views)
 	foot := container.New(foot{}, p.caption.object, p.faults.object)
 	right := container.NewBorder(container.NewPadded(head), foot, nil, nil, paper(p.sketch))
-	split := container.NewHSplit(p.form.scroll, right)
+	split := container.NewHSplit(field.Scrolling(p.form.scroll), right)
 	split.Offset = 0.44
 	p.content = split
 }

@@ -23,15 +23,17 @@ type painter struct {
 	text    float32 // size of letters
 	stepX   float32 // from one level of upright dimensions to the next
 	stepY   float32 // likewise of those across
+	size    fyne.Size
 	scale   float64 // screen units a millimetre
 	x, y    float64 // of the drawing's origin
 	objects []fyne.CanvasObject
+	written []fyne.CanvasObject // figures, over all lines
 	figures []placedFigure
 	names   []placedFigure
 }
 
 func newPainter(s *sketch, size fyne.Size) *painter {
-	p := &painter{drawing: s.drawing, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * 0.95}
+	p := &painter{drawing: s.drawing, size: size, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * 0.95}
 	p.stepY = 2 * p.text
 	p.fit(size)
 	return p
@@ -100,6 +102,7 @@ func (p *painter) paint() {
 			}
 		}
 	}
+	p.objects = append(p.objects, p.written...)
 	for _, m := range p.drawing.Marks {
 		if t, ok := m.(*drawing.Text); ok {
 			p.name(t)

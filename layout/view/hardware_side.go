@@ -1,0 +1,130 @@
+package view
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// sketchFront is the thickness of the front on the sketch from the side.
+const sketchFront = 19 * length.Millimetre
+
+// HardwareSide sketches one drawer of a hardware sheet from the side: x back
+// from the carcass's front edge, y above the runner's lower edge. The front
+// lies over the carcass; the depth is the least that the chosen runner needs.
+func HardwareSide(s *model.HardwareSheet, o HardwareOptions) *drawing.Drawing {
+	p := sidePart{part: partOf(s, o)}
+	p.start = drawn(s.Runner.Setback)
+	p.end = p.start + max(drawn(p.runner.Length), 60*length.Millimetre)
+	p.back = p.end + drawn(s.Runner.ClearanceBehind)
+	d := &drawing.Drawing{Title: message.New("From the side")}
+	p.carcass(d)
+	p.parts(d)
+	p.names(d)
+	p.depths(d)
+	p.details(d)
+	return d
+}
+
+// sidePart knows where the runner begins and ends, and the back board's face.
+type sidePart struct {
+	part
+	start, end, back length.Length
+}
+
+func (p *sidePart) carcass(d *drawing.Drawing) {
+	low, high := p.floor-sketchBoard, p.ceiling+sketchBoard
+	d.Add(box(drawing.Carcass, plane.R(0, p.floor, p.back, high), true))
+	d.Add(board(plane.R(0, low, p.back, p.floor))...)
+	d.Add(board(plane.R(p.back, low, p.back+sketchBack, high))...)
+	d.Add(box(drawing.Face, plane.R(-sketchFront, low+3*length.Millimetre, 0, p.ceiling), true))
+}
+
+func (p *sidePart) parts(d *drawing.Drawing) {
+	s := p.sheet
+	runner := box(drawing.RunnerPart, plane.R(p.start, 0, p.end, p.height), true)
+	runner.Tag = figure(drawing.RunnerPart, RunnerLength)
+	rise := drawn(p.drawer.SideTop)
+	d.Add(runner, box(drawing.DrawerPart, plane.R(p.start, 0, p.end, rise), false))
+	if rail := drawn(p.drawer.RailTop); rail > rise {
+		d.Add(box(drawing.DrawerPart, plane.R(p.start, rise, p.end, rail), false))
+	}
+	low := p.underside() + p.thickness()
+	if thick := drawn(s.Back.Thickness); thick > 0 && p.backTop() > low {
+		d.Add(box(drawing.DrawerPart, plane.R(p.end-thick, low, p.end, p.backTop()), true))
+	}
+	d.Add(box(drawing.DrawerBottom, plane.R(p.start, p.underside(), p.bottomEnd(), low), true))
+	d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: at(-sketchFront, 0), To: at(p.back+sketchBack, 0), Dashed: true})
+	for i, h := range p.runner.Screws {
+		f := ScrewBack
+		if i != p.screw {
+			f = NoFigure
+		}
+		p.hole(d, f, at(h.Back, h.Up), drawn(h.Diameter))
+	}
+	for _, h := range append(append([]length.Length(nil), p.drawer.Holes...), p.drawer.RailHoles...) {
+		p.blind(d, h)
+	}
+}
+
+// bottomEnd is where the drawer bottom ends to the back.
+func (p *sidePart) bottomEnd() length.Length {
+	return max(p.end-drawn(p.sheet.Bottom.DeductLength), p.start)
+}
+
+// blind draws a hole in the rear face as the section shows it.
+func (p *sidePart) blind(d *drawing.Drawing, up length.Length) {
+	c := &p.sheet.Connector
+	depth, r := min(drawn(c.Depth), sketchFront), drawn(c.Diameter)/2
+	d.Add(&drawing.Rectangle{Tag: figure(drawing.HoleEdge, ConnectorDepth), Rect: plane.R(-depth, up-r, 0, up+r)})
+}
+
+func (p *sidePart) names(d *drawing.Drawing) {
+	middle := (p.start + p.end) / 2
+	d.Add(name("runner", at(middle, p.height-p.height/6), drawing.TopCentre, plane.R(p.start, p.underside()+p.thickness(), p.end, p.height)))
+	rise := drawn(p.drawer.SideTop)
+	d.Add(name("drawer side", at(middle, (p.height+rise)/2), drawing.MiddleCentre, plane.R(p.start, p.height, p.end, rise)))
+	if rail := drawn(p.drawer.RailTop); rail > rise {
+		d.Add(name("rail or high side", at(middle, (rise+rail)/2), drawing.MiddleCentre, plane.R(p.start, rise, p.end, rail)))
+	}
+	d.Add(name("carcass bottom", at(p.back/2, p.floor-sketchBoard/2), drawing.MiddleCentre, plane.R(0, p.floor-sketchBoard, p.back, p.floor)))
+	d.Add(name("carcass side", at(p.back/2, p.ceiling+sketchBoard/2), drawing.MiddleCentre, plane.R(0, p.ceiling, p.back, p.ceiling+sketchBoard)))
+}
+
+// depths dimensions below the sketch what is measured from front to back.
+func (p *sidePart) depths(d *drawing.Drawing) {
+	s, low := p.sheet, p.floor-sketchBoard
+	p.measure(d, RunnerSetback, false, at(0, 0), at(p.start, 0), low, -1, s.Runner.Setback)
+	p.measure(d, RunnerLength, false, at(p.start, 0), at(p.end, 0), low, -2, p.runner.Length)
+	p.measure(d, RunnerClearanceBehind, false, at(p.end, 0), at(p.back, 0), low, -1, s.Runner.ClearanceBehind)
+	d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, BottomDeductLength), From: at(p.start, p.underside()), To: at(p.bottomEnd(), p.underside()), Line: low, Level: -3, Value: s.Bottom.DeductLength, Prefix: "– "})
+	if p.screw >= 0 && p.screw < len(p.runner.Screws) {
+		p.screwSizes(d, &p.runner.Screws[p.screw])
+	}
+}
+
+// screwSizes dimensions above the sketch and at its left where one screw is.
+func (p *sidePart) screwSizes(d *drawing.Drawing, h *model.ScrewHole) {
+	high := p.ceiling + sketchBoard
+	p.measure(d, ScrewBack, false, at(0, h.Up), at(h.Back, h.Up), high, 1, h.Back)
+	p.measure(d, ScrewUp, true, at(h.Back, 0), at(h.Back, h.Up), -sketchFront, -1, h.Up)
+	p.focused(ScrewDiameter, func() {
+		r := drawn(h.Diameter) / 2
+		d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, ScrewDiameter), From: at(h.Back-r, h.Up), To: at(h.Back+r, h.Up), Line: high, Level: 2, Value: h.Diameter, Prefix: "Ø "})
+	})
+}
+
+// details are figures that only show while they have the focus, or small ones
+// above the sketch.
+func (p *sidePart) details(d *drawing.Drawing) {
+	s, high := p.sheet, p.ceiling+sketchBoard
+	if thick := drawn(s.Back.Thickness); thick > 0 || p.focus == BackThickness {
+		p.measure(d, BackThickness, false, at(p.end-thick, p.backTop()), at(p.end, p.backTop()), high, 1, s.Back.Thickness)
+	}
+	p.focused(ConnectorDepth, func() {
+		depth := min(drawn(s.Connector.Depth), sketchFront)
+		p.measure(d, ConnectorDepth, false, at(-depth, p.lowestHole()), at(0, p.lowestHole()), high, 2, s.Connector.Depth)
+	})
+}

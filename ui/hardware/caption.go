@@ -1,0 +1,79 @@
+package hardware
+
+import (
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/look"
+)
+
+// caption tells what a figure is and where on a maker's document it stands.
+type caption struct {
+	name   *widget.Label
+	text   *widget.Label
+	object fyne.CanvasObject
+}
+
+func newCaption() *caption {
+	c := &caption{name: widget.NewLabel(""), text: widget.NewLabel("")}
+	c.name.TextStyle.Bold = true
+	c.text.Wrapping = fyne.TextWrapWord
+	c.object = container.NewBorder(c.name, nil, nil, nil, container.NewVScroll(c.text))
+	return c
+}
+
+func (c *caption) show(name, text string) {
+	if c.name.Text != name {
+		c.name.SetText(name)
+	}
+	if c.text.Text != text {
+		c.text.SetText(text)
+	}
+}
+
+// foot stacks the caption and the list of faults, each of a fixed height, so
+// that the sketch keeps its size whatever they say.
+type foot struct{}
+
+// lines is how many lines of text caption and faults have room for.
+const captionLines, faultLines = 4.6, 4.6
+
+func (foot) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	h := s.Height * captionLines / (captionLines + faultLines)
+	o[0].Resize(fyne.NewSize(s.Width, h))
+	o[0].Move(fyne.NewPos(0, 0))
+	o[1].Resize(fyne.NewSize(s.Width, s.Height-h))
+	o[1].Move(fyne.NewPos(0, h))
+}
+
+func (foot) MinSize([]fyne.CanvasObject) fyne.Size {
+	return fyne.NewSize(220, look.Text()*1.4*(captionLines+faultLines))
+}
+
+// paper puts an object on the colour of paper.
+func paper(o fyne.CanvasObject) fyne.CanvasObject {
+	return container.NewStack(&ground{}, o)
+}
+
+// ground is a surface of the paper's colour that follows the theme.
+type ground struct{ widget.BaseWidget }
+
+// CreateRenderer makes the renderer.
+func (g *ground) CreateRenderer() fyne.WidgetRenderer {
+	g.ExtendBaseWidget(g)
+	r := fynecanvas.NewRectangle(look.Current().Paper)
+	return &groundRenderer{r}
+}
+
+type groundRenderer struct{ r *fynecanvas.Rectangle }
+
+func (g *groundRenderer) Layout(s fyne.Size)           { g.r.Resize(s) }
+func (g *groundRenderer) MinSize() fyne.Size           { return fyne.Size{} }
+func (g *groundRenderer) Destroy()                     {}
+func (g *groundRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{g.r} }
+func (g *groundRenderer) Refresh() {
+	g.r.FillColor = look.Current().Paper
+	g.r.Refresh()
+}

@@ -1,0 +1,155 @@
+package hardware
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/view"
+	"frontlay/model/length"
+	"frontlay/ui/field"
+)
+
+// form is the column of fields, in the order in which a maker's documents are
+// gone through: runner, holes, drawer heights, boards.
+type form struct {
+	page    *Page
+	scroll  *container.Scroll
+	rows    []*row
+	grids   []*grid
+	note    *note
+	updates []func()
+}
+
+func newForm(p *Page) *form {
+	f := &form{page: p}
+	column := field.Column(
+		f.heading("Sheet"),
+		f.text("name", "Name", func(k *picked) *string { return &k.sheet.Name }),
+		f.notes(), f.unit(),
+		f.heading("Runner"), f.sizes(runnerSizes), f.lengths(),
+		f.heading("Connector"), f.sizes(connectorSizes),
+		f.heading("Drawer heights"), f.drawers(),
+		f.heading("Drawer bottom"), f.sizes(bottomSizes),
+		f.heading("Drawer back"), f.sizes(backSizes),
+		f.heading("Stabiliser of wide drawers"), f.sizes(stabiliserSizes), f.stabiliserHoles(),
+		field.Spacer(12),
+	)
+	bar := container.NewGridWrap(fyne.NewSize(8, 1), field.Spacer(1)) // room for the scroll bar
+	f.scroll = container.NewVScroll(container.NewPadded(container.NewBorder(nil, nil, nil, bar, column)))
+	f.scroll.SetMinSize(fyne.NewSize(390, 200))
+	return f
+}
+
+// update shows the sheet in every field.
+func (f *form) update() {
+	for _, u := range f.updates {
+		u()
+	}
+	for _, g := range f.grids {
+		g.update()
+	}
+	for _, r := range f.rows {
+		r.update()
+	}
+	f.note.update()
+}
+
+// all are the rows of the form and of its grids.
+func (f *form) all() []*row {
+	all := append([]*row(nil), f.rows...)
+	for _, g := range f.grids {
+		all = append(all, g.rows...)
+	}
+	return all
+}
+
+// take takes what is being typed.
+func (f *form) take() bool {
+	good := f.note.take()
+	for _, r := range f.all() {
+		good = r.entry.Take() && good
+	}
+	return good
+}
+
+// giveUp forgets what is being typed.
+func (f *form) giveUp() {
+	for _, r := range f.all() {
+		if r.entry.Dirty() {
+			r.entry.Restore()
+		}
+	}
+	f.note.giveUp()
+}
+
+// rowOf finds the row of a figure of the sketch.
+func (f *form) rowOf(figure view.Figure) *row {
+	for _, r := range f.all() {
+		if r.figure == figure && figure != view.NoFigure && (r.item < 0 || r.item == f.page.chosen.screw || r.figure == view.StabiliserHoles) {
+			return r
+		}
+	}
+	return nil
+}
+
+func (f *form) heading(text string) fyne.CanvasObject {
+	return field.Column(field.Spacer(6), widget.NewSeparator(), field.Heading(f.page.text(text)))
+}
+
+// subheading is the title of a list inside a group.
+func (f *form) subheading(text string, add func()) fyne.CanvasObject {
+	l := widget.NewLabel(f.page.text(text))
+	l.Importance = widget.LowImportance
+	return container.NewBorder(nil, nil, nil, widget.NewButton(f.page.text("Add"), add), l)
+}
+
+// sizes are the rows of a table of sizes.
+func (f *form) sizes(table []size) *fyne.Container {
+	c := field.Column()
+	for i := range table {
+		c.Add(f.size(table[i]).object)
+	}
+	return c
+}
+
+func (f *form) add(r *row) *row {
+	f.rows = append(f.rows, r)
+	return r
+}
+
+// unit is the unit of the figures; changing it changes how they are written, not
+// how large they are.
+func (f *form) unit() fyne.CanvasObject {
+	p := f.page
+	names := []string{p.text("millimetres"), p.text("centimetres"), p.text("inches, fractions"), p.text("inches, decimal")}
+	c := field.NewChoice(names, func() int { return int(p.sheet.Unit) }, func(i int) {
+		p.Take()
+		p.change(func(k *picked) { k.sheet.Unit = length.Unit(i) })
+	})
+	f.updates = append(f.updates, c.Update)
+	return field.Labelled(p.text("Unit of the documents"), c)
+}
+
+func (f *form) notes() fyne.CanvasObject {
+	f.note = newNote(f.page)
+	return field.Labelled(f.page.text("Where from"), f.note)
+}
+
+// reveal scrolls the form so far that an object can be seen whole.
+func (f *form) reveal(o fyne.CanvasObject) {
+	driver := fyne.CurrentApp().Driver()
+	y := driver.AbsolutePositionForObject(o).Y - driver.AbsolutePositionForObject(f.scroll).Y
+	high, seen := o.Size().Height, f.scroll.Size().Height
+	const around = 12
+	switch {
+	case seen < high:
+	case y < around:
+		f.scroll.Offset.Y = max(f.scroll.Offset.Y+y-around, 0)
+	case y+high > seen-around:
+		f.scroll.Offset.Y += y + high - seen + around
+	default:
+		return
+	}
+	f.scroll.Refresh()
+}

@@ -1,0 +1,66 @@
+package hardware
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// note is the field for several lines that tells where the figures come from.
+// Leaving it takes what was typed.
+type note struct {
+	widget.Entry
+	page *Page
+	was  string
+}
+
+func newNote(p *Page) *note {
+	n := &note{page: p}
+	n.ExtendBaseWidget(n)
+	n.MultiLine, n.Wrapping = true, fyne.TextWrapWord
+	n.SetMinRowsVisible(3)
+	return n
+}
+
+// update shows the sheet's note, unless another one is being typed.
+func (n *note) update() {
+	if n.Text == n.was && n.Text != n.page.sheet.Note {
+		n.SetText(n.page.sheet.Note)
+		n.was = n.page.sheet.Note
+	}
+}
+
+func (n *note) take() bool {
+	if text := n.Text; text != n.was {
+		n.was = text
+		n.page.change(func(k *picked) { k.sheet.Note = text })
+	}
+	return true
+}
+
+func (n *note) giveUp() {
+	n.was = n.page.sheet.Note
+	if n.Text != n.was {
+		n.SetText(n.was)
+	}
+}
+
+// FocusGained tells what belongs here.
+func (n *note) FocusGained() {
+	n.Entry.FocusGained()
+	n.page.look(&row{page: n.page, path: "note", label: "Where from", item: -1})
+}
+
+// FocusLost takes what was typed.
+func (n *note) FocusLost() {
+	n.Entry.FocusLost()
+	n.take()
+}
+
+// TypedKey gives back what was on Esc.
+func (n *note) TypedKey(k *fyne.KeyEvent) {
+	if k.Name == fyne.KeyEscape {
+		n.giveUp()
+		return
+	}
+	n.Entry.TypedKey(k)
+}
