@@ -217,6 +217,31 @@ func TestTheNewestStateOfASessionIsOffered(t *testing.T) {
 	}
 }
 
+// The program ends between the save and the clearing of the journal.
+func TestWorkThatIsInItsFileIsNotOffered(t *testing.T) {
+	path, _ := project(t, older)
+	dir := t.TempDir()
+	j := disk.NewJournal(options(dir, ended(t, "late"), newClock()))
+	defer j.Stop()
+	for _, c := range []struct {
+		text  string
+		offer int
+	}{{newer, 1}, {older, 0}} {
+		e := entry(c.text)
+		e.Path = path
+		j.Note(e)
+		if err := j.Flush(); err != nil {
+			t.Fatal(err)
+		}
+		if list := leftovers(t, dir); len(list) != c.offer {
+			t.Errorf("with %q in the journal and %q in the file, %d are offered", c.text, older, len(list))
+		}
+	}
+	if len(names(t, dir)) != 0 {
+		t.Errorf("left over: %v", names(t, dir))
+	}
+}
+
 func FuzzJournal(f *testing.F) {
 	f.Add([]byte("frontlay-journal 1\n{}\n"))
 	f.Add([]byte("frontlay-journal 1\n{\"sha256\":\"e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855\",\"owner\":{\"session\":\"x\"}}\n"))

@@ -85,9 +85,10 @@ func remove(sys FS, name string) error {
 }
 
 // Leftovers finds the unsaved work that can be offered, newest first: journals
-// in dir whose windows have ended, as seen from the machine host. Journals that
-// can't be read are set aside under another name, once. The error tells what
-// could not be read; the rest is found all the same.
+// in dir whose windows have ended, as seen from the machine host. Work that its
+// file holds already is removed unasked. Journals that can't be read are set
+// aside under another name, once. The error tells what could not be read; the
+// rest is found all the same.
 func Leftovers(sys FS, dir, host string) ([]*Leftover, error) {
 	entries, err := sys.ReadDir(dir)
 	if errors.Is(err, fs.ErrNotExist) {
@@ -119,6 +120,16 @@ func Leftovers(sys FS, dir, host string) ([]*Leftover, error) {
 	return found, failed
 }
 
+// saved tells whether the work is in its file: the program ended after the save,
+// before the journal was cleared.
+func saved(sys FS, path string, body []byte) bool {
+	if path == "" {
+		return false
+	}
+	data, _, err := read(sys, path, maxCompare)
+	return err == nil && bytes.Equal(data, body)
+}
+
 // leftover reads one journal; nil where it is still in use or not whole.
 func leftover(sys FS, name, host string) (*Leftover, error) {
 	data, _, err := read(sys, name, maxJournal)
@@ -138,6 +149,9 @@ func leftover(sys FS, name, host string) (*Leftover, error) {
 	life := LifeOf(h.Owner, host)
 	if life == Running {
 		return nil, nil
+	}
+	if saved(sys, h.Path, body) {
+		return nil, sys.Remove(name)
 	}
 	return &Leftover{Header: h, Data: body, Life: life, name: name, sys: sys}, nil
 }

@@ -1,25 +1,26 @@
 package disk
 
-import "errors"
+import (
+	"errors"
+	"io/fs"
+)
 
 // Replace writes data to path as Save does, whole or not at all, but whatever is
 // there and without a backup: for files that can be made again, such as a PDF.
-// The error is *Error; the old file is whole then.
+// Links and permissions are kept. The error is *Error; the old file is whole
+// then.
 func Replace(sys FS, path string, data []byte) error {
 	target, err := follow(sys, path)
 	if err != nil {
 		return saveError(path, err)
 	}
-	now, err := StampOf(sys, target, Stamp{})
-	if err != nil {
-		return saveError(path, err)
-	}
-	if now.Exists {
-		if _, err := writable(sys, target); err != nil {
+	var old fs.FileInfo
+	if _, err := sys.Stat(target); err == nil {
+		if old, err = writable(sys, target); err != nil {
 			return saveError(path, err)
 		}
 	}
-	temp, err := writeBeside(sys, target, data, nil)
+	temp, err := writeBeside(sys, target, data, old)
 	if err != nil {
 		return saveError(path, err)
 	}
