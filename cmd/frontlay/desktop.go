@@ -76,7 +76,7 @@ func demoHeadless(c console) int {
 		fmt.Fprintln(c.err, err)
 		return exitFailed
 	}
-	return writePDF(out, f, r, sheet.Options{}, c)
+	return printJob(out, f, r, sheet.Options{}, c)
 }
 
 // printProject writes the pages of a project as a PDF.

@@ -22,12 +22,23 @@ Use:
 	b.WriteString(`  frontlay --help, --version
 
 Flags of print:
-  -o FILE          where to write the PDF
+  -o FILE          where to write; without --only the templates get a file of
+                   their own beside it, OUT-templates.pdf
   --paper NAME     A4 (default), A3, Letter, … or WIDTHxHEIGHT in mm
   --only LIST      only these parts, with commas between: ` + partNames() + `
   --fronts LIST    templates only for these fronts, by number: 2,3,5
+  --printer NAME   undo this printer's measured fault of scale
 
-Flags of check and print:
+Flags of export:
+  -o FOLDER        where to write
+  --only LIST      only these kinds: svg, dxf, csv, json
+
+Flags of calibrate:
+  -o FILE, --paper NAME        write the page to print and measure
+  --printer NAME --measured ACROSSxUP [--paper NAME] [--sure]
+                               keep what the rule says, such as 189.5x270.2
+
+Flags of check, print and export:
   --sheets-anywhere  read hardware sheets outside of the project's folder too
 
 Flags of the window:
@@ -38,6 +49,7 @@ Examples:
   frontlay check bench.yaml
   frontlay print bench.yaml -o bench.pdf --paper A3
   frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1,4
+  frontlay export bench.yaml -o machine --only dxf
   frontlay new bench.yaml
 
 Exit codes: 0 fine; 1 the check found errors; 2 could not read or write.

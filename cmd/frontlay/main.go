@@ -24,12 +24,16 @@ const (
 // console is what a command needs from the world around it.
 type console struct {
 	out, err io.Writer
+	terminal bool // err is a terminal, where a line can be written over
 	now      func() time.Time
 	getenv   func(string) string
 }
 
 func main() {
 	c := console{out: os.Stdout, err: os.Stderr, now: time.Now, getenv: os.Getenv}
+	if info, err := os.Stderr.Stat(); err == nil {
+		c.terminal = info.Mode()&os.ModeCharDevice != 0
+	}
 	os.Exit(run(os.Args[1:], c))
 }
 
@@ -42,7 +46,9 @@ type command struct {
 func commands() []command {
 	return []command{
 		{"check", "check FILE", "print the findings of a project", runCheck},
-		{"print", "print FILE -o OUT.pdf", "write drilling templates, jig settings, drawings and lists as a PDF", runPrint},
+		{"print", "print FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", runPrint},
+		{"export", "export FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", runExport},
+		{"calibrate", "calibrate -o OUT.pdf", "write a page that measures a printer, and keep what the rule says", runCalibrate},
 		{"new", "new FILE", "write a project to begin with", runNew},
 	}
 }

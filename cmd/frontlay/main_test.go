@@ -161,3 +161,58 @@ func TestHelpNamesEveryCommand(t *testing.T) {
 		}
 	}
 }
+
+// A job without chosen parts is two PDFs, so that the printer's settings differ.
+func TestAJobIsABookletAndTemplates(t *testing.T) {
+	path := write(t, "demo.yaml", string(assets.Demo()))
+	out := filepath.Join(t.TempDir(), "demo.pdf")
+	code, said, errs := do(t, "print", path, "-o", out)
+	if code != exitFine || errs != "" || !strings.Contains(said, "Corner templates") {
+		t.Fatalf("exit %d, said %q and %q", code, said, errs)
+	}
+	for _, name := range []string{out, besidePDF(out)} {
+		if data, err := os.ReadFile(name); err != nil || !bytes.HasPrefix(data, []byte("%PDF-1.7")) {
+			t.Errorf("%s is no PDF: %v", name, err)
+		}
+	}
+}
+
+func TestExportWritesEveryKind(t *testing.T) {
+	path := write(t, "demo.yaml", string(assets.Demo()))
+	folder := filepath.Join(t.TempDir(), "machine")
+	if code, _, errs := do(t, "export", path, "-o", folder); code != exitFine {
+		t.Fatal(errs)
+	}
+	for _, kind := range []string{"svg", "dxf", "csv", "json"} {
+		if files, _ := filepath.Glob(filepath.Join(folder, "*."+kind)); len(files) == 0 {
+			t.Errorf("no %s was written", kind)
+		}
+	}
+	if code, _, errs := do(t, "export", path, "-o", folder, "--only", "gcode"); code != exitFailed || !strings.Contains(errs, "gcode") {
+		t.Errorf("exit %d, said %q", code, errs)
+	}
+}
+
+// A printer is measured, its correction kept and used; nonsense is refused.
+func TestMeasuredPrinter(t *testing.T) {
+	t.Setenv("XDG_CONFIG_HOME", t.TempDir())
+	t.Setenv("HOME", t.TempDir())
+	page := filepath.Join(t.TempDir(), "page.pdf")
+	if code, said, errs := do(t, "calibrate", "-o", page); code != exitFine || !strings.Contains(said, "170 mm across and 210 mm up") {
+		t.Fatalf("exit %d, said %q and %q", code, said, errs)
+	}
+	path := write(t, "demo.yaml", string(assets.Demo()))
+	out := filepath.Join(t.TempDir(), "demo.pdf")
+	if code, _, errs := do(t, "print", path, "-o", out, "--printer", "shop"); code != exitFailed || !strings.Contains(errs, "never measured") {
+		t.Errorf("exit %d, said %q", code, errs)
+	}
+	if code, _, _ := do(t, "calibrate", "--printer", "shop", "--measured", "150x200"); code != exitFailed {
+		t.Error("a viewer's scaling was kept as a printer's fault")
+	}
+	if code, _, errs := do(t, "calibrate", "--printer", "shop", "--measured", "169x210"); code != exitFine {
+		t.Fatal(errs)
+	}
+	if code, _, errs := do(t, "print", path, "-o", out, "--printer", "shop", "--only", "corner"); code != exitFine {
+		t.Errorf("exit %d, said %q", code, errs)
+	}
+}

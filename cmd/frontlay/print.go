@@ -2,8 +2,13 @@ package main
 
 import (
 	"bytes"
+	"context"
+	"errors"
 	"flag"
 	"fmt"
+	"os"
+	"os/signal"
+	"path/filepath"
 	"strconv"
 	"strings"
 
@@ -15,11 +20,13 @@ import (
 	"frontlay/pdfout"
 )
 
-// runPrint writes a project's pages as a PDF.
+// runPrint writes a project's pages: the parts that are asked for as one PDF, or
+// the booklet and, as a second PDF, the templates, whose printer settings differ.
 func runPrint(args []string, c console) int {
 	fs := flag.NewFlagSet("print", flag.ContinueOnError)
 	out := fs.String("o", "", "")
 	paper := fs.String("paper", "A4", "")
+	printer := fs.String("printer", "", "")
 	only := fs.String("only", "", "")
 	fronts := fs.String("fronts", "", "")
 	anywhere := fs.Bool("sheets-anywhere", false, "")
@@ -36,6 +43,9 @@ func runPrint(args []string, c console) int {
 		return exitFailed
 	}
 	o, err := sheetOptions(*paper, *only, *fronts)
+	if err == nil && *printer != "" {
+		err = usePrinter(&o, *printer)
+	}
 	if err != nil {
 		fmt.Fprintln(c.err, "frontlay print:", err)
 		return exitFailed
@@ -50,28 +60,97 @@ func runPrint(args []string, c console) int {
 		fmt.Fprintf(c.err, "frontlay print: there is no front %d; the project has fronts 1 to %d.\n", missing, len(r.Plan.Fronts))
 		return exitFailed
 	}
-	return writePDF(*out, f, r, o, c)
+	return printJob(*out, f, r, o, c)
 }
 
-// writePDF makes the pages and puts them in their place whole.
-func writePDF(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
+// printJob writes the PDF of the parts that are asked for, or both of a job.
+func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
 	o.Say = message.Language{Unit: f.Project.Unit}
 	o.Date = c.now().Format("2006-01-02")
-	doc := sheet.Make(r.Plan, r.Findings, o)
-	var pdf bytes.Buffer
-	if err := pdfout.Write(&pdf, doc, pdfout.Options{}); err != nil {
-		fmt.Fprintf(c.err, "%s: the PDF could not be made: %v\n", out, err)
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
+	defer stop()
+	var err error
+	if len(o.Parts) > 0 {
+		err = writePDF(ctx, out, sheet.Make(r.Plan, r.Findings, o), o, c)
+	} else {
+		err = writePDF(ctx, out, sheet.Booklet(r.Plan, r.Findings, o), o, c)
+		if err == nil {
+			err = writePDF(ctx, besidePDF(out), sheet.Templates(r.Plan, o), o, c)
+		}
+	}
+	if err != nil {
+		fmt.Fprintln(c.err, err)
 		return exitFailed
+	}
+	warnOfErrors(r, c)
+	return exitFine
+}
+
+// besidePDF names the templates' PDF beside the booklet's.
+func besidePDF(path string) string {
+	ext := filepath.Ext(path)
+	return strings.TrimSuffix(path, ext) + "-templates" + ext
+}
+
+// writePDF makes the pages and puts them in their place whole. It tells on a
+// terminal how far it is, and ends where ctx does, with nothing written.
+func writePDF(ctx context.Context, out string, doc sheet.Document, o sheet.Options, c console) error {
+	if len(doc.Pages) == 0 {
+		fmt.Fprintf(c.out, "%s: not written, there is nothing to print of these parts.\n", out)
+		return nil
+	}
+	var pdf bytes.Buffer
+	err := pdfout.Write(&pdf, doc, pdfout.Options{Progress: func(page, pages int) error {
+		if c.terminal {
+			fmt.Fprintf(c.err, "\rpage %d of %d ", page+1, pages)
+		}
+		return ctx.Err()
+	}})
+	if c.terminal {
+		fmt.Fprint(c.err, "\r                        \r")
+	}
+	if errors.Is(err, context.Canceled) {
+		return fmt.Errorf("%s: cancelled; nothing was written", out)
+	}
+	if err != nil {
+		return fmt.Errorf("%s: the PDF could not be made: %w", out, err)
 	}
 	if err := saveBytes(out, pdf.Bytes()); err != nil {
-		fmt.Fprintln(c.err, plain(err))
-		return exitFailed
+		return err
 	}
-	fmt.Fprintf(c.out, "%s: %d pages. Print at actual size (100 %%) and measure the check bars before you drill.\n", out, len(doc.Pages))
-	if n := openErrors(r.Findings); n > 0 {
-		fmt.Fprintf(c.err, "The check found %s: see the findings page, or frontlay check.\n", counted(n, "error"))
+	fmt.Fprintf(c.out, "%s: %s.\n", out, counted(len(doc.Pages), "page"))
+	templates := false
+	for _, u := range sheet.Usage(doc, o.Paper) {
+		if u.Part.Template() {
+			templates = true
+			fmt.Fprintf(c.out, "    %s\n", o.Say.Say(u.Say()))
+		}
 	}
-	return exitFine
+	if templates {
+		fmt.Fprintln(c.out, "    Print them at actual size (100 %) and measure the check bars before you drill.")
+	}
+	return nil
+}
+
+// usePrinter takes the correction and margins that were measured for a printer.
+func usePrinter(o *sheet.Options, printer string) error {
+	known, err := loadPrinters()
+	if err != nil {
+		return err
+	}
+	k := known.Find(printer, o.Paper.Name)
+	found := false
+	for _, one := range known.All() {
+		found = found || one.Correction.Printer == printer && one.Correction.Paper == o.Paper.Name
+	}
+	if !found {
+		return fmt.Errorf("the printer %q was never measured with %s; write: frontlay calibrate -o page.pdf --paper %s", printer, o.Paper.Name, o.Paper.Name)
+	}
+	o.Correction = k.Correction
+	if k.Margins != (sheet.Margins{}) {
+		o.Margins = k.Margins
+	}
+	return nil
 }
 
 // sheetOptions reads the flags of print.

@@ -12,20 +12,30 @@ import (
 func Replace(sys FS, path string, data []byte) error {
 	target, err := follow(sys, path)
 	if err != nil {
-		return saveError(path, err)
+		return replaceError(path, err)
 	}
 	var old fs.FileInfo
 	if _, err := sys.Stat(target); err == nil {
 		if old, err = writable(sys, target); err != nil {
-			return saveError(path, err)
+			return replaceError(path, err)
 		}
 	}
 	temp, err := writeBeside(sys, target, data, old)
 	if err != nil {
-		return saveError(path, err)
+		return replaceError(path, err)
 	}
 	if err := sys.Rename(temp, target); err != nil {
-		return saveError(path, errors.Join(err, sys.Remove(temp)))
+		return replaceError(path, errors.Join(err, sys.Remove(temp)))
 	}
 	return nil
+}
+
+// replaceError says what kept a file that can be made again from being written.
+func replaceError(path string, err error) error {
+	e, ok := saveError(path, err).(*Error)
+	if !ok {
+		return err
+	}
+	e.Advice = message.New("mend that, or choose another place")
+	return e
 }

@@ -1,0 +1,68 @@
+package main
+
+import (
+	"flag"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"frontlay/layout"
+	"frontlay/layout/export"
+	"frontlay/model/message"
+)
+
+// runExport writes the files of a job for machines and other programs.
+func runExport(args []string, c console) int {
+	fs := flag.NewFlagSet("export", flag.ContinueOnError)
+	out := fs.String("o", "", "")
+	only := fs.String("only", "", "")
+	anywhere := fs.Bool("sheets-anywhere", false, "")
+	rest, err := parse(fs, args, c)
+	if err != nil {
+		return failed(err, c)
+	}
+	path, ok := oneFile("export", rest, c)
+	if !ok {
+		return exitFailed
+	}
+	if *out == "" {
+		fmt.Fprintln(c.err, "frontlay export: say into which folder to write: -o FOLDER")
+		return exitFailed
+	}
+	o := export.Options{}
+	for _, k := range split(*only) {
+		o.Kinds = append(o.Kinds, export.Kind(k))
+	}
+	f, err := openProject(path, *anywhere)
+	if err != nil {
+		fmt.Fprintln(c.err, err)
+		return exitFailed
+	}
+	r := layout.Solve(f.Project)
+	o.Say = message.Language{Unit: f.Project.Unit}
+	files, err := export.Files(r.Plan, r.Findings, o)
+	if err != nil {
+		fmt.Fprintln(c.err, "frontlay export:", err)
+		return exitFailed
+	}
+	if err := os.MkdirAll(*out, 0o777); err != nil {
+		fmt.Fprintln(c.err, plain(err))
+		return exitFailed
+	}
+	for _, file := range files {
+		if err := saveBytes(filepath.Join(*out, file.Name), file.Data); err != nil {
+			fmt.Fprintln(c.err, err)
+			return exitFailed
+		}
+	}
+	fmt.Fprintf(c.out, "%s: %s.\n", *out, counted(len(files), "file"))
+	warnOfErrors(r, c)
+	return exitFine
+}
+
+// warnOfErrors tells on the error output that what was written has errors.
+func warnOfErrors(r layout.Result, c console) {
+	if n := openErrors(r.Findings); n > 0 {
+		fmt.Fprintf(c.err, "The check found %s: see the findings page, or frontlay check.\n", counted(n, "error"))
+	}
+}
