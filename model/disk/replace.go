@@ -3,6 +3,8 @@ package disk
 import (
 	"errors"
 	"io/fs"
+
+	"frontlay/model/message"
 )
 
 // Replace writes data to path as Save does, whole or not at all, but whatever is
