@@ -31,7 +31,10 @@ func (w *window) editCommands() []command {
 				return message.New("Redo")
 			}},
 		{name: "history", menu: "Edit", label: "Steps…", do: w.showSteps},
-		{name: "remove", menu: "Edit", label: "Remove", bare: "Del", after: true, do: w.remove,
+		{name: "cut", menu: "Edit", label: "Cut", key: fyne.KeyX, mod: ctrl, fields: true, after: true, can: w.copyable, do: w.cutSelection},
+		{name: "copy", menu: "Edit", label: "Copy", key: fyne.KeyC, mod: ctrl, fields: true, can: w.copyable, do: w.copySelection},
+		{name: "paste", menu: "Edit", label: "Paste", key: fyne.KeyV, mod: ctrl, fields: true, can: func() bool { return !w.shelf.empty() }, do: w.paste},
+		{name: "remove", menu: "Edit", label: "Remove", bare: "Del", do: w.remove,
 			can: func() bool { return len(w.session.Selection()) > 0 }},
 		{name: "duplicate", menu: "Edit", label: "Duplicate", key: fyne.KeyD, mod: ctrl, do: w.duplicate,
 			can: func() bool { return len(w.session.Selection()) > 0 }},

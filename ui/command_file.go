@@ -5,6 +5,7 @@ import "fyne.io/fyne/v2"
 func (w *window) fileCommands() []command {
 	return []command{
 		{name: "new", menu: "File", label: "New…", key: fyne.KeyN, mod: ctrl, do: w.showStart},
+		{name: "newwindow", menu: "File", label: "New window", key: fyne.KeyN, mod: ctrl | shift, do: w.newWindow},
 		{name: "open", menu: "File", label: "Open…", key: fyne.KeyO, mod: ctrl, do: w.openDialog},
 		{name: "demo", menu: "File", label: "Open the demo", do: w.openDemo},
 		{name: "save", menu: "File", label: "Save", key: fyne.KeyS, mod: ctrl, after: true, do: func() { w.save(nil) }},

@@ -32,6 +32,7 @@ func (w *window) viewCommands() []command {
 		{name: "elevation", menu: "View", label: "Elevation", key: fyne.KeyF2, mod: ctrl, do: picture(screen.Elevation)},
 		{name: "section", menu: "View", label: "Section through the bay", key: fyne.KeyF3, mod: ctrl, do: picture(screen.Section)},
 		{name: "rear", menu: "View", label: "Rear face of the front", key: fyne.KeyF4, mod: ctrl, do: picture(screen.RearFace)},
+		{name: "drawer", menu: "View", label: "Plan of the drawer", key: fyne.KeyF5, mod: ctrl, do: picture(screen.DrawerPlan)},
 		{name: "through", menu: "View", label: "See through the fronts", key: fyne.KeyR, mod: ctrl, do: func() {
 			w.screen.SetSeeThrough(!w.screen.SeeThrough())
 			w.strip.update()

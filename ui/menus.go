@@ -98,13 +98,13 @@ func (w *window) contextMenu(at fyne.Position) {
 	var names []string
 	switch {
 	case w.selected(drawing.FrontThing):
-		names = []string{"type", "divide", "", "up", "down", "", "equal", "graduate", "lock", "level", "", "duplicate", "remove", "", "bay", "cabinet"}
+		names = []string{"type", "divide", "", "up", "down", "", "equal", "graduate", "lock", "level", "", "cut", "copy", "paste", "remove", "", "bay", "cabinet"}
 	case w.selected(drawing.DivisionThing):
 		names = []string{"type", "equal", "", "remove"}
 	case w.selected(drawing.PartitionThing), w.selected(drawing.BayThing):
 		names = []string{"type", "equal", "graduate", "copystack", "copyrun", "", "duplicate", "remove", "", "cabinet"}
 	case w.selected(drawing.CabinetThing):
-		names = []string{"type", "duplicate", "remove"}
+		names = []string{"type", "", "cut", "copy", "paste", "duplicate", "remove"}
 	default:
 		names = []string{"drawdivision", "drawpartition", "drawcabinet", "", "fit", "through"}
 	}

@@ -32,4 +32,6 @@ const (
 	prefFolder = "folder"
 	prefHints  = "hints shown"
 	prefUnit   = "unit"
+	prefWidth  = "window width"
+	prefHeight = "window height"
 )

@@ -87,6 +87,7 @@ func (w *window) keepWork(then func()) {
 // quit closes the window after asking about unsaved work.
 func (w *window) quit() {
 	w.keepWork(func() {
+		w.keepSize()
 		w.setWork(nil)
 		w.win.Close()
 	})

@@ -29,7 +29,7 @@ func newStrip(w *window) *strip {
 		b("point", "Point"), b("drawdivision", "Division"), b("drawpartition", "Partition"), b("drawcabinet", "Cabinet"),
 		widget.NewSeparator(), b("undo", "Undo"), b("redo", "Redo"),
 		fynelayout.NewSpacer(),
-		b("elevation", "Elevation"), b("section", "Section"), b("rear", "Rear face"),
+		b("elevation", "Elevation"), b("section", "Section"), b("rear", "Rear face"), b("drawer", "Drawer"),
 		widget.NewSeparator(), b("through", "See through"), b("fit", "Whole run"),
 		widget.NewSeparator(), b("save", "Save"), b("print", "Templates…"),
 	))
@@ -47,7 +47,7 @@ func (s *strip) update() {
 	case tool.DrawCabinet:
 		hand = "drawcabinet"
 	}
-	picture := [...]string{screen.Elevation: "elevation", screen.Section: "section", screen.RearFace: "rear"}[s.w.screen.Picture()]
+	picture := [...]string{screen.Elevation: "elevation", screen.Section: "section", screen.RearFace: "rear", screen.DrawerPlan: "drawer"}[s.w.screen.Picture()]
 	for name, b := range s.buttons {
 		i := widget.MediumImportance
 		if name == hand || name == picture || name == "through" && s.w.screen.SeeThrough() {

@@ -30,6 +30,8 @@ type window struct {
 	path     string // empty: never saved
 	session  *session.Session
 	language language
+	shelf    *shelf        // what was cut or copied, shared by all windows
+	closed   chan struct{} // closed when the window is
 
 	screen    *screen.Screen
 	inspector *inspector.Panel
@@ -52,7 +54,7 @@ type window struct {
 
 // open makes the window on the project that the options name.
 func open(a fyne.App, th *look.Theme, o Options) *window {
-	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a)}
+	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a), shelf: &shelf{}, closed: make(chan struct{})}
 	f, err := w.first()
 	w.file = f
 	w.session = session.New(f.Project, layout.Solve)
@@ -68,8 +70,8 @@ func open(a fyne.App, th *look.Theme, o Options) *window {
 	}
 	w.win.SetCloseIntercept(w.quit)
 	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
-	w.win.Resize(fyne.NewSize(1240, 690))
-	w.win.SetMaster()
+	w.win.SetOnClosed(func() { close(w.closed) })
+	w.win.Resize(w.startSize())
 	return w
 }
 
@@ -171,6 +173,31 @@ func (w *window) tell(m message.Message) { w.status.SetText(w.say().Say(m)) }
 // hover writes what lies under the pointer.
 func (w *window) hover(t drawing.Subject) {
 	w.pointer.SetText(w.say().Say(w.describe(t)))
+	if m := w.explain(t); !m.Empty() {
+		w.tell(m)
+	}
+}
+
+// explain tells how the figure under the pointer came about; in a see-through
+// drawing, over a front, its cover.
+func (w *window) explain(t drawing.Subject) message.Message {
+	pl := w.session.Result().Plan
+	f := session.FrontOf(pl, t.Place)
+	if f == nil {
+		return message.Message{}
+	}
+	switch {
+	case t.Kind == drawing.FrontHeight:
+		if s := pl.HeightOf(f); len(s.Terms) > 0 {
+			return s.Say()
+		}
+	case t.Kind == drawing.HoleThing && f.Fitted && t.Index >= 0 && t.Index < len(f.Holes):
+		h := &f.Holes[t.Index]
+		return message.New("%v;  %v", pl.EdgeDistanceOf(f, h.Side).Say(), pl.HoleHeightOf(f, h).Say())
+	case t.Kind == drawing.FrontThing && f.Fitted && w.screen.SeeThrough():
+		return pl.CoverOf(f).Say()
+	}
+	return message.Message{}
 }
 
 // describe names a thing with its size.

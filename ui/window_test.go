@@ -372,3 +372,32 @@ func TestEveryLook(t *testing.T) {
 		t.Error("a look changed the work")
 	}
 }
+
+func TestCutCopyPaste(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	n := len(w.session.Project().Cabinets[0].Bays[0].Fronts)
+	w.session.Select(w.face(3))
+	w.do("cut")
+	if got := len(w.session.Project().Cabinets[0].Bays[0].Fronts); got != n-1 {
+		t.Fatalf("after cutting there are %d fronts", got)
+	}
+	w.session.Select(w.face(1))
+	w.do("paste")
+	if f := w.session.Project().FrontAt(model.Place{Front: 1}); f == nil || f.Name != "Brushes" {
+		t.Errorf("pasted above the selected front: %+v", f)
+	}
+	w.do("cabinet")
+	w.do("copy")
+	cabs := len(w.session.Project().Cabinets)
+	w.do("paste")
+	p := w.session.Project()
+	if len(p.Cabinets) != cabs+1 || p.Cabinets[1].Name != "Glazes 2" || p.Cabinets[1].Width != p.Cabinets[0].Width {
+		t.Errorf("pasted cabinet: %+v", p.Cabinets[1])
+	}
+	for range 3 {
+		w.do("undo")
+	}
+	if w.session.Unsaved() {
+		t.Error("undo does not lead back")
+	}
+}

@@ -164,7 +164,14 @@ func (w *window) tellHeld(h *store.Held) {
 // lookOut asks every few seconds whether another program changed the file, and
 // lets the person choose once for each change.
 func (w *window) lookOut() {
-	for range time.Tick(lookEvery) {
+	tick := time.NewTicker(lookEvery)
+	defer tick.Stop()
+	for {
+		select {
+		case <-w.closed:
+			return
+		case <-tick.C:
+		}
 		fyne.Do(func() {
 			if w.work == nil || w.toldOfChange || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil {
 				return

@@ -32,6 +32,11 @@ func (e AddFront) Apply(p *model.Project) (*model.Project, error) {
 	}
 	b.Fronts = append(b.Fronts, model.Front{})
 	copy(b.Fronts[e.At.Front+1:], b.Fronts[e.At.Front:])
-	b.Fronts[e.At.Front] = e.Front.Clone()
+	f := e.Front.Clone()
+	if f.Hardware != "" && c.Sheet(f.Hardware) == nil {
+		f.Hardware = ""
+	}
+	b.Fronts[e.At.Front] = f
+	refit(c, b)
 	return c, nil
 }

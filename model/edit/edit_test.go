@@ -62,7 +62,7 @@ func drawEdit(t *rapid.T) edit.Edit {
 		edit.Lock{At: []model.Place{at}, Heights: []length.Length{v}, Locked: on}, edit.LineUp{At: at, With: &model.LineUp{Front: text}},
 		edit.SetContents{At: at, Contents: model.Contents{Height: v, Weight: f}}, edit.SetCabinetSize{At: at, Which: edit.CabinetSize(n & 7), Size: v},
 		edit.RenameCabinet{At: at, Name: text}, edit.SetMount{At: at, Mount: model.Mount(n & 3)}, edit.AddCabinet{At: at, Cabinet: model.Cabinet{Name: text}},
-		edit.RemoveCabinet{At: at}, edit.CopyCabinet{At: at}, edit.MoveCabinet{At: at, To: n}, edit.AddBay{At: at, Left: v, Right: w}, edit.AddBay{At: at},
+		edit.RemoveCabinet{At: at}, edit.CopyCabinet{At: at}, edit.PasteCabinet{At: at, Cabinet: model.Cabinet{Name: text, Bays: []model.Bay{{Hardware: "else", Fronts: []model.Front{{Drawer: "low", Hardware: text}}}}}}, edit.MoveCabinet{At: at, To: n}, edit.AddBay{At: at, Left: v, Right: w}, edit.AddBay{At: at},
 		edit.RemoveBay{At: at}, edit.SetBayWidth{At: at, Width: v}, edit.MovePartition{Left: at, WidthLeft: v, WidthRight: w},
 		edit.SetReveals{At: at, Reveals: &model.Reveals{Gap: v}}, edit.SetReveals{At: at}, edit.SetBoard{Use: edit.BoardUse(n & 3), Board: model.Board{Thickness: v, Density: f}},
 		edit.SetUnit{Unit: length.UnitInch}, edit.SetTitle{Title: text}, edit.SetNotes{Notes: text}, edit.SetRounding{Rounding: model.Rounding{Step: v}},

@@ -1,6 +1,11 @@
 package inspector
 
 import (
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -212,4 +217,28 @@ func (f *form) workedOut(pf func() *plan.Front) {
 		return f.say().Figure(c.Width) + " × " + l(c.Length)
 	})
 	f.figure("Holes", func() string { return f.text("%v", len(pf().Holes)) })
+	f.explanations(pf)
+}
+
+// explanations tell how the figures of a front came about.
+func (f *form) explanations(pf func() *plan.Front) {
+	f.heading(f.text("How it came about"))
+	l := widget.NewLabel("")
+	l.Wrapping = fyne.TextWrapWord
+	show := func() {
+		var lines []string
+		if pf().Fitted {
+			for _, s := range f.session.Result().Plan.Explanations(pf()) {
+				if len(s.Terms) > 0 {
+					lines = append(lines, f.say().Say(s.Say()))
+				}
+			}
+		}
+		if text := strings.Join(lines, "\n\n"); text != l.Text {
+			l.SetText(text)
+		}
+	}
+	show()
+	f.objects = append(f.objects, l)
+	f.updates = append(f.updates, show)
 }

@@ -19,6 +19,7 @@ const (
 	Elevation Picture = iota
 	Section
 	RearFace
+	DrawerPlan
 )
 
 // Picture tells what the screen shows.
@@ -47,6 +48,12 @@ func (c *Screen) draw() *drawing.Drawing {
 			return view.Rear(f)
 		}
 		return &drawing.Drawing{Title: message.New("Select a front: an open niche has no rear face.")}
+	}
+	if c.subject == DrawerPlan {
+		if f := session.FrontOf(r.Plan, at); f != nil && f.Fitted && f.Runner.Length > 0 {
+			return view.DrawerPlan(r.Plan, f)
+		}
+		return &drawing.Drawing{Title: message.New("Select a front with a drawer that fits.")}
 	}
 	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings})
 }

@@ -154,6 +154,30 @@ func TestADivisionSnapsToTheNeighboursLine(t *testing.T) {
 	}
 }
 
+// Where runners must fall on hole rows, a dragged division is drawn to the
+// heights at which they do: the screws' height above the floor of the carcass is
+// a whole count of pitches, with no drop.
+func TestADivisionSnapsToHoleRows(t *testing.T) {
+	p := demo(t)
+	p.HoleRows.Mode = model.RowsMoveRunners
+	p.Cabinets = p.Cabinets[:1]
+	d := newDesk(t, p)
+	from := d.centre(t, "division above 1")
+	for dy := float32(-30); dy <= -18; dy += 3 {
+		d.pointer.Drag(from, from.AddXY(0, dy), 6)
+		f := d.session.Result().Plan.Fronts[1]
+		if !f.Fitted || len(f.Runner.Screws) == 0 {
+			t.Fatal("the front has no runner")
+		}
+		y := f.Runner.Screws[0].Y - d.session.Result().Plan.Cabinets[0].Outline.Min.Y
+		if y%model.UsualPitch == 0 && f.Drop == 0 {
+			return
+		}
+		d.session.Undo()
+	}
+	t.Error("within half a pitch no row draws the division to it")
+}
+
 func TestEscapeGivesADraggedDivisionBack(t *testing.T) {
 	d := newDesk(t, demo(t))
 	before := d.face(1)

@@ -1,6 +1,7 @@
 package tool
 
 import (
+	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -57,6 +58,9 @@ func (t DragDivision) Move(d Desk, p Pointer) Tool {
 		} else if l, ok := nearest(want+gap, d.Reach(), near); ok {
 			line = l.From.Y - gap
 			show.Lines = append(show.Lines, joined(l, t.lower.Min.X, t.lower.Max.X))
+		} else if l, ok := nearest(want+gap, d.Reach(), t.rows(pl)); ok {
+			line = l.From.Y - gap
+			show.Lines = append(show.Lines, l)
 		}
 	}
 	if err := t.preview(s, line); err != nil {
@@ -67,6 +71,16 @@ func (t DragDivision) Move(d Desk, p Pointer) Tool {
 	show.Labels = append(show.Labels, t.figures(s)...)
 	d.Display(show)
 	return t
+}
+
+// rows are the heights that bring the upper front's runner onto a hole row.
+func (t DragDivision) rows(pl *plan.Plan) []GuideLine {
+	above := t.place
+	above.Front++
+	if f := session.FrontOf(pl, above); f != nil {
+		return rowLevels(pl, f)
+	}
+	return nil
 }
 
 // preview moves the line to a height of the run. Where other fronts of the

@@ -5,6 +5,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/ui/session"
 )
 
 // Step is what a dragged size is rounded to in a unit: whole millimetres, or
@@ -61,4 +62,23 @@ func nearest(want, reach length.Length, lines []GuideLine) (GuideLine, bool) {
 func joined(l GuideLine, left, right length.Length) GuideLine {
 	l.From.X, l.To.X = min(l.From.X, left), max(l.To.X, right)
 	return l
+}
+
+// rowLevels lists the heights at which the lower edge of a front lets its
+// runner's screws fall on the hole rows of its cabinet with no drop; none where
+// the project asks for no rows or the front has no runner.
+func rowLevels(pl *plan.Plan, f *plan.Front) []GuideLine {
+	rows := pl.Project.HoleRows.Filled()
+	c := session.CabinetOf(pl, f.Place)
+	if rows.Mode == model.RowsFree || c == nil || !f.Fitted || len(f.Runner.Screws) == 0 {
+		return nil
+	}
+	up := f.Runner.Screws[0].Y - f.Runner.Lower
+	var lines []GuideLine
+	for y := c.Outline.Min.Y + rows.Datum; y < c.Outline.Max.Y; y += rows.Pitch {
+		lines = append(lines, GuideLine{
+			From: plane.Point{X: c.Outline.Min.X, Y: y - up}, To: plane.Point{X: c.Outline.Max.X, Y: y - up}, Snapped: true,
+		})
+	}
+	return lines
 }
