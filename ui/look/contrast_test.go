@@ -38,7 +38,7 @@ func TestTextContrast(t *testing.T) {
 				}
 			}
 		}
-		for on, b := range map[string]color.NRGBA{"front": p.Front, "panel": p.Panel, "niche": p.Inside, "cover": p.Cover, "carcass": p.Carcass} {
+		for on, b := range map[string]color.NRGBA{"front": p.Front, "panel": p.Panel, "niche": p.Inside, "cover": p.Cover, "carcass": p.Carcass, "drawer bottom": p.BottomIn} {
 			if r := contrast(p.Ink, b); r < 4.5 {
 				t.Errorf("%s: ink on %s has %.2f:1", name, on, r)
 			}

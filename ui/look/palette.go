@@ -20,7 +20,8 @@ type Palette struct {
 	Carcass  color.NRGBA // surface of the carcass
 	Inside   color.NRGBA // open niche
 	Hidden   color.NRGBA // edges behind something
-	Bottom   color.NRGBA // drawer bottom
+	Bottom   color.NRGBA // edge of a drawer bottom
+	BottomIn color.NRGBA // surface of a drawer bottom
 	Cover    color.NRGBA // the band of cover
 	Guide    color.NRGBA // lines the hand is drawn to
 	Error    color.NRGBA
@@ -50,7 +51,7 @@ func Light() Palette {
 		Desk: rgb(0xE7E4DC), Paper: rgb(0xFBFAF6), Raised: rgb(0xF1EEE6), Ink: rgb(0x1F2A33), Soft: rgb(0x4E5A63),
 		Faint: rgb(0xCFCABD), Accent: rgb(0x1C5F73), OnAccent: rgb(0xFFFFFF),
 		Front: rgb(0xF6EBD3), Panel: rgb(0xE9E2D0), Carcass: rgb(0xDDD3BC), Inside: rgb(0xD3CDC0),
-		Hidden: rgb(0x6A7178), Bottom: rgb(0x8A6A3C), Cover: rgb(0xC9DDD2), Guide: rgb(0xA03A7A),
+		Hidden: rgb(0x6A7178), Bottom: rgb(0x7A5A2C), BottomIn: rgb(0xDCC08E), Cover: rgb(0xC9DDD2), Guide: rgb(0xA03A7A),
 		Error: rgb(0xA8201A), Warning: rgb(0x7A4E00), Advice: rgb(0x2C5486), Good: rgb(0x2B6340),
 	}
 }
@@ -61,7 +62,7 @@ func Dark() Palette {
 		Desk: rgb(0x1B1F22), Paper: rgb(0x242A2E), Raised: rgb(0x30373C), Ink: rgb(0xECE8DE), Soft: rgb(0xB4BCC1),
 		Faint: rgb(0x444C52), Accent: rgb(0x7CC4D8), OnAccent: rgb(0x10252C),
 		Front: rgb(0x4A4436), Panel: rgb(0x3F3C35), Carcass: rgb(0x35322B), Inside: rgb(0x202325),
-		Hidden: rgb(0xA0A7AC), Bottom: rgb(0xD0A868), Cover: rgb(0x35544A), Guide: rgb(0xF09ACB),
+		Hidden: rgb(0xA0A7AC), Bottom: rgb(0xD0A868), BottomIn: rgb(0x6B5735), Cover: rgb(0x35544A), Guide: rgb(0xF09ACB),
 		Error: rgb(0xFF9A8F), Warning: rgb(0xF2BE5C), Advice: rgb(0x9CC4F5), Good: rgb(0x8FD3A5),
 	}
 }
@@ -72,7 +73,7 @@ func Contrast() Palette {
 		Desk: rgb(0xFFFFFF), Paper: rgb(0xFFFFFF), Raised: rgb(0xFFFFFF), Ink: rgb(0x000000), Soft: rgb(0x4A4A4A),
 		Faint: rgb(0x606060), Accent: rgb(0x00308F), OnAccent: rgb(0xFFFFFF),
 		Front: rgb(0xFFFFFF), Panel: rgb(0xF0F0F0), Carcass: rgb(0xE2E2E2), Inside: rgb(0xCFCFCF),
-		Hidden: rgb(0x303030), Bottom: rgb(0x5A3A00), Cover: rgb(0xCFE8D8), Guide: rgb(0x8A0060),
+		Hidden: rgb(0x303030), Bottom: rgb(0x5A3A00), BottomIn: rgb(0xE6CFA6), Cover: rgb(0xCFE8D8), Guide: rgb(0x8A0060),
 		Error: rgb(0x9E0000), Warning: rgb(0x5C3A00), Advice: rgb(0x00308F), Good: rgb(0x00471B),
 	}
 }

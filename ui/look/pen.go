@@ -28,7 +28,7 @@ func (p Palette) Pen(m drawing.Meaning) Pen {
 	case drawing.Hidden, drawing.DrawerPart:
 		return Pen{p.Hidden, 1, color.NRGBA{}}
 	case drawing.DrawerBottom:
-		return Pen{p.Bottom, 1, p.Bottom}
+		return Pen{p.Bottom, 1.5, p.BottomIn}
 	case drawing.RunnerPart:
 		return Pen{p.Hidden, 1, faded(p.Hidden, 0x50)}
 	case drawing.HoleEdge:

@@ -117,7 +117,11 @@ func (c *Screen) Take(t tool.Tool) {
 
 // margins leave room for the dimensions of the drawing.
 func (c *Screen) margins() margins {
-	return marginsOf(c.shown())
+	m := marginsOf(c.shown())
+	if c.subject != Elevation { // its title stands at the top
+		m.top = max(m.top, 2.6*look.Text())
+	}
+	return m
 }
 
 func marginsOf(d *drawing.Drawing) margins {

@@ -1,0 +1,35 @@
+package ui
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
+
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/ui/replay"
+)
+
+// BenchmarkWindowDrag measures what one pointer move costs while a division of a
+// run of 100 fronts is dragged: solving, checking, and every panel brought up to
+// date, the painting of the frame left out.
+func BenchmarkWindowDrag(b *testing.B) {
+	w, _, _ := newWindow(b, "")
+	for len(w.session.Result().Plan.Fronts) < 100 {
+		if err := w.session.Do(edit.CopyCabinet{At: model.Place{Cabinet: 0}}); err != nil {
+			b.Fatal(err)
+		}
+	}
+	w.screen.Fit()
+	spot := w.screen.Places()["division above 1"]
+	from := fyne.NewPos(spot.X+spot.Width/2, spot.Y+spot.Height/2)
+	p := &replay.Pointer{To: w.screen}
+	p.Move(from)
+	p.Press(desktop.MouseButtonPrimary)
+	b.ResetTimer()
+	for i := range b.N {
+		p.Move(from.AddXY(0, float32(-3-i%5)))
+	}
+	p.Release()
+}
