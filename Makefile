@@ -9,9 +9,10 @@ TAGS := migrated_fynedo
 
 BUILD_PACKAGES := gcc pkg-config libgl1-mesa-dev xorg-dev
 TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-mesa-dri \
-	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core
+	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
+	python3-ezdxf gdal-bin
 
-.PHONY: run test build build-needs test-needs vet race bench docs clean
+.PHONY: run test build build-needs test-needs vet lint race bench clean
 
 run: build
 	@$(BIN) --demo
@@ -45,11 +46,15 @@ vet:
 	go vet -tags $(TAGS) ./...
 	CGO_ENABLED=0 go vet ./...
 
+# The linter is fetched by the Go tool; staticcheck.conf says what it looks for.
+lint:
+	CGO_ENABLED=0 go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 ./...
+
 race: test-needs
 	FRONTLAY_TOOLS=1 go test -race -timeout 60m ./...
 
 bench:
-	go test -run '^$$' -bench . -benchmem ./layout/... ./pdfout/...
+	go test -tags $(TAGS) -run '^$$' -bench . -benchmem ./model/yamlfile ./layout ./pdfout ./ui ./ui/screen
 
 clean:
 	rm -rf bin out
