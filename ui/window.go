@@ -115,6 +115,7 @@ func (w *window) build() {
 	w.screen.OnTell = w.tell
 	w.screen.OnMenu = w.contextMenu
 	w.screen.OnHover = w.hover
+	w.screen.OnKey = w.windowKey
 	w.inspector = inspector.New(w.session, w.say, w.tell)
 	w.findings = findings.New(w.session, w.say, w.tell)
 	w.findings.OnShow = func(check.Finding) { w.screen.Refresh() }
@@ -230,13 +231,16 @@ func (w *window) typedKey(e *fyne.KeyEvent) {
 		}
 		return
 	}
+	w.screen.TypedKey(e)
+}
+
+// windowKey takes keys that the drawing has no use for.
+func (w *window) windowKey(e *fyne.KeyEvent) {
 	switch e.Name {
-	case fyne.KeyDelete:
+	case fyne.KeyDelete, fyne.KeyBackspace:
 		w.do("remove")
 	case fyne.KeyF1:
 		w.do("keys")
-	default:
-		w.screen.TypedKey(e)
 	}
 }
 

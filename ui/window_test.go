@@ -373,6 +373,21 @@ func TestEveryLook(t *testing.T) {
 	}
 }
 
+// Keys reach the window while the drawing has the focus.
+func TestKeysOfTheWindow(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(3))
+	w.win.Canvas().Focus(w.screen)
+	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyDelete})
+	if n := len(w.session.Project().Cabinets[0].Bays[0].Fronts); n != 2 {
+		t.Errorf("after the Delete key there are %d fronts", n)
+	}
+	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyF1})
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Error("F1 does not show the keys")
+	}
+}
+
 func TestCutCopyPaste(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	n := len(w.session.Project().Cabinets[0].Bays[0].Fronts)

@@ -37,8 +37,8 @@ func (c *caption) show(name, text string) {
 // that the sketch keeps its size whatever they say.
 type foot struct{}
 
-// lines is how many lines of text caption and faults have room for.
-const captionLines, faultLines = 4.6, 4.6
+// How many lines of text caption and faults have room for.
+const captionLines, faultLines = 5, 4.6
 
 func (foot) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	h := s.Height * captionLines / (captionLines + faultLines)
@@ -49,7 +49,7 @@ func (foot) Layout(o []fyne.CanvasObject, s fyne.Size) {
 }
 
 func (foot) MinSize([]fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(220, look.Text()*1.4*(captionLines+faultLines))
+	return fyne.NewSize(220, look.Text()*1.45*(captionLines+faultLines))
 }
 
 // paper puts an object on the colour of paper.

@@ -23,7 +23,7 @@ var runnerSizes = []size{
 	{path: "runner.clearance_above", label: "Clearance above", figure: view.RunnerClearanceAbove, of: func(k *picked) *length.Length { return &k.sheet.Runner.ClearanceAbove }},
 	{path: "runner.setback", label: "Setback", figure: view.RunnerSetback, of: func(k *picked) *length.Length { return &k.sheet.Runner.Setback }},
 	{path: "runner.clearance_behind", label: "Clearance behind", figure: view.RunnerClearanceBehind, of: func(k *picked) *length.Length { return &k.sheet.Runner.ClearanceBehind }},
-	{path: "runner.screw_reach", label: "Reach of the screws", figure: view.RunnerScrewReach, none: "not given", of: func(k *picked) *length.Length { return &k.sheet.Runner.ScrewReach }},
+	{path: "runner.screw_reach", label: "Screw reach", figure: view.RunnerScrewReach, none: "not given", of: func(k *picked) *length.Length { return &k.sheet.Runner.ScrewReach }},
 }
 
 var lengthSizes = []size{

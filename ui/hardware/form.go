@@ -128,7 +128,7 @@ func (f *form) unit() fyne.CanvasObject {
 		p.change(func(k *picked) { k.sheet.Unit = length.Unit(i) })
 	})
 	f.updates = append(f.updates, c.Update)
-	return field.Labelled(p.text("Unit of the documents"), c)
+	return field.Labelled(p.text("Unit"), c)
 }
 
 func (f *form) notes() fyne.CanvasObject {

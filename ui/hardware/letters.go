@@ -109,14 +109,21 @@ func (p *painter) uprightDimension(m *drawing.Dimension, s string, box fyne.Size
 		p.write(m, s, places[0], box, ink, focused)
 		return
 	}
-	p.line(x, a.Y, x, middle-box.Height/2, pen, false)
-	p.line(x, middle+box.Height/2, x, b.Y, pen, false)
-	p.write(m, s, fyne.NewPos(x-box.Width/2, middle-box.Height/2), box, ink, focused)
+	p.line(x, a.Y, x, b.Y, pen, false)
+	at := fyne.NewPos(x-box.Width/2, middle-box.Height/2)
+	for _, up := range []float32{0, 0.5, -0.5, 1, -1, 1.5, -1.5} { // a neighbour's figure may be there
+		to := at.SubtractXY(0, up*box.Height)
+		if to.Y >= a.Y && to.Y+box.Height <= b.Y && !p.over(to, box) {
+			at = to
+			break
+		}
+	}
+	p.write(m, s, at, box, ink, focused)
 }
 
 // tint lays a faint colour over what a figure measures.
 func (p *painter) tint(x1, y1, x2, y2 float32) {
-	r := fynecanvas.NewRectangle(tinted(p.palette.Accent, 0x2C))
+	r := fynecanvas.NewRectangle(tinted(p.palette.Accent, 0x20))
 	r.Move(fyne.NewPos(x1, y1))
 	r.Resize(fyne.NewSize(max(x2-x1, 1), max(y2-y1, 1)))
 	p.objects = append(p.objects, r)
@@ -180,8 +187,9 @@ func (p *painter) over(at fyne.Position, size fyne.Size) bool {
 	return false
 }
 
-// name writes what a part is, where it has room and lies over nothing written.
-func (p *painter) name(m *drawing.Text) {
+// name writes what a part is, where it has room and lies over nothing written,
+// with the line that leads to the part.
+func (p *painter) name(m *drawing.Text, leader *drawing.Line) {
 	s := p.say.Say(m.Say)
 	box := p.measure(s, false)
 	at := p.at(m.At)
@@ -202,12 +210,16 @@ func (p *painter) name(m *drawing.Text) {
 	if !m.Within.Empty() {
 		a, b := p.px(m.Within.Min.X), p.px(m.Within.Max.X)
 		c, d := p.py(m.Within.Max.Y), p.py(m.Within.Min.Y)
-		if box.Width > b-a || box.Height > d-c+4 {
+		if box.Width > b-a || 0.75*box.Height > d-c {
 			return
 		}
 	}
 	if p.over(at, box) {
 		return
+	}
+	if leader != nil {
+		a, b := p.at(leader.From), p.at(leader.To)
+		p.line(a.X, a.Y, b.X, b.Y, p.pen(leader.Tag), false)
 	}
 	p.objects = append(p.objects, p.letters(s, at, box, p.palette.Soft, false))
 	p.names = append(p.names, placedFigure{at: at, size: box})

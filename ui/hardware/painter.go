@@ -44,6 +44,8 @@ func newPainter(s *sketch, size fyne.Size) *painter {
 func (p *painter) fit(size fyne.Size) {
 	r := p.drawing.Bounds()
 	var left, right, below, above int
+	var widest float32 // half of the widest figure of an upright dimension
+	p.stepX = 1.7 * p.text
 	for _, m := range p.drawing.Marks {
 		d, ok := m.(*drawing.Dimension)
 		if !ok {
@@ -51,14 +53,20 @@ func (p *painter) fit(size fyne.Size) {
 		}
 		if d.Vertical {
 			left, right = min(left, d.Level), max(right, d.Level)
-			p.stepX = max(p.stepX, p.measure(p.figureText(d), false).Width+12)
+			widest = max(widest, p.measure(p.figureText(d), true).Width/2)
 		} else {
 			below, above = min(below, d.Level), max(above, d.Level)
 		}
 	}
 	const edge = 10
 	l, t := edge-float32(left)*p.stepX, edge+float32(above)*p.stepY
+	if left < 0 {
+		l += widest
+	}
 	w := size.Width - l - edge - float32(right)*p.stepX
+	if right > 0 {
+		w -= widest
+	}
 	h := size.Height - t - edge + float32(below)*p.stepY
 	rw, rh := max(r.Width().MM(), 1), max(r.Height().MM(), 1)
 	p.scale = max(min(float64(w)/rw, float64(h)/rh), 0.001)
@@ -88,6 +96,9 @@ func (p *painter) paint() {
 	for _, m := range p.drawing.Marks {
 		switch v := m.(type) {
 		case *drawing.Line:
+			if v.Meaning == drawing.Label { // leads to a name, which may have no room
+				continue
+			}
 			pen := p.pen(v.Tag)
 			a, b := p.at(v.From), p.at(v.To)
 			p.line(a.X, a.Y, b.X, b.Y, pen, v.Dashed)
@@ -103,9 +114,15 @@ func (p *painter) paint() {
 		}
 	}
 	p.objects = append(p.objects, p.written...)
-	for _, m := range p.drawing.Marks {
+	for i, m := range p.drawing.Marks {
 		if t, ok := m.(*drawing.Text); ok {
-			p.name(t)
+			var leader *drawing.Line
+			if i > 0 {
+				if l, ok := p.drawing.Marks[i-1].(*drawing.Line); ok && l.Meaning == drawing.Label {
+					leader = l
+				}
+			}
+			p.name(t, leader)
 		}
 	}
 }

@@ -2,6 +2,7 @@ package screen
 
 import (
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
@@ -75,7 +76,27 @@ func (c *Screen) TypedKey(e *fyne.KeyEvent) {
 		c.walk(-1)
 	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeyF2:
 		c.typeSelected()
+	case desktop.KeyMenu:
+		c.menuHere()
+	default:
+		if c.OnKey != nil {
+			c.OnKey(e)
+		}
 	}
+}
+
+// menuHere opens the menu over what is selected, for the keyboard.
+func (c *Screen) menuHere() {
+	if c.OnMenu == nil {
+		return
+	}
+	at := fyne.NewPos(c.Size().Width/2, c.Size().Height/2)
+	if sel := c.session.Selection(); len(sel) > 0 {
+		if r, ok := c.rectOf(sel[0]); ok {
+			at = c.view.at(r.Centre())
+		}
+	}
+	c.OnMenu(fyne.CurrentApp().Driver().AbsolutePositionForObject(c).Add(at))
 }
 
 // Escape gives up what is going on; with nothing in the hand it clears the
