@@ -17,8 +17,7 @@ type SheetSource func(source string) (fileName string, data []byte, err error)
 // and can run at the same time.
 type File struct {
 	Project *model.Project
-	doc     *yaml.Node            // nil for a project that never had a file
-	signs   map[*yaml.Node]string // see reader
+	from    origin
 }
 
 // New is the file of a project that never had one.
@@ -40,7 +39,7 @@ func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
 	if err := r.err(); err != nil {
 		return nil, err
 	}
-	return &File{Project: p, doc: doc, signs: r.signs}, nil
+	return &File{Project: p, from: r.origin(data, doc)}, nil
 }
 
 // Write gives the YAML of p, with the comments of the file that was read where
@@ -49,22 +48,7 @@ func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
 // (a size out of range, a front without a name of its sheet's …) the error is
 // Problems that say what to change, by Path.
 func (f *File) Write(p *model.Project) ([]byte, error) {
-	var last error
-	for _, try := range []struct{ blockOnly, fresh bool }{{false, false}, {true, false}, {false, true}} {
-		doc := f.doc
-		if try.fresh {
-			doc = nil
-		}
-		data, err := encode(projectTree(&writer{signs: f.signs, blockOnly: try.blockOnly}, p, doc))
-		if err == nil {
-			err = readsBack(data, p)
-		}
-		if err == nil {
-			return data, nil
-		}
-		last = err
-	}
-	return nil, last
+	return f.from.write(projectFields(p), false, func(data []byte) error { return readsBack(data, p) })
 }
 
 // Adopt gives the File of what was saved last, so that later writes keep
@@ -76,25 +60,14 @@ func (f *File) Adopt(p *model.Project, data []byte) (*File, error) {
 	if q == nil || len(r.problems) > 0 {
 		return nil, r.err()
 	}
-	return &File{Project: p, doc: doc, signs: r.signs}, nil
+	return &File{Project: p, from: r.origin(data, doc)}, nil
 }
 
 // Draft is Write without reading back: for the journal, which must keep what
 // the user has, whatever it is. It can hold what Read refuses.
 func (f *File) Draft(p *model.Project) ([]byte, error) {
-	return encode(projectTree(&writer{signs: f.signs}, p, f.doc))
-}
-
-// projectTree makes the document of p in the shape of an old one.
-func projectTree(w *writer, p *model.Project, old *yaml.Node) *yaml.Node {
-	doc := &yaml.Node{Kind: yaml.DocumentNode}
-	var root *yaml.Node
-	if old != nil {
-		commented(doc, old)
-		root = old.Content[0]
-	}
-	doc.Content = []*yaml.Node{w.mapping(projectFields(p), root)}
-	return doc
+	w := writer{from: f.from}
+	return w.document(projectFields(p))
 }
 
 // readsBack tells whether data holds exactly p.

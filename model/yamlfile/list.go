@@ -66,6 +66,7 @@ func (l listOf[T]) write(w *writer, items []T, old *yaml.Node) *yaml.Node {
 		if was == nil && l.flow && !w.explain {
 			m.Style = yaml.FlowStyle
 		}
+		setBlank(m, w.blankAbove(old, was, i))
 		list.Content = append(list.Content, m)
 	}
 	return list
@@ -82,12 +83,12 @@ func (l listOf[T]) match(w *writer, items []T, old *yaml.Node) []*yaml.Node {
 	free := make(map[string][]int, len(old.Content))
 	taken := make([]bool, len(old.Content))
 	for i, n := range old.Content {
-		s := w.signs[n]
+		s := w.from.signs[n]
 		free[s] = append(free[s], i)
 	}
 	take := func(i, j int) { places[i], taken[j] = old.Content[j], true }
 	for i := range items {
-		if i < len(old.Content) && l.sign(&items[i]) == w.signs[old.Content[i]] {
+		if i < len(old.Content) && l.sign(&items[i]) == w.from.signs[old.Content[i]] {
 			take(i, i)
 		}
 	}

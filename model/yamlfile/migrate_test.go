@@ -46,7 +46,7 @@ func TestTheVersionIsWrittenAsTheNewest(t *testing.T) {
 	}
 	old := &yaml.Node{Kind: yaml.ScalarNode, Value: "0", LineComment: "# first"}
 	f := version("frontlay", ProjectVersion)
-	out, err := encode(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, f.write(&writer{}, old)}})
+	out, err := yaml.Marshal(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, f.write(&writer{}, old)}})
 	if err != nil || !strings.HasPrefix(string(out), "frontlay: 1 # first") {
 		t.Errorf("%q, %v", out, err)
 	}

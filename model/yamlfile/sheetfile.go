@@ -12,8 +12,7 @@ import (
 // a project.
 type SheetFile struct {
 	Sheet *model.HardwareSheet
-	doc   *yaml.Node
-	signs map[*yaml.Node]string
+	from  origin
 }
 
 // NewSheet is the file of a sheet that never had one.
@@ -41,7 +40,7 @@ func ReadSheetFile(fileName string, data []byte) (*SheetFile, error) {
 	if err := r.err(); err != nil {
 		return nil, err
 	}
-	return &SheetFile{Sheet: s, doc: doc, signs: r.signs}, nil
+	return &SheetFile{Sheet: s, from: r.origin(data, doc)}, nil
 }
 
 // WriteSheet gives the YAML of a hardware sheet, with a comment at every figure
@@ -54,42 +53,16 @@ func WriteSheet(s *model.HardwareSheet) ([]byte, error) { return NewSheet(s).Wri
 // stands. The SheetFile itself does not change. The result has been read back
 // and is exactly s; the error is Problems where s can't be read back.
 func (f *SheetFile) Write(s *model.HardwareSheet) ([]byte, error) {
-	var last error
-	for _, try := range []struct{ blockOnly, fresh bool }{{false, false}, {true, false}, {false, true}} {
-		doc := f.doc
-		if try.fresh {
-			doc = nil
+	return f.from.write(sheetFields(s), true, func(data []byte) error {
+		t, err := ReadSheet("", data)
+		if err != nil {
+			return unplaced(err)
 		}
-		data, err := sheetText(&writer{signs: f.signs, blockOnly: try.blockOnly, explain: true}, s, doc)
-		if err == nil {
-			return data, nil
+		if d := difference(s, t); d != "" {
+			return fmt.Errorf("the hardware sheet can't be written so that it reads back the same (HardwareSheet%s); please report this with the sheet", d)
 		}
-		last = err
-	}
-	return nil, last
-}
-
-// sheetText writes s in the shape of an old document and reads it back.
-func sheetText(w *writer, s *model.HardwareSheet, old *yaml.Node) ([]byte, error) {
-	doc := &yaml.Node{Kind: yaml.DocumentNode}
-	var root *yaml.Node
-	if old != nil {
-		commented(doc, old)
-		root = old.Content[0]
-	}
-	doc.Content = []*yaml.Node{w.mapping(sheetFields(s), root)}
-	data, err := encode(doc)
-	if err != nil {
-		return nil, err
-	}
-	t, err := ReadSheet("", data)
-	if err != nil {
-		return nil, unplaced(err)
-	}
-	if d := difference(s, t); d != "" {
-		return nil, fmt.Errorf("the hardware sheet can't be written so that it reads back the same (HardwareSheet%s); please report this with the sheet", d)
-	}
-	return data, nil
+		return nil
+	})
 }
 
 // sheet reads a hardware sheet's mapping; problems are collected.

@@ -158,7 +158,7 @@ func (w *writer) hardware(uses []model.HardwareUse, old *yaml.Node) *yaml.Node {
 		if old != nil && old.Kind == yaml.MappingNode {
 			for i := 0; i+1 < len(old.Content); i += 2 {
 				if old.Content[i].Value == u.Name {
-					key, was = commented(key, old.Content[i]), old.Content[i+1]
+					key, was = w.commented(key, old.Content[i]), old.Content[i+1]
 				}
 			}
 		}

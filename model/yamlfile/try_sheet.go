@@ -8,7 +8,6 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"frontlay/model"
-	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -17,8 +16,8 @@ import (
 // Each problem's Path is the way to the figure, as drawers[0].side_top; Line
 // and Column are 0, as there is no file. It is nil for a sheet without fault.
 func CheckSheet(s *model.HardwareSheet) Problems {
-	w := &writer{unit: s.Unit, oldUnit: length.UnitMM}
-	data, err := encode(w.mapping(sheetFields(s), nil))
+	w := new(writer)
+	data, err := w.document(sheetFields(s))
 	if err != nil {
 		return Problems{{Message: message.New("the hardware sheet can't be written: %v", err.Error()), Advice: message.New("please report this with the sheet")}}
 	}

@@ -1,7 +1,6 @@
 package yamlfile
 
 import (
-	"bytes"
 	"slices"
 	"strconv"
 	"strings"
@@ -16,7 +15,7 @@ import (
 // above it.
 type writer struct {
 	unit, oldUnit length.Unit
-	signs         map[*yaml.Node]string // of the items of the old tree's lists
+	from          origin
 	explain       bool
 	blockOnly     bool // no flow style: comments inside brackets don't always survive the encoder
 }
@@ -30,12 +29,16 @@ func (w *writer) like(old *yaml.Node, kind yaml.Kind) *yaml.Node {
 	if w.blockOnly {
 		n.Style = 0
 	}
-	return commented(n, old)
+	return w.commented(n, old)
 }
 
-func commented(n, old *yaml.Node) *yaml.Node {
+// commented gives a node the comments of an old one.
+func (w *writer) commented(n, old *yaml.Node) *yaml.Node {
 	if old != nil {
 		n.HeadComment, n.LineComment, n.FootComment = old.HeadComment, old.LineComment, old.FootComment
+		if w.from.blank[old] {
+			n.HeadComment = spaced(n.HeadComment)
+		}
 	}
 	return n
 }
@@ -62,7 +65,7 @@ func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
 		var was *yaml.Node
 		key := &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: f.key}
 		if had {
-			key, was = commented(key, old.Content[at]), old.Content[at+1]
+			key, was = w.commented(key, old.Content[at]), old.Content[at+1]
 		} else if w.explain {
 			key.HeadComment = wrap(f.doc, 74)
 		}
@@ -126,7 +129,7 @@ func lastWritten(fields []field, key string, pairs []pair) string {
 // plain writes a value that needs no quotes. The old spelling is kept where
 // same tells that it means the same.
 func (w *writer) plain(value string, old *yaml.Node, same func(old string) bool) *yaml.Node {
-	n := commented(&yaml.Node{Kind: yaml.ScalarNode, Value: value}, old)
+	n := w.commented(&yaml.Node{Kind: yaml.ScalarNode, Value: value}, old)
 	if old != nil && old.Kind == yaml.ScalarNode && same(old.Value) {
 		n.Value, n.Style = old.Value, old.Style
 	}
@@ -159,7 +162,7 @@ func (w *writer) number(x float64, old *yaml.Node) *yaml.Node {
 
 func (w *writer) text(s string, old *yaml.Node) *yaml.Node {
 	s = strings.ToValidUTF8(s, "\ufffd")
-	n := commented(&yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: s}, old)
+	n := w.commented(&yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: s}, old)
 	if old != nil && old.Kind == yaml.ScalarNode {
 		n.Style = old.Style
 		if old.Value == s {
@@ -187,19 +190,6 @@ func readable(s string) bool {
 		}
 	}
 	return true
-}
-
-func encode(doc *yaml.Node) ([]byte, error) {
-	var b bytes.Buffer
-	e := yaml.NewEncoder(&b)
-	e.SetIndent(2)
-	if err := e.Encode(doc); err != nil {
-		return nil, err
-	}
-	if err := e.Close(); err != nil {
-		return nil, err
-	}
-	return b.Bytes(), nil
 }
 
 // wrap breaks a comment into lines of at most width characters.
