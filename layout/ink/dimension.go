@@ -7,6 +7,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet"
 	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
 )
 
 // Sizes of dimensions on paper, in millimetres.
@@ -17,111 +18,144 @@ const (
 	figureGap   = 0.9   // around a figure
 )
 
-// figure is a dimension's figure that waits for its turn, with the places where
-// it can stand, the best first.
-type figure struct {
-	text   string
-	places []Point // of its middle
-	knock  bool    // paint white under it
+// dimension is a dimension on paper that waits for its turn. Along its own axis
+// a is the lesser end and b the greater; a0 and b0 are where the measured points
+// lie across it, line where the dimension line lies.
+type dimension struct {
+	text        string
+	pen         Pen
+	vertical    bool
+	a, b        float64
+	a0, b0      float64
+	line        float64
+	size        length.Length // of the figure
+	along, side float64       // half of the figure's size along and across
+}
+
+// at gives a place on the page of one along and across the dimension.
+func (d *dimension) at(along, across float64) Point {
+	if d.vertical {
+		return Point{across, along}
+	}
+	return Point{along, across}
+}
+
+func (w *writer) queue(m *drawing.Dimension, at placing) {
+	p, q := at.at(m.From), at.at(m.To)
+	on := at.at(plane.Point{X: m.Line, Y: m.Line})
+	d := &dimension{
+		text: m.Prefix + w.say.Figure(m.Value), pen: penFor(m.Meaning, false), vertical: m.Vertical,
+		a: p.X, b: q.X, a0: p.Y, b0: q.Y, line: on.Y,
+	}
+	if m.Vertical {
+		d.a, d.b, d.a0, d.b0, d.line = p.Y, q.Y, p.X, q.X, on.X
+	}
+	if d.b < d.a {
+		d.a, d.b, d.a0, d.b0 = d.b, d.a, d.b0, d.a0
+	}
+	d.line += float64(m.Level) * sheet.DimensionStep(m.Vertical, w.say.Unit).MM()
+	d.letter(lettering.Small)
+	w.dimensions = append(w.dimensions, d)
+}
+
+// letter sets the figure's lettering height.
+func (d *dimension) letter(size length.Length) {
+	d.size = size
+	d.along, d.side = lettering.Width(d.text, size, false).MM()/2, size.MM()/2
+	if d.vertical {
+		d.along, d.side = d.side, d.along
+	}
+}
+
+// box is the area of the figure with its middle at a place.
+func (d *dimension) box(p Point) box {
+	return textBox(p, drawing.MiddleCentre, d.size, false, d.text)
 }
 
 // dimension draws extension lines, the dimension line with a break for the
-// figure, and arrows: inside where there is room, else from outside.
-func (w *writer) dimension(m *drawing.Dimension, at placing) {
-	p, q := at.at(m.From), at.at(m.To)
-	on := at.at(plane.Point{X: m.Line, Y: m.Line})
-	line := on.Y
-	if m.Vertical {
-		line = on.X
-	}
-	line += float64(m.Level) * sheet.DimensionStep(m.Vertical, w.say.Unit).MM()
-	// Along the dimension's own axis: a is the lesser end, b the greater; a0 and
-	// b0 are where their points lie across it.
-	a, b, a0, b0 := p.X, q.X, p.Y, q.Y
-	if m.Vertical {
-		a, b, a0, b0 = p.Y, q.Y, p.X, q.X
-	}
-	if b < a {
-		a, b, a0, b0 = b, a, b0, a0
-	}
-	at2 := func(along, across float64) Point {
-		if m.Vertical {
-			return Point{across, along}
+// figure, and arrows: inside where there is room, else from outside. A figure
+// that has no place on its line stands beside it; where there is none at all it
+// is left out rather than written over another.
+func (w *writer) dimension(d *dimension) {
+	w.extension(d.pen, d.at, d.a, d.a0, d.line)
+	w.extension(d.pen, d.at, d.b, d.b0, d.line)
+	for _, size := range []length.Length{lettering.Small, lettering.Tiny} {
+		d.letter(size)
+		if c, ok := w.onLine(d); ok {
+			gap := d.along + figureGap
+			w.Line(d.pen, d.at(d.a, d.line), d.at(c-gap, d.line))
+			w.Line(d.pen, d.at(c+gap, d.line), d.at(d.b, d.line))
+			w.arrows(d, d.b-d.a >= 2*(gap+arrowLength))
+			w.figure(d, d.at(c, d.line))
+			return
 		}
-		return Point{along, across}
-	}
-	pen := penFor(m.Meaning, false)
-	w.extension(pen, at2, a, a0, line)
-	w.extension(pen, at2, b, b0, line)
-
-	s := m.Prefix + w.say.Figure(m.Value)
-	wide, high := lettering.Width(s, lettering.Small, false).MM(), lettering.Small.MM()
-	need := wide + 2*figureGap
-	if m.Vertical {
-		need = high + 2*figureGap
-	}
-	middle := (a + b) / 2
-	inside := b-a >= need
-	arrowsInside := b-a >= 2.5*arrowLength && (!inside || b-a >= need+2*arrowLength)
-	switch {
-	case inside:
-		w.Line(pen, at2(a, line), at2(middle-need/2, line))
-		w.Line(pen, at2(middle+need/2, line), at2(b, line))
-	default:
-		w.Line(pen, at2(a, line), at2(b, line))
-	}
-	if arrowsInside {
-		w.arrow(at2, a, line, 1)
-		w.arrow(at2, b, line, -1)
-	} else {
-		w.arrow(at2, a, line, -1)
-		w.arrow(at2, b, line, 1)
-		w.Line(pen, at2(a, line), at2(a-2*arrowLength, line))
-		w.Line(pen, at2(b, line), at2(b+2*arrowLength, line))
-	}
-	f := figure{text: s, places: []Point{at2(middle, line)}}
-	if !inside {
-		f.knock = true
-		f.places = outside(at2, a, b, line, wide, high, m.Vertical)
-	}
-	w.figures = append(w.figures, f)
-}
-
-// outside lists where a figure can stand that has no room between its arrows.
-func outside(at func(along, across float64) Point, a, b, line, wide, high float64, vertical bool) []Point {
-	along, across := wide/2, high/2
-	if vertical {
-		along, across = high/2, wide/2
-	}
-	tail := 2*arrowLength + figureGap + along
-	side := across + figureGap
-	middle := (a + b) / 2
-	return []Point{
-		at(b+tail, line), at(a-tail, line),
-		at(middle, line+side), at(middle, line-side),
-		at(b+tail+2*along, line), at(a-tail-2*along, line),
-		at(b+tail, line+side), at(a-tail, line-side),
-		at(b+tail, line-side), at(a-tail, line+side),
-	}
-}
-
-// figure writes a figure at the first of its places that is free.
-func (w *writer) figure(f figure) {
-	b := textBox(f.places[0], drawing.MiddleCentre, lettering.Small, false, f.text)
-	for _, p := range f.places {
-		c := textBox(p, drawing.MiddleCentre, lettering.Small, false, f.text)
-		if !w.covers(c) {
-			b = c
-			break
+		if p, ok := w.besideLine(d); ok {
+			w.Line(d.pen, d.at(d.a, d.line), d.at(d.b, d.line))
+			w.arrows(d, d.b-d.a >= 2.5*arrowLength)
+			pad := figureGap / 2
+			paper, b := white, d.box(p)
+			w.Rect(nil, &paper, Point{b.lo.X - pad, b.lo.Y - pad}, Point{b.hi.X + pad, b.hi.Y + pad})
+			w.figure(d, p)
+			return
 		}
 	}
-	if f.knock {
-		pad := figureGap / 2
-		paper := white
-		w.Rect(nil, &paper, Point{b.lo.X - pad, b.lo.Y - pad}, Point{b.hi.X + pad, b.hi.Y + pad})
-	}
+	w.Line(d.pen, d.at(d.a, d.line), d.at(d.b, d.line))
+	w.arrows(d, d.b-d.a >= 2.5*arrowLength)
+}
+
+func (w *writer) figure(d *dimension, p Point) {
+	b := d.box(p)
 	w.taken = append(w.taken, b)
-	w.Text(b.lo, lettering.Small, false, black, f.text)
+	w.Text(b.lo, d.size, false, black, d.text)
+}
+
+// onLine looks for a place of the figure in a break of its line, from the middle
+// outwards.
+func (w *writer) onLine(d *dimension) (along float64, ok bool) {
+	need := d.along + figureGap
+	middle := (d.a + d.b) / 2
+	for step := 0.0; middle+step+need <= d.b; step += 2*d.along + figureGap {
+		for _, c := range []float64{middle + step, middle - step} {
+			if !w.covers(d.box(d.at(c, d.line))) {
+				return c, true
+			}
+		}
+	}
+	return 0, false
+}
+
+// besideLine looks for a place of the figure outside its arrows or beside its
+// line.
+func (w *writer) besideLine(d *dimension) (Point, bool) {
+	tail := 2*arrowLength + figureGap + d.along
+	side := d.side + figureGap
+	middle := (d.a + d.b) / 2
+	for k := range 5 {
+		out := tail + float64(k)*2*(d.along+figureGap)
+		for _, p := range []Point{
+			d.at(d.b+out, d.line), d.at(d.a-out, d.line),
+			d.at(middle, d.line+side), d.at(middle, d.line-side),
+			d.at(d.b+out, d.line+side), d.at(d.a-out, d.line-side),
+			d.at(d.b+out, d.line-side), d.at(d.a-out, d.line+side),
+		} {
+			if b := d.box(p); !w.covers(b) && w.room.holds(b.lo) && w.room.holds(b.hi) {
+				return p, true
+			}
+		}
+	}
+	return Point{}, false
+}
+
+// arrows draws the two heads, between the ends or from outside.
+func (w *writer) arrows(d *dimension, inside bool) {
+	way := 1.0
+	if !inside {
+		way = -1
+		w.Line(d.pen, d.at(d.a, d.line), d.at(d.a-2*arrowLength, d.line))
+		w.Line(d.pen, d.at(d.b, d.line), d.at(d.b+2*arrowLength, d.line))
+	}
+	w.arrow(d.at, d.a, d.line, way)
+	w.arrow(d.at, d.b, d.line, -way)
 }
 
 // extension draws the line from a measured point to past the dimension line,

@@ -12,16 +12,16 @@ type lettered struct {
 	at   placing
 }
 
-// letters writes the figures and texts of the page: first the texts that have
-// their place, then figures, then the texts that can be shortened.
+// letters writes the texts and dimensions of the page: first the texts that have
+// their place, then dimensions, then the texts that can be shortened.
 func (w *writer) letters() {
 	for _, t := range w.texts {
 		if t.text.Within.Empty() && t.visible() {
 			w.fixed(t)
 		}
 	}
-	for _, f := range w.figures {
-		w.figure(f)
+	for _, d := range w.dimensions {
+		w.dimension(d)
 	}
 	for _, t := range w.texts {
 		if !t.text.Within.Empty() && t.visible() {

@@ -14,10 +14,11 @@ import (
 // before it.
 type writer struct {
 	Canvas
-	say     message.Language
-	texts   []lettered
-	figures []figure
-	taken   []box
+	say        message.Language
+	texts      []lettered
+	dimensions []*dimension
+	taken      []box
+	room       box // where letters may stand: the page without its margins
 }
 
 // placing maps a drawing to the page.
@@ -45,12 +46,20 @@ func (b box) holds(p Point) bool {
 
 // Page draws a page, texts in the language and unit of say.
 func Page(c Canvas, p *sheet.Page, say message.Language) {
-	Drawings(c, p.Placed, say)
+	in := p.Inside
+	if in.Empty() {
+		in = plane.R(0, 0, p.Width, p.Height)
+	}
+	draw(c, p.Placed, say, in)
 }
 
-// Drawings draws placed drawings as one picture.
-func Drawings(c Canvas, placed []sheet.Placed, say message.Language) {
-	w := &writer{Canvas: c, say: say}
+// Drawings draws placed drawings as one picture whose letters stay in an area.
+func Drawings(c Canvas, placed []sheet.Placed, area plane.Rect, say message.Language) {
+	draw(c, placed, say, area)
+}
+
+func draw(c Canvas, placed []sheet.Placed, say message.Language, in plane.Rect) {
+	w := &writer{Canvas: c, say: say, room: box{Point{in.Min.X.MM(), in.Min.Y.MM()}, Point{in.Max.X.MM(), in.Max.Y.MM()}}}
 	for i := range placed {
 		w.placed(&placed[i])
 	}
@@ -104,7 +113,7 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 	case *drawing.Text:
 		w.texts = append(w.texts, lettered{m, at})
 	case *drawing.Dimension:
-		w.dimension(m, at)
+		w.queue(m, at)
 	case *drawing.Hatch:
 		w.hatch(m, at)
 	}

@@ -33,7 +33,7 @@ func (d *draft) uprightBar(x, bottom length.Length) {
 	d.line(drawing.CheckBar, x-barTick/2, bottom, x+barTick/2, bottom)
 	d.line(drawing.CheckBar, x-barTick/2, bottom+barLength, x+barTick/2, bottom+barLength)
 	for i, s := range []string{"100", "mm"} {
-		at := plane.Point{X: x + mm(1), Y: bottom + barLength/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Tiny)}
+		at := plane.Point{X: x + mm(7)/10, Y: bottom + barLength/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Tiny)}
 		d.text(at, drawing.MiddleLeft, lettering.Tiny, false, s)
 	}
 }

@@ -20,7 +20,7 @@ type draft struct {
 
 func newDraft(kind Part, title message.Message, width, height length.Length, o Options) *draft {
 	return &draft{
-		page:    Page{Width: width, Height: height, Kind: string(kind), Title: title},
+		page:    Page{Width: width, Height: height, Kind: string(kind), Title: title, Inside: printable(width, height, o)},
 		own:     &drawing.Drawing{Title: title},
 		say:     o.Say,
 		area:    printable(width, height, o),

@@ -62,7 +62,7 @@ func (d *draft) rearBlock(g group, r plane.Rect) {
 	picture := plane.R(r.Min.X, r.Min.Y, schedule.Min.X-mm(3), top-mm(1))
 	note := message.New("%v. REAR FACE up, bottom edge towards you: left here is RIGHT in the room.", scaleText(0))
 	face := plane.Rect{
-		Min: picture.Min.Add(plane.Point{X: mm(13), Y: mm(27)}),
+		Min: picture.Min.Add(plane.Point{X: mm(5) + d.widest(f), Y: mm(27)}),
 		Max: plane.Point{X: picture.Max.X - DimensionStep(true, d.say.Unit), Y: picture.Max.Y - mm(1)},
 	}
 	v := &drawing.Drawing{Title: g.names()}
@@ -76,6 +76,15 @@ func (d *draft) rearBlock(g group, r plane.Rect) {
 	note.Args[0] = scaleText(den)
 	d.paragraph(picture.Min.X, picture.Min.Y+mm(6), picture.Width(), lettering.Tiny, false, note)
 	d.rearSizes(f, placed)
+}
+
+// widest is how much room the heights of the holes take at the left.
+func (d *draft) widest(f *plan.Front) length.Length {
+	w := length.Length(0)
+	for _, b := range append(rearBores(f), faceBores(f)...) {
+		w = max(w, lettering.Width(d.say.Figure(b.at.Y), lettering.Tiny, false))
+	}
+	return w
 }
 
 // rearSizes dimensions a placed rear face: heights of the holes at the left,

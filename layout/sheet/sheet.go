@@ -48,6 +48,7 @@ type Page struct {
 	Placed        []Placed
 	Table         *list.Table
 	Links         []Link
+	Inside        plane.Rect // what the margins leave; letters stay in it
 }
 
 // Link is an area of a page that leads to another page (its index in the

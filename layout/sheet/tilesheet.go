@@ -20,6 +20,21 @@ type tileSheet struct {
 	taken    []plane.Rect // page areas that already hold something
 }
 
+// reserve keeps the holes and the pencil line free of letters.
+func (s *tileSheet) reserve() {
+	shown := s.shown.Move(s.by)
+	for _, b := range s.bores {
+		s.taken = append(s.taken, b.whole().Move(s.by))
+	}
+	if s.onLine {
+		s.taken = append(s.taken, plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y).Grow(mm(1)/2))
+	}
+	if s.line != 0 {
+		x := s.line + s.by.X
+		s.taken = append(s.taken, plane.R(x, shown.Min.Y, x, shown.Max.Y).Grow(mm(1)/2))
+	}
+}
+
 // seams draws the registration crosses with their distances to the datum edges,
 // and the lines to cut along, at the left and below only, so that this sheet
 // lies on its neighbours.
@@ -44,72 +59,124 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 		if s.onLine {
 			text = s.d.say.Say(message.New("%v", c.X.Abs()))
 		}
-		at, anchor := plane.Point{X: p.X + mm(1), Y: p.Y + mm(1)}, drawing.BottomLeft
-		if c.X > s.shown.Centre().X {
-			at, anchor = plane.Point{X: p.X - mm(1), Y: p.Y + mm(1)}, drawing.BottomRight
+		s.taken = append(s.taken, plane.R(p.X-arm, p.Y, p.X+arm, p.Y), plane.R(p.X, p.Y-arm, p.X, p.Y+arm))
+		s.crossText(p, text)
+	}
+}
+
+// crossText writes the distances of a registration cross beside it, where the
+// sheet has room.
+func (s *tileSheet) crossText(p plane.Point, text string) {
+	shown := s.shown.Move(s.by)
+	for _, c := range []struct {
+		at     plane.Point
+		anchor drawing.Anchor
+	}{
+		{plane.Point{X: p.X + mm(1), Y: p.Y + mm(1)}, drawing.BottomLeft},
+		{plane.Point{X: p.X - mm(1), Y: p.Y + mm(1)}, drawing.BottomRight},
+		{plane.Point{X: p.X + mm(1), Y: p.Y - mm(1)}, drawing.TopLeft},
+		{plane.Point{X: p.X - mm(1), Y: p.Y - mm(1)}, drawing.TopRight},
+	} {
+		area := textArea(c.at, c.anchor, lettering.Tiny, false, text)
+		if area.Intersect(shown) != area || s.covers(area) {
+			continue
 		}
-		s.d.text(at, anchor, lettering.Tiny, false, text)
-		s.taken = append(s.taken, textArea(at, anchor, lettering.Tiny, false, text),
-			plane.Rect{Min: p, Max: p}.Grow(arm))
+		s.d.text(c.at, c.anchor, lettering.Tiny, false, text)
+		s.taken = append(s.taken, area)
+		return
 	}
 }
 
 // edgeNames writes which edge is which where the sheet shows it.
 func (s *tileSheet) edgeNames() {
+	shown := s.shown.Move(s.by)
 	if s.onLine {
-		s.lineNames()
+		s.lineNames(shown)
 		return
 	}
 	panel := s.blind.Move(s.by)
-	shown := s.shown.Move(s.by)
 	inside := shown.Intersect(panel)
 	if inside.Empty() {
 		return
 	}
-	centre := inside.Centre()
-	if s.line != 0 { // its name keeps clear of the pencil line
-		centre.X = (inside.Min.X + s.line + s.by.X) / 2
+	across := places(inside.Min.X+inside.Width()/2, inside.Width()/8, 3)
+	if s.line != 0 { // names keep clear of the pencil line
+		across = places((inside.Min.X+s.line+s.by.X)/2, inside.Width()/8, 1)
 	}
-	name := func(at plane.Point, a drawing.Anchor, m message.Message) {
-		text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, inside.Width())
-		s.d.text(at, a, lettering.Tiny, true, text)
-		s.taken = append(s.taken, textArea(at, a, lettering.Tiny, true, text))
-	}
+	down := places(inside.Max.Y-mm(3), -mm(4), 20)
 	if shown.Min.Y < panel.Min.Y {
-		name(plane.Point{X: centre.X, Y: panel.Min.Y - mm(2)}, drawing.TopCentre, message.New("▲ BOTTOM EDGE: fold here ▲"))
+		s.name(level(across, panel.Min.Y-mm(2)), drawing.TopCentre, message.New("▲ BOTTOM EDGE: fold here ▲"), inside)
 	}
 	if shown.Max.Y > panel.Max.Y {
-		name(plane.Point{X: centre.X, Y: panel.Max.Y + mm(2)}, drawing.BottomCentre, message.New("▼ top edge: fold here ▼"))
+		s.name(level(across, panel.Max.Y+mm(2)), drawing.BottomCentre, message.New("▼ top edge: fold here ▼"), inside)
 	}
-	upper := inside.Max.Y - mm(3)
 	if shown.Min.X < panel.Min.X {
-		name(plane.Point{X: panel.Min.X + mm(2), Y: upper}, drawing.TopLeft, or(s.leftName, message.New("← side edge: fold here")))
+		s.name(upright(panel.Min.X+mm(2), down), drawing.TopLeft, or(s.leftName, message.New("← side edge: fold here")), inside)
 	}
 	if shown.Max.X > panel.Max.X {
-		name(plane.Point{X: panel.Max.X - mm(2), Y: upper}, drawing.TopRight, or(s.rightName, message.New("side edge: fold here →")))
+		s.name(upright(panel.Max.X-mm(2), down), drawing.TopRight, or(s.rightName, message.New("side edge: fold here →")), inside)
 	}
 	if s.line != 0 && s.shown.Min.X <= s.line && s.line <= s.shown.Max.X {
-		name(plane.Point{X: s.line + s.by.X + mm(2), Y: inside.Min.Y + mm(4)}, drawing.BottomLeft, message.New("← pencil line"))
+		s.name(upright(s.line+s.by.X+mm(2), places(inside.Min.Y+mm(4), mm(4), 20)), drawing.BottomLeft, message.New("← pencil line"), inside)
 	}
 }
 
 // lineNames names the front edge and the pencil line of a sheet that is laid on
 // those.
-func (s *tileSheet) lineNames() {
-	shown := s.shown.Move(s.by)
-	name := func(at plane.Point, a drawing.Anchor, m message.Message) {
-		text := s.d.say.Say(m)
-		s.d.text(at, a, lettering.Tiny, true, text)
-		s.taken = append(s.taken, textArea(at, a, lettering.Tiny, true, text))
-	}
-	y := shown.Max.Y - mm(2)
+func (s *tileSheet) lineNames(shown plane.Rect) {
+	down := places(shown.Max.Y-mm(2), -mm(4), 8)
 	switch {
 	case s.datum < 0 && s.shown.Min.X < 0:
-		name(plane.Point{X: s.by.X + mm(2), Y: y}, drawing.TopLeft, s.leftName)
+		s.name(upright(s.by.X+mm(2), down), drawing.TopLeft, s.leftName, shown)
 	case s.datum > 0 && s.shown.Max.X > 0:
-		name(plane.Point{X: s.by.X - mm(2), Y: y}, drawing.TopRight, s.leftName)
+		s.name(upright(s.by.X-mm(2), down), drawing.TopRight, s.leftName, shown)
 	}
-	name(plane.Point{X: shown.Centre().X, Y: s.by.Y - mm(1)}, drawing.TopCentre, message.New("pencil line"))
+	s.name(level(places(shown.Centre().X, shown.Width()/10, 4), s.by.Y-mm(1)), drawing.TopCentre, message.New("pencil line"), shown)
+}
+
+// name writes a name at the first of the places where it lies over nothing; not
+// at all where there is none.
+func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, within plane.Rect) {
+	text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, within.Width())
+	shown := s.shown.Move(s.by)
+	for _, p := range at {
+		area := textArea(p, a, lettering.Tiny, true, text)
+		if area.Min.X < within.Min.X-mm(1) || area.Max.X > within.Max.X+mm(1) || area.Min.Y < shown.Min.Y || area.Max.Y > shown.Max.Y || s.covers(area) {
+			continue
+		}
+		s.d.text(p, a, lettering.Tiny, true, text)
+		s.taken = append(s.taken, area)
+		return
+	}
+}
+
+// places are a first place and n others each way of it, in steps, those along
+// the step first.
+func places(first, step length.Length, n int) []length.Length {
+	all := []length.Length{first}
+	for i := 1; i <= n; i++ {
+		all = append(all, first+length.Length(i)*step)
+	}
+	for i := 1; i <= n; i++ {
+		all = append(all, first-length.Length(i)*step)
+	}
+	return all
+}
+
+func level(xs []length.Length, y length.Length) []plane.Point {
+	var all []plane.Point
+	for _, x := range xs {
+		all = append(all, plane.Point{X: x, Y: y})
+	}
+	return all
+}
+
+func upright(x length.Length, ys []length.Length) []plane.Point {
+	var all []plane.Point
+	for _, y := range ys {
+		all = append(all, plane.Point{X: x, Y: y})
+	}
+	return all
 }
 
 func or(a, b message.Message) message.Message {
@@ -123,16 +190,6 @@ func or(a, b message.Message) message.Message {
 // far from the edges, where there is room.
 func (s *tileSheet) labels() {
 	shown := s.shown.Move(s.by)
-	for _, b := range s.bores {
-		s.taken = append(s.taken, b.whole().Move(s.by))
-	}
-	if s.onLine {
-		s.taken = append(s.taken, plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y).Grow(mm(1)/2))
-	}
-	if s.line != 0 {
-		x := s.line + s.by.X
-		s.taken = append(s.taken, plane.R(x, shown.Min.Y, x, shown.Max.Y).Grow(mm(1)/2))
-	}
 	for _, b := range s.bores {
 		if w := b.whole(); w.Intersect(s.shown) != w {
 			continue

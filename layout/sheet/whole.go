@@ -260,6 +260,7 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
 
 	sheet := tileSheet{spread: s, d: d, t: t, col: col, row: row, shown: shown, by: at.Sub(shown.Min)}
+	sheet.reserve()
 	sheet.seams(page)
 	sheet.edgeNames()
 	sheet.labels()

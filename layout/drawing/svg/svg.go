@@ -44,7 +44,7 @@ func Write(w io.Writer, d *drawing.Drawing, o Options) error {
 `, c.n(r.Width().MM()), c.n(c.height), escaped(o.Say.Say(d.Title)))
 	ink.Drawings(c, []sheet.Placed{{
 		Drawing: d, At: plane.Point{X: -r.Min.X, Y: -r.Min.Y}, ScaleNum: 1, ScaleDen: o.Den,
-	}}, o.Say)
+	}}, plane.R(0, 0, r.Width(), r.Height()), o.Say)
 	fmt.Fprint(c.w, "</g>\n</svg>\n")
 	if err := c.w.Flush(); err != nil {
 		return err

@@ -1,0 +1,128 @@
+package ink
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"frontlay/layout/plan"
+	"frontlay/layout/sheet"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+
+	"pgregory.net/rapid"
+)
+
+// letters is a canvas that keeps the texts of a page with their places.
+type letters struct{ texts []placedText }
+
+type placedText struct {
+	box  box
+	text string
+}
+
+func (*letters) Line(Pen, Point, Point)               {}
+func (*letters) Rect(*Pen, *Colour, Point, Point)     {}
+func (*letters) Circle(Pen, Point, float64)           {}
+func (*letters) Triangle(Colour, Point, Point, Point) {}
+func (*letters) Clip(Point, Point)                    {}
+func (*letters) Unclip()                              {}
+func (l *letters) Text(at Point, size length.Length, bold bool, _ Colour, s string) {
+	wide := lettering.Width(s, size, bold).MM()
+	l.texts = append(l.texts, placedText{box{at, Point{at.X + wide, at.Y + size.MM()}}, s})
+}
+
+// On no page does a text lie over another, or reach out of the margins: for
+// random runs with long names, in every unit, on several papers.
+func TestNoTextOverText(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := plan.Make(randomRun(t))
+		papers := sheet.Papers()
+		o := sheet.Options{
+			Paper: papers[rapid.IntRange(0, len(papers)-1).Draw(t, "paper")],
+			Say:   message.Language{Unit: length.Unit(rapid.IntRange(0, 3).Draw(t, "unit"))},
+			Parts: sheet.Parts(), Date: "2026-11-25",
+		}
+		d := sheet.Make(p, nil, o)
+		for i := range d.Pages {
+			if fault := overlaps(&d.Pages[i], d.Say); fault != "" {
+				t.Fatalf("page %d, %s, of %v: %s", i+1, d.Pages[i].Kind, o.Paper.Name, fault)
+			}
+		}
+	})
+}
+
+// overlaps tells of the first two texts of a page that lie over one another, or
+// of one that reaches into a margin.
+func overlaps(p *sheet.Page, say message.Language) string {
+	var l letters
+	Page(&l, p, say)
+	const touch = 0.05 // mm
+	for i, a := range l.texts {
+		if a.box.lo.X < 9.99 || a.box.hi.X > p.Width.MM()-9.99 || a.box.lo.Y < 12.99 || a.box.hi.Y > p.Height.MM()-12.99 {
+			return fmt.Sprintf("%q at %v reaches into the margin", a.text, a.box)
+		}
+		for _, b := range l.texts[:i] {
+			if a.box.pad(-touch).overlaps(b.box.pad(-touch)) {
+				return fmt.Sprintf("%q at %v lies over %q at %v", a.text, a.box, b.text, b.box)
+			}
+		}
+	}
+	return ""
+}
+
+// randomRun draws one to three cabinets with one or two bays of one to nine
+// fronts. Its hardware is invented.
+func randomRun(t *rapid.T) *model.Project {
+	mm := length.MM
+	p := &model.Project{
+		Title:    strings.Repeat("Glaze bench ", rapid.IntRange(1, 8).Draw(t, "title")),
+		Hardware: []model.HardwareUse{{Name: "main", Sheet: inventedSheet()}},
+		Boards: model.Boards{
+			Carcass: model.Board{Thickness: mm(19), Density: 680, Material: "birch plywood"},
+			Front:   model.Board{Thickness: mm(20), Lipping: mm(rapid.Int64Range(0, 2).Draw(t, "lipping"))},
+			Back:    model.Board{Thickness: mm(8)},
+		},
+		Reveals: model.Reveals{Left: mm(2), Right: mm(rapid.Int64Range(0, 5).Draw(t, "reveal")), Top: mm(2), Gap: mm(3)},
+	}
+	for range rapid.IntRange(1, 3).Draw(t, "cabinets") {
+		c := model.Cabinet{
+			Name:  strings.Repeat("Oxides ", rapid.IntRange(1, 4).Draw(t, "cabinet name")),
+			Width: mm(rapid.Int64Range(300, 1200).Draw(t, "width")), Height: mm(rapid.Int64Range(500, 2100).Draw(t, "height")),
+			Depth: mm(560), Plinth: mm(rapid.Int64Range(0, 1).Draw(t, "plinth") * 90),
+		}
+		for range rapid.IntRange(1, 2).Draw(t, "bays") {
+			var b model.Bay
+			for range rapid.IntRange(1, 9).Draw(t, "fronts") {
+				f := model.Front{Name: strings.Repeat("Celadon ", rapid.IntRange(0, 12).Draw(t, "name")), Kind: model.Kind(rapid.IntRange(0, 5).Draw(t, "kind") / 4)}
+				if rapid.Bool().Draw(t, "handle") {
+					f.Handle = &model.Handle{Spacing: mm(rapid.Int64Range(0, 320).Draw(t, "spacing")), FromTop: mm(rapid.Int64Range(0, 60).Draw(t, "from top")), Diameter: mm(5)}
+				}
+				b.Fronts = append(b.Fronts, f)
+			}
+			c.Bays = append(c.Bays, b)
+		}
+		p.Cabinets = append(p.Cabinets, c)
+	}
+	return p
+}
+
+func inventedSheet() *model.HardwareSheet {
+	mm := length.MM
+	return &model.HardwareSheet{
+		Name: "invented", SideClearance: mm(12),
+		Runner: model.RunnerFigures{LeastHeight: mm(4), ClearanceBehind: mm(10), ClearanceAbove: mm(6), Setback: mm(2), Lengths: []model.RunnerLength{
+			{Length: mm(450), Load: 30, Screws: []model.ScrewHole{{Back: mm(37), Up: mm(20), Diameter: mm(5), Depth: mm(10)}, {Back: mm(261), Up: mm(20), Diameter: mm(5), Depth: mm(10)}}},
+		}},
+		Connector:  model.ConnectorFigures{Inset: mm(20), Diameter: mm(10), Depth: mm(12)},
+		Stabiliser: model.Stabiliser{FromWidth: mm(900), Holes: []model.StabiliserHole{{Across: -mm(16), Up: mm(30)}, {Across: mm(16), Up: mm(30)}}},
+		Drawers: []model.DrawerHeight{
+			{Name: "low", SideTop: mm(90), Holes: []length.Length{mm(48), mm(80)}},
+			{Name: "high", SideTop: mm(90), Holes: []length.Length{mm(48), mm(80)}, RailTop: mm(220), RailHoles: []length.Length{mm(160), mm(192)}},
+		},
+		Bottom: model.BottomFigures{Underside: mm(14), Thickness: mm(16), DeductWidth: mm(62), DeductLength: mm(18)},
+		Back:   model.BackFigures{DeductWidth: mm(74), Thickness: mm(16)},
+	}
+}
