@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
-	fynelayout "fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
@@ -61,9 +60,9 @@ var drawingKeys = [][2]string{
 func (w *window) showKeys() {
 	var o []fyne.CanvasObject
 	add := func(key, what string) {
-		k := widget.NewLabel(key)
-		k.TextStyle.Bold = true
-		o = append(o, container.New(fynelayout.NewFormLayout(), k, widget.NewLabel(what)))
+		k, text := widget.NewLabel(key), widget.NewLabel(what)
+		k.TextStyle.Bold, k.Wrapping, text.Wrapping = true, fyne.TextWrapWord, fyne.TextWrapWord
+		o = append(o, container.NewGridWithColumns(2, k, text))
 	}
 	for _, menu := range menuNames {
 		o = append(o, field.Heading(w.text(menu)))

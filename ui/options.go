@@ -32,6 +32,10 @@ type Options struct {
 	// Write, where it is given, is used instead of Print, and for the pages that
 	// measure a printer.
 	Write Write
+	// Printer, where it is given, prints without a PDF in between.
+	Printer Printer
+	// Export, where it is given, writes files for machines and other programs.
+	Export Export
 	// Open is the project to open; empty: the demo, or the start page.
 	Open string
 	// Demo opens the demo where no project is named.

@@ -29,6 +29,7 @@ type printing struct {
 	title   *widget.Label
 	problem *widget.Label
 	parts   *fyne.Container
+	boxes   map[sheet.Part]*widget.Check
 	write   *widget.Button
 }
 
@@ -38,7 +39,7 @@ func (w *window) printPage() {
 }
 
 func newPrinting(w *window) *printing {
-	p := &printing{w: w, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column()}
+	p := &printing{w: w, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*widget.Check{}}
 	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
 	p.problem.Importance, p.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
@@ -51,11 +52,15 @@ func newPrinting(w *window) *printing {
 	caution := widget.NewLabel(w.text("Print at actual size (100 %) and measure the check bars before you drill."))
 	caution.Wrapping = fyne.TextWrapWord
 	form := container.NewVScroll(container.NewPadded(field.Column(
-		field.Heading(w.text("What to print")), p.parts,
+		field.Heading(w.text("What to print")), p.sets(), p.parts,
 		field.Heading(w.text("Fronts")), p.frontsRow(),
 		field.Heading(w.text("Paper")), p.paperRow(), p.correctionRow(), p.problem,
 	)))
-	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, caution, p.write)), nil, nil, form)
+	buttons := container.NewGridWithColumns(1, p.write)
+	if w.options.Printer != nil {
+		buttons = container.NewGridWithColumns(2, p.write, widget.NewButton(w.text("Print…"), p.printNow))
+	}
+	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, caution, buttons)), nil, nil, form)
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
 		widget.NewButton(w.text("Page before"), func() { p.turn(-1) }),
@@ -70,6 +75,26 @@ func newPrinting(w *window) *printing {
 	return p
 }
 
+// sets are the usual choices of parts.
+func (p *printing) sets() fyne.CanvasObject {
+	choose := func(want func(sheet.Part) bool) func() {
+		return func() {
+			p.options.Parts = nil
+			for _, part := range sheet.Parts() {
+				if want(part) {
+					p.options.Parts = append(p.options.Parts, part)
+				}
+			}
+			p.make()
+		}
+	}
+	return container.NewPadded(container.NewGridWithColumns(3,
+		widget.NewButton(p.w.text("Everything"), choose(func(sheet.Part) bool { return true })),
+		widget.NewButton(p.w.text("Booklet"), choose(func(part sheet.Part) bool { return !part.Template() })),
+		widget.NewButton(p.w.text("Templates"), choose(sheet.Part.Template)),
+	))
+}
+
 // partBox is the box to tick for one kind of page.
 func (p *printing) partBox(part sheet.Part) fyne.CanvasObject {
 	begin := part != sheet.WholeTemplates && part != sheet.SideTemplates
@@ -78,6 +103,7 @@ func (p *printing) partBox(part sheet.Part) fyne.CanvasObject {
 	}
 	c := widget.NewCheck(p.w.say().Say(part.Title()), nil)
 	c.SetChecked(begin)
+	p.boxes[part] = c
 	c.OnChanged = func(on bool) {
 		var kept []sheet.Part
 		for _, q := range sheet.Parts() {
@@ -176,12 +202,36 @@ func (p *printing) make() {
 		p.write.Disable()
 	} else {
 		r := p.w.session.CommittedResult()
-		p.pages = sheet.Make(r.Plan, r.Findings, p.options).Pages
+		doc := sheet.Make(r.Plan, r.Findings, p.options)
+		p.pages = doc.Pages
 		p.need.SetText(p.w.text("Pages: %v", len(p.pages)))
+		p.tellUse(doc)
 		p.write.Enable()
 	}
 	p.at = min(p.at, max(len(p.pages)-1, 0))
 	p.turn(0)
+}
+
+// tellUse writes beside each part how much paper it takes, and ticks those that
+// are chosen.
+func (p *printing) tellUse(doc sheet.Document) {
+	say := map[sheet.Part]string{}
+	for _, u := range sheet.Usage(doc, p.options.Paper) {
+		say[u.Part] = p.w.say().Say(u.Say())
+	}
+	for part, box := range p.boxes {
+		text := say[part]
+		if text == "" {
+			text = p.w.say().Say(part.Title())
+		}
+		changed := box.OnChanged
+		box.OnChanged = nil
+		box.SetChecked(p.has(part))
+		box.OnChanged = changed
+		if box.Text != text {
+			box.SetText(text)
+		}
+	}
 }
 
 // turn shows another page.

@@ -57,25 +57,29 @@ func (p *painter) dimension(m *drawing.Dimension, focused bool) {
 	p.tick(b.X, y, pen)
 	middle := (a.X + b.X) / 2
 	if b.X-a.X < box.Width+12 {
+		if m.Prefix != "" || view.Figure(m.Of.Index) == view.RunnerLength { // without the words, perhaps
+			s = m.Prefix + p.say.Figure(m.Value)
+			box = p.measure(s, focused)
+		}
+	}
+	if b.X-a.X < box.Width+12 {
 		p.line(a.X, y, b.X, y, pen, false)
 		p.beside(m, s, box, a.X, b.X, y, ink, focused)
 		return
 	}
-	p.line(a.X, y, middle-box.Width/2-3, y, pen, false)
-	p.line(middle+box.Width/2+3, y, b.X, y, pen, false)
-	p.write(m, s, fyne.NewPos(middle-box.Width/2, y-box.Height/2), box, ink, focused)
+	p.line(a.X, y, b.X, y, pen, false)
+	at := fyne.NewPos(middle-box.Width/2, y-box.Height/2)
+	p.write(m, s, p.free([]fyne.Position{at}, box), box, ink, focused)
 }
 
-// beside writes a figure at the first free place right or left of a short
-// dimension, else above it.
+// beside writes a figure right or left of a short dimension, above or below it.
 func (p *painter) beside(m *drawing.Dimension, s string, box fyne.Size, x1, x2, y float32, ink color.NRGBA, focused bool) {
-	for _, x := range []float32{x2 + 7, x1 - 7 - box.Width} {
-		if at := fyne.NewPos(x, y-box.Height/2); !p.over(at, box) {
-			p.write(m, s, at, box, ink, focused)
-			return
-		}
+	middle := (x1 + x2 - box.Width) / 2
+	places := []fyne.Position{
+		fyne.NewPos(x2+7, y-box.Height/2), fyne.NewPos(x1-7-box.Width, y-box.Height/2),
+		fyne.NewPos(middle, y-box.Height-3), fyne.NewPos(middle, y+3),
 	}
-	p.write(m, s, fyne.NewPos((x1+x2-box.Width)/2, y-box.Height-3), box, ink, focused)
+	p.write(m, s, p.free(places, box), box, ink, focused)
 }
 
 func (p *painter) uprightDimension(m *drawing.Dimension, s string, box fyne.Size, a, b fyne.Position, pen look.Pen, ink color.NRGBA, focused bool) {
@@ -95,30 +99,23 @@ func (p *painter) uprightDimension(m *drawing.Dimension, s string, box fyne.Size
 		p.line(x, a.Y, x, b.Y, pen, false)
 		places := []fyne.Position{
 			fyne.NewPos(x-box.Width/2, a.Y-box.Height-5), fyne.NewPos(x-box.Width/2, b.Y+5),
-			fyne.NewPos(x+6, middle-box.Height/2),
+			fyne.NewPos(x+6, middle-box.Height/2), fyne.NewPos(x-6-box.Width, middle-box.Height/2),
 		}
 		if m.From.Y < 0 { // measured down from the runner's lower edge
 			places[0], places[1] = places[1], places[0]
 		}
-		for _, at := range places {
-			if !p.over(at, box) {
-				p.write(m, s, at, box, ink, focused)
-				return
-			}
-		}
-		p.write(m, s, places[0], box, ink, focused)
+		p.write(m, s, p.free(places, box), box, ink, focused)
 		return
 	}
 	p.line(x, a.Y, x, b.Y, pen, false)
 	at := fyne.NewPos(x-box.Width/2, middle-box.Height/2)
-	for _, up := range []float32{0, 0.5, -0.5, 1, -1, 1.5, -1.5} { // a neighbour's figure may be there
-		to := at.SubtractXY(0, up*box.Height)
-		if to.Y >= a.Y && to.Y+box.Height <= b.Y && !p.over(to, box) {
-			at = to
-			break
+	places := []fyne.Position{at}
+	for _, up := range []float32{0.5, -0.5, 1, -1, 1.5, -1.5, 2, -2} { // a neighbour's figure may be there
+		if to := at.SubtractXY(0, up*box.Height); to.Y >= a.Y && to.Y+box.Height <= b.Y {
+			places = append(places, to)
 		}
 	}
-	p.write(m, s, at, box, ink, focused)
+	p.write(m, s, p.free(places, box), box, ink, focused)
 }
 
 // tint lays a faint colour over what a figure measures.
@@ -169,6 +166,17 @@ func (p *painter) letters(s string, at fyne.Position, box fyne.Size, c color.NRG
 	t.Move(at)
 	t.Resize(box)
 	return t
+}
+
+// free gives the first place where nothing is written yet, else the first.
+func (p *painter) free(places []fyne.Position, box fyne.Size) fyne.Position {
+	for _, at := range places {
+		if !p.over(at, box) {
+			return at
+		}
+	}
+	p.crowded = true
+	return places[0]
 }
 
 // over tells that a box lies over something written, or not whole on the sketch.

@@ -28,24 +28,37 @@ type painter struct {
 	x, y    float64 // of the drawing's origin
 	objects []fyne.CanvasObject
 	written []fyne.CanvasObject // figures, over all lines
+	crowded bool                // a figure lies over another one, or past the edge
 	figures []placedFigure
 	names   []placedFigure
 }
 
-func newPainter(s *sketch, size fyne.Size) *painter {
-	p := &painter{drawing: s.drawing, size: size, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * 0.95}
-	p.stepY = 2 * p.text
-	p.fit(size)
+// rooms are the ways to make room, tried until nothing written lies over
+// something else: how far levels of upright dimensions are apart, as a part of
+// the widest figure, and the size of letters as a part of the plain text's.
+var rooms = []struct{ step, letters float32 }{{0.6, 0.95}, {1.1, 0.95}, {1.1, 0.8}, {1.1, 0.65}}
+
+// painted paints a sketch with as much room as its figures need.
+func painted(s *sketch, size fyne.Size) *painter {
+	var p *painter
+	for _, room := range rooms {
+		p = &painter{drawing: s.drawing, size: size, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * room.letters}
+		p.stepY = 2.2 * p.text
+		p.fit(size, room.step)
+		p.paint()
+		if !p.crowded {
+			break
+		}
+	}
 	return p
 }
 
 // fit chooses scale and origin so that the marks and their dimensions fill the
 // size.
-func (p *painter) fit(size fyne.Size) {
+func (p *painter) fit(size fyne.Size, step float32) {
 	r := p.drawing.Bounds()
 	var left, right, below, above int
 	var widest float32 // half of the widest figure of an upright dimension
-	p.stepX = 1.7 * p.text
 	for _, m := range p.drawing.Marks {
 		d, ok := m.(*drawing.Dimension)
 		if !ok {
@@ -58,8 +71,10 @@ func (p *painter) fit(size fyne.Size) {
 			below, above = min(below, d.Level), max(above, d.Level)
 		}
 	}
+	p.stepX = max(1.7*p.text, 2*widest*step+6)
 	const edge = 10
-	l, t := edge-float32(left)*p.stepX, edge+float32(above)*p.stepY
+	edgeY := 1.2 * p.text
+	l, t := edge-float32(left)*p.stepX, edgeY+float32(above)*p.stepY
 	if left < 0 {
 		l += widest
 	}
@@ -67,7 +82,7 @@ func (p *painter) fit(size fyne.Size) {
 	if right > 0 {
 		w -= widest
 	}
-	h := size.Height - t - edge + float32(below)*p.stepY
+	h := size.Height - t - edgeY + float32(below)*p.stepY
 	rw, rh := max(r.Width().MM(), 1), max(r.Height().MM(), 1)
 	p.scale = max(min(float64(w)/rw, float64(h)/rh), 0.001)
 	p.x = float64(l) + (float64(w)-rw*p.scale)/2 - r.Min.X.MM()*p.scale

@@ -50,8 +50,7 @@ func (s *sketch) show(d *drawing.Drawing, focus view.Figure, say message.Languag
 // paint makes the objects for the size of the moment.
 func (s *sketch) paint() {
 	if size := s.Size(); size.Width > 40 && size.Height > 40 && len(s.drawing.Marks) > 0 {
-		p := newPainter(s, size)
-		p.paint()
+		p := painted(s, size)
 		s.box.Objects, s.figures = p.objects, p.figures
 	} else {
 		s.box.Objects, s.figures = nil, nil

@@ -1,0 +1,118 @@
+package ui
+
+import (
+	"context"
+	"strconv"
+	"strings"
+	"time"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/sheet"
+	"frontlay/model/message"
+	"frontlay/ui/field"
+)
+
+// Printer is the printing system of a computer. Its methods are called in the
+// background.
+type Printer interface {
+	Printers(ctx context.Context) (names []string, standard string, err error)
+	Print(ctx context.Context, j PrintJob) error
+}
+
+// PrintJob is what is printed and how. Progress, where it is given, hears how
+// far the pages are; the context ends the work.
+type PrintJob struct {
+	Printer  string
+	Title    string
+	Copies   int
+	Paper    sheet.Paper
+	Document sheet.Document
+	Progress func(page, pages int)
+}
+
+// listWait is how long the printing system may take to name its printers.
+const listWait = 10 * time.Second
+
+// printNow asks which printer to print on.
+func (p *printing) printNow() {
+	go func() {
+		ctx, cancel := context.WithTimeout(context.Background(), listWait)
+		defer cancel()
+		names, standard, err := p.w.options.Printer.Printers(ctx)
+		fyne.Do(func() {
+			switch {
+			case err != nil:
+				p.w.complain(err)
+			case len(names) == 0:
+				p.w.complain(message.New("This computer has no printer set up. Write a PDF, and print that at actual size."))
+			default:
+				p.askPrinter(names, standard)
+			}
+		})
+	}()
+}
+
+func (p *printing) askPrinter(names []string, standard string) {
+	w := p.w
+	printer := widget.NewSelect(names, nil)
+	printer.SetSelected(names[0])
+	for _, n := range names {
+		if n == standard {
+			printer.SetSelected(n)
+		}
+	}
+	copies := widget.NewEntry()
+	copies.SetText("1")
+	note := widget.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
+	note.Wrapping = fyne.TextWrapWord
+	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note)
+	d := dialog.NewCustomConfirm(w.text("Print"), w.text("Print"), w.text("Go back"), container.New(minWidth{420}, body), func(yes bool) {
+		if !yes {
+			return
+		}
+		n, err := strconv.Atoi(strings.TrimSpace(copies.Text))
+		if err != nil || n < 1 || n > 99 {
+			w.complain(message.New("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
+			return
+		}
+		p.send(printer.Selected, n)
+	}, w.win)
+	w.showDialog(d)
+}
+
+// send prints in the background, with a bar and a way to stop.
+func (p *printing) send(printer string, copies int) {
+	w := p.w
+	r := w.session.CommittedResult()
+	ctx, cancel := context.WithCancel(context.Background())
+	bar := widget.NewProgressBar()
+	d := dialog.NewCustom(w.text("Printing on %v", printer), w.text("Stop"), container.New(minWidth{360}, bar), w.win)
+	d.SetOnClosed(cancel)
+	d.Show()
+	job := PrintJob{
+		Printer: printer, Title: w.session.Committed().Title, Copies: copies, Paper: p.options.Paper,
+		Document: sheet.Make(r.Plan, r.Findings, p.options),
+		Progress: func(page, pages int) {
+			fyne.Do(func() { bar.SetValue(float64(page) / float64(max(pages, 1))) })
+		},
+	}
+	go func() {
+		err := w.options.Printer.Print(ctx, job)
+		stopped := ctx.Err() != nil
+		fyne.Do(func() {
+			d.Hide()
+			switch {
+			case stopped:
+				p.problem.SetText(w.text("Stopped; nothing was printed."))
+			case err != nil:
+				w.complain(err)
+			default:
+				p.need.SetText(w.text("Sent to %v.", printer))
+			}
+		})
+	}()
+}
