@@ -145,13 +145,14 @@ func (p *part) hole(d *drawing.Drawing, f Figure, centre plane.Point, diameter l
 // names lead from the middle of the drawer to its parts.
 func (p *frontPart) names(d *drawing.Drawing) {
 	body := plane.R(p.side(), p.underside()+p.thickness(), p.inside-p.side(), p.top)
-	d.Add(name("drawer back", at(p.inside/2, p.underside()+p.thickness()+(p.backTop()-p.underside()-p.thickness())/3), drawing.MiddleLeft, body))
+	d.Add(name("drawer back", at(p.inside/2, p.underside()+p.thickness()+(p.backTop()-p.underside()-p.thickness())/3), drawing.MiddleCentre, body))
 	d.Add(name("drawer bottom", at(p.inside/2, p.underside()+p.thickness()), drawing.BottomCentre, body))
 	clear, side := drawn(p.sheet.SideClearance), p.side()
 	to := side + p.inside/16
 	rise := drawn(p.drawer.SideTop)
-	d.Add(pointed("drawer side", at((clear+side)/2, rise-rise/12), at(to, rise-rise/12))...)
-	d.Add(pointed("runner", at(clear/2, p.height/2+p.height/4), at(to, max(p.height/2+p.height/4, p.underside()+p.thickness()+p.top/12)))...)
+	clearOf := p.underside() + p.thickness() + p.top/12 // names stand above the bottom
+	d.Add(pointed("drawer side", at((clear+side)/2, rise-rise/12), at(to, max(rise-rise/12, clearOf)))...)
+	d.Add(pointed("runner", at(clear/2, p.height/2+p.height/4), at(to, max(p.height/2+p.height/4, clearOf)))...)
 	if rail := drawn(p.drawer.RailTop); rail > rise {
 		d.Add(pointed("rail or high side", at((clear+side)/2, rise+(rail-rise)/2), at(to, rise+(rail-rise)/2))...)
 	}

@@ -8,6 +8,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/view"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/look"
 )
@@ -17,15 +18,29 @@ import (
 func (p *painter) figureText(m *drawing.Dimension) string {
 	switch view.Figure(m.Of.Index) {
 	case view.BottomDeductWidth:
-		return p.say.Say(message.New("bottom: inside width – %v", p.say.Figure(m.Value)))
+		return p.say.Say(message.New("bottom: inside width – %v", p.figure(m.Value)))
 	case view.BackDeductWidth:
-		return p.say.Say(message.New("back: inside width – %v", p.say.Figure(m.Value)))
+		return p.say.Say(message.New("back: inside width – %v", p.figure(m.Value)))
 	case view.BottomDeductLength:
-		return p.say.Say(message.New("bottom: runner – %v", p.say.Figure(m.Value)))
+		return p.say.Say(message.New("bottom: runner – %v", p.figure(m.Value)))
 	case view.RunnerLength:
-		return p.say.Say(message.New("runner %v", p.say.Figure(m.Value)))
+		return p.say.Say(message.New("runner %v", p.figure(m.Value)))
 	}
-	return m.Prefix + p.say.Figure(m.Value)
+	return m.Prefix + p.figure(m.Value)
+}
+
+// figure writes a length, decimal inches to the nearest thousandth, as more
+// places than that would take the room of the sketch. The field has them all.
+func (p *painter) figure(v length.Length) string {
+	const thousandth = length.Inch / 1000
+	if p.say.Unit != length.UnitInchDecimal || v%thousandth == 0 {
+		return p.say.Figure(v)
+	}
+	half := thousandth / 2
+	if v < 0 {
+		half = -half
+	}
+	return "≈ " + p.say.Figure((v+half)/thousandth*thousandth)
 }
 
 // dimension draws a dimension with its figure lying flat in a break of the line
@@ -58,7 +73,7 @@ func (p *painter) dimension(m *drawing.Dimension, focused bool) {
 	middle := (a.X + b.X) / 2
 	if b.X-a.X < box.Width+12 {
 		if m.Prefix != "" || view.Figure(m.Of.Index) == view.RunnerLength { // without the words, perhaps
-			s = m.Prefix + p.say.Figure(m.Value)
+			s = m.Prefix + p.figure(m.Value)
 			box = p.measure(s, focused)
 		}
 	}
@@ -175,7 +190,7 @@ func (p *painter) free(places []fyne.Position, box fyne.Size) fyne.Position {
 			return at
 		}
 	}
-	p.crowded = true
+	p.crowded++
 	return places[0]
 }
 

@@ -28,7 +28,7 @@ type painter struct {
 	x, y    float64 // of the drawing's origin
 	objects []fyne.CanvasObject
 	written []fyne.CanvasObject // figures, over all lines
-	crowded bool                // a figure lies over another one, or past the edge
+	crowded int                 // how many figures lie over others, or past the edge
 	figures []placedFigure
 	names   []placedFigure
 }
@@ -36,21 +36,24 @@ type painter struct {
 // rooms are the ways to make room, tried until nothing written lies over
 // something else: how far levels of upright dimensions are apart, as a part of
 // the widest figure, and the size of letters as a part of the plain text's.
-var rooms = []struct{ step, letters float32 }{{0.6, 0.95}, {1.1, 0.95}, {1.1, 0.8}, {1.1, 0.65}}
+var rooms = []struct{ step, letters float32 }{{0.6, 0.95}, {1.1, 0.95}, {0.6, 0.8}, {1.1, 0.8}, {0.4, 0.8}, {0.6, 0.65}, {1.1, 0.65}, {0.4, 0.65}}
 
 // painted paints a sketch with as much room as its figures need.
 func painted(s *sketch, size fyne.Size) *painter {
-	var p *painter
+	var best *painter
 	for _, room := range rooms {
-		p = &painter{drawing: s.drawing, size: size, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * room.letters}
+		p := &painter{drawing: s.drawing, size: size, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * room.letters}
 		p.stepY = 2.2 * p.text
 		p.fit(size, room.step)
 		p.paint()
-		if !p.crowded {
+		if best == nil || p.crowded < best.crowded {
+			best = p
+		}
+		if best.crowded == 0 {
 			break
 		}
 	}
-	return p
+	return best
 }
 
 // fit chooses scale and origin so that the marks and their dimensions fill the
@@ -84,6 +87,9 @@ func (p *painter) fit(size fyne.Size, step float32) {
 	}
 	h := size.Height - t - edgeY + float32(below)*p.stepY
 	rw, rh := max(r.Width().MM(), 1), max(r.Height().MM(), 1)
+	if w < 100 || h < 60 {
+		p.crowded += 100 // nothing is left of the sketch itself
+	}
 	p.scale = max(min(float64(w)/rw, float64(h)/rh), 0.001)
 	p.x = float64(l) + (float64(w)-rw*p.scale)/2 - r.Min.X.MM()*p.scale
 	p.y = float64(t) + (float64(h)+rh*p.scale)/2 + r.Min.Y.MM()*p.scale
