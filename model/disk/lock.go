@@ -45,7 +45,7 @@ type Lock struct {
 // LockName is the path of the lock of a file. The file's links are resolved
 // first, so that a file has one lock under all its names.
 func LockName(target string) string {
-	return filepath.Join(filepath.Dir(target), "."+filepath.Base(target)+".lock")
+	return filepath.Join(filepath.Dir(target), "."+fitting(filepath.Base(target))+".lock")
 }
 
 const (

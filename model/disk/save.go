@@ -2,11 +2,14 @@ package disk
 
 import (
 	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
 	"errors"
 	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"unicode/utf8"
 
 	"frontlay/model/message"
 )
@@ -38,7 +41,28 @@ type Saved struct {
 }
 
 // BackupName is the path of the backup of the version before.
-func BackupName(path string) string { return path + ".before" }
+func BackupName(path string) string {
+	return filepath.Join(filepath.Dir(path), fitting(filepath.Base(path))+".before")
+}
+
+// maxBase is how long a name can be for the names that are made from it to fit
+// into 255 bytes, the usual limit of file systems (NAME_MAX of ext4, XFS, NTFS
+// and others; common practice, no source).
+const maxBase = 220
+
+// fitting shortens a name that is too long to make others from, so that it
+// still tells one file from another.
+func fitting(base string) string {
+	if len(base) <= maxBase {
+		return base
+	}
+	cut := maxBase - 17
+	for cut > 0 && !utf8.RuneStart(base[cut]) {
+		cut--
+	}
+	sum := sha256.Sum256([]byte(base))
+	return base[:cut] + "-" + hex.EncodeToString(sum[:8])
+}
 
 // Save writes data to path so that at any moment, even if the machine stops,
 // the file is whole: either the old version or the new one. Links and
@@ -137,7 +161,7 @@ func writable(sys FS, path string) (fs.FileInfo, error) {
 const tempTries = 1000
 
 func tempName(target string, n int) string {
-	return filepath.Join(filepath.Dir(target), fmt.Sprintf(".%s.%d.saving", filepath.Base(target), n))
+	return filepath.Join(filepath.Dir(target), fmt.Sprintf(".%s.%d.saving", fitting(filepath.Base(target)), n))
 }
 
 // writeBeside writes a new file beside target and flushes it; owner and
@@ -232,6 +256,7 @@ func Sweep(sys FS, path string) error {
 // leftBy tells whether a name is a temporary one of base, its backup or its lock.
 func leftBy(name, base string) bool {
 	for _, b := range []string{base, BackupName(base), LockName(base)} {
+		b = fitting(b)
 		rest, ok := bytes.CutPrefix([]byte(name), []byte("."+b+"."))
 		if !ok {
 			continue

@@ -87,7 +87,7 @@ func TestSaveReplacesTheFileAndKeepsTheVersionBefore(t *testing.T) {
 }
 
 func TestSaveUnderANewName(t *testing.T) {
-	for _, name := range []string{"bench.yaml", "Glasurtisch für Öfen.yaml", "釉薬台.yaml", "طاولة.yaml", "a b'c\"d$.yaml", "-rf.yaml", "two\nlines.yaml", strings.Repeat("long", 55) + ".yaml"} {
+	for _, name := range []string{"bench.yaml", "Glasurtisch für Öfen.yaml", "釉薬台.yaml", "طاولة.yaml", "a b'c\"d$.yaml", "-rf.yaml", "two\nlines.yaml", strings.Repeat("long", 55) + ".yaml", strings.Repeat("釉", 83) + ".yaml"} {
 		path := filepath.Join(t.TempDir(), name)
 		saved, err := disk.Save(disk.OS{}, path, []byte(newer), disk.Stamp{})
 		if err != nil || content(t, path) != newer || saved.Backup != "" {
@@ -95,6 +95,17 @@ func TestSaveUnderANewName(t *testing.T) {
 		}
 		if list := names(t, filepath.Dir(path)); len(list) != 1 {
 			t.Errorf("%q: the folder holds %v", name, list)
+		}
+		lock, err := disk.Acquire(disk.OS{}, path, me("names"))
+		if err != nil {
+			t.Errorf("%q: locking: %v", name, err)
+			continue
+		}
+		if _, err := disk.Save(disk.OS{}, path, []byte(older), saved.Stamp); err != nil || content(t, disk.BackupName(path)) != newer {
+			t.Errorf("%q: saving again: %v", name, err)
+		}
+		if err := errors.Join(lock.Release(), disk.Sweep(disk.OS{}, path)); err != nil || len(names(t, filepath.Dir(path))) != 2 {
+			t.Errorf("%q: %v, the folder holds %v", name, err, names(t, filepath.Dir(path)))
 		}
 	}
 }
