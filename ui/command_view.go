@@ -47,6 +47,7 @@ func (w *window) viewCommands() []command {
 		{name: "lastfinding", menu: "View", label: "Finding before", key: fyne.KeyF, mod: ctrl | shift, do: func() { w.findings.Choose(-1) },
 			can: func() bool { return len(w.session.Result().Findings) > 0 }},
 		{name: "fix", menu: "View", label: "Mend the finding", key: fyne.KeyH, mod: ctrl, do: w.fix},
+		{name: "rules", menu: "View", label: "Rules of the check…", do: w.showRules},
 		{name: "mm", menu: "View", label: "Millimetres", after: true, do: unit(length.UnitMM)},
 		{name: "cm", menu: "View", label: "Centimetres", do: unit(length.UnitCM)},
 		{name: "inch", menu: "View", label: "Inches, fractions", do: unit(length.UnitInch)},

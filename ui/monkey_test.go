@@ -18,7 +18,7 @@ import (
 // for a person, or another project.
 var apart = map[string]bool{
 	"new": true, "open": true, "demo": true, "save": true, "saveas": true, "print": true, "quit": true,
-	"history": true, "keys": true, "cautions": true, "hints": true, "language": true, "sheets": true, "newwindow": true, "export": true,
+	"history": true, "keys": true, "cautions": true, "hints": true, "language": true, "sheets": true, "newwindow": true, "export": true, "rules": true,
 	"light": true, "dark": true, "contrast": true, "system": true, "large": true, // slow, and tested apart
 }
 

@@ -38,7 +38,9 @@ func (e AcceptFinding) Apply(p *model.Project) (*model.Project, error) {
 			kept = append(kept, a)
 		}
 	}
-	c.Checks.Accepted = kept
+	if c.Checks.Accepted = kept; len(kept) == 0 {
+		c.Checks.Accepted = nil
+	}
 	if !e.Revoke {
 		f := e.Finding
 		f.Reason = reason

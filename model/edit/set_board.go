@@ -18,7 +18,8 @@ const (
 	BackBoard
 )
 
-// SetBoard changes a board: thickness from 1 to 200 mm, density from 0 (not
+// SetBoard changes a board: thickness from 1 to 200 mm, lipping from 0
+// (none) to 50 mm, density from 0 (not
 // given) to 5000 kg/m³.
 type SetBoard struct {
 	Use   BoardUse
@@ -44,6 +45,9 @@ func (e SetBoard) Apply(p *model.Project) (*model.Project, error) {
 	}
 	if d := e.Board.Density; math.IsNaN(d) || d < 0 || d > 5000 {
 		return nil, message.New("A board's density is from 0 (not known) to 5000 kg/m³.")
+	}
+	if err := within(e.Board.Lipping, 0, 50*length.Millimetre); err != nil {
+		return nil, err
 	}
 	b := e.Board
 	var err error

@@ -100,6 +100,7 @@ func (f *form) fronts(at []model.Place) {
 	if doc(first).Kind == model.DrawerFront {
 		f.drawer(at, doc, planned, common)
 	}
+	f.seldom(at, doc, planned)
 	if len(at) == 1 {
 		f.workedOut(func() *plan.Front { return planned(first) })
 	}

@@ -22,6 +22,7 @@ func (f *form) project() {
 	f.board("Back", edit.BackBoard, func() model.Board { return doc().Boards.Back })
 	f.heading(f.text("Reveals"))
 	f.reveals(model.Whole, func() (model.Reveals, bool) { return doc().Reveals, true })
+	f.mark("One gap between cabinets", func() bool { return doc().SharedGaps }, func(on bool) edit.Edit { return edit.ShareGaps{Shared: on} })
 	f.heading(f.text("Heights"))
 	f.size("Rounded to", size{
 		get: func() (length.Length, bool, bool) {
@@ -71,6 +72,8 @@ func (f *form) project() {
 	row("Pitch", func(r *model.HoleRows) *length.Length { return &r.Pitch }, model.UsualPitch)
 	row("First row at", func(r *model.HoleRows) *length.Length { return &r.Datum }, 0)
 	row("Setback", func(r *model.HoleRows) *length.Length { return &r.Setback }, model.UsualSetback)
+	f.boardDetails("Carcass board", edit.CarcassBoard, func() model.Board { return doc().Boards.Carcass })
+	f.boardDetails("Front board", edit.FrontBoard, func() model.Board { return doc().Boards.Front })
 	f.note(f.text("Select a front, a division or a cabinet in the drawing to change it."))
 }
 
@@ -84,4 +87,34 @@ func (f *form) board(label string, use edit.BoardUse, get func() model.Board) {
 			return edit.SetBoard{Use: use, Board: b}
 		},
 	})
+}
+
+// boardDetails are what lists and weights need to know of a board.
+func (f *form) boardDetails(label string, use edit.BoardUse, get func() model.Board) {
+	f.heading(f.text(label))
+	put := func(change func(*model.Board)) edit.Edit {
+		b := get()
+		change(&b)
+		return edit.SetBoard{Use: use, Board: b}
+	}
+	f.line("Material", func() (string, string) { return get().Material, "" },
+		func(s string) edit.Edit { return put(func(b *model.Board) { b.Material = s }) })
+	f.number("Density", "kg/m³", func() (float64, bool) { d := get().Density; return d, d > 0 },
+		func(v float64) edit.Edit { return put(func(b *model.Board) { b.Density = v }) })
+	grains := []string{"", "horizontal", "vertical"}
+	f.choice("Grain", []string{f.text("none"), f.text("horizontal"), f.text("vertical")}, func() int {
+		for i, g := range grains {
+			if g == get().Grain {
+				return i
+			}
+		}
+		return -1
+	}, func(i int) edit.Edit { return put(func(b *model.Board) { b.Grain = grains[i] }) })
+	if use == edit.FrontBoard {
+		f.size("Lipping", size{
+			get:   func() (length.Length, bool, bool) { v := get().Lipping; return v, v > 0, false },
+			put:   func(v length.Length) edit.Edit { return put(func(b *model.Board) { b.Lipping = v }) },
+			clear: func() edit.Edit { return put(func(b *model.Board) { b.Lipping = 0 }) },
+		})
+	}
 }
