@@ -1,8 +1,10 @@
 package sheet
 
 import (
+	"strings"
 	"testing"
 
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -161,5 +163,30 @@ func common(t *rapid.T, til tiling, c1, r1, c2, r2 int) {
 	}
 	if n < 2 {
 		t.Fatalf("tiles %d,%d and %d,%d share %d crosses in their seam %v; want 2 or more", c1, r1, c2, r2, n, seam)
+	}
+}
+
+// While the check has errors, every template says so; what the user accepts is
+// no error.
+func TestTemplatesWarnOfErrors(t *testing.T) {
+	findings := []check.Finding{
+		{Severity: check.Warning, Front: 2}, {Severity: check.Error, Front: 3, Accepted: "as agreed"},
+		{Severity: check.Error, Front: 1}, {Severity: check.Error, Front: 1},
+	}
+	for _, c := range []struct {
+		findings []check.Finding
+		want     bool
+	}{{findings, true}, {findings[:2], false}} {
+		for _, page := range Make(planOf(lopsided()), c.findings, Options{Parts: []Part{CornerTemplates, WholeTemplates}}).Pages {
+			said := false
+			for _, m := range page.Placed[len(page.Placed)-1].Drawing.Marks {
+				if text, ok := m.(*drawing.Text); ok && strings.HasPrefix(text.Say.String(), "STOP: the check found errors at fronts 1.") {
+					said = true
+				}
+			}
+			if said != c.want {
+				t.Errorf("%s: the warning stands there: %v; want %v", page.Kind, said, c.want)
+			}
+		}
 	}
 }

@@ -1,10 +1,14 @@
 package sheet
 
 import (
+	"strconv"
+	"strings"
+
 	"frontlay/layout/check"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/view"
+	"frontlay/model/message"
 )
 
 // Make decides every page of the parts that are asked for, in the order of
@@ -12,6 +16,7 @@ import (
 // The same arguments give the same document.
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m := &maker{p: p, findings: findings, o: o.with()}
+	m.o.warn = openErrors(findings)
 	m.d = Document{Title: said(title(p)), Say: o.Say, Correction: o.Correction}
 	for _, part := range Parts() {
 		if !m.o.wants(part) {
@@ -45,6 +50,30 @@ func Templates(p *plan.Plan, o Options) Document {
 		o.Parts = []Part{CornerTemplates, RunnerTemplates, HandleTemplates}
 	}
 	return Make(p, nil, o)
+}
+
+// openErrors is what stands on templates while the check has errors that are not
+// accepted; empty where it has none.
+func openErrors(findings []check.Finding) message.Message {
+	var fronts []string
+	open, others := map[int]bool{}, false
+	for _, f := range findings {
+		switch {
+		case f.Severity != check.Error || f.Accepted != "" || open[f.Front]:
+		case f.Front == 0:
+			others = true
+		default:
+			open[f.Front] = true
+			fronts = append(fronts, strconv.Itoa(f.Front))
+		}
+	}
+	switch {
+	case len(fronts) > 0:
+		return message.New("STOP: the check found errors at fronts %v. Mend or accept them before you drill.", strings.Join(fronts, ", "))
+	case others:
+		return message.New("STOP: the check found errors in this project. Mend or accept them before you drill.")
+	}
+	return message.Message{}
 }
 
 type maker struct {

@@ -52,6 +52,14 @@ func templateHead(what, job message.Message) []headLine {
 	}
 }
 
+// warned adds that the check has errors, where it has.
+func warned(o Options, lines []headLine) []headLine {
+	if o.warn.Empty() {
+		return lines
+	}
+	return append(lines, headLine{o.warn, lettering.Small, true})
+}
+
 // headHeight is what head takes.
 func (d *draft) headHeight(lines []headLine, width length.Length) length.Length {
 	h := length.Length(0)

@@ -21,7 +21,8 @@ type Options struct {
 	Say     message.Language // language, and the unit of the figures
 	// Correction undoes a fault of the printer’s scale.
 	Correction Correction
-	Date       string // for title blocks, as it shall be printed; may be empty
+	warn       message.Message // what stands on templates while the check has errors
+	Date       string          // for title blocks, as it shall be printed; may be empty
 }
 
 // with fills in what was left open.

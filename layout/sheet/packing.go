@@ -49,11 +49,11 @@ type measureKey struct {
 }
 
 func newPacker(p *plan.Plan, o Options) *packer {
-	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: []headLine{
+	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: warned(o, []headLine{
 		{message.New("%v: drilling templates 1:1, REAR FACE", title(p)), lettering.Medium, true},
 		{faceDown(), lettering.Tiny, false},
 		{careful(), lettering.Tiny, false},
-	}}
+	})}
 }
 
 func (k *packer) measure(c corner, width length.Length, compact bool) measured {

@@ -141,7 +141,8 @@ func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, 
 	shown := s.shown.Move(s.by)
 	for _, p := range at {
 		area := textArea(p, a, lettering.Tiny, true, text)
-		if area.Min.X < within.Min.X-mm(1) || area.Max.X > within.Max.X+mm(1) || area.Min.Y < shown.Min.Y || area.Max.Y > shown.Max.Y || s.covers(area) {
+		onSheet := area.Intersect(shown) == area && area.Min.X >= within.Min.X-mm(1) && area.Max.X <= within.Max.X+mm(1)
+		if !onSheet || s.covers(area) {
 			continue
 		}
 		s.d.text(p, a, lettering.Tiny, true, text)

@@ -80,6 +80,7 @@ type spread struct {
 	bores           []bore
 	place           func(bore) message.Message // how a hole is measured from the edges
 
+	o         Options         // of the job; pages and sheets set it
 	datum     int             // sheets join as far as the left edge (−1), the right (1) or the nearer (0)
 	keepAll   bool            // print every tile
 	line      length.Length   // x of a pencil line to lay the sheet on; 0: none
@@ -90,6 +91,7 @@ type spread struct {
 
 // pages lays the spread out on what needs fewer sheets.
 func (s spread) pages(o Options, first int) []Page {
+	s.o = o
 	if o.Paper.Roll() {
 		w, h := s.onRoll(o)
 		return s.on(w, h, o, first)
@@ -122,6 +124,7 @@ func (s spread) count(w, h length.Length, o Options) int {
 
 // sheets is how many sheets the spread needs at best.
 func (s spread) sheets(o Options) int {
+	s.o = o
 	if o.Paper.Roll() {
 		w, h := s.onRoll(o)
 		return s.count(w, h, o)
@@ -169,7 +172,7 @@ const mapWidth = 26 * length.Millimetre
 func (s spread) headLines(where message.Message) []headLine {
 	lines := templateHead(s.what, s.job)
 	lines[2].say = s.lies
-	return append(lines, headLine{where, lines[2].size, true})
+	return warned(s.o, append(lines, headLine{where, lines[2].size, true}))
 }
 
 // body is what the page leaves for the panel: under the head with the map,
