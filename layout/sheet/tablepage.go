@@ -33,8 +33,8 @@ func tablePages(kind Part, t list.Table, job message.Message, o Options) []Page 
 	k.newPage()
 	for i, row := range t.Rows {
 		need := k.rowHeight(row)
-		if row.Group && i+1 < len(t.Rows) {
-			need += k.rowHeight(t.Rows[i+1]) // a heading stays with its first row
+		if row.Group {
+			need = k.together(t.Rows[i:])
 		}
 		k.room(need)
 		k.row(row)
@@ -45,6 +45,25 @@ func tablePages(kind Part, t list.Table, job message.Message, o Options) []Page 
 		pages = append(pages, d.finish())
 	}
 	return pages
+}
+
+// together is the height that a group keeps on one page: all of it where that is
+// less than a third of the page, else its heading and first row.
+func (k *tableLayout) together(rows []list.Row) length.Length {
+	least, all := k.rowHeight(rows[0]), k.rowHeight(rows[0])
+	for i, r := range rows[1:] {
+		if r.Group {
+			break
+		}
+		all += k.rowHeight(r)
+		if i == 0 {
+			least = all
+		}
+	}
+	if all < k.page().area.Height()/3 {
+		return all
+	}
+	return least
 }
 
 func (k *tableLayout) page() *draft { return k.pages[len(k.pages)-1] }
@@ -92,9 +111,13 @@ func (k *tableLayout) columnWidths(width length.Length) {
 }
 
 func (k *tableLayout) heading() {
-	head := list.Row{}
+	head, empty := list.Row{}, true
 	for _, c := range k.table.Columns {
 		head.Cells = append(head.Cells, c.Head)
+		empty = empty && c.Head == ""
+	}
+	if empty {
+		return
 	}
 	k.cells(head, true)
 	d := k.page()
