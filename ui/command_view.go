@@ -37,6 +37,10 @@ func (w *window) viewCommands() []command {
 			w.screen.SetSeeThrough(!w.screen.SeeThrough())
 			w.strip.update()
 		}},
+		{name: "rulers", menu: "View", label: "Rulers and grid", key: fyne.KeyF6, mod: ctrl, do: func() {
+			w.screen.SetRulers(!w.screen.Rulers())
+			w.app.Preferences().SetBool(prefRulers, w.screen.Rulers())
+		}},
 		{name: "fit", menu: "View", label: "Show the whole run", key: fyne.Key0, mod: ctrl, bare: "0", after: true, do: w.screen.Fit},
 		{name: "closer", menu: "View", label: "Closer", key: fyne.KeyEqual, mod: ctrl, bare: "+", do: func() { w.screen.Zoom(1.25) }},
 		{name: "further", menu: "View", label: "Further away", key: fyne.KeyMinus, mod: ctrl, bare: "-", do: func() { w.screen.Zoom(0.8) }},

@@ -32,6 +32,7 @@ const (
 	prefFolder = "folder"
 	prefHints  = "hints shown"
 	prefUnit   = "unit"
+	prefRulers = "rulers"
 	prefWidth  = "window width"
 	prefHeight = "window height"
 )

@@ -112,6 +112,7 @@ func (w *window) build() {
 	w.status, w.pointer = widget.NewLabel(""), widget.NewLabel("")
 	w.status.Truncation = fyne.TextTruncateEllipsis
 	w.screen = screen.New(w.session, w.say)
+	w.screen.SetRulers(w.app.Preferences().Bool(prefRulers))
 	w.screen.OnTell = w.tell
 	w.screen.OnMenu = w.contextMenu
 	w.screen.OnHover = w.hover

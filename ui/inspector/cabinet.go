@@ -97,15 +97,17 @@ func (f *form) beside(at model.Place, doc func() *model.Cabinet) {
 			return edit.SetBeside{At: at, Right: right, Beside: b}
 		}
 		f.size("End panel", size{
-			get: func() (length.Length, bool, bool) { v := get().EndPanel; return v, v > 0, false },
-			put: func(v length.Length) edit.Edit { return change(func(b *model.Beside) { b.EndPanel = v }) },
+			none: true,
+			get:  func() (length.Length, bool, bool) { v := get().EndPanel; return v, v > 0, false },
+			put:  func(v length.Length) edit.Edit { return change(func(b *model.Beside) { b.EndPanel = v }) },
 			clear: func() edit.Edit {
 				return change(func(b *model.Beside) { b.EndPanel = 0 })
 			},
 		})
 		f.size("Filler", size{
-			get: func() (length.Length, bool, bool) { v := get().Filler; return v, v > 0, false },
-			put: func(v length.Length) edit.Edit { return change(func(b *model.Beside) { b.Filler = v }) },
+			none: true,
+			get:  func() (length.Length, bool, bool) { v := get().Filler; return v, v > 0, false },
+			put:  func(v length.Length) edit.Edit { return change(func(b *model.Beside) { b.Filler = v }) },
 			clear: func() edit.Edit {
 				return change(func(b *model.Beside) { b.Filler = 0 })
 			},
@@ -113,8 +115,9 @@ func (f *form) beside(at model.Place, doc func() *model.Cabinet) {
 		f.mark("A wall or a corner", func() bool { return get().Wall },
 			func(on bool) edit.Edit { return change(func(b *model.Beside) { b.Wall = on }) })
 		f.size("Projects from the wall", size{
-			get: func() (length.Length, bool, bool) { v := get().Projection; return v, v > 0, false },
-			put: func(v length.Length) edit.Edit { return change(func(b *model.Beside) { b.Projection = v }) },
+			none: true,
+			get:  func() (length.Length, bool, bool) { v := get().Projection; return v, v > 0, false },
+			put:  func(v length.Length) edit.Edit { return change(func(b *model.Beside) { b.Projection = v }) },
 			clear: func() edit.Edit {
 				return change(func(b *model.Beside) { b.Projection = 0 })
 			},

@@ -62,6 +62,7 @@ type size struct {
 	get   func() (v length.Length, given, mixed bool)
 	put   func(length.Length) edit.Edit
 	clear func() edit.Edit
+	none  bool // nothing is there where no size is given, rather than a computed one
 }
 
 func (f *form) size(label string, s size) {
@@ -84,6 +85,8 @@ func (f *form) size(label string, s size) {
 				return field.Value{Grey: f.text("several")}
 			case given:
 				return field.Value{Text: f.say().Figure(v)}
+			case s.none:
+				return field.Value{Grey: f.text("none")}
 			default:
 				return field.Value{Grey: f.say().Figure(v)}
 			}

@@ -100,10 +100,10 @@ func (f *form) fronts(at []model.Place) {
 	if doc(first).Kind == model.DrawerFront {
 		f.drawer(at, doc, planned, common)
 	}
-	f.seldom(at, doc, planned)
 	if len(at) == 1 {
 		f.workedOut(func() *plan.Front { return planned(first) })
 	}
+	f.seldom(at, doc, planned)
 }
 
 // drawer shows what only a drawer front has.
@@ -164,8 +164,9 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 		})
 	}
 	f.size("Contents height", size{
-		get: common(func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
-		put: func(v length.Length) edit.Edit { return contents(func(c *model.Contents) { c.Height = v }) },
+		none: true,
+		get:  common(func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
+		put:  func(v length.Length) edit.Edit { return contents(func(c *model.Contents) { c.Height = v }) },
 		clear: func() edit.Edit {
 			return contents(func(c *model.Contents) { c.Height = 0 })
 		},

@@ -26,6 +26,7 @@ func (f *form) seldom(at []model.Place, doc func(model.Place) *model.Front, plan
 			get:   func() (length.Length, bool, bool) { v := get(doc(first)); return v, v > 0, false },
 			put:   set,
 			clear: func() edit.Edit { return set(0) },
+			none:  true,
 		})
 	}
 	limit("Least height", func(d *model.Front) length.Length { return d.Least }, func(e *edit.SetLimits, v length.Length) { e.Least = v })

@@ -112,6 +112,7 @@ func (f *form) boardDetails(label string, use edit.BoardUse, get func() model.Bo
 	}, func(i int) edit.Edit { return put(func(b *model.Board) { b.Grain = grains[i] }) })
 	if use == edit.FrontBoard {
 		f.size("Lipping", size{
+			none:  true,
 			get:   func() (length.Length, bool, bool) { v := get().Lipping; return v, v > 0, false },
 			put:   func(v length.Length) edit.Edit { return put(func(b *model.Board) { b.Lipping = v }) },
 			clear: func() edit.Edit { return put(func(b *model.Board) { b.Lipping = 0 }) },

@@ -33,6 +33,7 @@ type Screen struct {
 	session    *session.Session
 	say        func() message.Language
 	seeThrough bool
+	rulers     bool
 	subject    Picture
 
 	hand     tool.Tool
@@ -120,6 +121,9 @@ func (c *Screen) Take(t tool.Tool) {
 // margins leave room for the dimensions of the drawing.
 func (c *Screen) margins() margins {
 	m := marginsOf(c.shown())
+	if c.rulers {
+		m.left, m.top = m.left+2.8*look.Text(), m.top+1.3*look.Text()
+	}
 	if c.subject != Elevation { // its title stands at the top
 		m.top = max(m.top, 2.6*look.Text())
 	}
@@ -206,7 +210,13 @@ func (c *Screen) repaint() {
 		c.view = fitted(c.extent(), c.margins(), c.Size())
 	}
 	p := c.painter()
+	if c.rulers {
+		p.grid(rulerStep(p.say.Unit, c.view.scale))
+	}
 	p.paint(c.shown())
+	if c.rulers {
+		p.rulersOver(rulerStep(p.say.Unit, c.view.scale))
+	}
 	c.picture.Objects, c.figures = p.objects, p.figures
 	c.paper.FillColor = p.palette.Paper
 	c.repaintOverlay()

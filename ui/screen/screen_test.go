@@ -336,6 +336,27 @@ func TestReorderingByDragging(t *testing.T) {
 	}
 }
 
+func TestRulersHaveStepsThatCanBeRead(t *testing.T) {
+	d := newDesk(t, demo(t))
+	before := len(d.Objects())
+	d.SetRulers(true)
+	if len(d.Objects()) <= before {
+		t.Fatal("the rulers show nothing")
+	}
+	for range 40 {
+		d.Zoom(1.3) // to a few tenths of a millimetre a unit
+	}
+	if n := len(d.Objects()); n > 400 {
+		t.Errorf("close up the screen has %d objects", n)
+	}
+	for range 80 {
+		d.Zoom(0.7)
+	}
+	if n := len(d.Objects()); n > 1500 {
+		t.Errorf("far away the screen has %d objects", n)
+	}
+}
+
 func TestZoomKeepsWhatIsUnderThePointer(t *testing.T) {
 	d := newDesk(t, demo(t))
 	at := d.centre(t, "front 8")

@@ -1,0 +1,83 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+	"frontlay/model/length"
+)
+
+// Rulers tells whether rulers and the grid show.
+func (c *Screen) Rulers() bool { return c.rulers }
+
+// SetRulers shows or hides rulers at the top and left, and their grid behind the
+// drawing.
+func (c *Screen) SetRulers(on bool) {
+	c.rulers = on
+	c.repaint()
+}
+
+// leastStep is how far the labelled lines of a ruler stand apart at least, in
+// screen units.
+const leastStep = 60
+
+// rulerStep is the smallest usual step of a unit that is not too small on the
+// screen: 1, 2 or 5 times a power of ten millimetres, or the steps of an inch
+// rule.
+func rulerStep(u length.Unit, scale float64) length.Length {
+	steps := []length.Length{}
+	if u == length.UnitInch || u == length.UnitInchDecimal {
+		for _, n := range []length.Length{1, 2, 4, 8, 16, 32, 48, 96, 192, 384, 768} {
+			steps = append(steps, n*length.Inch/8)
+		}
+	} else {
+		for p := length.Millimetre; p <= 10*length.Metre; p *= 10 {
+			steps = append(steps, p, 2*p, 5*p)
+		}
+	}
+	for _, s := range steps {
+		if s.MM()*scale >= leastStep {
+			return s
+		}
+	}
+	return steps[len(steps)-1]
+}
+
+// grid draws lines at the step of the rulers, behind everything.
+func (p *painter) grid(step length.Length) {
+	pen := p.pen(drawing.Grid)
+	from, to := p.view.run(fyne.NewPos(0, p.size.Height)), p.view.run(fyne.NewPos(p.size.Width, 0))
+	for x := from.X.CeilTo(step); x <= to.X; x += step {
+		p.line(p.view.px(x), 0, p.view.px(x), p.size.Height, pen.Line, pen.Width)
+	}
+	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
+		p.line(0, p.view.py(y), p.size.Width, p.view.py(y), pen.Line, pen.Width)
+	}
+}
+
+// rulersOver draws the rulers over everything: distances from the left end of
+// the run, and heights above the floor line.
+func (p *painter) rulersOver(step length.Length) {
+	letters := p.text * 0.8
+	high, wide := letters*1.6, letters*3.4
+	strip := func(w, h float32) {
+		r := fynecanvas.NewRectangle(p.palette.Raised)
+		r.StrokeColor, r.StrokeWidth = p.palette.Faint, 1
+		r.Resize(fyne.NewSize(w, h))
+		p.objects = append(p.objects, r)
+	}
+	strip(p.size.Width, high)
+	strip(wide, p.size.Height)
+	from, to := p.view.run(fyne.NewPos(wide, p.size.Height)), p.view.run(fyne.NewPos(p.size.Width, high))
+	for x := from.X.CeilTo(step); x <= to.X; x += step {
+		at := p.view.px(x)
+		p.line(at, high*0.7, at, high, p.palette.Ink, 1)
+		p.write(p.say.Figure(x), fyne.NewPos(at+3, 0), drawing.TopLeft, letters, false, p.palette.Ink)
+	}
+	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
+		at := p.view.py(y)
+		p.line(wide*0.85, at, wide, at, p.palette.Ink, 1)
+		p.write(p.say.Figure(y), fyne.NewPos(wide*0.8, at), drawing.MiddleRight, letters, false, p.palette.Ink)
+	}
+}
