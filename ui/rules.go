@@ -17,7 +17,7 @@ func (w *window) showRules() {
 	values := []string{"", check.Error.String(), check.Warning.String(), check.Advice.String(), check.SeverityOff}
 	var o []fyne.CanvasObject
 	for _, r := range check.Rules() {
-		usual := w.say().Say(message.New("usual: %v", message.New(r.Severity.String())))
+		usual := w.say().Say(message.New("usual: %v", severityName(r.Severity)))
 		options := []string{usual, w.text("error"), w.text("warning"), w.text("advice"), w.text("off")}
 		choice := field.NewChoice(options, func() int {
 			for i, v := range values {
@@ -32,4 +32,16 @@ func (w *window) showRules() {
 		o = append(o, container.NewBorder(nil, nil, nil, container.New(minWidth{190}, choice), title))
 	}
 	w.page("Rules of the check", field.Column(o...))
+}
+
+// severityName names a severity.
+func severityName(s check.Severity) message.Message {
+	switch s {
+	case check.Error:
+		return message.New("error")
+	case check.Warning:
+		return message.New("warning")
+	default:
+		return message.New("advice")
+	}
 }
