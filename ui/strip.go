@@ -25,14 +25,21 @@ func newStrip(w *window) *strip {
 		s.buttons[name] = one
 		return one
 	}
-	s.object = container.NewPadded(container.NewHBox(
+	hand := []fyne.CanvasObject{
 		b("point", "Point"), b("drawdivision", "Division"), b("drawpartition", "Partition"), b("drawcabinet", "Cabinet"),
-		widget.NewSeparator(), b("undo", "Undo"), b("redo", "Redo"),
-		fynelayout.NewSpacer(),
+		widget.NewSeparator(), b("undo", "Undo"), b("redo", "Redo"), fynelayout.NewSpacer(),
+	}
+	look := []fyne.CanvasObject{
 		b("elevation", "Elevation"), b("section", "Section"), b("rear", "Rear face"), b("drawer", "Drawer"),
 		widget.NewSeparator(), b("through", "See through"), b("fit", "Whole run"),
-		widget.NewSeparator(), b("save", "Save"), b("print", "Templates…"),
-	))
+	}
+	out := []fyne.CanvasObject{widget.NewSeparator(), b("save", "Save"), b("print", "Templates…")}
+	if w.theme.Large { // one row would be wider than a small screen
+		s.object = container.NewPadded(container.NewVBox(
+			container.NewHBox(append(hand, out[1:]...)...), container.NewHBox(look...)))
+		return s
+	}
+	s.object = container.NewPadded(container.NewHBox(append(hand, append(look, out...)...)...))
 	return s
 }
 

@@ -416,3 +416,21 @@ func TestCutCopyPaste(t *testing.T) {
 		t.Error("undo does not lead back")
 	}
 }
+
+// The window fits a screen of 1366 × 768 in every language, with large text too.
+func TestTheWindowFitsASmallScreen(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	for _, large := range []bool{false, true} {
+		for _, code := range append([]string{english}, assets.Languages()...) {
+			w.theme.Large = large
+			w.app.Settings().SetTheme(w.theme)
+			w.speak(code)
+			for _, page := range []func(){w.showDesk, w.showStart, w.printPage} {
+				page()
+				if m := w.win.Content().MinSize(); m.Width > 1366 || m.Height > 700 {
+					t.Errorf("in %q, large %v, the window needs %v", code, large, m)
+				}
+			}
+		}
+	}
+}
