@@ -28,17 +28,6 @@ type stripUse struct {
 	lines []length.Length
 }
 
-// runnerPages makes the templates of runner screws. Each row of screws that
-// recurs is one template, laid on a pencil line, so that a whole run of cabinets
-// needs only a few sheets.
-func runnerPages(p *plan.Plan, o Options, first int) []Page {
-	var pages []Page
-	for _, s := range strips(p, o) {
-		pages = append(pages, s.spread(o).pages(o, first+len(pages))...)
-	}
-	return pages
-}
-
 func strips(p *plan.Plan, o Options) []strip {
 	var all []strip
 	faces := CarcassFaces(p)
@@ -128,9 +117,7 @@ func (s strip) spread(o Options) spread {
 	return spread{
 		kind:   RunnerTemplates,
 		title:  message.New("Runner screws, %v", s.names(o)),
-		what:   message.New("Runner template 1:1, INSIDE FACE of carcass sides, runner %v long", s.length),
 		job:    message.New("Draw pencil lines above the bottom edge at: %v. Lay the level line on each.", s.heights(o)),
-		lies:   s.lies(),
 		panel:  panel,
 		region: region,
 		bores:  bores,
@@ -152,13 +139,6 @@ func frontEdge(left bool) message.Message {
 		return message.New("← FRONT edge: fold here")
 	}
 	return message.New("FRONT edge: fold here →")
-}
-
-func (s strip) lies() message.Message {
-	if s.frontLeft {
-		return message.New("The inside face lies up, the bottom edge towards you: the front edge is at the LEFT.")
-	}
-	return message.New("The inside face lies up, the bottom edge towards you: the front edge is at the RIGHT.")
 }
 
 func (s strip) names(o Options) string {

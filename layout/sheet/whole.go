@@ -214,9 +214,6 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	if joins == 0 {
 		return message.New("%v It joins no other: the sheets beside it show no holes and are not printed.", at)
 	}
-	if s.onLine {
-		return message.New("%v At the crosses: distance to the front edge. Cut along the dashed line, lay cross on cross.", at)
-	}
 	return message.New("%v At the crosses: ← to the left edge, ↓ to the bottom edge. Cut along the dashed line, lay cross on cross.", at)
 }
 
@@ -250,9 +247,6 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	body := s.body(d)
 	shown := t.at(col, row)
 	at := body.Min
-	if s.onLine {
-		at.Y = body.Max.Y - shown.Height()
-	}
 	clip := plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))}
 	d.place(Placed{Drawing: s.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
 
