@@ -19,11 +19,12 @@ var missing = flag.String("missing", "", "write the texts that a language lacks 
 // whole are the folders of all sources with texts for people.
 var whole = []string{"model", "layout", "pdfout", "ui", "cmd"}
 
-// Every text that reaches message.New is translated into every language that
+// Every text of a message, and of a mistake in a size, is translated into every language that
 // the program ships, and nothing else is.
 func TestEveryTextIsTranslated(t *testing.T) {
 	f := newFinder(t, "..", whole...)
 	f.sinks[sink{"model/message", "New", 0}] = true
+	f.sinks[sink{"model/length", "wrong", 0}] = true
 	f.find()
 	for _, place := range slices.Sorted(maps.Keys(f.lost)) {
 		t.Errorf("%s: a text that can't be followed: %s; give message.New a literal, or a value that only literals reach", place, f.lost[place])

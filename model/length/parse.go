@@ -1,8 +1,8 @@
 package length
 
 import (
-	"fmt"
 	"math/big"
+	"strconv"
 	"strings"
 	"unicode"
 )
@@ -16,14 +16,14 @@ const maxText = 120
 // Parse reads a size as a person types it: `12`, `12.5`, `12,5`, `12 mm`,
 // `1.2 cm`, `3/4"`, `1 3/4 in`, `35 7/16`, and sums, differences, multiples and
 // parts of those: `900-2*18`, `(720-6)/3`. A number without a unit is in u. The
-// result is rounded to the nearest nanometre. An error says what is wrong with
-// the text, in the user's words; it does not repeat the place.
+// result is rounded to the nearest nanometre. An error is a *Mistake that says
+// what is wrong with the text, in the user's words; it does not repeat the place.
 func Parse(s string, u Unit) (Length, error) {
 	if strings.TrimSpace(s) == "" {
-		return 0, fmt.Errorf("no size is given")
+		return 0, wrong("no size is given")
 	}
 	if len(s) > maxText {
-		return 0, fmt.Errorf("a size of %d characters is too long", len(s))
+		return 0, wrong("a size of %v characters is too long", len(s))
 	}
 	p := &parser{text: []rune(strings.TrimPrefix(strings.TrimSpace(s), "≈")), unit: u}
 	v, err := p.sum(0)
@@ -32,7 +32,7 @@ func Parse(s string, u Unit) (Length, error) {
 	}
 	p.space()
 	if p.at < len(p.text) {
-		return 0, fmt.Errorf("%q is not understood in the size %q", string(p.text[p.at:]), s)
+		return 0, wrong("%v is not understood in the size %v", strconv.Quote(string(p.text[p.at:])), strconv.Quote(s))
 	}
 	return p.toLength(v)
 }
@@ -67,7 +67,7 @@ func (p *parser) peek() rune {
 
 func (p *parser) sum(depth int) (quantity, error) {
 	if depth > maxNesting {
-		return quantity{}, fmt.Errorf("the size has too many brackets")
+		return quantity{}, wrong("the size has too many brackets")
 	}
 	v, err := p.product(depth)
 	if err != nil {
@@ -111,13 +111,13 @@ func (p *parser) product(depth int) (quantity, error) {
 		}
 		switch {
 		case op == '/' && w.n.Sign() == 0:
-			return v, fmt.Errorf("a size can't be divided by zero")
+			return v, wrong("a size can't be divided by zero")
 		case op == '/' && w.length:
-			return v, fmt.Errorf("a size can't be divided by a length; divide by a plain number")
+			return v, wrong("a size can't be divided by a length; divide by a plain number")
 		case op == '/':
 			v.n = new(big.Rat).Quo(v.n, w.n)
 		case v.length && w.length:
-			return v, fmt.Errorf("two lengths can't be multiplied; multiply by a plain number")
+			return v, wrong("two lengths can't be multiplied; multiply by a plain number")
 		default:
 			v = quantity{new(big.Rat).Mul(v.n, w.n), v.length || w.length}
 		}
@@ -147,7 +147,7 @@ func (p *parser) operand(depth int) (quantity, error) {
 			return v, err
 		}
 		if p.peek() != ')' {
-			return v, fmt.Errorf("a bracket is not closed")
+			return v, wrong("a bracket is not closed")
 		}
 		p.at++
 		return p.withUnit(v)
@@ -181,7 +181,7 @@ func (p *parser) mixed() (*big.Rat, error) {
 		if f := p.tightFraction(num); ok && f != nil {
 			return n.Add(n, f), nil
 		}
-		return nil, fmt.Errorf("two numbers stand side by side; write a sum, or a fraction such as 35 7/16")
+		return nil, wrong("two numbers stand side by side; write a sum, or a fraction such as 35 7/16")
 	}
 	p.at = mark
 	return n, nil
@@ -217,15 +217,15 @@ func (p *parser) number() (n *big.Rat, whole bool, err error) {
 	s := strings.ReplaceAll(string(p.text[start:p.at]), ",", ".")
 	switch {
 	case s == "" && start >= len(p.text):
-		return nil, false, fmt.Errorf("a number is missing at the end of %q", string(p.text))
+		return nil, false, wrong("a number is missing at the end of %v", strconv.Quote(string(p.text)))
 	case s == "":
-		return nil, false, fmt.Errorf("%q is not a number", string(p.text[start:]))
+		return nil, false, wrong("%v is not a number", strconv.Quote(string(p.text[start:])))
 	case points > 1:
-		return nil, false, fmt.Errorf("%q has more than one decimal sign; write thousands without a sign", string(p.text[start:p.at]))
+		return nil, false, wrong("%v has more than one decimal sign; write thousands without a sign", strconv.Quote(string(p.text[start:p.at])))
 	}
 	n, ok := new(big.Rat).SetString(strings.TrimSuffix("0"+s, "."))
 	if !ok {
-		return nil, false, fmt.Errorf("%q is not a number", s)
+		return nil, false, wrong("%v is not a number", strconv.Quote(s))
 	}
 	return n, points == 0, nil
 }
@@ -252,13 +252,13 @@ func (p *parser) withUnit(v quantity) (quantity, error) {
 			continue
 		}
 		if v.length {
-			return v, fmt.Errorf("a unit stands twice behind one figure")
+			return v, wrong("a unit stands twice behind one figure")
 		}
 		p.at = end
 		return quantity{new(big.Rat).Mul(v.n, ratOf(s.size)), true}, nil
 	}
 	if p.at < len(p.text) && isLetter(p.text[p.at]) {
-		return v, fmt.Errorf("%q is not a unit; write mm, cm, m or in", word(p.text[p.at:]))
+		return v, wrong("%v is not a unit; write mm, cm, m or in", strconv.Quote(word(p.text[p.at:])))
 	}
 	return v, nil
 }
@@ -285,7 +285,7 @@ func (p *parser) asLength(v quantity) quantity {
 func (p *parser) toLength(v quantity) (Length, error) {
 	n := p.asLength(v).n
 	if new(big.Rat).Abs(n).Cmp(ratOf(MaxTyped)) > 0 {
-		return 0, fmt.Errorf("%s is larger than any cabinet", string(p.text))
+		return 0, wrong("%v is larger than any cabinet", string(p.text))
 	}
 	half := big.NewRat(1, 2)
 	if n.Sign() < 0 {

@@ -23,6 +23,21 @@ func New(text string, args ...any) Message { return Message{text, args} }
 // Empty tells that there is nothing to say.
 func (m Message) Empty() bool { return m.Text == "" }
 
+// Of is an error as a message, empty for nil. Messages, mistakes in sizes, and
+// errors that say themselves in a Language can be translated; others keep the
+// text they have.
+func Of(err error) Message {
+	switch e := err.(type) {
+	case nil:
+		return Message{}
+	case Message:
+		return e
+	case *length.Mistake:
+		return New(e.Says, e.Args...)
+	}
+	return New("%v", err)
+}
+
 // String is the message in English, lengths in millimetres.
 func (m Message) String() string { return Language{}.Say(m) }
 
@@ -39,7 +54,8 @@ type Language struct {
 }
 
 // Say writes a message: its text translated where the catalogue has it, lengths
-// with their unit, messages among the arguments said in turn.
+// with their unit, messages and what else can say itself among the arguments in
+// turn.
 func (l Language) Say(m Message) string {
 	text := m.Text
 	if t := l.Catalogue[text]; t != "" {
@@ -55,6 +71,10 @@ func (l Language) Say(m Message) string {
 			args[i] = l.Length(v)
 		case Message:
 			args[i] = l.Say(v)
+		case interface{ Say(Language) string }:
+			args[i] = v.Say(l)
+		case *length.Mistake:
+			args[i] = l.Say(Of(v))
 		case float64:
 			args[i] = l.decimal(fmt.Sprintf("%.4g", v))
 		default:

@@ -1,6 +1,7 @@
 package message_test
 
 import (
+	"io"
 	"testing"
 
 	"frontlay/model/length"
@@ -53,6 +54,46 @@ func TestAMessageIsAnErrorInEnglishMillimetres(t *testing.T) {
 	}
 	if !(message.Message{}).Empty() || message.New("x").Empty() {
 		t.Error("Empty is wrong")
+	}
+}
+
+type damage struct{}
+
+func (damage) Error() string { return "broken" }
+
+func (damage) Say(l message.Language) string { return l.Say(message.New("broken")) }
+
+func TestErrorsAreSaidInTheLanguage(t *testing.T) {
+	german := message.Language{Catalogue: map[string]string{
+		"broken":             "kaputt",
+		"%v is read-only":    "%v ist schreibgeschützt",
+		"width: %v":          "Breite: %v",
+		"%v is not a number": "%v ist keine Zahl",
+		"no size is given":   "es ist kein Maß angegeben",
+		"unexpected EOF":     "nie gesagt",
+		"%v wrapped in %v":   "%[2]v um %[1]v",
+	}}
+	_, noNumber := length.Parse("wide", length.UnitMM)
+	_, nothing := length.Parse(" ", length.UnitMM)
+	cases := map[string]struct {
+		message message.Message
+		want    string
+	}{
+		"none":                 {message.Of(nil), ""},
+		"a message":            {message.Of(message.New("%v is read-only", "a.yaml")), "a.yaml ist schreibgeschützt"},
+		"a mistake":            {message.Of(noNumber), `"wide" ist keine Zahl`},
+		"a mistake, no figure": {message.Of(nothing), "es ist kein Maß angegeben"},
+		"a mistake inside":     {message.New("width: %v", noNumber), `Breite: "wide" ist keine Zahl`},
+		"one that says itself": {message.Of(damage{}), "kaputt"},
+		"one of the library's": {message.Of(io.ErrUnexpectedEOF), "unexpected EOF"},
+		"one inside another":   {message.New("%v wrapped in %v", damage{}, noNumber), `"wide" ist keine Zahl um kaputt`},
+	}
+	for name, c := range cases {
+		t.Run(name, func(t *testing.T) {
+			if got := german.Say(c.message); got != c.want {
+				t.Errorf("said %q, want %q", got, c.want)
+			}
+		})
 	}
 }
 

@@ -72,7 +72,7 @@ func (r *reader) size(n *yaml.Node, lo, hi length.Length) (length.Length, bool) 
 	case isNull(n) || strings.TrimSpace(text) == "":
 		r.fail(n, message.New("%v has no size", name), message.New("write a size such as %v", r.sizeText(18*length.Millimetre)))
 	case err != nil:
-		r.fail(n, message.New("%v: %v", name, err.Error()), message.New("write a size such as %v or %v", r.sizeText(18*length.Millimetre), "3/4 in"))
+		r.fail(n, message.New("%v: %v", name, err), message.New("write a size such as %v or %v", r.sizeText(18*length.Millimetre), "3/4 in"))
 	case l < lo && lo == 0:
 		r.fail(n, message.New("%v is %v and can't be negative", name, l), message.New("write 0 or more"))
 	case l < lo && lo == positive:
