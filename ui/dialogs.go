@@ -73,5 +73,5 @@ func messageOf(err error) message.Message {
 	if errors.As(err, &m) {
 		return m
 	}
-	return message.New("%v", err.Error())
+	return message.Of(err)
 }

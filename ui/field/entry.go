@@ -51,7 +51,7 @@ func NewEntry(s Source) *Entry {
 			e.tell(message.Message{})
 			return
 		}
-		e.tell(asMessage(e.source.Check(text)))
+		e.tell(message.Of(e.source.Check(text)))
 	}
 	e.Update()
 	return e
@@ -82,7 +82,7 @@ func (e *Entry) Take() bool {
 	}
 	text := e.Text
 	if err := e.source.Put(text); err != nil {
-		e.tell(asMessage(err))
+		e.tell(message.Of(err))
 		return false
 	}
 	e.was = e.Text
@@ -135,7 +135,7 @@ func (e *Entry) step(n int) {
 	if !e.Take() {
 		return
 	}
-	e.tell(asMessage(e.source.Step(n)))
+	e.tell(message.Of(e.source.Step(n)))
 	e.Update()
 }
 
@@ -145,22 +145,11 @@ func (e *Entry) tell(m message.Message) {
 	}
 }
 
-func asMessage(err error) message.Message {
-	switch m := err.(type) {
-	case nil:
-		return message.Message{}
-	case message.Message:
-		return m
-	default:
-		return message.New("%v", err.Error())
-	}
-}
-
 // ParseSize reads a typed size and says what is wrong with it as a message.
 func ParseSize(text string, u length.Unit) (length.Length, error) {
 	v, err := length.Parse(text, u)
 	if err != nil {
-		return 0, asMessage(err)
+		return 0, message.Of(err)
 	}
 	return v, nil
 }

@@ -145,7 +145,7 @@ func (c *Screen) judgeTyping(t *typing, s string) {
 func (c *Screen) typedEdit(t *typing, s string) (edit.Edit, error) {
 	v, err := length.Parse(s, c.session.Project().Unit)
 	if err != nil {
-		return nil, message.New("%v", err.Error())
+		return nil, message.Of(err)
 	}
 	e := c.editFor(t.of, v)
 	if e == nil {

@@ -135,9 +135,4 @@ func (t DragDivision) Escape(d Desk) Tool {
 func (t DragDivision) Cursor(Desk, Pointer) Cursor { return UpDown }
 
 // Said is an edit's refusal as a message.
-func Said(err error) message.Message {
-	if m, ok := err.(message.Message); ok {
-		return m
-	}
-	return message.New("%v", err.Error())
-}
+func Said(err error) message.Message { return message.Of(err) }

@@ -85,9 +85,7 @@ type Tool interface {
 
 // tell shows an edit's refusal in the status line.
 func tell(d Desk, err error) {
-	if m, ok := err.(message.Message); ok {
-		d.Tell(m)
-	} else if err != nil {
-		d.Tell(message.New("%v", err.Error()))
+	if err != nil {
+		d.Tell(message.Of(err))
 	}
 }
