@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"frontlay/assets"
 	"frontlay/layout/plan"
 	"frontlay/layout/sheet"
 	"frontlay/layout/sheet/lettering"
@@ -42,7 +43,7 @@ func TestNoTextOverText(t *testing.T) {
 		papers := sheet.Papers()
 		o := sheet.Options{
 			Paper: papers[rapid.IntRange(0, len(papers)-1).Draw(t, "paper")],
-			Say:   message.Language{Unit: length.Unit(rapid.IntRange(0, 3).Draw(t, "unit"))},
+			Say:   randomLanguage(t),
 			Parts: sheet.Parts(), Date: "2026-11-25",
 		}
 		d := sheet.Make(p, nil, o)
@@ -52,6 +53,23 @@ func TestNoTextOverText(t *testing.T) {
 			}
 		}
 	})
+}
+
+// randomLanguage draws a unit, and English or a language that ships; German
+// words are long.
+func randomLanguage(t *rapid.T) message.Language {
+	say := message.Language{Unit: length.Unit(rapid.IntRange(0, 3).Draw(t, "unit"))}
+	codes := append([]string{""}, assets.Languages()...)
+	data, ok := assets.Translation(codes[rapid.IntRange(0, len(codes)-1).Draw(t, "language")])
+	if !ok {
+		return say
+	}
+	catalogue, err := message.ReadCatalogue(data)
+	if err != nil {
+		t.Fatal(err)
+	}
+	say.Catalogue, say.Comma = catalogue, message.DecimalComma(catalogue)
+	return say
 }
 
 // overlaps tells of the first two texts of a page that lie over one another, or
