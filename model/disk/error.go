@@ -19,11 +19,25 @@ type Error struct {
 func (e *Error) Error() string { return e.Say(message.Language{}) }
 
 // Say is Error in another language.
-func (e *Error) Say(l message.Language) string {
+func (e *Error) Say(l message.Language) string { return l.Say(e.told()) }
+
+// As lets errors.As find a message.Message in the error.
+func (e *Error) As(target any) bool { return asMessage(target, e.told()) }
+
+func (e *Error) told() message.Message {
 	if e.Advice.Empty() {
-		return l.Say(e.Message)
+		return e.Message
 	}
-	return l.Say(e.Message) + "; " + l.Say(e.Advice)
+	return message.New("%v; %v", e.Message, e.Advice)
+}
+
+// asMessage puts a message where errors.As asks for one.
+func asMessage(target any, m message.Message) bool {
+	to, ok := target.(*message.Message)
+	if ok {
+		*to = m
+	}
+	return ok
 }
 
 // Unwrap gives the cause.

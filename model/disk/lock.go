@@ -21,16 +21,21 @@ type Held struct {
 func (h *Held) Error() string { return h.Say(message.Language{}) }
 
 // Say is Error in another language.
-func (h *Held) Say(l message.Language) string {
+func (h *Held) Say(l message.Language) string { return l.Say(h.told()) }
+
+// As lets errors.As find a message.Message in the error.
+func (h *Held) As(target any) bool { return asMessage(target, h.told()) }
+
+func (h *Held) told() message.Message {
 	o := h.Owner
 	since := o.Since.Local().Format("2006-01-02 15:04")
 	switch {
 	case o.Session == "":
-		return l.Say(message.New("%v seems to be open somewhere else; its lock can't be read", h.Path))
+		return message.New("%v seems to be open somewhere else; its lock can't be read", h.Path)
 	case h.Life == Running:
-		return l.Say(message.New("%v is open in another window since %v", h.Path, since))
+		return message.New("%v is open in another window since %v", h.Path, since)
 	default:
-		return l.Say(message.New("%v is open on the computer %v by %v since %v, or was when that computer stopped", h.Path, o.Host, o.User, since))
+		return message.New("%v is open on the computer %v by %v since %v, or was when that computer stopped", h.Path, o.Host, o.User, since)
 	}
 }
 

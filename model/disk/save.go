@@ -25,11 +25,16 @@ type Changed struct {
 func (c *Changed) Error() string { return c.Say(message.Language{}) }
 
 // Say is Error in another language.
-func (c *Changed) Say(l message.Language) string {
+func (c *Changed) Say(l message.Language) string { return l.Say(c.told()) }
+
+// As lets errors.As find a message.Message in the error.
+func (c *Changed) As(target any) bool { return asMessage(target, c.told()) }
+
+func (c *Changed) told() message.Message {
 	if !c.Now.Exists {
-		return l.Say(message.New("%v was moved or removed by another program; save it again there, or in another place", c.Path))
+		return message.New("%v was moved or removed by another program; save it again there, or in another place", c.Path)
 	}
-	return l.Say(message.New("%v was changed by another program; keep yours, take theirs, or save yours beside it", c.Path))
+	return message.New("%v was changed by another program; keep yours, take theirs, or save yours beside it", c.Path)
 }
 
 // Saved is the outcome of a Save that succeeded. NoBackup tells why there is no

@@ -11,6 +11,7 @@ import (
 	"testing"
 
 	"frontlay/model/disk"
+	"frontlay/model/message"
 )
 
 const (
@@ -347,5 +348,32 @@ func TestReadRefuses(t *testing.T) {
 	}
 	if data, _, err := disk.Read(disk.OS{}, big, 101); err != nil || len(data) != 101 {
 		t.Errorf("a file of just the limit: %d bytes, %v", len(data), err)
+	}
+}
+
+// Whoever shows an error finds a message in it, to say it in the user's
+// language.
+func TestErrorsAreMessages(t *testing.T) {
+	german := message.Language{Catalogue: map[string]string{
+		"%v is not there":                       "%v ist nicht da",
+		"check the name and the folder":         "prüfen Sie Namen und Ordner",
+		"%v is open in another window since %v": "%v ist seit %v in einem anderen Fenster offen",
+	}}
+	_, _, missing := disk.Read(disk.OS{}, "/no/such.yaml", 1)
+	for name, c := range map[string]struct {
+		err  error
+		want string
+	}{
+		"missing": {missing, "/no/such.yaml ist nicht da; prüfen Sie Namen und Ordner"},
+		"wrapped": {fmt.Errorf("opening: %w", missing), "/no/such.yaml ist nicht da; prüfen Sie Namen und Ordner"},
+		"held": {&disk.Held{Path: "x", Owner: me("a"), Life: disk.Running},
+			"x ist seit " + start.Local().Format("2006-01-02 15:04") + " in einem anderen Fenster offen"},
+		"changed": {&disk.Changed{Path: "x"}, "x was moved or removed by another program; save it again there, or in another place"},
+		"outside": {&disk.Outside{Path: "x"}, "x lies outside the project's folder; allow it to be read, or copy the sheet into the project's folder"},
+	} {
+		var m message.Message
+		if !errors.As(c.err, &m) || german.Say(m) != c.want {
+			t.Errorf("%s: said %q, want %q", name, german.Say(m), c.want)
+		}
 	}
 }

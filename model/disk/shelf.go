@@ -30,8 +30,13 @@ type Outside struct{ Path string }
 func (o *Outside) Error() string { return o.Say(message.Language{}) }
 
 // Say is Error in another language.
-func (o *Outside) Say(l message.Language) string {
-	return l.Say(message.New("%v lies outside the project's folder; allow it to be read, or copy the sheet into the project's folder", o.Path))
+func (o *Outside) Say(l message.Language) string { return l.Say(o.told()) }
+
+// As lets errors.As find a message.Message in the error.
+func (o *Outside) As(target any) bool { return asMessage(target, o.told()) }
+
+func (o *Outside) told() message.Message {
+	return message.New("%v lies outside the project's folder; allow it to be read, or copy the sheet into the project's folder", o.Path)
 }
 
 // Find gives the bytes of a sheet and the name to call it by. The error is

@@ -9,6 +9,7 @@ import (
 	"strings"
 	"testing"
 
+	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 )
 
@@ -83,4 +84,26 @@ func at(lines []string, i int) string {
 		return lines[i]
 	}
 	return "(the end)"
+}
+
+// Whoever shows an error finds a message in it, to say it in the user's
+// language.
+func TestProblemsAreMessages(t *testing.T) {
+	_, err := yamlfile.Read("bench.yaml", []byte("frontlay: 1\ntitel: Bench\nboards: {}\n"), samples)
+	german := message.Language{Catalogue: map[string]string{
+		"the key %v is not known here": "der Schlüssel %v ist hier nicht bekannt",
+		"did you mean %v?":             "meinten Sie %v?",
+		"%v is missing":                "%v fehlt",
+	}}
+	var m message.Message
+	if !errors.As(fmt.Errorf("opening: %w", err), &m) {
+		t.Fatalf("no message in %v", err)
+	}
+	first, _, _ := strings.Cut(german.Say(m), "\n")
+	if want := "bench.yaml:1:1: cabinets fehlt; add it: The cabinets of the run, left to right."; first != want {
+		t.Errorf("said %q, want %q", first, want)
+	}
+	if !strings.Contains(german.Say(m), `bench.yaml:2:1: der Schlüssel "titel" ist hier nicht bekannt; meinten Sie title?`) {
+		t.Errorf("said %q", german.Say(m))
+	}
 }

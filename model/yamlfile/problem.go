@@ -2,7 +2,7 @@ package yamlfile
 
 import (
 	"errors"
-	"fmt"
+	"strconv"
 	"strings"
 
 	"frontlay/model/message"
@@ -32,23 +32,36 @@ type Problem struct {
 func (p *Problem) Error() string { return p.Say(message.Language{}) }
 
 // Say is Error in another language.
-func (p *Problem) Say(l message.Language) string {
-	var b strings.Builder
-	b.WriteString(p.File)
+func (p *Problem) Say(l message.Language) string { return l.Say(p.told()) }
+
+// As lets errors.As find a message.Message in the error.
+func (p *Problem) As(target any) bool { return asMessage(target, p.told()) }
+
+func (p *Problem) told() message.Message {
+	m := p.Message
+	if !p.Advice.Empty() {
+		m = message.New("%v; %v", m, p.Advice)
+	}
+	place := p.File
 	if p.Line > 0 {
-		fmt.Fprintf(&b, ":%d", p.Line)
+		place += ":" + strconv.Itoa(p.Line)
 		if p.Column > 0 {
-			fmt.Fprintf(&b, ":%d", p.Column)
+			place += ":" + strconv.Itoa(p.Column)
 		}
 	}
-	if b.Len() > 0 {
-		b.WriteString(": ")
+	if place == "" {
+		return m
 	}
-	b.WriteString(l.Say(p.Message))
-	if !p.Advice.Empty() {
-		b.WriteString("; " + l.Say(p.Advice))
+	return message.New("%v: %v", place, m)
+}
+
+// asMessage puts a message where errors.As asks for one.
+func asMessage(target any, m message.Message) bool {
+	to, ok := target.(*message.Message)
+	if ok {
+		*to = m
 	}
-	return b.String()
+	return ok
 }
 
 // Is tells errors.Is that a problem is about a newer format version.
@@ -62,12 +75,17 @@ type Problems []*Problem
 func (ps Problems) Error() string { return ps.Say(message.Language{}) }
 
 // Say is Error in another language.
-func (ps Problems) Say(l message.Language) string {
-	lines := make([]string, len(ps))
+func (ps Problems) Say(l message.Language) string { return l.Say(ps.told()) }
+
+// As lets errors.As find a message.Message in the error.
+func (ps Problems) As(target any) bool { return asMessage(target, ps.told()) }
+
+func (ps Problems) told() message.Message {
+	args := make([]any, len(ps))
 	for i, p := range ps {
-		lines[i] = p.Say(l)
+		args[i] = p.told()
 	}
-	return strings.Join(lines, "\n")
+	return message.Message{Text: strings.TrimSuffix(strings.Repeat("%v\n", len(ps)), "\n"), Args: args}
 }
 
 // Is tells errors.Is whether one of the problems is target.
