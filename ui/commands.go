@@ -38,6 +38,7 @@ func (w *window) table() []command {
 	var all []command
 	all = append(all, w.fileCommands()...)
 	all = append(all, w.editCommands()...)
+	all = append(all, w.hardwareCommands()...)
 	all = append(all, w.stackCommands()...)
 	all = append(all, w.drawCommands()...)
 	all = append(all, w.viewCommands()...)
@@ -57,6 +58,9 @@ func (w *window) do(name string) {
 
 func (w *window) run(c *command) {
 	if w.field(c) {
+		return
+	}
+	if w.sheets != nil && !w.sheets.lets(c) {
 		return
 	}
 	w.inspector.Take()

@@ -121,14 +121,18 @@ func (w *window) speak(code string) {
 func (w *window) rebuild() {
 	w.inspector.Take()
 	picture, through, start := w.screen.Picture(), w.screen.SeeThrough(), w.start.Visible()
+	sheets := w.sheets
 	w.session.Forget()
 	w.build()
 	w.watch()
 	w.screen.ShowPicture(picture)
 	w.screen.SetSeeThrough(through)
-	if start {
+	switch {
+	case sheets != nil:
+		sheets.again()
+	case start:
 		w.showStart()
-	} else {
+	default:
 		w.start.Hide()
 		w.desk.Show()
 	}

@@ -11,7 +11,7 @@ import (
 
 // showOver puts a page in front of the desk.
 func (w *window) showOver(o fyne.CanvasObject) {
-	w.beginning = nil
+	w.beginning, w.sheets = nil, nil
 	w.start.Objects = []fyne.CanvasObject{o}
 	w.start.Refresh()
 	w.desk.Hide()

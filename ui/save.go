@@ -67,6 +67,10 @@ func (w *window) finishSave(path string, err error, then func()) {
 // keepWork asks about unsaved work before something would lose it, then goes on
 // unless the person would rather not.
 func (w *window) keepWork(then func()) {
+	if w.sheets != nil {
+		w.sheets.leave(func() { w.keepWork(then) })
+		return
+	}
 	w.inspector.Take()
 	if !w.session.Unsaved() {
 		then()

@@ -32,7 +32,7 @@ func (w *window) showStart() {
 
 // showDesk puts the drawing in front again.
 func (w *window) showDesk() {
-	w.opened = true
+	w.opened, w.sheets = true, nil
 	w.start.Hide()
 	w.desk.Show()
 	w.win.Canvas().Focus(w.screen)

@@ -45,7 +45,8 @@ type window struct {
 	desk      *fyne.Container // the drawing with its panels
 	start     *fyne.Container // the start page
 	beginning *beginning
-	opened    bool // a project is on the desk
+	opened    bool        // a project is on the desk
+	sheets    *sheetsPage // nil while it is not shown
 
 	work         Work // nil: the Files have no Keeper
 	toldOfChange bool // that another program changed the file
@@ -227,7 +228,9 @@ func (w *window) describe(t drawing.Subject) message.Message {
 // typedKey takes keys that no widget wants.
 func (w *window) typedKey(e *fyne.KeyEvent) {
 	if w.start.Visible() {
-		if e.Name == fyne.KeyEscape && w.opened {
+		if e.Name == fyne.KeyEscape && w.sheets != nil {
+			w.sheets.leave(nil)
+		} else if e.Name == fyne.KeyEscape && w.opened {
 			w.showDesk()
 		}
 		return

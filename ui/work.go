@@ -173,7 +173,7 @@ func (w *window) lookOut() {
 		case <-tick.C:
 		}
 		fyne.Do(func() {
-			if w.work == nil || w.toldOfChange || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil {
+			if w.work == nil || w.toldOfChange || w.sheets != nil || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil {
 				return
 			}
 			if c := w.work.Changed(); c != nil {

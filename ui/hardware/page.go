@@ -106,6 +106,12 @@ func (p *Page) Show(s *model.HardwareSheet) {
 	p.update()
 }
 
+// Begun is the sheet without the changes.
+func (p *Page) Begun() *model.HardwareSheet { return p.begun }
+
+// Replace puts another sheet in the place of the one shown, as one change.
+func (p *Page) Replace(s *model.HardwareSheet) { p.change(func(k *picked) { *k.sheet = *s.Clone() }) }
+
 // Kept tells the page that its sheet is safe where it belongs.
 func (p *Page) Kept() { p.begun = p.sheet }
 

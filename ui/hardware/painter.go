@@ -36,7 +36,7 @@ type painter struct {
 // rooms are the ways to make room, tried until nothing written lies over
 // something else: how far levels of upright dimensions are apart, as a part of
 // the widest figure, and the size of letters as a part of the plain text's.
-var rooms = []struct{ step, letters float32 }{{0.6, 0.95}, {1.1, 0.95}, {0.6, 0.8}, {1.1, 0.8}, {0.4, 0.8}, {0.6, 0.65}, {1.1, 0.65}, {0.4, 0.65}}
+var rooms = []struct{ step, letters float32 }{{0.6, 0.95}, {0.6, 0.8}, {0.4, 0.8}, {1.1, 0.95}, {1.1, 0.8}, {0.6, 0.65}, {1.1, 0.65}, {0.4, 0.65}}
 
 // painted paints a sketch with as much room as its figures need.
 func painted(s *sketch, size fyne.Size) *painter {

@@ -1,0 +1,165 @@
+package ui
+
+import (
+	"errors"
+	"path/filepath"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/dialog"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model"
+	store "frontlay/model/disk"
+	"frontlay/model/edit"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
+	"frontlay/ui/hardware"
+)
+
+// create makes a sheet to fill in.
+func (h *sheetsPage) create() {
+	h.settled(func() {
+		h.add(h.w.text("New hardware sheet"), "new", hardware.Blank(h.w.session.Project().Unit), nil)
+	})
+}
+
+// duplicate makes a copy of the sheet that is shown.
+func (h *sheetsPage) duplicate() {
+	h.settled(func() {
+		name := h.name
+		if name == "" {
+			name = "main"
+		}
+		h.add(h.w.text("Copy of the hardware sheet"), name, h.page.Sheet().Clone(), nil)
+	})
+}
+
+// add brings a sheet into the project under a name that the person chooses, and
+// shows it.
+func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
+	h.askName(title, h.free(name), func(name string) error {
+		if h.w.session.Project().Sheet(name) != nil {
+			return message.New("The project has a hardware sheet “%v” already.", name)
+		}
+		if err := h.w.session.Do(edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: s}}); err != nil {
+			return err
+		}
+		if f != nil {
+			h.files[name] = f
+		}
+		h.showNamed(name)
+		h.tell(message.New("“%v” is in the project. Choose it for a bay in the panel beside the drawing.", name))
+		return nil
+	})
+}
+
+// askName asks for a name in the project; take tells what is wrong with it.
+func (h *sheetsPage) askName(title, name string, take func(string) error) {
+	w := h.w
+	e, problem := widget.NewEntry(), widget.NewLabel("")
+	e.SetText(name)
+	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
+	var d *dialog.CustomDialog
+	done := func() {
+		if err := take(strings.TrimSpace(e.Text)); err != nil {
+			problem.SetText(w.say().Say(messageOf(err)))
+			return
+		}
+		d.Hide()
+	}
+	e.OnSubmitted = func(string) { done() }
+	ok := widget.NewButton(w.text("Add to the project"), done)
+	ok.Importance = widget.HighImportance
+	body := field.Column(field.Labelled(w.text("Name in the project"), e), problem)
+	d = dialog.NewCustomWithoutButtons(title, container.New(minWidth{460}, body), w.win)
+	d.SetButtons([]fyne.CanvasObject{widget.NewButton(w.text("Go back"), func() { d.Hide() }), ok})
+	w.showDialog(d)
+	w.win.Canvas().Focus(e)
+	e.TypedShortcut(&fyne.ShortcutSelectAll{})
+}
+
+// read asks for a file of a sheet and brings it into the project.
+func (h *sheetsPage) read() {
+	h.settled(func() {
+		w := h.w
+		d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
+			if err == nil && r != nil {
+				path := r.URI().Path()
+				if err = r.Close(); err == nil {
+					err = h.readFile(path)
+				}
+			}
+			if err != nil {
+				w.complain(err)
+			}
+		}, w.win)
+		d.SetFilter(storage.NewExtensionFileFilter([]string{".yaml", ".yml"}))
+		w.startIn(d)
+		w.showDialog(d)
+		d.Resize(w.dialogSize())
+	})
+}
+
+// readFile reads a sheet and asks by which name the project shall know it. Its
+// comments are kept for writing it back.
+func (h *sheetsPage) readFile(path string) error {
+	data, _, err := store.Read(store.OS{}, path, yamlfile.MaxBytes)
+	if err != nil {
+		return err
+	}
+	f, err := yamlfile.ReadSheetFile(filepath.Base(path), data)
+	if err != nil {
+		return h.said(err)
+	}
+	base := filepath.Base(path)
+	h.add(h.w.text("Hardware sheet from %v", base), strings.TrimSuffix(base, filepath.Ext(base)), f.Sheet, f)
+	return nil
+}
+
+// write asks for a file and writes the sheet that is shown to it.
+func (h *sheetsPage) write() {
+	h.page.Take()
+	name := h.name
+	if name == "" {
+		name = "hardware"
+	}
+	h.w.askPath(h.w.text("Write the hardware sheet"), strings.ReplaceAll(name, " ", "-"), ".yaml", func(path string) {
+		if err := h.writeFile(path); err != nil {
+			h.w.complain(err)
+			return
+		}
+		h.tell(message.New("Written to %v.", filepath.Base(path)))
+	})
+}
+
+// writeFile writes the sheet with the comments of the file that it came from, or
+// with ones that say where on a maker's document each figure stands.
+func (h *sheetsPage) writeFile(path string) error {
+	f := h.files[h.name]
+	if f == nil {
+		f = yamlfile.NewSheet(h.page.Sheet())
+	}
+	data, err := f.Write(h.page.Sheet())
+	if err != nil {
+		return h.said(err)
+	}
+	was, err := store.StampOf(store.OS{}, path, store.Stamp{})
+	if err != nil {
+		return err
+	}
+	_, err = store.Save(store.OS{}, path, data, was)
+	return err
+}
+
+// said writes the problems of a sheet in the language of the window.
+func (h *sheetsPage) said(err error) error {
+	var all yamlfile.Problems
+	if errors.As(err, &all) {
+		return message.New("%v", all.Say(h.w.say()))
+	}
+	return err
+}

@@ -1,0 +1,234 @@
+package ui
+
+import (
+	"strconv"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+	"fyne.io/fyne/v2/container"
+	fynelayout "fyne.io/fyne/v2/layout"
+	fynetheme "fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
+	"frontlay/ui/hardware"
+	"frontlay/ui/tool"
+)
+
+// sheetsPage is the page of the project's hardware sheets over the desk. What is
+// changed on it gets into the project by one edit, when the person says so.
+type sheetsPage struct {
+	w     *window
+	name  string // of the sheet that is shown, in the project; empty: it has none
+	page  *hardware.Page
+	files map[string]*yamlfile.SheetFile // texts that sheets were read from, by name
+
+	choice *field.Choice
+	use    *widget.Button
+	carry  *widget.Button
+	told   *widget.Label
+}
+
+// openSheets shows the page on a sheet of the project.
+func (w *window) openSheets(name string) {
+	h := &sheetsPage{w: w, name: name, files: map[string]*yamlfile.SheetFile{}, told: widget.NewLabel("")}
+	h.page = hardware.New(hardware.Options{Sheet: w.session.Project().Sheet(name), Say: w.say, Changed: func(*model.HardwareSheet) { h.update() }})
+	h.choice = field.NewChoice(nil, h.index, h.show)
+	h.use = widget.NewButton(w.text("Use in the project"), func() { h.apply() })
+	h.use.Importance = widget.HighImportance
+	h.carry = widget.NewButton(w.text("Carry a copy"), h.copyIn)
+	h.told.Truncation = fyne.TextTruncateEllipsis
+	w.showOver(container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), nil, nil, nil, h.page.Content()))
+	w.sheets = h
+	h.update()
+}
+
+// head is the title with what leads back.
+func (h *sheetsPage) head() fyne.CanvasObject {
+	w := h.w
+	text := fynecanvas.NewText(w.text("Hardware sheets"), w.theme.Palette(w.app.Settings().ThemeVariant()).Ink)
+	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
+	back := widget.NewButton(w.text("Back to the drawing"), func() { h.leave(nil) })
+	return container.NewBorder(nil, nil, text, container.NewHBox(h.use, back), h.told)
+}
+
+// tools choose the sheet, and make, copy, read and write one.
+func (h *sheetsPage) tools() fyne.CanvasObject {
+	w := h.w
+	return container.NewHBox(
+		container.New(minWidth{220}, h.choice),
+		widget.NewButton(w.text("New"), h.create), widget.NewButton(w.text("Copy"), h.duplicate),
+		fynelayout.NewSpacer(), h.carry,
+		widget.NewButton(w.text("Read a file…"), h.read), widget.NewButton(w.text("Write a file…"), h.write),
+	)
+}
+
+func (h *sheetsPage) uses() []model.HardwareUse { return h.w.session.Project().Hardware }
+
+// index is which of the project's sheets is shown.
+func (h *sheetsPage) index() int {
+	for i, u := range h.uses() {
+		if u.Name == h.name {
+			return i
+		}
+	}
+	return -1
+}
+
+// update shows what can be done with the sheet as it is.
+func (h *sheetsPage) update() {
+	var names []string
+	for _, u := range h.uses() {
+		names = append(names, u.Name)
+	}
+	h.choice.SetOptions(names)
+	h.choice.Update()
+	able(h.use, h.page.Unsaved() && len(h.page.Problems()) == 0)
+	i := h.index()
+	able(h.carry, i >= 0 && h.uses()[i].Source != "")
+	switch {
+	case i < 0:
+		h.tell(message.New("The project has no hardware sheet yet: make a new one, or read a file."))
+	case h.page.Unsaved() && len(h.page.Problems()) > 0:
+		h.tell(message.New("Changed. The project can use it once the figures go together."))
+	case h.page.Unsaved():
+		h.tell(message.New("Changed, and not in the project yet."))
+	case h.uses()[i].Source != "":
+		h.tell(message.New("From %v. Changed, the project carries its own copy.", h.uses()[i].Source))
+	default:
+		h.tell(message.New("The project carries its own copy."))
+	}
+}
+
+func (h *sheetsPage) tell(m message.Message) { h.told.SetText(h.w.say().Say(m)) }
+
+func able(b *widget.Button, on bool) {
+	if on {
+		b.Enable()
+	} else {
+		b.Disable()
+	}
+}
+
+// apply puts the sheet that is shown into the project, by one step that can be
+// undone. It is false where that can't be.
+func (h *sheetsPage) apply() bool {
+	if !h.page.Take() || len(h.page.Problems()) > 0 {
+		h.update()
+		return false
+	}
+	var e edit.Edit = edit.SetSheet{Name: h.name, Sheet: h.page.Sheet()}
+	if h.index() < 0 { // undone, or never there
+		h.name = h.free("main")
+		e = edit.UseHardware{Use: model.HardwareUse{Name: h.name, Sheet: h.page.Sheet()}}
+	}
+	if !h.do(e) {
+		return false
+	}
+	h.page.Kept()
+	h.update()
+	return true
+}
+
+// do makes an edit and tells on the page where it can't be made.
+func (h *sheetsPage) do(e edit.Edit) bool {
+	if err := h.w.session.Do(e); err != nil {
+		h.tell(tool.Said(err))
+		return false
+	}
+	h.w.tell(e.Label())
+	return true
+}
+
+// copyIn makes the project carry its own copy of the sheet, so that it opens
+// wherever it is taken.
+func (h *sheetsPage) copyIn() {
+	i := h.index()
+	if i < 0 {
+		return
+	}
+	h.do(edit.SetSheet{Name: h.name, Sheet: h.uses()[i].Sheet})
+	h.update()
+}
+
+// settled runs something once nothing on the page can be lost by it.
+func (h *sheetsPage) settled(then func()) {
+	h.page.Take()
+	if !h.page.Unsaved() {
+		then()
+		return
+	}
+	w := h.w
+	question, answers := w.text("The sheet “%v” has changes that are not in the project.", h.name), []string{w.text("Use in the project"), w.text("Give them up"), w.text("Go back")}
+	if len(h.page.Problems()) > 0 {
+		question = w.text("The sheet “%v” has changes that are not in the project, and figures that do not go together.", h.name)
+		answers = answers[1:]
+	}
+	w.choose(w.text("Changed figures"), question, answers, func(i int) {
+		switch i + 3 - len(answers) {
+		case 0:
+			if h.apply() {
+				then()
+			}
+		case 1:
+			h.page.Show(h.page.Begun())
+			h.update()
+			then()
+		}
+	})
+}
+
+// leave shows the drawing again, and runs then, once nothing can be lost by it.
+func (h *sheetsPage) leave(then func()) {
+	h.settled(func() {
+		h.w.sheets = nil
+		h.w.showDesk()
+		if then != nil {
+			then()
+		}
+	})
+}
+
+// show shows another sheet of the project.
+func (h *sheetsPage) show(i int) {
+	if i < 0 || i >= len(h.uses()) || i == h.index() {
+		return
+	}
+	to := h.uses()[i].Name
+	h.settled(func() { h.showNamed(to) })
+	h.choice.Update()
+}
+
+func (h *sheetsPage) showNamed(name string) {
+	if s := h.w.session.Project().Sheet(name); s != nil {
+		h.name = name
+		h.page.Show(s)
+	}
+	h.update()
+}
+
+// free is a name that no sheet of the project has.
+func (h *sheetsPage) free(name string) string {
+	p := h.w.session.Project()
+	for n, s := 2, name; ; n++ {
+		if p.Sheet(s) == nil {
+			return s
+		}
+		s = name + " " + strconv.Itoa(n)
+	}
+}
+
+// again shows the page anew, for another language, with what was changed on it.
+func (h *sheetsPage) again() {
+	h.page.Take()
+	s, changed, files := h.page.Sheet(), h.page.Unsaved(), h.files
+	h.w.openSheets(h.name)
+	h.w.sheets.files = files
+	if changed {
+		h.w.sheets.page.Replace(s)
+	}
+}
