@@ -4,6 +4,8 @@ package message
 
 import (
 	"fmt"
+	"math"
+	"strconv"
 	"strings"
 
 	"frontlay/model/length"
@@ -76,7 +78,7 @@ func (l Language) Say(m Message) string {
 		case *length.Mistake:
 			args[i] = l.Say(Of(v))
 		case float64:
-			args[i] = l.decimal(fmt.Sprintf("%.4g", v))
+			args[i] = l.Number(v)
 		default:
 			args[i] = a
 		}
@@ -89,6 +91,24 @@ func (l Language) Length(v length.Length) string { return l.decimal(l.Unit.WithS
 
 // Figure writes a length without its unit.
 func (l Language) Figure(v length.Length) string { return l.decimal(l.Unit.Format(v)) }
+
+// Number writes a plain number, such as a weight or a factor, with four digits
+// that count or all those before the decimal sign, without zeros at the end and
+// never with an exponent.
+func (l Language) Number(v float64) string {
+	places := 0
+	if size := math.Abs(v); size > 0 && size < 1000 {
+		places = min(3-int(math.Floor(math.Log10(size))), 9)
+	}
+	s := strconv.FormatFloat(v, 'f', places, 64)
+	if places > 0 {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		s = "0"
+	}
+	return l.decimal(s)
+}
 
 func (l Language) decimal(s string) string {
 	if l.Comma {

@@ -2,6 +2,7 @@ package message_test
 
 import (
 	"io"
+	"math"
 	"testing"
 
 	"frontlay/model/length"
@@ -54,6 +55,59 @@ func TestAMessageIsAnErrorInEnglishMillimetres(t *testing.T) {
 	}
 	if !(message.Message{}).Empty() || message.New("x").Empty() {
 		t.Error("Empty is wrong")
+	}
+}
+
+func TestNumber(t *testing.T) {
+	comma := message.Language{Comma: true}
+	for want, v := range map[string]float64{
+		"0": 0, "1": 1, "-1,5": -1.5, "0,3333": 1.0 / 3, "33,33": 100.0 / 3, "1,618": 1.6180339, "12,5": 12.5, "100": 99.9999, "999,9": 999.94,
+		"1000": 1000, "12346": 12345.6, "700000000": 7e8, "0,00012": 0.00012, "0,000000001": 1e-9, "NaN": math.NaN(), "+Inf": math.Inf(1),
+	} {
+		if got := comma.Number(v); got != want {
+			t.Errorf("%v is written %q, want %q", v, got, want)
+		}
+	}
+	if got := comma.Number(-1e-12); got != "0" {
+		t.Errorf("nothing is written %q", got)
+	}
+	if got := (message.Language{}).Number(0.5); got != "0.5" {
+		t.Errorf("a half is written %q", got)
+	}
+}
+
+// The comma stands for the decimal point only: fractions, the sign for about,
+// and unit symbols stay as they are.
+func TestACommaInEveryUnit(t *testing.T) {
+	cases := map[string]struct {
+		unit   length.Unit
+		length length.Length
+		want   string
+	}{
+		"whole millimetres":         {length.UnitMM, 864 * length.Millimetre, "864 mm"},
+		"half a millimetre":         {length.UnitMM, 12*length.Millimetre + length.Millimetre/2, "12,5 mm"},
+		"below nought":              {length.UnitMM, -length.Millimetre / 4, "-0,25 mm"},
+		"a nanometre":               {length.UnitMM, 1, "0,000001 mm"},
+		"more than a metre":         {length.UnitMM, 1234567 * length.Micrometre, "1234,567 mm"},
+		"centimetres":               {length.UnitCM, 125 * length.Millimetre, "12,5 cm"},
+		"a fraction of an inch":     {length.UnitInch, 48 * length.Inch64th, "3/4 in"},
+		"a mixed fraction":          {length.UnitInch, length.Inch + length.Inch/2, "1 1/2 in"},
+		"a fraction, nearly":        {length.UnitInch, 12*length.Millimetre + length.Millimetre/2, "≈ 31/64 in"},
+		"decimal inches":            {length.UnitInchDecimal, length.Inch + length.Inch/2, "1,5 in"},
+		"decimal inches, not exact": {length.UnitInchDecimal, 12*length.Millimetre + length.Millimetre/2, "≈ 0,492126 in"},
+	}
+	for name, c := range cases {
+		t.Run(name, func(t *testing.T) {
+			l := message.Language{Unit: c.unit, Comma: true}
+			if got := l.Length(c.length); got != c.want {
+				t.Errorf("written %q, want %q", got, c.want)
+			}
+			// What is shown can be typed again. An inch's nearest 1/64 is not exact.
+			back, err := length.Parse(l.Length(c.length), c.unit)
+			if err != nil || (back-c.length).Abs() > length.Inch64th/2 {
+				t.Errorf("%q is read as %v, %v", l.Length(c.length), back, err)
+			}
+		})
 	}
 }
 
