@@ -53,3 +53,19 @@ func TestTextContrast(t *testing.T) {
 		}
 	}
 }
+
+// What Fyne's menus make of the text colour for an item's keys must still be
+// legible; the arithmetic is that of Fyne 2.7.4, widget/menu_item.go.
+func TestKeysInMenusAreLegible(t *testing.T) {
+	for name, p := range map[string]Palette{"light": Light(), "dark": Dark(), "contrast": Contrast()} {
+		r, g, b, a := ink{p.Ink}.RGBA()
+		faded := color.NRGBA{R: uint8(r), G: uint8(g), B: uint8(b), A: uint8(uint32(float32(a) * 0.95))}
+		mix := func(over, under uint8) uint8 {
+			return uint8((int(over)*int(faded.A) + int(under)*(255-int(faded.A))) / 255)
+		}
+		shown := color.NRGBA{R: mix(faded.R, p.Paper.R), G: mix(faded.G, p.Paper.G), B: mix(faded.B, p.Paper.B), A: 255}
+		if c := contrast(shown, p.Paper); c < 4.5 {
+			t.Errorf("%s: keys in menus have %.2f:1", name, c)
+		}
+	}
+}

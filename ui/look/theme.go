@@ -36,7 +36,7 @@ func (t *Theme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 	case fynetheme.ColorNameButton, fynetheme.ColorNameHeaderBackground, fynetheme.ColorNameDisabledButton:
 		return p.Raised
 	case fynetheme.ColorNameForeground:
-		return p.Ink
+		return ink{p.Ink}
 	case fynetheme.ColorNamePlaceHolder, fynetheme.ColorNameDisabled:
 		return p.Soft
 	case fynetheme.ColorNamePrimary, fynetheme.ColorNameHyperlink:
