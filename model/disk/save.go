@@ -1,15 +1,11 @@
 package disk
 
 import (
-	"bytes"
-	"crypto/sha256"
-	"encoding/hex"
 	"errors"
 	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
-	"unicode/utf8"
 
 	"frontlay/model/message"
 )
@@ -43,30 +39,6 @@ type Saved struct {
 	Stamp    Stamp
 	Backup   string
 	NoBackup error
-}
-
-// BackupName is the path of the backup of the version before.
-func BackupName(path string) string {
-	return filepath.Join(filepath.Dir(path), fitting(filepath.Base(path))+".before")
-}
-
-// maxBase is how long a name can be for the names that are made from it to fit
-// into 255 bytes, the usual limit of file systems (NAME_MAX of ext4, XFS, NTFS
-// and others; common practice, no source).
-const maxBase = 220
-
-// fitting shortens a name that is too long to make others from, so that it
-// still tells one file from another.
-func fitting(base string) string {
-	if len(base) <= maxBase {
-		return base
-	}
-	cut := maxBase - 17
-	for cut > 0 && !utf8.RuneStart(base[cut]) {
-		cut--
-	}
-	sum := sha256.Sum256([]byte(base))
-	return base[:cut] + "-" + hex.EncodeToString(sum[:8])
 }
 
 // Save writes data to path so that at any moment, even if the machine stops,
@@ -159,117 +131,4 @@ func writable(sys FS, path string) (fs.FileInfo, error) {
 		return nil, err
 	}
 	return info, f.Close()
-}
-
-// tempTries is how many names are tried for a file beside; others may be left
-// from programs that were killed, until Sweep.
-const tempTries = 1000
-
-func tempName(target string, n int) string {
-	return filepath.Join(filepath.Dir(target), fmt.Sprintf(".%s.%d.saving", fitting(filepath.Base(target)), n))
-}
-
-// writeBeside writes a new file beside target and flushes it; owner and
-// permissions are those of old, nil for the user's own. On an error it leaves
-// nothing.
-func writeBeside(sys FS, target string, data []byte, old fs.FileInfo) (string, error) {
-	mode := fs.FileMode(0o644)
-	if old != nil {
-		mode = old.Mode().Perm()
-	}
-	var f File
-	var name string
-	for n := 1; ; n++ {
-		var err error
-		name = tempName(target, n)
-		if f, err = sys.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode); err == nil {
-			break
-		}
-		if !errors.Is(err, fs.ErrExist) || n == tempTries {
-			return "", err
-		}
-	}
-	err := fill(f, data)
-	if err == nil && old != nil {
-		// The owner is kept only where the user may give files away.
-		_ = sys.ChownLike(name, old)
-		err = sys.Chmod(name, mode) // a new file's are cut by the user's mask
-	}
-	if err != nil {
-		return "", errors.Join(err, sys.Remove(name))
-	}
-	return name, nil
-}
-
-func fill(f File, data []byte) error {
-	n, err := f.Write(data)
-	if err == nil && n < len(data) {
-		err = fmt.Errorf("only %d of %d bytes could be written", n, len(data))
-	}
-	if err == nil {
-		err = f.Sync()
-	}
-	return errors.Join(err, f.Close())
-}
-
-// backup gives the present version a second name, or copies it where the file
-// system has no second names. The backup before is replaced at once.
-func backup(sys FS, target, name string) error {
-	temp := tempName(name, 1)
-	if err := sys.Remove(temp); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	if err := sys.Link(target, temp); err != nil {
-		data, _, err := read(sys, target, maxCompare)
-		if err != nil {
-			return err
-		}
-		if temp, err = writeBeside(sys, name, data, nil); err != nil {
-			return err
-		}
-	}
-	if err := sys.Rename(temp, name); err != nil {
-		return errors.Join(err, sys.Remove(temp))
-	}
-	// Renaming one name of a file over another of the same file leaves both.
-	if err := sys.Remove(temp); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	return nil
-}
-
-// Sweep removes what saves that were killed left beside path. Only the owner of
-// its lock may.
-func Sweep(sys FS, path string) error {
-	target, err := follow(sys, path)
-	if err != nil {
-		return saveError(path, err)
-	}
-	entries, err := sys.ReadDir(filepath.Dir(target))
-	if err != nil {
-		return readError(path, err)
-	}
-	var failed error
-	for _, e := range entries {
-		if leftBy(e.Name(), filepath.Base(target)) && e.Type().IsRegular() {
-			failed = errors.Join(failed, sys.Remove(filepath.Join(filepath.Dir(target), e.Name())))
-		}
-	}
-	return failed
-}
-
-// leftBy tells whether a name is a temporary one of base, its backup or its lock.
-func leftBy(name, base string) bool {
-	for _, b := range []string{base, BackupName(base), LockName(base)} {
-		b = fitting(b)
-		rest, ok := bytes.CutPrefix([]byte(name), []byte("."+b+"."))
-		if !ok {
-			continue
-		}
-		number, ok := bytes.CutSuffix(rest, []byte(".saving"))
-		if ok && len(number) > 0 && len(bytes.Trim(number, "0123456789")) == 0 {
-			return true
-		}
-	}
-	return false
 }
