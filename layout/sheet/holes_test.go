@@ -98,7 +98,9 @@ func TestTemplatesAreMirrored(t *testing.T) {
 func TestNothingInTheMargins(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := planOf(randomFront(t, 1), randomFront(t, 2), randomFront(t, 3))
-		o := Options{Paper: randomPaper(t), Parts: []Part{JigSettings, Findings, CornerTemplates, WholeTemplates}}.with()
+		o := Options{Paper: randomPaper(t), Parts: []Part{JigSettings, Findings, CornerTemplates, WholeTemplates}}
+		o.Margins = Margins{tenths(t, 0, mm(60), "side margin"), tenths(t, 0, mm(60), "end margin")}
+		o = o.with()
 		for i, page := range Make(p, nil, o).Pages {
 			area := printable(page.Width, page.Height, o).Grow(length.Micrometre)
 			for _, placed := range page.Placed {

@@ -33,8 +33,8 @@ func (o Options) with() Options {
 	if o.Margins == (Margins{}) {
 		o.Margins = DefaultMargins
 	}
-	o.Margins.Side = max(o.Margins.Side, LeastMargin)
-	o.Margins.End = max(o.Margins.End, LeastMargin)
+	o.Margins.Side = min(max(o.Margins.Side, LeastMargin), GreatestMargin)
+	o.Margins.End = min(max(o.Margins.End, LeastMargin), GreatestMargin)
 	if len(o.Parts) == 0 {
 		o.Parts = []Part{JigSettings, Elevation, Findings, CornerTemplates}
 	}

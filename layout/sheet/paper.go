@@ -30,7 +30,7 @@ func Papers() []Paper {
 // The least and greatest edge of a sheet. Below the least there is no room for
 // the check bars of 100 mm with what must be said beside them; PDF readers take no more than 14,400 pt, which is 5,080 mm.
 const (
-	leastEdge    = 190 * length.Millimetre
+	leastEdge    = 200 * length.Millimetre
 	greatestEdge = 5000 * length.Millimetre
 )
 
@@ -112,5 +112,9 @@ type Margins struct{ Side, End length.Length }
 // 6.4 mm at the sides and 12.7 mm at the top and bottom.
 var DefaultMargins = Margins{mm(10), mm(13)}
 
-// LeastMargin is the least margin that can be asked for.
-const LeastMargin = 4 * length.Millimetre
+// The least and the greatest margin that can be asked for: no printer prints
+// nearer to the edge, and more would leave no room on the least paper.
+const (
+	LeastMargin    = 4 * length.Millimetre
+	GreatestMargin = 25 * length.Millimetre
+)

@@ -115,8 +115,8 @@ func (e printerEntry) known() (KnownPrinter, error) {
 			continue
 		}
 		v, err := length.Parse(string(m.text), length.UnitMM)
-		if err != nil || v < LeastMargin || v > mm(50) {
-			return k, fmt.Errorf("a margin of %v mm is not from %v to 50 mm", m.text, LeastMargin)
+		if err != nil || v < LeastMargin || v > GreatestMargin {
+			return k, fmt.Errorf("a margin of %v mm is not from %v to %v", m.text, LeastMargin, GreatestMargin)
 		}
 		*m.to = v
 	}

@@ -60,3 +60,23 @@ func TestUsageCountsSheetsAndRoll(t *testing.T) {
 		t.Errorf("%+v on a page %v × %v", u, d.Pages[0].Width, d.Pages[0].Height)
 	}
 }
+
+func FuzzReadPrinters(f *testing.F) {
+	f.Add(`{"format":"frontlay printers","version":1,"printers":[{"printer":"a","paper":"A4","across":1,"up":1,"end_margin_mm":12.7}]}`)
+	f.Add(`{"printers":[{"side_margin_mm":1e99}]}`)
+	f.Fuzz(func(t *testing.T, text string) {
+		p, err := ReadPrinters(strings.NewReader(text))
+		if err != nil {
+			return
+		}
+		for _, k := range p.All() {
+			if off(k.Correction.Across) > refuseAbove || off(k.Correction.Up) > refuseAbove || k.Margins.Side > GreatestMargin || k.Margins.End > GreatestMargin {
+				t.Errorf("%s gave %+v", text, k)
+			}
+		}
+		var b bytes.Buffer
+		if err := WritePrinters(&b, p); err != nil {
+			t.Errorf("%s can be read but not written: %v", text, err)
+		}
+	})
+}

@@ -97,17 +97,42 @@ func (k *tableLayout) newPage() {
 // columnWidths shares the width by the columns' weights, but gives no column
 // less than its longest word takes where the others can spare it.
 func (k *tableLayout) columnWidths(width length.Length) {
-	total := 0.0
+	total, n := 0.0, len(k.table.Columns)
 	for _, c := range k.table.Columns {
 		total += c.Weight
 	}
-	k.widths = k.widths[:0]
-	k.columns = 0
-	for _, c := range k.table.Columns {
-		w := length.FromMM(width.MM() * c.Weight / total)
-		k.widths = append(k.widths, w)
-		k.columns += w
+	k.columns = width
+	k.widths = make([]length.Length, n)
+	need := make([]length.Length, n)
+	missing, spare := length.Length(0), length.Length(0)
+	for i, c := range k.table.Columns {
+		k.widths[i] = length.FromMM(width.MM() * c.Weight / total)
+		need[i] = k.longestWord(i)
+		missing += max(need[i]-k.widths[i], 0)
+		spare += max(k.widths[i]-need[i], 0)
 	}
+	if missing == 0 || spare < missing {
+		return // nothing to do, or nothing that helps all
+	}
+	for i := range k.widths {
+		if k.widths[i] < need[i] {
+			k.widths[i] = need[i]
+			continue
+		}
+		over := k.widths[i] - need[i]
+		k.widths[i] -= length.FromMM(over.MM() * missing.MM() / spare.MM())
+	}
+}
+
+// longestWord is the width of a column that breaks none of its words.
+func (k *tableLayout) longestWord(column int) length.Length {
+	widest := lettering.LongestWord(k.table.Columns[column].Head, tableText, true)
+	for _, r := range k.table.Rows {
+		if !r.Group && column < len(r.Cells) {
+			widest = max(widest, lettering.LongestWord(r.Cells[column], tableText, false))
+		}
+	}
+	return widest + 2*cellPad + 1
 }
 
 func (k *tableLayout) heading() {

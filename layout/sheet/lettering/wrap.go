@@ -39,6 +39,18 @@ func Wrap(s string, size length.Length, isBold bool, width length.Length) []stri
 	return lines
 }
 
+// LongestWord is the width of the longest part of a text that Wrap does not break
+// where it has the room.
+func LongestWord(s string, size length.Length, isBold bool) length.Length {
+	widest := length.Length(0)
+	for _, paragraph := range strings.Split(s, "\n") {
+		for _, w := range words(paragraph) {
+			widest = max(widest, Width(w, size, isBold)+1)
+		}
+	}
+	return widest
+}
+
 // words parts a paragraph at its spaces, but leaves a figure with its fraction,
 // its sign ≈ and its unit together.
 func words(paragraph string) []string {
