@@ -48,16 +48,12 @@ func (s Shelf) Find(source string) (name string, data []byte, err error) {
 		}
 	}
 	path := source
-	switch {
-	case filepath.IsAbs(source):
-	case s.ofUser(source) != "":
-		path = s.ofUser(source)
-	case s.Project == "":
-		return source, nil, &Error{Err: fs.ErrNotExist,
-			Message: message.New("there is no sample of that name, and the project has no folder yet to look in"),
-			Advice:  message.New("save the project first")}
-	default:
-		path = filepath.Join(s.Project, source)
+	if !filepath.IsAbs(source) {
+		if path = s.beside(source); path == "" {
+			return source, nil, &Error{Err: fs.ErrNotExist,
+				Message: message.New("there is no sample of that name, and the project has no folder yet to look in"),
+				Advice:  message.New("save the project first")}
+		}
 	}
 	real, err := s.FS.EvalSymlinks(path)
 	if err != nil {
@@ -71,6 +67,21 @@ func (s Shelf) Find(source string) (name string, data []byte, err error) {
 	}
 	data, _, err = Read(s.FS, real, s.Limit)
 	return path, data, err
+}
+
+// beside is the path of a source that is no sample: in the project's folder, or
+// else the user's own. It may be missing there; empty tells that there is nowhere
+// to look.
+func (s Shelf) beside(source string) string {
+	own := s.ofUser(source)
+	if s.Project == "" {
+		return own
+	}
+	path := filepath.Join(s.Project, source)
+	if _, err := s.FS.Lstat(path); err != nil && own != "" {
+		return own
+	}
+	return path
 }
 
 // ofUser is the path of one of the user's own sheets, named with or without
