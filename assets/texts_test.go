@@ -96,7 +96,7 @@ var shown = []sink{
 var untranslatable = []string{
 	"English", "frontlay", "kg", "kg/m³", "m²", "mm", ".pdf", ".yaml",
 	"Del", "Enter", "Esc", "F1",
-	"New cabinet", "main", "project",
+	"New cabinet", "main", "new", "project",
 }
 
 // Nothing is shown in the window or written on paper that no catalogue can
