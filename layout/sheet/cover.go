@@ -28,10 +28,40 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	if o.Date != "" {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
 	}
-	y -= mm(4)
-	picture := plane.R(d.area.Min.X, y-d.area.Height()*2/5, d.area.Max.X, y)
+	y = d.coverNotes(p, y-mm(2))
+	picture := plane.R(d.area.Min.X, d.area.Min.Y+contentsRoom, d.area.Max.X, y-mm(4))
 	d.place(asLarge(facesOnly(p), picture))
 	return d.finish()
+}
+
+// contentsRoom is what the contents take at most at the foot of the cover.
+const contentsRoom = 90 * length.Millimetre
+
+// coverNotes writes the hardware sheets with their notes, which tell where
+// figures are invented, and the user's notes, as far as there is room; it gives
+// the y below them.
+func (d *draft) coverNotes(p *plan.Plan, y length.Length) length.Length {
+	low := d.area.Min.Y + contentsRoom + mm(50) // room for the picture
+	write := func(m message.Message) {
+		for _, s := range lettering.Wrap(d.say.Say(m), lettering.Small, false, d.area.Width()) {
+			if y-lettering.Pitch(lettering.Small) > low {
+				y = d.lines(d.area.Min.X, y, lettering.Small, false, []string{s})
+			}
+		}
+	}
+	if p.Project == nil {
+		return y
+	}
+	for _, u := range p.Project.Hardware {
+		if used(p, u.Sheet) {
+			write(message.New("Hardware: %v. %v", u.Sheet.Name, u.Sheet.Note))
+		}
+	}
+	y -= mm(2)
+	if p.Project.Notes != "" {
+		write(said(p.Project.Notes))
+	}
+	return y
 }
 
 // facesOnly is the elevation without dimensions: a picture, not to scale.
@@ -84,6 +114,16 @@ func facts(p *plan.Plan, findings []check.Finding) []message.Message {
 		return append(all, message.New("The check found nothing to mend."))
 	}
 	return append(all, message.New("Open findings of the check: errors %v, warnings %v, advice %v.", count[0], count[1], count[2]))
+}
+
+// used tells that a front's drawer is of a hardware sheet.
+func used(p *plan.Plan, s *model.HardwareSheet) bool {
+	for i := range p.Fronts {
+		if f := &p.Fronts[i]; s != nil && f.Fitted && f.Sheet == s {
+			return true
+		}
+	}
+	return false
 }
 
 // contentsLine is the pitch of the lines of the contents.
