@@ -4,10 +4,12 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"frontlay/assets"
 	"frontlay/model/disk"
+	"frontlay/model/yamlfile"
 )
 
 func TestShelf(t *testing.T) {
@@ -78,5 +80,26 @@ func TestShelf(t *testing.T) {
 	}
 	if _, data, err := shelf.Find("sample-a"); err != nil || len(data) == 0 {
 		t.Errorf("the sample: %v", err)
+	}
+}
+
+// The window asks by the error that reading a project gives.
+func TestTheQuestionReachesWhoeverReadsAProject(t *testing.T) {
+	root := t.TempDir()
+	folder := filepath.Join(root, "job")
+	sheet, _ := assets.Sheet("sample-b")
+	if err := errors.Join(os.Mkdir(folder, 0o755), os.WriteFile(filepath.Join(root, "mine.yaml"), sheet, 0o644)); err != nil {
+		t.Fatal(err)
+	}
+	project := strings.Replace(string(assets.Demo()), "boxes: sample-b", "boxes: ../mine.yaml", 1)
+	shelf := disk.Shelf{FS: disk.OS{}, Samples: assets.Sheet, Project: folder, Limit: yamlfile.MaxBytes}
+	_, err := yamlfile.Read("bench.yaml", []byte(project), shelf.Find)
+	var out *disk.Outside
+	if !errors.As(err, &out) || filepath.Base(out.Path) != "mine.yaml" {
+		t.Fatalf("%v", err)
+	}
+	shelf.Allowed = func(path string) bool { return path == out.Path }
+	if _, err := yamlfile.Read("bench.yaml", []byte(project), shelf.Find); err != nil {
+		t.Errorf("allowed: %v", err)
 	}
 }

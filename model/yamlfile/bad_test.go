@@ -107,3 +107,24 @@ func TestProblemsAreMessages(t *testing.T) {
 		t.Errorf("said %q", german.Say(m))
 	}
 }
+
+func TestProblemsAreToldInTheFilesUnit(t *testing.T) {
+	text := strings.Replace(commented, "unit: mm", "unit: in", 1)
+	_, err := yamlfile.Read("bench.yaml", []byte(text), samples)
+	if err == nil || !strings.Contains(err.Error(), "in and can't be more than") || strings.Contains(err.Error(), " mm and") {
+		t.Errorf("%v", err)
+	}
+}
+
+func TestTheErrorOfTheSourceIsKept(t *testing.T) {
+	cause := errors.New("the shelf is empty")
+	_, err := yamlfile.Read("bench.yaml", []byte(commented), func(string) (string, []byte, error) { return "", nil, cause })
+	if !errors.Is(err, cause) || !strings.Contains(err.Error(), `the hardware sheet "sample-a" can't be read: the shelf is empty; write the name`) {
+		t.Errorf("%v", err)
+	}
+	told := message.New("%v is elsewhere; allow it", "x.yaml")
+	_, err = yamlfile.Read("bench.yaml", []byte(commented), func(string) (string, []byte, error) { return "", nil, told })
+	if !strings.HasSuffix(err.Error(), "x.yaml is elsewhere; allow it") {
+		t.Errorf("%v", err)
+	}
+}

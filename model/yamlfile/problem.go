@@ -26,6 +26,7 @@ type Problem struct {
 	Message      message.Message // what is wrong
 	Advice       message.Message // what to do
 	newer        bool
+	cause        error
 }
 
 // Error is the problem in one line: file:line:column: what; what to do.
@@ -64,6 +65,10 @@ func asMessage(target any, m message.Message) bool {
 	return ok
 }
 
+// Unwrap gives the error of a SheetSource that kept a hardware sheet from being
+// read, nil for other problems.
+func (p *Problem) Unwrap() error { return p.cause }
+
 // Is tells errors.Is that a problem is about a newer format version.
 func (p *Problem) Is(target error) bool { return target == ErrNewer && p.newer }
 
@@ -88,12 +93,11 @@ func (ps Problems) told() message.Message {
 	return message.Message{Text: strings.TrimSuffix(strings.Repeat("%v\n", len(ps)), "\n"), Args: args}
 }
 
-// Is tells errors.Is whether one of the problems is target.
-func (ps Problems) Is(target error) bool {
-	for _, p := range ps {
-		if p.Is(target) {
-			return true
-		}
+// Unwrap gives the problems, so that errors.Is and errors.As look into them.
+func (ps Problems) Unwrap() []error {
+	all := make([]error, len(ps))
+	for i, p := range ps {
+		all[i] = p
 	}
-	return false
+	return all
 }

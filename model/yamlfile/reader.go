@@ -60,11 +60,27 @@ func (r *reader) fail(n *yaml.Node, what, advice message.Message) *Problem {
 }
 
 func (r *reader) failAt(line, column int, what, advice message.Message) *Problem {
+	what.Args = r.inUnit(what.Args)
 	p := &Problem{File: r.file, Line: line, Column: column, Path: pathText(r.path), Message: what, Advice: advice}
 	if !r.full() {
 		r.problems = append(r.problems, p)
 	}
 	return p
+}
+
+// inUnit writes lengths in the file's unit, which whoever shows the problem can't
+// know. Those in mm are left, to be written with the user's decimal sign.
+func (r *reader) inUnit(args []any) []any {
+	if r.unit == length.UnitMM {
+		return args
+	}
+	said := slices.Clone(args)
+	for i, a := range said {
+		if l, ok := a.(length.Length); ok {
+			said[i] = r.unit.WithSymbol(l)
+		}
+	}
+	return said
 }
 
 // pathText writes keys and indexes as cabinets[0].width.

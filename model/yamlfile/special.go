@@ -1,6 +1,7 @@
 package yamlfile
 
 import (
+	"errors"
 	"strconv"
 
 	"gopkg.in/yaml.v3"
@@ -132,7 +133,11 @@ func (r *reader) findSheet(n *yaml.Node, source string) *model.HardwareSheet {
 	}
 	name, data, err := r.sheets(source)
 	if err != nil {
-		r.fail(n, message.New("the hardware sheet %v can't be read: %v", shown(source), err), message.New("write the name of a sample, such as sample-a, or a path beside this file"))
+		advice := message.New("write the name of a sample, such as sample-a, or a path beside this file")
+		if errors.As(err, new(message.Message)) {
+			advice = message.Message{} // the error tells itself what to do
+		}
+		r.fail(n, message.New("the hardware sheet %v can't be read: %v", shown(source), err), advice).cause = err
 		return nil
 	}
 	s, err := ReadSheet(name, data)
