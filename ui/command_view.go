@@ -19,6 +19,8 @@ func (w *window) viewCommands() []command {
 			w.restyle()
 		}
 	}
+	isMode := func(m look.Mode) func() bool { return func() bool { return w.theme.Mode == m } }
+	isUnit := func(u length.Unit) func() bool { return func() bool { return w.session.Project().Unit == u } }
 	unit := func(u length.Unit) func() {
 		return func() { w.apply(edit.SetUnit{Unit: u}) }
 	}
@@ -46,21 +48,21 @@ func (w *window) viewCommands() []command {
 		{name: "further", menu: "View", label: "Further away", key: fyne.KeyMinus, mod: ctrl, bare: "-", do: func() { w.screen.Zoom(0.8) }},
 		{name: "zoomselection", menu: "View", label: "Show what is selected", key: fyne.KeyM, mod: ctrl, do: w.screen.ZoomToSelection,
 			can: func() bool { return len(w.session.Selection()) > 0 }},
-		{name: "nextfinding", menu: "View", label: "Next finding", key: fyne.KeyF, mod: ctrl, after: true, do: func() { w.findings.Choose(1) },
+		{name: "nextfinding", menu: "Check", label: "Next finding", key: fyne.KeyF, mod: ctrl, do: func() { w.findings.Choose(1) },
 			can: func() bool { return len(w.session.Result().Findings) > 0 }},
-		{name: "lastfinding", menu: "View", label: "Finding before", key: fyne.KeyF, mod: ctrl | shift, do: func() { w.findings.Choose(-1) },
+		{name: "lastfinding", menu: "Check", label: "Finding before", key: fyne.KeyF, mod: ctrl | shift, do: func() { w.findings.Choose(-1) },
 			can: func() bool { return len(w.session.Result().Findings) > 0 }},
-		{name: "fix", menu: "View", label: "Mend the finding", key: fyne.KeyH, mod: ctrl, do: w.fix},
-		{name: "rules", menu: "View", label: "Rules of the check…", do: w.showRules},
-		{name: "mm", menu: "View", label: "Millimetres", after: true, do: unit(length.UnitMM)},
-		{name: "cm", menu: "View", label: "Centimetres", do: unit(length.UnitCM)},
-		{name: "inch", menu: "View", label: "Inches, fractions", do: unit(length.UnitInch)},
-		{name: "inchdecimal", menu: "View", label: "Inches, decimal", do: unit(length.UnitInchDecimal)},
-		{name: "system", menu: "View", label: "Colours of the desktop", after: true, do: mode(look.System)},
-		{name: "light", menu: "View", label: "Light", do: mode(look.LightMode)},
-		{name: "dark", menu: "View", label: "Dark", do: mode(look.DarkMode)},
-		{name: "contrast", menu: "View", label: "High contrast", do: mode(look.ContrastMode)},
-		{name: "large", menu: "View", label: "Large text", do: func() {
+		{name: "fix", menu: "Check", label: "Mend the finding", key: fyne.KeyH, mod: ctrl, do: w.fix},
+		{name: "rules", menu: "Check", label: "Rules of the check…", do: w.showRules},
+		{name: "mm", menu: "Settings", label: "Millimetres", do: unit(length.UnitMM), checked: isUnit(length.UnitMM)},
+		{name: "cm", menu: "Settings", label: "Centimetres", do: unit(length.UnitCM), checked: isUnit(length.UnitCM)},
+		{name: "inch", menu: "Settings", label: "Inches, fractions", do: unit(length.UnitInch), checked: isUnit(length.UnitInch)},
+		{name: "inchdecimal", menu: "Settings", label: "Inches, decimal", do: unit(length.UnitInchDecimal), checked: isUnit(length.UnitInchDecimal)},
+		{name: "system", menu: "Settings", label: "Colours of the desktop", after: true, do: mode(look.System), checked: isMode(look.System)},
+		{name: "light", menu: "Settings", label: "Light", do: mode(look.LightMode), checked: isMode(look.LightMode)},
+		{name: "dark", menu: "Settings", label: "Dark", do: mode(look.DarkMode), checked: isMode(look.DarkMode)},
+		{name: "contrast", menu: "Settings", label: "High contrast", do: mode(look.ContrastMode), checked: isMode(look.ContrastMode)},
+		{name: "large", menu: "Settings", label: "Large text", after: true, checked: func() bool { return w.theme.Large }, do: func() {
 			w.theme.Large = !w.theme.Large
 			w.app.Preferences().SetBool(prefLarge, w.theme.Large)
 			w.app.Settings().SetTheme(w.theme)
@@ -72,6 +74,7 @@ func (w *window) viewCommands() []command {
 // restyle shows everything in another look.
 func (w *window) restyle() {
 	w.app.Settings().SetTheme(w.theme)
+	w.updateMenus()
 	w.screen.Refresh()
 	w.inspector.Rebuild()
 	w.findings.Update()

@@ -20,6 +20,8 @@ type command struct {
 	after  bool   // a separator stands before it
 	// can tells whether it makes sense now; nil: always.
 	can func() bool
+	// checked tells whether it is chosen, where it is one of several; nil: it is not.
+	checked func() bool
 	// named gives the label of the moment where it changes; nil: label.
 	named func() message.Message
 	do    func()
@@ -31,7 +33,7 @@ const (
 )
 
 // Headings of the menus, in their order.
-var menuNames = []string{"File", "Edit", "Stack", "Draw", "View", "Help"}
+var menuNames = []string{"File", "Edit", "Stack", "Draw", "View", "Check", "Settings", "Help"}
 
 // table lists every command.
 func (w *window) table() []command {

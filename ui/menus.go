@@ -77,8 +77,9 @@ func (w *window) updateMenus() {
 		if c.named != nil {
 			label = shorter(w.say().Say(c.named()), 60)
 		}
-		if item.Disabled != off || item.Label != label {
-			item.Disabled, item.Label, changed = off, label, true
+		on := c.checked != nil && c.checked()
+		if item.Disabled != off || item.Label != label || item.Checked != on {
+			item.Disabled, item.Label, item.Checked, changed = off, label, on, true
 		}
 	}
 	if changed && !w.session.InGesture() {

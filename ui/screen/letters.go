@@ -241,9 +241,17 @@ func (p *painter) dimension(m *drawing.Dimension) {
 			p.figures = append(p.figures, figure{m.Of, pos, sz})
 			return
 		}
-		p.line(x, y1, x, mid+box.Height/2, pen.Line, pen.Width)
-		p.line(x, mid-box.Height/2, x, y2, pen.Line, pen.Width)
-		pos, sz := p.write(s, fyne.NewPos(x, mid), drawing.MiddleCentre, size, false, ink)
+		at := fyne.NewPos(x, mid)
+		if face, ok := p.faces[m.Of.Place]; ok && m.Of.Kind == drawing.FrontHeight && m.Level == 0 {
+			at.X = min(at.X, p.view.px(face.Max.X)-box.Width/2-5) // inside its front
+		}
+		if at.X+box.Width/2 < x {
+			p.line(x, y1, x, y2, pen.Line, pen.Width)
+		} else {
+			p.line(x, y1, x, mid+box.Height/2, pen.Line, pen.Width)
+			p.line(x, mid-box.Height/2, x, y2, pen.Line, pen.Width)
+		}
+		pos, sz := p.write(s, at, drawing.MiddleCentre, size, false, ink)
 		p.figures = append(p.figures, figure{m.Of, pos, sz})
 		return
 	}

@@ -9,6 +9,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet"
+	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/look"
 )
@@ -23,6 +24,8 @@ type painter struct {
 	text    float32 // size of plain text
 	paper   float32 // screen units a millimetre of paper, where letters are as large as on paper; 0: they keep their size
 	measure *measures
+	widest  float32 // of the figures beside the run, see prepare
+	faces   map[model.Place]plane.Rect
 	objects []fyne.CanvasObject
 	figures []figure
 	taken   []taken
@@ -40,11 +43,33 @@ func (p *painter) levelStep(vertical bool) float32 {
 	if p.paper > 0 {
 		return p.paper * float32(sheet.DimensionStep(vertical, p.say.Unit).MM())
 	}
+	if vertical {
+		return max(2.1*p.text, p.widest+10)
+	}
 	return 2.1 * p.text
+}
+
+// prepare looks what the dimensions of a drawing need: the widest figure of
+// those that stand beside the run, and the fronts in which others stand.
+func (p *painter) prepare(d *drawing.Drawing) {
+	p.faces = map[model.Place]plane.Rect{}
+	for _, m := range d.Marks {
+		switch v := m.(type) {
+		case *drawing.Dimension:
+			if v.Vertical && v.Level != 0 && p.paper == 0 {
+				p.widest = max(p.widest, p.measure.of(v.Prefix+p.say.Figure(v.Value), p.text*0.95, false).Width)
+			}
+		case *drawing.Rectangle:
+			if v.Of.Kind == drawing.FrontThing && v.Meaning != drawing.FindingMark {
+				p.faces[v.Of.Place] = v.Rect
+			}
+		}
+	}
 }
 
 // paint adds the marks of a drawing. Dimensions come last, over everything.
 func (p *painter) paint(d *drawing.Drawing) {
+	p.prepare(d)
 	for _, m := range d.Marks {
 		switch v := m.(type) {
 		case *drawing.Line:

@@ -120,7 +120,9 @@ func (c *Screen) Take(t tool.Tool) {
 
 // margins leave room for the dimensions of the drawing.
 func (c *Screen) margins() margins {
-	m := marginsOf(c.shown())
+	p := c.painter()
+	p.prepare(c.shown())
+	m := p.margins(c.shown())
 	if c.rulers {
 		m.left, m.top = m.left+2.8*look.Text(), m.top+1.3*look.Text()
 	}
@@ -130,15 +132,19 @@ func (c *Screen) margins() margins {
 	return m
 }
 
-func marginsOf(d *drawing.Drawing) margins {
-	step := (&painter{text: look.Text()}).levelStep(false)
+// margins are what the dimensions of a drawing need around it.
+func (p *painter) margins(d *drawing.Drawing) margins {
 	m := margins{left: 24, right: 24, bottom: 24, top: 24}
 	for _, mark := range d.Marks {
 		d, ok := mark.(*drawing.Dimension)
 		if !ok || d.Level == 0 {
 			continue
 		}
-		room := step*abs32(float32(d.Level)) + step
+		step := p.levelStep(d.Vertical)
+		room := step * (abs32(float32(d.Level)) + 1)
+		if d.Vertical {
+			room = step*abs32(float32(d.Level)) + p.widest/2
+		}
 		switch {
 		case d.Vertical && d.Level < 0:
 			m.left = max(m.left, room+14)

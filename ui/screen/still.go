@@ -61,7 +61,8 @@ func (s *Still) paint() {
 		s.box.Objects = pageObjects(s.page, s.say, size)
 	} else {
 		p := &painter{size: size, palette: look.Current(), say: s.say, text: look.Text(), measure: &measures{}}
-		m := marginsOf(s.drawing)
+		p.prepare(s.drawing)
+		m := p.margins(s.drawing)
 		if m == (margins{24, 24, 24, 24}) { // no dimensions: the picture can fill its place
 			m = margins{6, 6, 6, 6}
 		}
