@@ -52,14 +52,20 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 	return above
 }
 
-// field writes a text into a box in two lines at most.
+// field writes a text into a box: in two lines, or smaller in three, shortened
+// where even that is not enough.
 func (d *draft) field(box plane.Rect, s string) {
-	size, bold := lettering.Small, true
-	lines := lettering.Wrap(s, size, bold, box.Width())
-	if len(lines) > 2 {
-		lines = []string{lines[0], lettering.Shorten(lines[1]+" "+lines[2], size, bold, box.Width())}
+	size, most := lettering.Small, 2
+	lines := lettering.Wrap(s, size, true, box.Width())
+	if len(lines) > most {
+		size, most = lettering.Tiny, 3
+		lines = lettering.Wrap(s, size, true, box.Width())
 	}
-	d.lines(box.Min.X, box.Max.Y, size, bold, lines)
+	if len(lines) > most {
+		last := lettering.Shorten(lines[most-1]+" "+lines[most], size, true, box.Width())
+		lines = append(lines[:most-1], last)
+	}
+	d.lines(box.Min.X, box.Max.Y, size, true, lines)
 }
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the
