@@ -159,7 +159,7 @@ func (f *form) screws() fyne.CanvasObject {
 		}
 	}
 	return f.grid("Screw holes in the carcass side", []column{
-		{"runner.lengths[].screws[].back", "back", "Screw hole, back", view.ScrewBack, screw(func(h *model.ScrewHole) *length.Length { return &h.Back }), nil},
+		{"runner.lengths[].screws[].back", "from edge", "Screw hole, from the front edge", view.ScrewBack, screw(func(h *model.ScrewHole) *length.Length { return &h.Back }), nil},
 		{"runner.lengths[].screws[].up", "up", "Screw hole, up", view.ScrewUp, screw(func(h *model.ScrewHole) *length.Length { return &h.Up }), nil},
 		{"runner.lengths[].screws[].diameter", "Ø", "Screw hole, diameter", view.ScrewDiameter, screw(func(h *model.ScrewHole) *length.Length { return &h.Diameter }), nil},
 		{"runner.lengths[].screws[].depth", "depth", "Screw hole, depth", view.ScrewDepth, screw(func(h *model.ScrewHole) *length.Length { return &h.Depth }), nil},
