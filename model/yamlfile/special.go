@@ -158,7 +158,7 @@ func (w *writer) hardware(uses []model.HardwareUse, old *yaml.Node) *yaml.Node {
 	}
 	m := w.like(old, yaml.MappingNode)
 	for _, u := range uses {
-		key := &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: u.Name}
+		key := w.key(u.Name)
 		var was *yaml.Node
 		if old != nil && old.Kind == yaml.MappingNode {
 			for i := 0; i+1 < len(old.Content); i += 2 {

@@ -1,6 +1,7 @@
 package yamlfile
 
 import (
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -63,7 +64,7 @@ func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
 	for _, f := range fields {
 		at, had := oldKeys[f.key]
 		var was *yaml.Node
-		key := &yaml.Node{Kind: yaml.ScalarNode, Tag: "!!str", Value: f.key}
+		key := w.key(f.key)
 		if had {
 			key, was = w.commented(key, old.Content[at]), old.Content[at+1]
 		} else if w.explain {
@@ -170,7 +171,7 @@ func (w *writer) text(s string, old *yaml.Node) *yaml.Node {
 		}
 		n.Style &= yaml.DoubleQuotedStyle | yaml.SingleQuotedStyle
 	}
-	if strings.ContainsAny(s, "\n\t") || strings.TrimSpace(s) != s {
+	if strings.ContainsAny(s, "\n\t") || strings.TrimSpace(s) != s || n.Style == 0 && otherwise.MatchString(s) {
 		n.Style = yaml.DoubleQuotedStyle
 	}
 	if readable(s) {
@@ -178,6 +179,13 @@ func (w *writer) text(s string, old *yaml.Node) *yaml.Node {
 	}
 	return n
 }
+
+// otherwise are texts that programs which know YAML 1.1 take for something else
+// (yaml.org/type: bool, merge, value, and base 60 in int and float).
+var otherwise = regexp.MustCompile(`^(?i:y|n|yes|no|on|off|true|false)$|^(<<|=)$|^[-+]?[0-9][0-9_]*(:[0-9]{1,2})+(\.[0-9_]*)?$`)
+
+// key writes a key that the user has chosen.
+func (w *writer) key(s string) *yaml.Node { return w.text(s, nil) }
 
 // readable tells text of several lines that a literal block keeps exactly.
 func readable(s string) bool {
