@@ -200,6 +200,19 @@ type Handle struct {
 	Diameter length.Length
 }
 
+// RoundingStep is the step to which computed heights are rounded: the project's,
+// or 1 mm, or 1/32 inch in a project in inches.
+func (p *Project) RoundingStep() length.Length {
+	switch {
+	case p.Rounding.Step > 0:
+		return p.Rounding.Step
+	case p.Unit == length.UnitInch || p.Unit == length.UnitInchDecimal:
+		return 2 * length.Inch64th
+	default:
+		return length.Millimetre
+	}
+}
+
 // Place names a thing in a project by its indexes from 0; -1 where the place is
 // wider than that (a whole bay, cabinet, or the project).
 type Place struct {

@@ -25,9 +25,9 @@ func findRoomAbove(s *search) {
 		if found >= needed {
 			return
 		}
-		say := message.New("%v has %v of room up to %v; needed is %v", what, found, aboveName(f.Drawer.Above), needed)
+		say := message.New("%v has %v of room up to %v; needed is %v", what, found, f.Drawer.Above.Say(), needed)
 		if found < 0 {
-			say = message.New("%v reaches %v into %v; needed is %v of room", what, -found, aboveName(f.Drawer.Above), needed)
+			say = message.New("%v reaches %v into %v; needed is %v of room", what, -found, f.Drawer.Above.Say(), needed)
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: say,
@@ -37,17 +37,6 @@ func findRoomAbove(s *search) {
 			Fixes:  s.lowerDrawers(f),
 		})
 	})
-}
-
-func aboveName(k plan.AboveKind) message.Message {
-	switch k {
-	case plan.DrawerAbove:
-		return message.New("the drawer above")
-	case plan.ShelfAbove:
-		return message.New("the shelf above")
-	default:
-		return message.New("the carcass top")
-	}
 }
 
 // lowerDrawers are the changes to each lower drawer height, the tallest first.

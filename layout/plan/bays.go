@@ -16,7 +16,8 @@ func (m *maker) partitionOf(b *model.Bay) length.Length {
 }
 
 // placeBays divides a carcass's inside into bays and partitions. Widths that
-// are shares are exact to the nanometre; the rest goes to the rightmost.
+// are shares are rounded to half of the project's step; the rest goes to the
+// rightmost.
 func (m *maker) placeBays(pc *Cabinet, c *model.Cabinet) {
 	n := len(c.Bays)
 	room := pc.Inside.Width()
@@ -28,11 +29,7 @@ func (m *maker) placeBays(pc *Cabinet, c *model.Cabinet) {
 			room -= m.partitionOf(b)
 		}
 	}
-	step := m.p.Rounding.Step
-	if step <= 0 {
-		step = length.Millimetre
-	}
-	got := divide.Stack(room, parts, model.Division{}, model.Rounding{Step: step / 2, Rest: model.RestTop})
+	got := divide.Stack(room, parts, model.Division{}, model.Rounding{Step: m.p.RoundingStep() / 2, Rest: model.RestTop})
 	if got.Over != 0 {
 		m.problem(Problem{Kind: BaySum, Place: pc.Place, Amount: got.Over})
 	}

@@ -6,45 +6,6 @@ import (
 	"frontlay/model/length"
 )
 
-// limitAbove is the height, run frame, that the drawer of the k-th front of a
-// stack must stay below, and what is there: the lower of the next drawer's
-// runner and bottom, the shelf of an open niche, or the carcass top.
-func (m *maker) limitAbove(stack []Front, k int) (length.Length, AboveKind) {
-	for _, g := range stack[k+1:] {
-		switch {
-		case g.Kind == model.OpenNiche:
-			return g.Face.Min.Y - m.p.Boards.Carcass.Thickness, ShelfAbove
-		case g.Kind == model.DrawerFront && g.Sheet != nil:
-			return g.Runner.Lower + min(0, g.Sheet.Bottom.Underside), DrawerAbove
-		}
-	}
-	f := &stack[k]
-	last := stack[len(stack)-1]
-	if !last.Topmost {
-		// A front of a bay to the left spans over this one.
-		if n := m.spanning(f.Place); n != nil && n.Sheet != nil && n.Kind == model.DrawerFront {
-			return n.Runner.Lower + min(0, n.Sheet.Bottom.Underside), DrawerAbove
-		}
-	}
-	return f.Opening.Max.Y, CarcassAbove
-}
-
-// spanning finds the lowest front of a bay to the left that passes over the top
-// of the bay at a place.
-func (m *maker) spanning(at model.Place) *Front {
-	high := m.stacks[at.Cabinet][at.Bay].high
-	gap := m.plan.Cabinets[at.Cabinet].Reveals.Gap
-	for b := 0; b < at.Bay; b++ {
-		pb := &m.plan.Cabinets[at.Cabinet].Bays[b]
-		for k := pb.First; k < pb.First+pb.Count; k++ {
-			if f := &m.plan.Fronts[k]; f.Face.Min.Y == high+gap && m.spanOf(f.Place) > at.Bay-b {
-				return f
-			}
-		}
-	}
-	return nil
-}
-
 // placeDrawer chooses the drawer's height and places its body; limit is what it
 // must stay below, run frame.
 func (m *maker) placeDrawer(f *Front, limit length.Length) {
@@ -98,7 +59,7 @@ func (m *maker) chooseHeight(f *Front, room length.Length) *model.DrawerHeight {
 		if lowest == nil || d.Top() < lowest.Top() {
 			lowest = d
 		}
-		fits := d.Top() <= room && highestHole(d)+f.Drop+f.Sheet.Connector.Diameter*3/2 <= f.Face.Height()
+		fits := d.Top() <= room && m.holesFit(f, d)
 		if fits && (best == nil || d.Top() > best.Top()) {
 			best = d
 		}
@@ -109,13 +70,28 @@ func (m *maker) chooseHeight(f *Front, room length.Length) *model.DrawerHeight {
 	return lowest
 }
 
-func highestHole(d *model.DrawerHeight) length.Length {
-	top := length.Length(0)
-	for _, h := range d.Holes {
-		top = max(top, h)
+// holesFit tells whether a drawer height's holes keep their distance from the
+// front's top edge, by the project's limit.
+func (m *maker) holesFit(f *Front, d *model.DrawerHeight) bool {
+	fits := func(up, diameter length.Length) bool {
+		edge := diameter
+		if e := m.p.Checks.Limits.HoleEdge; e != nil {
+			edge = *e
+		}
+		return up+f.Drop+diameter/2+edge <= f.Face.Height()
 	}
-	for _, h := range d.RailHoles {
-		top = max(top, h)
+	c := &f.Sheet.Connector
+	for _, holes := range [2][]length.Length{d.Holes, d.RailHoles} {
+		for _, up := range holes {
+			if !fits(up, c.Diameter) {
+				return false
+			}
+		}
 	}
-	return top
+	for _, p := range d.More {
+		if f.has(p) && !fits(p.Up, or(p.Diameter, c.Diameter)) {
+			return false
+		}
+	}
+	return true
 }

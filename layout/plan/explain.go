@@ -125,20 +125,9 @@ func (p *Plan) RoomAboveOf(f *Front) Sum {
 		plus("highest part of the drawer", f.Drawer.Body.Max.Y-f.Runner.Lower),
 	}}
 	return Sum{message.New("room above"), f.Drawer.RoomAbove, []Term{
-		{Name: aboveNames(f.Drawer.Above), Value: f.Drawer.Limit},
+		{Name: message.New("lower edge of %v", f.Drawer.Above.Say()), Value: f.Drawer.Limit},
 		{Name: top.Name, Value: top.Value, Minus: true, Of: &top},
 	}}
-}
-
-func aboveNames(k AboveKind) message.Message {
-	switch k {
-	case DrawerAbove:
-		return message.New("lower edge of the drawer above")
-	case ShelfAbove:
-		return message.New("lower face of the shelf above")
-	default:
-		return message.New("carcass top")
-	}
 }
 
 // HeightOf tells how a computed front height came about: what its stack has,
@@ -196,9 +185,11 @@ func (p *Plan) Explanations(f *Front) []Sum {
 		return sums
 	}
 	sums = append(sums, p.EdgeDistanceOf(f, Left), p.EdgeDistanceOf(f, Right), p.DropOf(f), p.CoverOf(f), p.RoomAboveOf(f), p.DepthOf(f), p.BottomWidthOf(f))
+	told := map[length.Length]bool{} // both sides of a pair are told once
 	for i := range f.Holes {
-		if f.Holes[i].Side == Left {
-			sums = append(sums, p.HoleHeightOf(f, &f.Holes[i]))
+		if h := &f.Holes[i]; !told[h.AboveRunner] {
+			told[h.AboveRunner] = true
+			sums = append(sums, p.HoleHeightOf(f, h))
 		}
 	}
 	return sums

@@ -22,6 +22,32 @@ func (m *maker) placeFronts() {
 			m.placeStack(i, j)
 		}
 		m.trimPartitions(i)
+		m.placeBehind(i)
+	}
+}
+
+// placeBehind places what is behind a cabinet's fronts. Each step looks at what
+// the one before has placed in all of its bays.
+func (m *maker) placeBehind(i int) {
+	pc := &m.plan.Cabinets[i]
+	if len(pc.Bays) == 0 {
+		return
+	}
+	last := &pc.Bays[len(pc.Bays)-1]
+	fronts := m.plan.Fronts[pc.Bays[0].First : last.First+last.Count]
+	for j := range pc.Bays {
+		m.standOn(&pc.Bays[j])
+		m.placeShelves(&pc.Bays[j])
+	}
+	for k := range fronts {
+		m.placeRunner(&fronts[k])
+	}
+	limits := m.limitsAbove(pc)
+	for k := range fronts {
+		f := &fronts[k]
+		m.placeDrawer(f, limits[k].at)
+		f.Drawer.Above = limits[k].kind
+		m.drill(f)
 	}
 }
 
@@ -29,21 +55,28 @@ func (m *maker) placeFronts() {
 func (m *maker) placeStack(i, j int) {
 	pb := &m.plan.Cabinets[i].Bays[j]
 	pb.First = len(m.plan.Fronts)
-	pb.Over = m.stacks[i][j].over
+	s := &m.stacks[i][j]
+	pb.Over, pb.Room = s.over, s.high-s.low
 	for k := range m.p.Cabinets[i].Bays[j].Fronts {
 		m.plan.Fronts = append(m.plan.Fronts, m.face(model.Place{Cabinet: i, Bay: j, Front: k}))
 	}
-	m.standOn(pb)
-	m.placeShelves(pb)
-	fronts := m.plan.Fronts[pb.First:]
-	for k := range fronts {
-		m.placeRunner(&fronts[k])
-	}
-	for k := range fronts {
-		limit, kind := m.limitAbove(fronts, k)
-		m.placeDrawer(&fronts[k], limit)
-		fronts[k].Drawer.Above = kind
-		m.drill(&fronts[k])
+	m.fillColumns(i, j)
+}
+
+// fillColumns adds the fronts of a bay to the columns of all bays that they
+// cover. Bays to the left come first, so that only their high spanning fronts
+// have to give way to what comes below them.
+func (m *maker) fillColumns(i, j int) {
+	bays := m.plan.Cabinets[i].Bays
+	for k := bays[j].First; k < bays[j].First+bays[j].Count; k++ {
+		f := &m.plan.Fronts[k]
+		for b := j; b < j+f.Bays; b++ {
+			col := append(bays[b].Column, k)
+			for at := len(col) - 1; at > 0 && m.plan.Fronts[col[at-1]].Face.Min.Y > f.Face.Min.Y; at-- {
+				col[at-1], col[at] = col[at], col[at-1]
+			}
+			bays[b].Column = col
+		}
 	}
 }
 
@@ -52,7 +85,7 @@ func (m *maker) face(at model.Place) Front {
 	pc := &m.plan.Cabinets[at.Cabinet]
 	s := &m.stacks[at.Cabinet][at.Bay]
 	src := m.p.FrontAt(at)
-	stackArea, opening := m.spanRight(at)
+	stackArea, opening := m.spanned(at)
 	if src.Span > 1 && m.spanOf(at) == 1 {
 		m.problem(Problem{Kind: SpanNoPlace, Place: at, Amount: length.Length(src.Span)})
 	}
@@ -67,6 +100,7 @@ func (m *maker) face(at model.Place) Front {
 		Bottommost: at.Front == 0 && s.low == pc.Bays[at.Bay].Stack.Min.Y,
 		Topmost:    at.Front == len(s.top)-1 && s.high == pc.Bays[at.Bay].Stack.Max.Y,
 		Opening:    opening,
+		Bays:       m.spanOf(at),
 	}
 	if f.Name == "" {
 		f.Name = "Front " + strconv.Itoa(f.Number)

@@ -45,9 +45,14 @@ func (f *Front) addHole(h Hole, inset length.Length) {
 	f.Holes = append(f.Holes, h)
 }
 
+// has tells whether the front is as high and wide as a pattern asks.
+func (f *Front) has(p model.HolePattern) bool {
+	return f.Face.Height() >= p.FromHeight && f.Face.Width() >= p.FromWidth
+}
+
 // addPattern adds a further hole where the front is as high and wide as it asks.
 func (f *Front) addPattern(p model.HolePattern) {
-	if f.Face.Height() < p.FromHeight || f.Face.Width() < p.FromWidth {
+	if !f.has(p) {
 		return
 	}
 	c := &f.Sheet.Connector
@@ -66,7 +71,7 @@ func (f *Front) addPattern(p model.HolePattern) {
 // addStabiliser adds a stabiliser's holes to a wide front.
 func (f *Front) addStabiliser() {
 	s := &f.Sheet.Stabiliser
-	if s.FromWidth <= 0 || f.Face.Width() < s.FromWidth || len(s.Holes) == 0 {
+	if s.FromWidth <= 0 || f.Face.Width() < s.FromWidth {
 		return
 	}
 	f.Stabilised = true

@@ -55,7 +55,11 @@ func leastHeight(f *model.Front) length.Length {
 
 // lineOf finds the edge that a front lines up with, run frame.
 func (m *maker) lineOf(from model.Place, up *model.LineUp) (length.Length, bool) {
-	to, ok := m.named(nameKey{up.Cabinet, up.Bay, up.Front})
+	key := nameKey{up.Cabinet, max(up.Bay, 1), up.Front}
+	if key.cabinet == "" {
+		key.cabinet = m.p.Cabinets[from.Cabinet].Name
+	}
+	to, ok := m.named(key)
 	if !ok {
 		m.problem(Problem{Kind: LineUpUnknown, Place: from, Name: up.Front})
 		return 0, false

@@ -73,7 +73,8 @@ func (m *maker) placeCabinets() {
 		}
 		if c.Worktop > 0 {
 			top := pc.Outline.Max.Y
-			pc.Beside = append(pc.Beside, Board{WorktopBoard, plane.R(x, top, x+c.Width, top+c.Worktop)})
+			left, right := x-c.Left.EndPanel-c.Left.Filler, x+c.Width+c.Right.EndPanel+c.Right.Filler
+			pc.Beside = append(pc.Beside, Board{WorktopBoard, plane.R(left, top, right, top+c.Worktop)})
 		}
 		x += c.Width
 		x += m.placeBeside(pc, c, c.Right, x, false)

@@ -8,8 +8,9 @@ import (
 // placeRunner works out the height of a drawer's runner, its drop and its
 // length. The bottom drawer's runner stands the sheet's least height above the
 // carcass bottom (that of a drawer over a niche above the niche's shelf), so its
-// drop is its bottom overlay plus that; another upper drawer's front is level with its runner's lower edge unless a drop is asked for. On
-// hole rows the runner moves up to the next row.
+// drop is its bottom overlay plus that; another upper drawer's front is level
+// with its runner's lower edge unless a drop is asked for. On hole rows the
+// runner moves up to the next row.
 func (m *maker) placeRunner(f *Front) {
 	if f.Kind != model.DrawerFront || f.Sheet == nil {
 		return

@@ -8,7 +8,8 @@ import (
 // placeShelves adds the shelves that the open niches of a stack need: one whose
 // upper face is level with the niche's lower edge, one whose lower face is level
 // with its upper edge, unless the carcass bottom or top is there; one between two
-// niches. Fronts below and above cover the shelves' edges, less the gap.
+// niches. Overlay fronts below and above cover the shelves' edges, less the gap;
+// behind inset fronts the shelves are set back by the fronts' thickness.
 func (m *maker) placeShelves(b *Bay) {
 	t := m.p.Boards.Carcass.Thickness
 	stack := m.plan.Fronts[b.First : b.First+b.Count]
@@ -34,17 +35,22 @@ func (m *maker) placeShelves(b *Bay) {
 	}
 }
 
-// standOn tells what each front of a stack stands on.
+// standOn tells what each front of a bay's column stands on: the carcass bottom,
+// or the shelf over a niche.
 func (m *maker) standOn(b *Bay) {
 	t := m.p.Boards.Carcass.Thickness
-	stack := m.plan.Fronts[b.First : b.First+b.Count]
-	for k := range stack {
-		f := &stack[k]
-		switch {
-		case f.Bottommost:
+	for at, k := range b.Column {
+		f := &m.plan.Fronts[k]
+		if f.Bottommost {
 			f.OnFloor, f.Floor = true, f.Opening.Min.Y
-		case k > 0 && stack[k-1].Kind == model.OpenNiche:
-			f.OnFloor, f.Floor = true, stack[k-1].Face.Max.Y+t
+			continue
+		}
+		if at == 0 {
+			continue
+		}
+		if below := &m.plan.Fronts[b.Column[at-1]]; below.Kind == model.OpenNiche {
+			f.Floor = max(f.Floor, below.Face.Max.Y+t)
+			f.OnFloor = true
 		}
 	}
 }

@@ -61,8 +61,9 @@ func (m *maker) leaveSpans(i, j int, s *stack) {
 	}
 }
 
-// spanRight is the right edge of a front and of the opening its drawer runs in.
-func (m *maker) spanRight(at model.Place) (face plane.Rect, opening plane.Rect) {
+// spanned gives the stack areas of the bays that a front covers as one, whose
+// sides are the front's, and the opening that its drawer runs in.
+func (m *maker) spanned(at model.Place) (area, opening plane.Rect) {
 	bays := m.plan.Cabinets[at.Cabinet].Bays
 	last := at.Bay + m.spanOf(at) - 1
 	return bays[at.Bay].Stack.Union(bays[last].Stack), bays[at.Bay].Opening.Union(bays[last].Opening)

@@ -77,8 +77,12 @@ func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 		}
 		fronts := bay.Fronts[first : p.front+1]
 		room := p.at - y - gap*length.Length(len(fronts)-1)
-		got := divide.Stack(room, partsOf(fronts), bay.Division, m.p.Rounding)
-		s.over += got.Over
+		got := divide.Stack(room, partsOf(fronts), bay.Division, model.Rounding{Step: m.p.RoundingStep(), Rest: m.p.Rounding.Rest})
+		if p.front == len(bay.Fronts)-1 {
+			s.over += got.Over
+		} else if got.Over != 0 {
+			m.problem(Problem{Kind: LineUpNoRoom, Place: model.Place{Cabinet: i, Bay: j, Front: p.front}, Amount: got.Over})
+		}
 		for k, h := range got.Heights {
 			s.bottom[first+k], s.top[first+k] = y, y+h
 			y += h + gap

@@ -13,6 +13,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // Plan is everything that follows from a project. It is computed and never
@@ -91,6 +92,8 @@ type Bay struct {
 	First   int        // index of its lowest front in Plan.Fronts
 	Count   int        // how many fronts it holds
 	Sheet   *model.HardwareSheet
+	Room    length.Length // height that the stack's own fronts and gaps have: Stack less what spanning fronts of other bays take
+	Column  []int         // all fronts that cover this bay, spanning ones of other bays too: indexes in Plan.Fronts, bottom to top
 	Shelves []Shelf
 	Over    length.Length // what the heights are over (above zero) or under the stack
 }
@@ -126,6 +129,7 @@ type Front struct {
 	Floor        length.Length // upper face of what it stands on, run frame, where OnFloor
 	Bottommost   bool          // stands on the carcass bottom
 	Topmost      bool          // ends at the carcass top
+	Bays         int           // how many bays it covers
 	Opening      plane.Rect    // clear opening that its drawer runs in, run frame
 	Sheet        *model.HardwareSheet
 	Stabilised   bool          // has the holes of a stabiliser
@@ -182,7 +186,28 @@ const (
 	CarcassAbove AboveKind = iota
 	DrawerAbove
 	ShelfAbove
+	FrontAbove
+	ChannelAbove
+	PartitionAbove
 )
+
+// Say names what is above a drawer.
+func (k AboveKind) Say() message.Message {
+	switch k {
+	case DrawerAbove:
+		return message.New("the drawer above")
+	case ShelfAbove:
+		return message.New("the shelf above")
+	case FrontAbove:
+		return message.New("the front above")
+	case ChannelAbove:
+		return message.New("the finger-pull channel")
+	case PartitionAbove:
+		return message.New("the partition above")
+	default:
+		return message.New("the carcass top")
+	}
+}
 
 // Size is a panel's width and length (or height).
 type Size struct{ Width, Length length.Length }
