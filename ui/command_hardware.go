@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/model"
+	"frontlay/model/message"
 )
 
 func (w *window) hardwareCommands() []command {
@@ -30,20 +31,21 @@ func (w *window) showSheets() {
 
 // lets tells whether a command can run while the page of hardware sheets is
 // shown. Undo and redo are the page's; what would leave the page asks first what
-// becomes of changes.
+// becomes of changes; what is about the drawing has to wait.
 func (h *sheetsPage) lets(c *command) bool {
-	switch c.name {
-	case "undo":
+	switch {
+	case c.name == "undo":
 		h.page.Take()
 		h.page.Undo()
-		return false
-	case "redo":
+	case c.name == "redo":
 		h.page.Take()
 		h.page.Redo()
-		return false
-	case "save", "saveas", "keys", "cautions", "system", "light", "dark", "contrast", "large":
+	case c.name == "save", c.name == "saveas", c.menu == "Settings", c.menu == "Help":
 		return true
+	case c.menu == "File":
+		h.leave(func() { h.w.run(c) })
+	default:
+		h.tell(message.New("“%v” is not possible now.", message.New(c.label)))
 	}
-	h.leave(func() { h.w.run(c) })
 	return false
 }

@@ -127,7 +127,7 @@ func TestLeavingChangedSheets(t *testing.T) {
 	ways := map[string]func(w *window){
 		"Esc":         func(w *window) { w.typedKey(&fyne.KeyEvent{Name: fyne.KeyEscape}) },
 		"the way out": func(w *window) { w.sheets.leave(nil) },
-		"a command":   func(w *window) { w.do("all") },
+		"a command":   func(w *window) { w.do("demo") },
 		"closing":     func(w *window) { w.keepWork(func() {}) },
 	}
 	for name, leave := range ways {
@@ -159,6 +159,10 @@ func TestUndoOnTheSheetsPage(t *testing.T) {
 	w.do("redo")
 	if !h.page.Unsaved() || w.session.Unsaved() {
 		t.Error("redo changed something else")
+	}
+	w.do("all")
+	if w.sheets != h || len(w.session.Selection()) > 0 {
+		t.Error("a command of the drawing runs behind the page")
 	}
 }
 
