@@ -52,6 +52,6 @@ func handleFields(h *model.Handle) []field {
 		size("spacing", "Between the two holes; left out for one hole.", &h.Spacing, 0, maxFitting),
 		size("from_top", "From the front's top edge to the line of holes; the middle of the height where it is left out.", &h.FromTop, 0, maxFitting),
 		size("from_left", "From the front's left edge, seen from the room, to the middle of the handle; the middle of the width where it is left out.", &h.FromLeft, 0, maxSize),
-		size("diameter", "Diameter of the holes.", &h.Diameter, 0, maxFitting),
+		size("diameter", "Diameter of the holes.", &h.Diameter, positive, maxFitting).needed(),
 	}
 }

@@ -167,6 +167,9 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 			if f.LineUp != nil {
 				f.LineUp.Front = g.text()
 			}
+			if f.Handle != nil {
+				f.Handle.Diameter = g.length()
+			}
 		}
 	}
 }

@@ -126,7 +126,7 @@ var stabiliserHoles = listOf[model.StabiliserHole]{
 
 func stabiliserHoleFields(h *model.StabiliserHole) []field {
 	return []field{
-		size("across", "From the middle of the front's width; negative to the left, seen from the room.", &h.Across, -maxSize, maxSize).needed(),
+		size("across", "From the middle between the runners; negative to the left, seen from the room.", &h.Across, -maxSize, maxSize).needed(),
 		size("up", "Runner's lower edge up to the hole's centre.", &h.Up, -maxFitting, maxFitting).needed(),
 		size("diameter", "Diameter of the hole; the connector's where it is left out.", &h.Diameter, 0, 100*length.Millimetre),
 		size("depth", "Depth of the hole; the connector's where it is left out.", &h.Depth, 0, 100*length.Millimetre),
