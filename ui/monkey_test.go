@@ -64,7 +64,8 @@ func monkey(w *window, r *rand.Rand, p *replay.Pointer) {
 
 // A monkey with a seed works the window: after thousands of actions the project
 // can be written and read back the same, undo leads to the start exactly, and
-// nothing is left over.
+// no goroutine is left over. (Memory is measured at the drawing: the test driver
+// keeps the renderer of every widget for ever, the desktop's for a minute.)
 func TestMonkey(t *testing.T) {
 	const actions = 1000
 	for _, seed := range []int64{1, 20260101} {

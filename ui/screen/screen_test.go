@@ -2,6 +2,7 @@ package screen_test
 
 import (
 	"math"
+	"runtime"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -321,6 +322,67 @@ func TestDrawingTools(t *testing.T) {
 	}
 	if got := len(d.session.Result().Plan.Fronts); got != n {
 		t.Errorf("undo leads to %d fronts, not %d", got, n)
+	}
+}
+
+func TestDraggingPartitionsAndEdges(t *testing.T) {
+	d := newDesk(t, demo(t))
+	widths := func(cab int) (w []length.Length) {
+		for _, b := range d.session.Result().Plan.Cabinets[cab].Bays {
+			w = append(w, b.Opening.Width())
+		}
+		return w
+	}
+	before := widths(1)
+	sum := before[0] + before[1]
+	// The partition of the second cabinet is taken hold of between its fronts.
+	p5, p8 := d.Places()["front 5"], d.Places()["front 8"]
+	from := fyne.NewPos((p5.X+p5.Width+p8.X)/2, p5.Y+20)
+	d.pointer.Drag(from, from.AddXY(18, 5), 4)
+	after := widths(1)
+	if after[0] <= before[0] || after[0]+after[1] != sum {
+		t.Errorf("the bays were %v and are %v", before, after)
+	}
+	if after[0]%length.Millimetre != 0 {
+		t.Errorf("the partition does not snap: %v", after[0])
+	}
+	// The right edge of the run is a little beside its fronts, the top edge above.
+	last := len(d.session.Project().Cabinets) - 1
+	cab := d.Places()["cabinet "+string(rune('1'+last))]
+	width, height := d.session.Project().Cabinets[last].Width, d.session.Project().Cabinets[last].Height
+	d.pointer.Drag(fyne.NewPos(cab.X+cab.Width+2, cab.Y+60), fyne.NewPos(cab.X+cab.Width+22, cab.Y+64), 4)
+	if got := d.session.Project().Cabinets[last].Width; got <= width {
+		t.Errorf("the cabinet is %v wide, it was %v", got, width)
+	}
+	cab = d.Places()["cabinet "+string(rune('1'+last))]
+	d.pointer.Drag(fyne.NewPos(cab.X+cab.Width/2, cab.Y-3), fyne.NewPos(cab.X+cab.Width/2, cab.Y-23), 4)
+	if got := d.session.Project().Cabinets[last].Height; got <= height {
+		t.Errorf("the cabinet is %v high, it was %v", got, height)
+	}
+	if d.steps() != 3 {
+		t.Errorf("three drags made %d steps", d.steps())
+	}
+}
+
+// Dragging and undoing thousands of times leaves no memory behind.
+func TestDraggingLeavesNoMemory(t *testing.T) {
+	d := newDesk(t, demo(t))
+	from := d.centre(t, "division above 1")
+	drags := func(n int) int64 {
+		for i := range n {
+			d.pointer.Drag(from, from.AddXY(0, float32(-10-i%20)), 3)
+			d.session.Undo()
+		}
+		runtime.GC()
+		var m runtime.MemStats
+		runtime.ReadMemStats(&m)
+		return int64(m.HeapAlloc)
+	}
+	before := drags(100)
+	after := drags(700)
+	t.Logf("%d KB before, %d KB after 2,100 previews more", before>>10, after>>10)
+	if after-before > 4<<20 {
+		t.Errorf("%d KB are left over", (after-before)>>10)
 	}
 }
 

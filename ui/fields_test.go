@@ -1,0 +1,117 @@
+package ui
+
+import (
+	"reflect"
+	"slices"
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/drawing"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// Every field of the inspector takes what can be and changes the project by one
+// step, or says why not and changes nothing; undo leads back each time.
+func TestEveryField(t *testing.T) {
+	front := model.Place{Front: 1}
+	for _, c := range []struct {
+		name string
+		sel  []drawing.Subject
+		some string // a field that must be there
+	}{
+		{"project", nil, "Rounded to"},
+		{"front", []drawing.Subject{{Kind: drawing.FrontThing, Place: front}}, "Least height"},
+		{"two fronts", []drawing.Subject{{Kind: drawing.FrontThing, Place: front}, {Kind: drawing.FrontThing, Place: model.Place{}}}, "Drop"},
+		{"division", []drawing.Subject{{Kind: drawing.DivisionThing, Place: model.Place{}}}, "Below"},
+		{"partition", []drawing.Subject{{Kind: drawing.PartitionThing, Place: model.Place{Cabinet: 1}}}, "Clear width left"},
+		{"bay", []drawing.Subject{{Kind: drawing.BayThing, Place: model.Place{Cabinet: 1, Front: -1}}}, "Clear width"},
+		{"cabinet", []drawing.Subject{{Kind: drawing.CabinetThing, Place: placeOfCabinet(0)}}, "Depth"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			w, _, _ := newWindow(t, "")
+			w.session.Select(c.sel...)
+			fields := w.inspector.Fields()
+			if fields[c.some] == nil {
+				t.Fatalf("there is no field %q", c.some)
+			}
+			changed := 0
+			for name := range fields {
+				for _, text := range []string{"123", "1/2 in", "x y", "-7", "100000", "2"} {
+					start := w.session.Project()
+					_, before := w.session.Steps()
+					f := w.inspector.Fields()[name]
+					f.SetText(text)
+					took := f.Take()
+					_, after := w.session.Steps()
+					switch {
+					case took && after > before+1:
+						t.Errorf("%s: %q makes %d steps", name, text, after-before)
+					case !took && after != before:
+						t.Errorf("%s: %q is refused and changes the project", name, text)
+					case !took:
+						f.Restore()
+					}
+					if after > before {
+						changed++
+						w.session.Undo()
+					}
+					if !reflect.DeepEqual(w.session.Project(), start) {
+						t.Fatalf("%s: undo of %q does not lead back", name, text)
+					}
+				}
+			}
+			if changed < len(fields) {
+				t.Errorf("%d fields took only %d sizes", len(fields), changed)
+			}
+		})
+	}
+}
+
+// Every command can be undone and leads back to the same project.
+func TestUndoOfEveryCommand(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	start := w.session.Project()
+	for i := range w.commands {
+		c := &w.commands[i]
+		if apart[c.name] || slices.Contains([]string{"undo", "redo", "light", "dark", "contrast", "system", "large"}, c.name) {
+			continue
+		}
+		for _, sel := range []drawing.Subject{w.face(5), {Kind: drawing.DivisionThing, Place: model.Place{}},
+			{Kind: drawing.PartitionThing, Place: model.Place{Cabinet: 1}}, {Kind: drawing.CabinetThing, Place: placeOfCabinet(1)}} {
+			w.session.Select(sel)
+			w.run(c)
+			for w.session.Unsaved() {
+				if _, ok := w.session.Undo(); !ok {
+					t.Fatalf("%s: the change can't be undone", c.name)
+				}
+			}
+			if !reflect.DeepEqual(w.session.Project(), start) {
+				t.Fatalf("%s: undo does not lead back", c.name)
+			}
+			if top := w.win.Canvas().Overlays().Top(); top != nil {
+				w.win.Canvas().Overlays().Remove(top)
+			}
+		}
+	}
+}
+
+var keyUp = &fyne.KeyEvent{Name: fyne.KeyUp}
+
+// Steppers go by one step of the unit.
+func TestSteppers(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(1))
+	for _, c := range []struct {
+		unit string
+		want length.Length
+	}{{"mm", length.Millimetre}, {"inch", length.Inch / 16}} {
+		w.do(c.unit)
+		before := w.session.Result().Plan.Fronts[0].Face.Height()
+		w.inspector.Fields()["Height"].TypedKey(keyUp)
+		if d := w.session.Result().Plan.Fronts[0].Face.Height() - before; d != c.want {
+			t.Errorf("in %s a step is %v", c.unit, d)
+		}
+	}
+}
