@@ -21,6 +21,8 @@ type Document struct {
 	path  string // empty: it has no file yet
 	known Stamp
 	lock  *Lock // nil: none could be had, or none is needed
+
+	looking chan look // a look at the file that has not ended, nil for none
 }
 
 // NewDocument begins a document without a file.
@@ -82,22 +84,6 @@ func (d *Document) Locked() bool {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	return d.lock != nil && d.lock.Mine()
-}
-
-// Changed tells what another program made of the file since it was read or
-// saved here, nil where it is as it was. It is quick enough to be asked every
-// second.
-func (d *Document) Changed() *Changed {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	if d.path == "" {
-		return nil
-	}
-	now, err := StampOf(d.desk.FS, d.path, d.known)
-	if err != nil || now.Same(d.known) {
-		return nil // a file that can't be read just now is told when it is saved
-	}
-	return &Changed{Path: d.path, Now: now}
 }
 
 // Note takes the newest unsaved state for the journal; see Journal.Note.

@@ -2,6 +2,7 @@ package disk_test
 
 import (
 	"errors"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"testing"
@@ -164,5 +165,46 @@ func TestRestoringWorkThatWasLeft(t *testing.T) {
 	}
 	if _, err := d.Save(left[0].Data); err != nil || content(t, path) != "unsaved" || content(t, disk.BackupName(path)) != older {
 		t.Errorf("%v", err)
+	}
+}
+
+// stuck is a file system on a network that is gone: it answers when it is back.
+type stuck struct {
+	disk.OS
+	back chan bool
+}
+
+func (s *stuck) Stat(name string) (fs.FileInfo, error) {
+	if s.back != nil {
+		<-s.back
+	}
+	return s.OS.Stat(name)
+}
+
+func TestALostNetworkFolderDoesNotStopTheWindow(t *testing.T) {
+	path, _ := project(t, older)
+	sys, c := &stuck{}, newClock()
+	o := desk(t.TempDir(), me("network"))
+	o.FS, o.Journal.After = sys, c.After
+	d, _, err := disk.Open(o, path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(path, []byte(newer), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	sys.back = make(chan bool)
+	for range 3 { // asked again and again, only one look waits
+		go func() { c.after <- start }()
+		if d.Changed() != nil {
+			t.Fatal("something is told while nothing can be known")
+		}
+	}
+	close(sys.back)
+	if d.Changed() == nil {
+		t.Error("the change is not noticed when the folder is back")
+	}
+	if err := d.Close(); err != nil {
+		t.Error(err)
 	}
 }
