@@ -11,6 +11,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/ui/field"
+	"frontlay/ui/session"
 )
 
 // showDetail tells about the chosen finding: what is wrong, what to change, the
@@ -34,7 +35,7 @@ func (p *Panel) showDetail() {
 	column := field.Column(head)
 	var buttons []fyne.CanvasObject
 	for i, e := range layout.Offered(p.session.Committed(), p.session.CommittedResult(), f) {
-		b := widget.NewButton(text(message.New("Mend it: %v", e.Label())), func() { p.do(e) })
+		b := widget.NewButton(text(message.New("Mend it: %v", p.named(e))), func() { p.do(e) })
 		if i == 0 {
 			b.Importance = widget.HighImportance
 		}
@@ -50,6 +51,20 @@ func (p *Panel) showDetail() {
 	p.addAccept(column, f)
 	p.detail.Objects = []fyne.CanvasObject{column}
 	p.detail.Refresh()
+}
+
+// named is the label of a change, with the front's name where it is another one
+// than the finding speaks of.
+func (p *Panel) named(e edit.Edit) message.Message {
+	placed, ok := e.(edit.Placed)
+	if !ok || p.chosen < 0 || p.chosen >= len(p.rows) || placed.Place() == p.rows[p.chosen].Place {
+		return e.Label()
+	}
+	f := session.FrontOf(p.session.CommittedResult().Plan, placed.Place())
+	if f == nil {
+		return e.Label()
+	}
+	return message.New("%v: %v", f.Name, e.Label())
 }
 
 // addAccept adds the reason for which a finding is accepted, or a field for it.
