@@ -145,3 +145,13 @@ func TestOutlineLeadsToThePages(t *testing.T) {
 		t.Errorf("%d links on the cover lead to pages; want %d\n%s", n, len(d.Pages[0].Links), links)
 	}
 }
+
+func TestDecimals(t *testing.T) {
+	for n, want := range map[int64]string{
+		0: "0", 1: "0.0001", -1: "-0.0001", 10000: "1", -25000: "-2.5", 90_7087: "90.7087", 1_000_100: "100.01", 123_456_000: "12345.6",
+	} {
+		if got := string(appendDecimal(nil, n)); got != want {
+			t.Errorf("%d ten-thousandths became %s; want %s", n, got, want)
+		}
+	}
+}

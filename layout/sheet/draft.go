@@ -16,6 +16,28 @@ type draft struct {
 	say     message.Language
 	area    plane.Rect // inside the margins
 	margins Margins
+	wraps   wraps
+}
+
+// wraps remembers wrapped texts: the same words stand on many sheets of a job.
+type wraps map[wrapKey][]string
+
+type wrapKey struct {
+	text        string
+	size, width length.Length
+	bold        bool
+}
+
+func (w wraps) wrap(s string, size length.Length, bold bool, width length.Length) []string {
+	key := wrapKey{s, size, width, bold}
+	lines, ok := w[key]
+	if !ok {
+		lines = lettering.Wrap(s, size, bold, width)
+		if w != nil {
+			w[key] = lines
+		}
+	}
+	return lines
 }
 
 func newDraft(kind Part, title message.Message, width, height length.Length, o Options) *draft {
@@ -25,6 +47,7 @@ func newDraft(kind Part, title message.Message, width, height length.Length, o O
 		say:     o.Say,
 		area:    printable(width, height, o),
 		margins: o.Margins,
+		wraps:   o.wraps,
 	}
 }
 
@@ -96,12 +119,12 @@ func (d *draft) lines(left, top, size length.Length, bold bool, lines []string) 
 // paragraph writes a message wrapped to the width, its top at top, and gives
 // the y below it.
 func (d *draft) paragraph(left, top, width, size length.Length, bold bool, m message.Message) length.Length {
-	return d.lines(left, top, size, bold, lettering.Wrap(d.say.Say(m), size, bold, width))
+	return d.lines(left, top, size, bold, d.wraps.wrap(d.say.Say(m), size, bold, width))
 }
 
 // heightOf is what paragraph takes.
 func (d *draft) heightOf(width, size length.Length, bold bool, m message.Message) length.Length {
-	n := len(lettering.Wrap(d.say.Say(m), size, bold, width))
+	n := len(d.wraps.wrap(d.say.Say(m), size, bold, width))
 	return length.Length(n) * lettering.Pitch(size)
 }
 

@@ -21,6 +21,7 @@ type Options struct {
 	Say     message.Language // language, and the unit of the figures
 	// Correction undoes a fault of the printer’s scale.
 	Correction Correction
+	wraps      wraps
 	warn       message.Message // what stands on templates while the check has errors
 	Date       string          // for title blocks, as it shall be printed; may be empty
 }
@@ -37,6 +38,9 @@ func (o Options) with() Options {
 	o.Margins.End = min(max(o.Margins.End, LeastMargin), GreatestMargin)
 	if len(o.Parts) == 0 {
 		o.Parts = []Part{JigSettings, Elevation, Findings, CornerTemplates}
+	}
+	if o.wraps == nil {
+		o.wraps = wraps{}
 	}
 	if o.Spare == 0 {
 		o.Spare = list.DefaultSpare

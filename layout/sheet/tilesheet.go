@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet/lettering"
@@ -203,9 +205,9 @@ func (s *tileSheet) label(b bore, shown plane.Rect) {
 	at := b.at.Add(s.by)
 	room := []length.Length{mm(48), mm(34), mm(24)}
 	for _, width := range room {
-		lines := lettering.Wrap(s.d.say.Say(b.drilling()), lettering.Tiny, true, width)
+		lines := s.d.wraps.wrap(s.d.say.Say(b.drilling()), lettering.Tiny, true, width)
 		bold := len(lines)
-		lines = append(lines, lettering.Wrap(s.d.say.Say(s.place(b)), lettering.Tiny, false, width)...)
+		lines = slices.Concat(lines, s.d.wraps.wrap(s.d.say.Say(s.place(b)), lettering.Tiny, false, width))
 		wide := length.Length(0)
 		for i, l := range lines {
 			wide = max(wide, lettering.Width(l, lettering.Tiny, i < bold))

@@ -55,7 +55,16 @@ func LongestWord(s string, size length.Length, isBold bool) length.Length {
 // its sign ≈ and its unit together.
 func words(paragraph string) []string {
 	var all []string
-	for _, w := range strings.FieldsFunc(paragraph, func(r rune) bool { return r == ' ' || r == '\t' }) {
+	for len(paragraph) > 0 {
+		var w string
+		if at := strings.IndexAny(paragraph, " \t"); at < 0 {
+			w, paragraph = paragraph, ""
+		} else {
+			w, paragraph = paragraph[:at], paragraph[at+1:]
+		}
+		if w == "" {
+			continue
+		}
 		if n := len(all); n > 0 && (all[n-1] == "≈" || (isUnit(w) || isFraction(w)) && endsInDigit(all[n-1])) {
 			all[n-1] += "\u00a0" + w
 			continue
