@@ -168,7 +168,7 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 				f.LineUp.Front = g.text()
 			}
 			if f.Handle != nil {
-				f.Handle.Diameter = g.length()
+				f.Handle.Diameter = max(1, g.length())
 			}
 		}
 	}

@@ -2,11 +2,13 @@ package yamlfile_test
 
 import (
 	"bytes"
+	"fmt"
 	"runtime"
 	"strings"
 	"testing"
 	"time"
 
+	"frontlay/assets"
 	"frontlay/model/yamlfile"
 )
 
@@ -142,5 +144,40 @@ func TestHostileFilesEndSoonAndSmall(t *testing.T) {
 				t.Errorf("the message has %d bytes", len(err.Error()))
 			}
 		})
+	}
+}
+
+// A project that names as many large sheets as it can, each wrong only at its
+// end.
+func TestManyHostileSheetsEndSoonAndSmall(t *testing.T) {
+	sheet, _ := assets.Sheet("sample-a")
+	sheet = append(sheet, bytes.Repeat([]byte("# a long tail\n"), (yamlfile.MaxSheetBytes-len(sheet)-20)/14)...)
+	sheet = append(sheet, "wrong: 1\n"...)
+	asked := map[string]int{}
+	source := func(name string) (string, []byte, error) {
+		asked[name]++
+		return name, sheet, nil
+	}
+	var names strings.Builder
+	for i := range 50 {
+		fmt.Fprintf(&names, "s%d: sheet-%d, t%d: sheet-%d, ", i, i%25, i, i%25)
+	}
+	for names, want := range map[string]int{"main: sample-a, " + names.String(): 0, "main: sample-a, " + names.String()[:strings.Index(names.String(), "s24")]: 25} {
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		began := time.Now()
+		_, err := yamlfile.Read("hostile.yaml", project("main: sample-a", names), source)
+		took := time.Since(began)
+		runtime.ReadMemStats(&after)
+		t.Logf("%v, %d MB: %.200v", took.Round(time.Millisecond), (after.TotalAlloc-before.TotalAlloc)>>20, err)
+		if err == nil || len(asked) != want {
+			t.Errorf("%d sheets are asked for, want %d: %.200v", len(asked), want, err)
+		}
+		for name, n := range asked {
+			if n > 1 {
+				t.Errorf("%s is read %d times", name, n)
+			}
+		}
+		clear(asked)
 	}
 }

@@ -17,9 +17,16 @@ import (
 // MaxBytes is the largest file that is read.
 const MaxBytes = 4 << 20
 
+// MaxSheetBytes is the largest hardware sheet that is read. A project can name
+// many, and all of them together must be read soon.
+const MaxSheetBytes = 256 << 10
+
 // maxNodes bounds how many values a file can hold, before it is parsed: the
 // memory that a parsed file takes grows with them.
-const maxNodes = 400_000
+const (
+	maxNodes      = 400_000
+	maxSheetNodes = 25_000
+)
 
 // maxDepth is how deep values can nest. The format itself needs nine.
 const maxDepth = 40
@@ -47,9 +54,13 @@ func (r *reader) parse(data []byte) *yaml.Node {
 
 // acceptable refuses what can't be a file of ours before the parser sees it.
 func (r *reader) acceptable(data []byte) bool {
+	bytesAllowed, nodesAllowed := MaxBytes, maxNodes
+	if r.sheetOnly {
+		bytesAllowed, nodesAllowed = MaxSheetBytes, maxSheetNodes
+	}
 	switch {
-	case len(data) > MaxBytes:
-		r.fail(nil, message.New("the file has %v bytes, which is more than any project needs (the limit is %v)", len(data), MaxBytes),
+	case len(data) > bytesAllowed:
+		r.fail(nil, message.New("the file has %v bytes, which is more than any project needs (the limit is %v)", len(data), bytesAllowed),
 			message.New("check that it is the right file"))
 	case !utf8.Valid(data):
 		line, column := placeOf(data, firstInvalid(data))
@@ -57,8 +68,8 @@ func (r *reader) acceptable(data []byte) bool {
 	case bytes.IndexByte(data, 0) >= 0:
 		line, column := placeOf(data, bytes.IndexByte(data, 0))
 		r.failAt(line, column, message.New("the file is not a text file"), message.New("check that it is the right file"))
-	case structure(data) > maxNodes:
-		r.fail(nil, message.New("the file holds more values than any project needs (the limit is %v)", maxNodes),
+	case structure(data) > nodesAllowed:
+		r.fail(nil, message.New("the file holds more values than any project needs (the limit is %v)", nodesAllowed),
 			message.New("check that it is the right file"))
 	default:
 		return true

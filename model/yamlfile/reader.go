@@ -16,18 +16,19 @@ import (
 // reader collects what is wrong while a tree is read. The unit is that of bare
 // numbers at the place being read.
 type reader struct {
-	file     string
-	unit     length.Unit
-	sheets   SheetSource
-	known    map[string]*model.HardwareSheet // sheets by source that need no reading
-	path     []string
-	problems Problems
-	nodes    map[any]*yaml.Node    // pointer to a value of the model → where it stands
-	signs    map[*yaml.Node]string // item of a list → what tells it from the others
+	file      string
+	unit      length.Unit
+	sheets    SheetSource
+	known     map[string]*model.HardwareSheet // sheets by source that need no reading (any more)
+	sheetOnly bool                            // the file is a hardware sheet
+	path      []string
+	problems  Problems
+	nodes     map[any]*yaml.Node    // pointer to a value of the model → where it stands
+	signs     map[*yaml.Node]string // item of a list → what tells it from the others
 }
 
 func newReader(file string, sheets SheetSource) *reader {
-	return &reader{file: file, sheets: sheets, nodes: map[any]*yaml.Node{}, signs: map[*yaml.Node]string{}}
+	return &reader{file: file, sheets: sheets, known: map[string]*model.HardwareSheet{}, nodes: map[any]*yaml.Node{}, signs: map[*yaml.Node]string{}}
 }
 
 // full tells that there are problems enough.

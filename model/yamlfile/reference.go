@@ -22,14 +22,14 @@ the files: do not edit it by hand.
 - Keys that are not listed here are errors, so that a slip of the keyboard is not
   taken for a wish. Anchors, aliases, tags and several documents in one file are
   errors too: the format has no use for them.
-- A file can have at most %d MiB.
+- A project can have at most %d MiB, a hardware sheet %d KiB.
 
 `
 
 // Reference is the reference page of both files, as Markdown.
 func Reference() []byte {
 	var b strings.Builder
-	fmt.Fprintf(&b, referenceHead, MaxBytes>>20)
+	fmt.Fprintf(&b, referenceHead, MaxBytes>>20, MaxSheetBytes>>10)
 	b.WriteString("## Project\n\n")
 	keys(&b, projectFields(new(model.Project)), "")
 	b.WriteString("## Hardware sheet\n\nAll heights are above the runner's lower edge unless told otherwise.\n\n")

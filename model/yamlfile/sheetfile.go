@@ -32,6 +32,7 @@ func ReadSheet(fileName string, data []byte) (*model.HardwareSheet, error) {
 // comments.
 func ReadSheetFile(fileName string, data []byte) (*SheetFile, error) {
 	r := newReader(fileName, nil)
+	r.sheetOnly = true
 	doc := r.parse(data)
 	if doc == nil {
 		return nil, r.err()

@@ -141,6 +141,7 @@ func (r *reader) findSheet(n *yaml.Node, source string) *model.HardwareSheet {
 		return nil
 	}
 	s, err := ReadSheet(name, data)
+	r.known[source] = s // also nil, whose problems are told once
 	if ps, ok := err.(Problems); ok {
 		for _, p := range ps {
 			if !r.full() {
