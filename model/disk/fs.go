@@ -1,9 +1,3 @@
-// Package disk keeps the user's work: it saves whole files or none, notices what
-// other programs changed, journals unsaved edits, locks open files, finds
-// hardware sheets, and writes logs and crash reports. It knows nothing of what
-// is in the files.
-//
-// The file system comes in through FS, so that tests can make every step fail.
 package disk
 
 import (
