@@ -19,10 +19,12 @@ func runnerPages(p *plan.Plan, o Options, first int) []Page {
 	}
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
-		h = w * 14142 / 10000
+		best := stackStrips(p, all, w, greatestEdge, o)
+		best.cut()
+		return best.draw(first)
 	}
 	best := stackStrips(p, all, w, h, o)
-	if other := stackStrips(p, all, h, w, o); !o.Paper.Roll() && other.better(best) {
+	if other := stackStrips(p, all, h, w, o); other.better(best) {
 		best = other
 	}
 	return best.draw(first)
@@ -82,6 +84,16 @@ func (s *stripStack) better(than *stripStack) bool {
 		return s.count < than.count
 	}
 	return len(s.parts) < len(than.parts)
+}
+
+// cut shortens the pages of a roll to what the strips need.
+func (s *stripStack) cut() {
+	d := s.blank()
+	used := barLength + mm(4)
+	for _, p := range s.parts {
+		used = max(used, p.top+p.height)
+	}
+	s.h = pageHeight(d.area.Height()-s.body(d).Height()+used, s.o)
 }
 
 func (s *stripStack) blank() *draft {
