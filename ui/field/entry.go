@@ -120,8 +120,12 @@ func (e *Entry) FocusLost() {
 // TypedKey knows Esc and the steps.
 func (e *Entry) TypedKey(k *fyne.KeyEvent) {
 	switch {
-	case k.Name == fyne.KeyEscape:
+	case k.Name == fyne.KeyEscape && e.Dirty():
 		e.Restore()
+	case k.Name == fyne.KeyEscape: // a second time: back to the drawing
+		if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
+			c.Unfocus()
+		}
 	case k.Name == fyne.KeyUp && e.source.Step != nil:
 		e.step(1)
 	case k.Name == fyne.KeyDown && e.source.Step != nil:

@@ -4,6 +4,8 @@
 package session
 
 import (
+	"reflect"
+
 	"frontlay/layout"
 	"frontlay/layout/drawing"
 	"frontlay/model"
@@ -100,13 +102,22 @@ func (s *Session) Do(e edit.Edit) error {
 	if err != nil {
 		return err
 	}
-	s.put(e.Label(), next)
+	s.put(e.Label(), next, nil)
 	return nil
 }
 
-func (s *Session) put(label message.Message, next *model.Project) {
+// put makes a project that is different from the one before a step. Where its
+// result is not known yet it is worked out.
+func (s *Session) put(label message.Message, next *model.Project, known *layout.Result) {
+	if reflect.DeepEqual(next, s.Committed()) {
+		return
+	}
 	sel := s.Selection()
-	s.result = s.solve(next)
+	if known != nil {
+		s.result = *known
+	} else {
+		s.result = s.solve(next)
+	}
 	s.history.Do(label, state{next, existing(next, sel)})
 	s.tell(Document | Selected | Saved)
 }
@@ -132,17 +143,15 @@ func (s *Session) Preview(e edit.Edit) error {
 	return nil
 }
 
-// Commit makes the last preview one step. Without a preview nothing happens.
+// Commit makes the last preview one step. Without a preview, or where that has
+// changed nothing in the end, there is no step.
 func (s *Session) Commit() {
 	g := s.gesture
 	s.gesture = nil
 	if g == nil || g.edit == nil {
 		return
 	}
-	sel := s.Selection()
-	s.result = g.result
-	s.history.Do(g.edit.Label(), state{g.project, existing(g.project, sel)})
-	s.tell(Document | Selected | Saved)
+	s.put(g.edit.Label(), g.project, &g.result)
 }
 
 // Cancel gives up the gesture; everything is as it was before Begin.
