@@ -82,6 +82,10 @@ func genProject(t *rapid.T) *model.Project {
 		gap := 28 * mm // more than two holes 32 mm apart leave
 		p.Checks.Limits.HoleGap = &gap
 	}
+	if rapid.IntRange(0, 7).Draw(t, "much overlay") == 0 {
+		overlay := 7 * mm // more than half of a thin partition less half of a wide gap
+		p.Checks.Limits.LeastOverlay = &overlay
+	}
 	for i, n := 0, rapid.IntRange(1, 3).Draw(t, "cabinets"); i < n; i++ {
 		p.Cabinets = append(p.Cabinets, genCabinet(t, p, i))
 	}

@@ -143,3 +143,26 @@ func TestMessagesAreWhole(t *testing.T) {
 		}
 	}
 }
+
+// An accepted finding is told again where it gets worse, and does not cover the
+// same rule elsewhere: not in a cabinet without a name, nor in one of the same.
+func TestAcceptanceIsForOneFindingAndNoWorse(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "rules", "cover-below", "flagged.yaml"))
+	p.Cabinets[0].Name = ""
+	p.Cabinets = append(p.Cabinets, p.Clone().Cabinets[0])
+	found := layout.Solve(p).Findings
+	if len(found) != 2 {
+		t.Fatalf("%d findings, want one in each cabinet", len(found))
+	}
+	a := check.Acceptance(p, &found[0])
+	a.Reason = "not seen"
+	p.Checks.Accepted = []model.Accepted{a}
+	found = layout.Solve(p).Findings
+	if found[0].Accepted == "" || found[1].Accepted != "" {
+		t.Errorf("accepted %q and %q, want the first only", found[0].Accepted, found[1].Accepted)
+	}
+	p.Cabinets[0].Bays[0].Fronts[1].Cover += mm
+	if f := layout.Solve(p).Findings[0]; f.Accepted != "" {
+		t.Error("a worse finding is still accepted")
+	}
+}

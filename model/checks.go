@@ -67,12 +67,15 @@ type Limits struct {
 // Accepted is a finding that the user has accepted, with the reason. It is told
 // by its rule and its place in words: the cabinet's name, the bay's number (from
 // 1) and the front's name or number in the stack; empty and 0 where the finding
-// is about more than that.
+// is about more than that. A cabinet or front whose name is empty or given twice
+// is told by its number, from 1. Short is how far the figure was off when it was
+// accepted: one that is further off is told again; 0 accepts any.
 type Accepted struct {
 	Rule    string
 	Cabinet string
 	Bay     int
 	Front   string
+	Short   length.Length
 	Reason  string
 }
 

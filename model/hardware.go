@@ -105,15 +105,15 @@ const (
 
 // Stabiliser is a part between the two runners that wide drawers need, with its
 // own holes in the front. FromWidth is the front width from which it is needed;
-// 0: the family has none. Holes are placed from the front's middle.
+// 0: the family has none. Holes are placed from the middle between the runners.
 type Stabiliser struct {
 	FromWidth length.Length
 	Holes     []StabiliserHole
 }
 
-// StabiliserHole is a hole of the stabiliser: Across from the middle of the
-// front's width (negative to the left, seen from the room), Up above the
-// runner's lower edge. Diameter and Depth are the connector's where zero.
+// StabiliserHole is a hole of the stabiliser: Across from the middle between the
+// two runners (negative to the left, seen from the room), Up above the runner's
+// lower edge. Diameter and Depth are the connector's where zero.
 type StabiliserHole struct {
 	Across, Up      length.Length
 	Diameter, Depth length.Length

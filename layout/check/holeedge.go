@@ -44,6 +44,12 @@ func nearest(f *plan.Front, holes []plan.Hole, l limits) (worst *plan.Hole, foun
 	return worst, found, side
 }
 
+// The edges that sideNames knows besides left and right.
+const (
+	bottomEdge = 2
+	topEdge    = 3
+)
+
 func sideNames(k int) message.Message {
 	return [4]message.Message{message.New("left"), message.New("right"), message.New("bottom"), message.New("top")}[k]
 }
@@ -51,12 +57,12 @@ func sideNames(k int) message.Message {
 func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, side message.Message) {
 	needed := s.limits.edgeFor(h.Diameter)
 	what := message.New("a hole of %v leaves %v to the %v edge; needed is %v", h.Diameter, found, side, needed)
-	if found < -h.Diameter/2 {
-		what = message.New("a hole of %v lies %v past the %v edge; needed is %v inside of it", h.Diameter, -found, side, needed)
+	if found < 0 {
+		what = message.New("a hole of %v reaches %v past the %v edge; needed is %v inside of it", h.Diameter, -found, side, needed)
 	}
 	fix := Finding{
 		Found: found, Needed: needed, What: what,
-		Change: message.New("choose a lower drawer, or give the front %v more at the %v", needed-found, side),
+		Change: s.roomForHole(f, h, side, needed-found),
 		Area:   around(f, h),
 		Mark:   message.New("hole too near the edge"),
 	}
@@ -64,6 +70,20 @@ func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, side
 		fix.Fixes = append(s.lowerDrawers(f), setDrop(f, f.Drop+needed-found), setDrop(f, f.Drop-(needed-found)))
 	}
 	s.front(f, fix)
+}
+
+// roomForHole says what to change where a hole is too near an edge by short.
+func (s *search) roomForHole(f *plan.Front, h *plan.Hole, side message.Message, short length.Length) message.Message {
+	switch {
+	case h.Kind == plan.HandleHole:
+		return message.New("move the handle by %v, away from the %v edge", short, side)
+	case side.Text == sideNames(topEdge).Text && len(s.lowerDrawers(f)) > 0:
+		return message.New("choose a lower drawer, or give the front %v more at the %v", short, side)
+	case side.Text == sideNames(bottomEdge).Text:
+		return message.New("raise the runner by %v, or give the front %v more at the %v", short, short, side)
+	default:
+		return message.New("give the front %v more at the %v", short, side)
+	}
 }
 
 // around is the area of a hole in the run frame.

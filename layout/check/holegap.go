@@ -21,23 +21,30 @@ func findHoleGap(s *search) {
 		if len(f.HandleHoles) > 0 {
 			all = append(append([]plan.Hole(nil), f.Holes...), f.HandleHoles...)
 		}
-		worst, a := s.limits.holeGap, (*plan.Hole)(nil)
+		worst, a, b := s.limits.holeGap, (*plan.Hole)(nil), (*plan.Hole)(nil)
 		for j := range all {
 			for k := range all[:j] {
 				if d := between(&all[j], &all[k], worst); d < worst {
-					worst, a = d, &all[j]
+					worst, a, b = d, &all[j], &all[k]
 				}
 			}
 		}
 		if a == nil {
 			continue
 		}
+		short := s.limits.holeGap - worst
+		what := message.New("the holes at %v and at %v above the bottom edge leave %v between them; needed is %v", b.At.Y, a.At.Y, worst, s.limits.holeGap)
+		if worst < 0 {
+			what = message.New("the holes at %v and at %v above the bottom edge overlap by %v; needed is %v between them", b.At.Y, a.At.Y, -worst, s.limits.holeGap)
+		}
+		change := message.New("choose another drawer, or make the front wider, so that they are %v further apart", short)
+		if a.Kind == plan.HandleHole || b.Kind == plan.HandleHole {
+			change = message.New("move the handle by %v", short)
+		}
 		s.front(f, Finding{
-			Found: worst, Needed: s.limits.holeGap,
-			What:   message.New("two holes leave %v between them; needed is %v", worst, s.limits.holeGap),
-			Change: message.New("move the handle, or make the front wider, so that they are %v further apart", s.limits.holeGap-worst),
-			Area:   around(f, a),
-			Mark:   message.New("holes too close"),
+			Found: worst, Needed: s.limits.holeGap, What: what, Change: change,
+			Area: around(f, a),
+			Mark: message.New("holes too close"),
 		})
 	}
 }

@@ -29,7 +29,7 @@ func findHoleLipping(s *search) {
 			s.front(f, Finding{
 				Found: found, Needed: lipping,
 				What:   message.New("a hole of %v comes to %v of the edge, into the lipping of %v", h.Diameter, found, lipping),
-				Change: message.New("choose a lower drawer, or give the front %v more on that side", lipping-found),
+				Change: message.New("move the hole %v away from the edge: another drawer, a larger front, or the handle elsewhere", lipping-found),
 				Area:   around(f, h),
 				Mark:   message.New("hole in the lipping"),
 				Fixes:  s.lowerIfDrawer(f, h),

@@ -29,25 +29,28 @@ func findNearlyLevel(s *search) {
 
 // level compares the divisions of two neighbouring stacks from the bottom up.
 func (s *search) level(a, b *plan.Bay) {
-	left := s.plan.Fronts[a.First : a.First+a.Count]
-	right := s.plan.Fronts[b.First : b.First+b.Count]
+	top := func(col []int, k int) length.Length { return s.plan.Fronts[col[k]].Face.Max.Y }
 	start, near := 0, s.limits.nearlyLevel
-	for i := 0; i+1 < len(left); i++ {
-		y := left[i].Face.Max.Y
-		for start+1 < len(right) && right[start].Face.Max.Y <= y-near {
+	for i := 0; i+1 < len(a.Column); i++ {
+		y := top(a.Column, i)
+		for start+1 < len(b.Column) && top(b.Column, start) <= y-near {
 			start++
 		}
-		for k := start; k+1 < len(right) && right[k].Face.Max.Y < y+near; k++ {
-			if step := right[k].Face.Max.Y - y; step != 0 {
-				s.step(&left[i], &right[k], right, k, step)
+		for k := start; k+1 < len(b.Column) && top(b.Column, k) < y+near; k++ {
+			if step := top(b.Column, k) - y; step != 0 {
+				s.step(&s.plan.Fronts[a.Column[i]], &s.plan.Fronts[b.Column[k]], &s.plan.Fronts[b.Column[k+1]], step)
 			}
 		}
 	}
 }
 
-func (s *search) step(f, g *plan.Front, right []plan.Front, k int, step length.Length) {
-	lower, upper := g.Face.Height()-step, right[k+1].Face.Height()+step
-	fixes := []edit.Edit{edit.MoveDivision{Below: g.Place, Lower: lower, Upper: upper}}
+// step reports a front g whose top edge is a step off that of f beside it; above
+// is the front above g.
+func (s *search) step(f, g, above *plan.Front, step length.Length) {
+	var fixes []edit.Edit
+	if above.Place.Bay == g.Place.Bay {
+		fixes = []edit.Edit{edit.MoveDivision{Below: g.Place, Lower: g.Face.Height() - step, Upper: above.Face.Height() + step}}
+	}
 	s.front(g, Finding{
 		Found:  step.Abs(),
 		What:   message.New("its top edge lies %v off that of front %v (%v) beside it", step.Abs(), f.Number, f.Name),

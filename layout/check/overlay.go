@@ -26,6 +26,9 @@ func findOverlay(s *search) {
 		face, open := f.Face, f.Opening
 		s.edge(f, message.New("left"), f.Overlay.Left, plane.R(open.Min.X, face.Min.Y, face.Min.X, face.Max.Y))
 		s.edge(f, message.New("right"), f.Overlay.Right, plane.R(face.Max.X, face.Min.Y, open.Max.X, face.Max.Y))
+		if s.plan.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay].Over != 0 {
+			continue // its height is told by another rule
+		}
 		if f.Bottommost {
 			s.edge(f, message.New("bottom"), f.Overlay.Bottom, strip(f, open.Min.Y, face.Min.Y))
 		}
@@ -40,9 +43,12 @@ func (s *search) edge(f *plan.Front, side message.Message, found length.Length, 
 	if found >= needed {
 		return
 	}
+	what := message.New("the front overlays the carcass by %v at its %v edge; needed is %v", found, side, needed)
+	if found < 0 {
+		what = message.New("the front ends %v short of the carcass at its %v edge; needed is an overlay of %v", -found, side, needed)
+	}
 	s.front(f, Finding{
-		Found: found, Needed: needed,
-		What:   message.New("the front overlays the carcass by %v at its %v edge; needed is %v", found, side, needed),
+		Found: found, Needed: needed, What: what,
 		Change: message.New("make the reveal or gap at the %v smaller by %v", side, needed-found),
 		Area:   area,
 		Mark:   message.New("overlay %v", found),

@@ -23,58 +23,77 @@ type sideScrew struct {
 	reach length.Length
 }
 
+// boardScrews are the screws in the boards of a cabinet, from the left side to
+// the right one: into each board's left face and into its right face.
+type boardScrews struct {
+	thickness   []length.Length
+	left, right [][]sideScrew
+}
+
 func findPartitionScrews(s *search) {
-	side := s.plan.Project.Boards.Carcass.Thickness
 	for i := range s.plan.Cabinets {
-		c := &s.plan.Cabinets[i]
-		inBay := make([][]sideScrew, len(c.Bays))
-		for j := range c.Bays {
-			inBay[j] = s.screws(c, j)
-			thin := side
-			if j < len(c.Partitions) {
-				thin = min(thin, c.Partitions[j].Width())
-			}
-			if j > 0 {
-				thin = min(thin, c.Partitions[j-1].Width())
-			}
-			s.through(inBay[j], thin)
-		}
-		for j := range c.Partitions {
-			s.meet(inBay[j], inBay[j+1], c.Partitions[j].Width())
+		b := s.boards(&s.plan.Cabinets[i])
+		told := map[int]bool{} // fronts whose screws come through, by number
+		for k, board := range b.thickness {
+			s.through(b.left[k], board, told)
+			s.through(b.right[k], board, told)
+			s.meet(b.left[k], b.right[k], board)
 		}
 	}
 }
 
-// screws are those of a bay's runners, by height. The plan's holes are enough:
-// both sides of a bay are drilled alike.
-func (s *search) screws(c *plan.Cabinet, j int) []sideScrew {
-	b := &c.Bays[j]
-	all := make([]sideScrew, 0, 4*b.Count)
-	for k := b.First; k < b.First+b.Count; k++ {
-		f := &s.plan.Fronts[k]
-		if !f.Fitted || f.Opening != b.Opening {
-			continue // a drawer that spans bays has no runner at the partition
-		}
-		for _, h := range f.Runner.Screws {
-			reach := h.Depth
-			if f.Sheet.Runner.ScrewReach > 0 {
-				reach = f.Sheet.Runner.ScrewReach
-			}
-			all = append(all, sideScrew{f, h, reach})
+// boards gathers a cabinet's runner screws: those of a front go into the board
+// at the left of the first bay that it covers and at the right of the last.
+func (s *search) boards(c *plan.Cabinet) boardScrews {
+	n := len(c.Bays) + 1
+	b := boardScrews{make([]length.Length, n), make([][]sideScrew, n), make([][]sideScrew, n)}
+	for k := range b.thickness {
+		b.thickness[k] = s.plan.Project.Boards.Carcass.Thickness
+		if k > 0 && k <= len(c.Partitions) {
+			b.thickness[k] = c.Partitions[k-1].Width()
 		}
 	}
-	sort.SliceStable(all, func(a, b int) bool { return all[a].hole.Y < all[b].hole.Y })
+	for j := range c.Bays {
+		for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
+			f := &s.plan.Fronts[k]
+			if !f.Fitted {
+				continue
+			}
+			screws := screwsOf(f)
+			b.right[j] = append(b.right[j], screws...)
+			b.left[j+f.Bays] = append(b.left[j+f.Bays], screws...)
+		}
+	}
+	for k := range b.thickness {
+		byHeight(b.left[k])
+		byHeight(b.right[k])
+	}
+	return b
+}
+
+func screwsOf(f *plan.Front) []sideScrew {
+	all := make([]sideScrew, 0, len(f.Runner.Screws))
+	for _, h := range f.Runner.Screws {
+		reach := h.Depth
+		if f.Sheet.Runner.ScrewReach > 0 {
+			reach = f.Sheet.Runner.ScrewReach
+		}
+		all = append(all, sideScrew{f, h, reach})
+	}
 	return all
 }
 
-// through reports the first screw of a bay that is longer than its board.
-func (s *search) through(screws []sideScrew, board length.Length) {
-	var last *plan.Front
+func byHeight(screws []sideScrew) {
+	sort.SliceStable(screws, func(a, b int) bool { return screws[a].hole.Y < screws[b].hole.Y })
+}
+
+// through reports each front once whose screws are longer than their board.
+func (s *search) through(screws []sideScrew, board length.Length, told map[int]bool) {
 	for _, sc := range screws {
-		if sc.reach < board || sc.front == last {
+		if sc.reach < board || told[sc.front.Number] {
 			continue
 		}
-		last = sc.front
+		told[sc.front.Number] = true
 		s.front(sc.front, Finding{
 			Found: sc.reach, Needed: board,
 			What:   message.New("a runner screw reaches %v into a board of %v and comes through", sc.reach, board),

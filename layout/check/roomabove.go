@@ -31,12 +31,25 @@ func findRoomAbove(s *search) {
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: say,
-			Change: message.New("choose a lower drawer, or make this front higher by %v", needed-found),
+			Change: s.moreRoom(f, top > f.Drawer.Body.Max.Y, needed-found),
 			Area:   strip(f, top+min(0, found), top+max(needed, 0)),
 			Mark:   message.New("room short by %v", needed-found),
 			Fixes:  s.lowerDrawers(f),
 		})
 	})
+}
+
+// moreRoom says what to change where room is short above a drawer or above what
+// it holds.
+func (s *search) moreRoom(f *plan.Front, contents bool, short length.Length) message.Message {
+	switch {
+	case contents:
+		return message.New("keep what the drawer holds lower by %v, or make this front higher by it", short)
+	case len(s.lowerDrawers(f)) == 0:
+		return message.New("make this front higher by %v; there is no lower drawer in the hardware sheet", short)
+	default:
+		return message.New("choose a lower drawer, or make this front higher by %v", short)
+	}
 }
 
 // lowerDrawers are the changes to each lower drawer height, the tallest first.

@@ -27,7 +27,7 @@ type search struct {
 	limits   limits
 	rule     Rule
 	severity Severity
-	accepted map[acceptKey]string
+	accepted map[acceptKey]model.Accepted
 	found    *[]Finding
 }
 
@@ -71,38 +71,52 @@ func severityOf(p *model.Project, r Rule) (Severity, bool) {
 	}
 }
 
-func acceptedOf(p *model.Project) map[acceptKey]string {
+func acceptedOf(p *model.Project) map[acceptKey]model.Accepted {
 	if len(p.Checks.Accepted) == 0 {
 		return nil
 	}
-	m := make(map[acceptKey]string, len(p.Checks.Accepted))
+	m := make(map[acceptKey]model.Accepted, len(p.Checks.Accepted))
 	for _, a := range p.Checks.Accepted {
-		reason := a.Reason
-		if reason == "" {
-			reason = "no reason given"
+		if a.Reason == "" {
+			a.Reason = "no reason given"
 		}
-		m[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}] = reason
+		m[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}] = a
 	}
 	return m
 }
 
-// Acceptance is how a project tells that it accepts a finding: its rule and
-// place in words, the reason empty.
+// Acceptance is how a project tells that it accepts a finding: its rule, its
+// place in words and how far it is off; the reason empty.
 func Acceptance(p *model.Project, f *Finding) model.Accepted {
-	a := model.Accepted{Rule: f.Rule}
+	a := model.Accepted{Rule: f.Rule, Short: short(f)}
 	if c := p.CabinetAt(f.Place); c != nil {
-		a.Cabinet = c.Name
+		a.Cabinet = nameOrNumber(f.Place.Cabinet, len(p.Cabinets), func(i int) string { return p.Cabinets[i].Name })
 	}
 	if f.Place.Bay >= 0 {
 		a.Bay = f.Place.Bay + 1
 	}
-	if src := p.FrontAt(f.Place); src != nil {
-		a.Front = src.Name
-		if a.Front == "" {
-			a.Front = strconv.Itoa(f.Place.Front + 1)
-		}
+	if b := p.BayAt(f.Place); b != nil && p.FrontAt(f.Place) != nil {
+		a.Front = nameOrNumber(f.Place.Front, len(b.Fronts), func(i int) string { return b.Fronts[i].Name })
 	}
 	return a
+}
+
+// short is how far a finding's figure is off.
+func short(f *Finding) length.Length { return (f.Needed - f.Found).Abs() }
+
+// nameOrNumber tells the i-th of n things by its name, or by its number from 1
+// where the name is empty or given twice.
+func nameOrNumber(i, n int, name func(int) string) string {
+	mine := name(i)
+	for k := 0; k < n && mine != ""; k++ {
+		if k != i && name(k) == mine {
+			mine = ""
+		}
+	}
+	if mine == "" {
+		return strconv.Itoa(i + 1)
+	}
+	return mine
 }
 
 // add reports a finding; the search fills in rule, severity, place in words and
@@ -112,7 +126,9 @@ func (s *search) add(f Finding) {
 	f.Where = s.where(f.Place)
 	if s.accepted != nil {
 		a := Acceptance(s.plan.Project, &f)
-		f.Accepted = s.accepted[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}]
+		if was, ok := s.accepted[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}]; ok && (was.Short == 0 || a.Short <= was.Short) {
+			f.Accepted = was.Reason
+		}
 	}
 	*s.found = append(*s.found, f)
 }

@@ -13,6 +13,7 @@ func Rules() []Rule {
 		coverBeside(),
 		overlay(),
 		collision(),
+		drawerSize(),
 		roomAbove(),
 		runnerDepth(),
 		runnerLow(),

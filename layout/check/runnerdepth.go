@@ -35,7 +35,11 @@ func findRunnerDepth(s *search) {
 			Mark:   message.New("runner too long by %v", found-depth),
 		}
 		room := depth - f.Runner.Start - r.ClearanceBehind
-		if best := longestIn(f, room, 0); best > 0 {
+		best := longestIn(f, room, 0)
+		if best == 0 {
+			fix.Change = message.New("make the cabinet deeper by %v; the hardware sheet has no runner that is shorter", found-depth)
+		}
+		if best > 0 {
 			fix.Fixes = append(fix.Fixes, edit.SetRunner{At: f.Place, Length: best})
 		} else {
 			at := f.Place

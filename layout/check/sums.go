@@ -41,15 +41,15 @@ func findSums(s *search) {
 
 func (s *search) stackSum(p *plan.Problem) {
 	b := &s.plan.Cabinets[p.Place.Cabinet].Bays[p.Place.Bay]
-	room := b.Stack.Height()
+	room := b.Room
 	f := Finding{Place: p.Place, Found: room + p.Amount, Needed: room}
 	inTheWay := s.names(p.Others)
 	if p.Amount > 0 {
 		f.What = message.New("the fronts and gaps are %v higher than the room for them; in the way: %v", p.Amount, inTheWay)
-		f.Change = message.New("make a fixed front lower by %v or let one take what is left", p.Amount)
+		f.Change = message.New("let one of them give way by %v, or take one out", p.Amount)
 	} else {
 		f.What = message.New("the fronts and gaps leave %v of the height; in the way: %v", -p.Amount, inTheWay)
-		f.Change = message.New("make a fixed front higher by %v or let one take what is left", -p.Amount)
+		f.Change = message.New("let one of them grow by %v, or let it take what is left", -p.Amount)
 	}
 	for k := len(p.Others) - 1; k >= 0; k-- {
 		at := p.Others[k]
@@ -64,21 +64,41 @@ func (s *search) stackSum(p *plan.Problem) {
 	s.add(f)
 }
 
-// names lists fronts by name, as one argument of a message.
-func (s *search) names(at []model.Place) any {
+// names lists the fronts in the way with what holds each, as one argument of a
+// message.
+func (s *search) names(at []model.Place) message.Message {
 	if len(at) == 0 {
-		return message.New("nothing else gives way")
+		return message.New("nothing gives way")
 	}
-	text := ""
+	var list message.Message
 	for i, a := range at {
-		if i == 6 {
-			text += " …"
-			break
+		one := message.New("%v (%v)", s.frontAt(a).Name, hold(s.plan.Project.FrontAt(a)))
+		switch {
+		case i == 0:
+			list = one
+		case i == 6:
+			return message.New("%v …", list)
+		default:
+			list = message.New("%v, %v", list, one)
 		}
-		if i > 0 {
-			text += ", "
-		}
-		text += s.frontAt(a).Name
 	}
-	return text
+	return list
+}
+
+// hold says what keeps a front's height from giving way.
+func hold(f *model.Front) message.Message {
+	switch {
+	case f.LineUp != nil:
+		return message.New("lines up")
+	case f.Height > 0 && f.Locked:
+		return message.New("locked at %v", f.Height)
+	case f.Height > 0:
+		return message.New("fixed at %v", f.Height)
+	case f.Least > 0 && f.Greatest > 0:
+		return message.New("from %v to %v", f.Least, f.Greatest)
+	case f.Least > 0:
+		return message.New("at least %v", f.Least)
+	default:
+		return message.New("at most %v", f.Greatest)
+	}
 }

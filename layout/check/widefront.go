@@ -16,7 +16,8 @@ func wideFront() Rule {
 func findWideFront(s *search) {
 	s.drawers(func(f *plan.Front) {
 		found, needed := f.Face.Width(), s.limits.wideFront
-		if f.Stabilised || needed <= 0 || found < needed {
+		// A sheet with a stabiliser tells itself from which width on it is needed.
+		if f.Sheet.Stabiliser.FromWidth > 0 || needed <= 0 || found < needed {
 			return
 		}
 		s.front(f, Finding{

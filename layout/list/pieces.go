@@ -113,7 +113,11 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 			if s.Over {
 				what = message.New("shelf over %v", p.Fronts[c.Bays[j].First+s.Of.Front].Name)
 			}
-			add(what, board, s.Rect.Width(), c.Depth, s.Rect.Width(), lipped, 1)
+			depth := c.Depth
+			if c.Mount == model.Inset { // behind the fronts
+				depth -= p.Project.Boards.Front.Thickness
+			}
+			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, 1)
 		}
 	}
 	back := p.Project.Boards.Back

@@ -12,6 +12,9 @@ import (
 // the drawer bottom as a band with its figure. A shortfall is hatched and
 // written by the finding that tells of it.
 func addBehind(d *drawing.Drawing, f *plan.Front) {
+	for _, h := range f.HandleHoles {
+		addHole(d, drawing.Subject{}, h.At.Add(f.Face.Min), h.Diameter)
+	}
 	if !f.Fitted {
 		return
 	}
@@ -32,9 +35,6 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 	}
 	for i, h := range f.Holes {
 		addHole(d, drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i}, h.At.Add(f.Face.Min), h.Diameter)
-	}
-	for _, h := range f.HandleHoles {
-		addHole(d, drawing.Subject{}, h.At.Add(f.Face.Min), h.Diameter)
 	}
 }
 

@@ -21,17 +21,9 @@ func Rear(f *plan.Front) *drawing.Drawing {
 	d.Add(panel)
 	AddRearHoles(d, f)
 	w, h := f.Face.Width(), f.Face.Height()
-	d.Add(across(drawing.Subject{}, 0, w, 0, -2))
 	d.Add(upright(of(drawing.FrontHeight, f.Place), 0, h, w, 2))
 	xs, ys := rearLines(f)
-	for _, x := range xs {
-		d.Add(centreLine(plane.Point{X: x}, plane.Point{X: x, Y: h}))
-		if x <= w/2 {
-			d.Add(across(drawing.Subject{}, 0, x, 0, -1))
-		} else {
-			d.Add(across(drawing.Subject{}, x, w, 0, -1))
-		}
-	}
+	d.Add(across(drawing.Subject{}, 0, w, 0, addColumns(d, xs, w, h)-1))
 	for i, y := range ys {
 		d.Add(upright(drawing.Subject{}, 0, y, 0, -1-i))
 	}
@@ -50,6 +42,24 @@ func AddRearHoles(d *drawing.Drawing, f *plan.Front) {
 	}
 }
 
+// addColumns dimensions each column of holes from the nearer side edge, one
+// level a column so that no line lies on another, and gives the last level.
+func addColumns(d *drawing.Drawing, xs []length.Length, w, h length.Length) int {
+	left, right := 0, 0
+	for _, x := range xs {
+		d.Add(centreLine(plane.Point{X: x}, plane.Point{X: x, Y: h}))
+		if x <= w/2 {
+			left--
+			d.Add(across(drawing.Subject{}, 0, x, 0, left))
+		}
+	}
+	for i := len(xs) - 1; i >= 0 && xs[i] > w/2; i-- {
+		right--
+		d.Add(across(drawing.Subject{}, xs[i], w, 0, right))
+	}
+	return min(left, right, -1)
+}
+
 func centreLine(a, b plane.Point) *drawing.Line {
 	return &drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: a, To: b, Dashed: true}
 }
@@ -58,7 +68,7 @@ func centreLine(a, b plane.Point) *drawing.Line {
 // from the bottom edge of the rear face.
 func rearLines(f *plan.Front) (xs, ys []length.Length) {
 	seenX, seenY := map[length.Length]bool{}, map[length.Length]bool{}
-	for _, h := range f.Holes {
+	for _, h := range append(append([]plan.Hole(nil), f.Holes...), f.HandleHoles...) {
 		r := f.Rear(h.At)
 		if !seenX[r.X] {
 			seenX[r.X] = true

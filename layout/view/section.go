@@ -25,7 +25,7 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 		plane.R(depth-back, c.Outline.Min.Y, depth, c.Outline.Max.Y),
 	}
 	for _, shelf := range b.Shelves {
-		boards = append(boards, plane.R(0, shelf.Rect.Min.Y, depth-back, shelf.Rect.Max.Y))
+		boards = append(boards, plane.R(shelfStart(p, c), shelf.Rect.Min.Y, depth-back, shelf.Rect.Max.Y))
 	}
 	for _, r := range boards {
 		d.Add(rect(drawing.Carcass, of(drawing.CabinetThing, c.Place), r), &drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Carcass}, Rect: r})
@@ -33,7 +33,7 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 	if !c.Plinth.Empty() {
 		d.Add(rect(drawing.Carcass, drawing.Subject{}, plane.R(0, 0, t, c.Plinth.Max.Y)))
 	}
-	for k := b.First; k < b.First+b.Count; k++ {
+	for _, k := range b.Column {
 		addFrontSection(d, &p.Fronts[k])
 	}
 	d.Add(across(drawing.Subject{}, 0, depth, 0, -1))
@@ -82,4 +82,12 @@ func addFrontSection(d *drawing.Drawing, f *plan.Front) {
 	measure(f.Face.Min.Y, f.Runner.Lower, -f.Thickness, -1)
 	measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2)
 	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-f.Runner.Length/8, 0)
+}
+
+// shelfStart is where shelves begin, depth frame: behind inset fronts.
+func shelfStart(p *plan.Plan, c *plan.Cabinet) length.Length {
+	if c.Mount == model.Inset {
+		return p.Project.Boards.Front.Thickness
+	}
+	return 0
 }

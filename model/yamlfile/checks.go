@@ -39,6 +39,7 @@ func acceptedFields(a *model.Accepted) []field {
 		text("cabinet", "Name of the cabinet.", &a.Cabinet),
 		count("bay", "Number of the bay, from 1 at the left.", &a.Bay, 1, maxBays),
 		text("front", "Name of the front, or its number in the stack from 1 at the bottom.", &a.Front),
+		size("short", "How far the figure was off when it was accepted; one that is further off is told again. Any where it is left out.", &a.Short, 0, maxSize),
 		notes("reason", "Why the finding is accepted; it is printed.", &a.Reason),
 	}
 }
