@@ -40,7 +40,7 @@ func (l *letters) Text(at Point, size length.Length, bold bool, _ Colour, s stri
 func TestNoTextOverText(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := plan.Make(randomRun(t))
-		papers := sheet.Papers()
+		papers := append(sheet.Papers(), sheet.Paper{Name: "roll", Width: length.MM(610)}, sheet.Paper{Name: "least", Width: length.MM(200), Height: length.MM(200)})
 		o := sheet.Options{
 			Paper: papers[rapid.IntRange(0, len(papers)-1).Draw(t, "paper")],
 			Say:   randomLanguage(t),

@@ -14,15 +14,16 @@ import (
 	"frontlay/model/message"
 )
 
-// rearPages draws the rear faces with their holes, three to an upright sheet;
+// rearPages draws the rear faces with their holes, up to three to a sheet;
 // fronts with equal faces share one drawing.
 func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
-	const each = 3
 	all := groups(p, o, rearKey)
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
+	// Three to an upright sheet; on a low one as many as have 75 mm each.
+	each := int(min(max((printable(w, h, o).Height()-blockHeight)/mm(75), 1), 3))
 	var pages []Page
 	for len(all) > 0 {
 		n := min(each, len(all))
@@ -30,7 +31,7 @@ func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
 		d := newDraft(RearFaces, title, w, h, o)
 		above := d.titleBlock(job, title, message.New("as noted"), o.Date)
 		d.box(drawing.Frame, d.area)
-		high := above.Height() / each
+		high := above.Height() / length.Length(each)
 		for i, g := range all[:n] {
 			top := above.Max.Y - length.Length(i)*high
 			if i > 0 {
@@ -127,6 +128,9 @@ func (d *draft) rearSizes(f *plan.Front, placed Placed) {
 	for _, y := range slices.Compact(ys) {
 		p := at(0, y)
 		text := max(p.Y, last+lettering.Pitch(lettering.Tiny)) // figures give way upwards
+		if text > high.Y+mm(2) {
+			break // the schedule has the others
+		}
 		last = text
 		d.line(drawing.DimensionLine, p.X-mm(1)/2, p.Y, p.X-mm(3), text)
 		d.text(plane.Point{X: p.X - mm(3) - mm(1)/2, Y: text}, drawing.MiddleRight, lettering.Tiny, false, d.say.Figure(y))
