@@ -216,3 +216,24 @@ func TestMeasuredPrinter(t *testing.T) {
 		t.Errorf("exit %d, said %q", code, errs)
 	}
 }
+
+// A slip in a name must not cost a project.
+func TestNothingIsWrittenOverAProject(t *testing.T) {
+	path := write(t, "demo.yaml", string(assets.Demo()))
+	other := write(t, "notes.txt", "mine")
+	for _, args := range [][]string{
+		{"print", path, "-o", path, "--only", "jig"},
+		{"print", path, "-o", other, "--only", "jig"},
+		{"calibrate", "-o", path},
+	} {
+		if code, _, errs := do(t, args...); code != exitFailed || !strings.Contains(errs, "left as it is") {
+			t.Errorf("%v: exit %d, said %q", args, code, errs)
+		}
+	}
+	if data, _ := os.ReadFile(path); !bytes.Equal(data, assets.Demo()) {
+		t.Error("the project was overwritten")
+	}
+	if data, _ := os.ReadFile(other); string(data) != "mine" {
+		t.Error("another file was overwritten")
+	}
+}
