@@ -115,9 +115,8 @@ func (s *spooler) eventually(t *testing.T, what string, ready func() bool) {
 	t.Fatalf("%s did not come\n%s", what, log)
 }
 
-// printed prints a template and gives the lengths of what should be the check
-// bars, across and up, and the page's size in points, in what came out.
-func (s *spooler) printed(t *testing.T, pdf []byte, paper sheet.Paper) (across, up float64, size string) {
+// printed prints a page and gives what came out, as MuPDF reads it.
+func (s *spooler) printed(t *testing.T, pdf []byte, paper sheet.Paper) string {
 	t.Helper()
 	if err := os.Truncate(s.output, 0); err != nil {
 		t.Fatal(err)
@@ -138,8 +137,15 @@ func (s *spooler) printed(t *testing.T, pdf []byte, paper sheet.Paper) (across, 
 	if err != nil {
 		t.Fatal(err)
 	}
-	across, up = bars(string(trace))
-	return across, up, regexp.MustCompile(`mediabox="([^"]*)"`).FindStringSubmatch(string(trace))[1]
+	return string(trace)
+}
+
+var mediabox = regexp.MustCompile(`mediabox="0 0 (\S+) (\S+)"`)
+
+// size is the page's size in points.
+func size(trace string) string {
+	m := mediabox.FindStringSubmatch(trace)
+	return m[1] + " × " + m[2]
 }
 
 var (
@@ -179,6 +185,10 @@ func TestCUPSKeepsTheSize(t *testing.T) {
 	}
 	f := plan.Front{Number: 1, Name: "Glazes", Face: plane.R(0, 0, length.MM(597), length.MM(283))}
 	f.Holes = []plan.Hole{{At: plane.Point{X: length.MM(36), Y: length.MM(64)}, Side: plan.Left, Diameter: length.MM(10), Depth: length.MM(12)}}
+	f.HandleHoles = []plan.Hole{
+		{At: plane.Point{X: length.MM(200), Y: length.MM(240)}, Kind: plan.HandleHole, Diameter: length.MM(5)},
+		{At: plane.Point{X: length.MM(420), Y: length.MM(240)}, Kind: plan.HandleHole, Diameter: length.MM(5)},
+	}
 	p := &plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}
 	var pdf bytes.Buffer
 	if err := pdfout.Write(&pdf, sheet.Make(p, nil, sheet.Options{Parts: []sheet.Part{sheet.CornerTemplates}}), pdfout.Options{}); err != nil {
@@ -189,12 +199,55 @@ func TestCUPSKeepsTheSize(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		across, up, size := s.printed(t, pdf.Bytes(), paper)
+		trace := s.printed(t, pdf.Bytes(), paper)
+		across, up := bars(trace)
 		if math.Abs(across-100) > 0.01 || math.Abs(up-100) > 0.01 {
 			t.Errorf("on %s the bars of 100 mm came out as %.4f across and %.4f up", name, across, up)
 		}
-		if want := map[string]string{"A4": "0 0 595 842", "Letter": "0 0 612 792"}[name]; size != want {
-			t.Errorf("%s came out as a page of %s points; want %s", name, size, want)
+		if got, want := size(trace), map[string]string{"A4": "595 × 842", "Letter": "612 × 792"}[name]; got != want {
+			t.Errorf("%s came out as a page of %s points; want %s", name, got, want)
 		}
 	}
+
+	// A page that lies lengthwise is turned, not cut off.
+	var wide bytes.Buffer
+	d := sheet.Make(p, nil, sheet.Options{Parts: []sheet.Part{sheet.HandleTemplates}})
+	if d.Pages[0].Width < d.Pages[0].Height {
+		t.Fatal("the test needs a lengthwise page")
+	}
+	if err := pdfout.Write(&wide, d, pdfout.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	trace := s.printed(t, wide.Bytes(), sheet.Papers()[0])
+	across, up := bars(trace)
+	if math.Abs(across-100) > 0.01 || math.Abs(up-100) > 0.01 {
+		t.Errorf("on a lengthwise page the bars came out as %.4f and %.4f", across, up)
+	}
+	if off := offPage(trace); off != "" {
+		t.Errorf("a lengthwise page came out cut off: %s", off)
+	}
 }
+
+// offPage tells of a straight line that lies outside of the page; outlines of
+// panels are larger than the page, and clipped.
+func offPage(trace string) string {
+	m := mediabox.FindStringSubmatch(trace)
+	n := func(s string) float64 { v, _ := strconv.ParseFloat(s, 64); return v }
+	for _, path := range strings.Split(trace, "<stroke_path")[1:] {
+		path, _, _ = strings.Cut(path, "</stroke_path>")
+		k, line := all6.FindStringSubmatch(path), ends.FindAllStringSubmatch(path, -1)
+		if len(line) != 2 {
+			continue
+		}
+		for _, p := range line {
+			x := n(k[1])*n(p[1]) + n(k[3])*n(p[2]) + n(k[5])
+			y := n(k[2])*n(p[1]) + n(k[4])*n(p[2]) + n(k[6])
+			if x < 0 || y < 0 || x > n(m[1]) || y > n(m[2]) {
+				return fmt.Sprintf("%.1f, %.1f on a page of %s", x, y, size(trace))
+			}
+		}
+	}
+	return ""
+}
+
+var all6 = regexp.MustCompile(`transform="(\S+) (\S+) (\S+) (\S+) (\S+) ([^"]+)"`)
