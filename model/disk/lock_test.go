@@ -2,9 +2,11 @@ package disk_test
 
 import (
 	"errors"
+	"io"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"sync"
 	"sync/atomic"
@@ -80,6 +82,39 @@ func TestALockOfAnEndedProgramIsTakenOver(t *testing.T) {
 				t.Errorf("%v; the folder holds %v", err, names(t, filepath.Dir(path)))
 			}
 		})
+	}
+}
+
+// A program that was killed stays in the list of processes until its parent asks
+// for its end, which some never do.
+func TestAProgramThatNobodyWaitedForHasEnded(t *testing.T) {
+	cmd := exec.Command(os.Args[0], "-test.run=^$")
+	out, err := cmd.StdoutPipe()
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := cmd.Start(); err != nil {
+		t.Fatal(err)
+	}
+	o := me("zombie")
+	o.PID, o.Born = cmd.Process.Pid, ""
+	if _, err := io.ReadAll(out); err != nil { // its end closes the pipe
+		t.Fatal(err)
+	}
+	for range 1000 {
+		if disk.LifeOf(o, o.Host) == disk.Ended {
+			break
+		}
+		time.Sleep(5 * time.Millisecond) // between the closing of the pipe and the end
+	}
+	if runtime.GOOS == "linux" && disk.LifeOf(o, o.Host) != disk.Ended {
+		t.Error("it is taken to run")
+	}
+	if err := cmd.Wait(); err != nil {
+		t.Error(err)
+	}
+	if disk.LifeOf(o, o.Host) != disk.Ended {
+		t.Error("after it was waited for it is taken to run")
 	}
 }
 
