@@ -244,6 +244,10 @@ func (p *painter) name(m *drawing.Text, leader *drawing.Line) {
 		a, b := p.at(leader.From), p.at(leader.To)
 		p.line(a.X, a.Y, b.X, b.Y, p.pen(leader.Tag), false)
 	}
-	p.objects = append(p.objects, p.letters(s, at, box, p.palette.Soft, false))
+	ink := p.palette.Soft
+	if !m.Within.Empty() { // on a surface, where softer letters have too little contrast
+		ink = p.palette.Ink
+	}
+	p.objects = append(p.objects, p.letters(s, at, box, ink, false))
 	p.names = append(p.names, placedFigure{at: at, size: box})
 }
