@@ -103,9 +103,9 @@ func (w *window) contextMenu(at fyne.Position) {
 	case w.selected(drawing.DivisionThing):
 		names = []string{"type", "equal", "", "remove"}
 	case w.selected(drawing.PartitionThing), w.selected(drawing.BayThing):
-		names = []string{"type", "equal", "graduate", "copystack", "copyrun", "", "duplicate", "remove", "", "cabinet"}
+		names = []string{"type", "equal", "graduate", "copystack", "copyrun", "", "duplicate", "remove", "", "sheets", "cabinet"}
 	case w.selected(drawing.CabinetThing):
-		names = []string{"type", "", "cut", "copy", "paste", "duplicate", "remove"}
+		names = []string{"type", "", "cut", "copy", "paste", "duplicate", "remove", "", "sheets"}
 	default:
 		names = []string{"drawdivision", "drawpartition", "drawcabinet", "", "fit", "through"}
 	}
