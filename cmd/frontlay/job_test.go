@@ -1,6 +1,7 @@
 package main
 
 import (
+	"bufio"
 	"bytes"
 	"context"
 	"encoding/json"
@@ -155,23 +156,34 @@ func newDesktop(t *testing.T) *desktop {
 	if out, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("the window can't be built: %v\n%s", err, out)
 	}
-	r, w, err := os.Pipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	defer r.Close()
-	x := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "1366x768x24", "-nolisten", "tcp")
-	x.ExtraFiles = []*os.File{w}
-	d.background(x)
-	w.Close()
-	number := make([]byte, 16)
-	n, err := r.Read(number)
-	if err != nil {
-		t.Fatalf("Xvfb does not tell its display: %v", err)
-	}
-	d.display = ":" + strings.TrimSpace(string(number[:n]))
+	d.startDisplay()
 	d.background(exec.Command("openbox"))
 	return d
+}
+
+// startDisplay starts Xvfb on a display that it chooses itself. Where several
+// tests start one at the same moment, one of two that chose the same display
+// ends at once; it is tried again then.
+func (d *desktop) startDisplay() {
+	d.t.Helper()
+	for range 5 {
+		r, w, err := os.Pipe()
+		if err != nil {
+			d.t.Fatal(err)
+		}
+		x := exec.Command("Xvfb", "-displayfd", "3", "-screen", "0", "1366x768x24", "-nolisten", "tcp", "-noreset")
+		x.ExtraFiles = []*os.File{w}
+		d.background(x)
+		w.Close()
+		number, err := bufio.NewReader(r).ReadString('\n')
+		r.Close()
+		d.display = ":" + strings.TrimSpace(number)
+		if err == nil && d.x("getdisplaygeometry") != "" {
+			return
+		}
+		time.Sleep(time.Second)
+	}
+	d.t.Fatal("no display can be started")
 }
 
 // background starts a program that ends with the test.
