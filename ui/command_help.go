@@ -41,6 +41,18 @@ func (c *command) keyText() string {
 	return text
 }
 
+// keyNames are the keys that a keyboard of another language names otherwise.
+var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Up", "Down"}
+
+// keysOf names the keys of a command as the language's keyboards do.
+func (w *window) keysOf(c *command) string {
+	keys := c.keyText()
+	for _, name := range keyNames {
+		keys = strings.ReplaceAll(keys, name, w.text(name))
+	}
+	return keys
+}
+
 // drawingKeys are what the drawing does with keys that are no commands.
 var drawingKeys = [][2]string{
 	{"Up, Down, Left, Right", "go to the front above, below, beside"},
@@ -68,7 +80,7 @@ func (w *window) showKeys() {
 		o = append(o, field.Heading(w.text(menu)))
 		for i := range w.commands {
 			if c := &w.commands[i]; c.menu == menu && c.keyText() != "" {
-				add(c.keyText(), w.text(c.label))
+				add(w.keysOf(c), w.text(c.label))
 			}
 		}
 	}
