@@ -1,6 +1,7 @@
 package disk
 
 import (
+	"path/filepath"
 	"sync"
 )
 
@@ -42,6 +43,7 @@ func Open(desk Desk, path string) (*Document, []byte, error) {
 	if err != nil {
 		return nil, nil, err
 	}
+	path = absolute(path)
 	d := NewDocument(desk)
 	d.path, d.known = path, stamp
 	d.lock, err = Acquire(desk.FS, path, desk.Journal.Owner)
@@ -51,6 +53,15 @@ func Open(desk Desk, path string) (*Document, []byte, error) {
 		_ = Sweep(desk.FS, path)
 	}
 	return d, data, err
+}
+
+// absolute is a path that means the same at the next start, whatever folder that
+// is in.
+func absolute(path string) string {
+	if abs, err := filepath.Abs(path); err == nil {
+		return abs
+	}
+	return path // the folder the program is in has been removed
 }
 
 // Restore opens the document that unsaved work was left of, as that work began
@@ -72,7 +83,7 @@ func Restore(desk Desk, l *Leftover) (*Document, error) {
 	return d, err
 }
 
-// Path is where the document is saved; empty where it has no file yet.
+// Path is where the document is saved, from the root; empty where it has no file yet.
 func (d *Document) Path() string {
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -157,6 +168,7 @@ func (d *Document) TakeLock() error {
 func (d *Document) SaveAs(path string, data []byte) (Saved, error) {
 	d.mu.Lock()
 	defer d.mu.Unlock()
+	path = absolute(path)
 	lock, err := Acquire(d.desk.FS, path, d.desk.Journal.Owner)
 	own := false
 	if h, held := err.(*Held); held {

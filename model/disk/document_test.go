@@ -208,3 +208,21 @@ func TestALostNetworkFolderDoesNotStopTheWindow(t *testing.T) {
 		t.Error(err)
 	}
 }
+
+// The next start may be in another folder.
+func TestTheJournalKnowsTheWholePath(t *testing.T) {
+	path, _ := project(t, older)
+	t.Chdir(filepath.Dir(path))
+	state := t.TempDir()
+	d, _, err := disk.Open(desk(state, ended(t, "relative")), filepath.Base(path))
+	if err != nil {
+		t.Fatal(err)
+	}
+	note(t, d, "unsaved")
+	if left := leftovers(t, state); len(left) != 1 || left[0].Path != path {
+		t.Errorf("offered are %v", left)
+	}
+	if _, err := d.SaveAs("other.yaml", []byte("x")); err != nil || d.Path() != filepath.Join(filepath.Dir(path), "other.yaml") {
+		t.Errorf("%q, %v", d.Path(), err)
+	}
+}
