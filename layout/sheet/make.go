@@ -93,7 +93,7 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Cover:
 		return []Page{coverPage(p, m.findings, o)}
 	case Elevation:
-		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{}), job, o)}
+		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Paper: true}), job, o)}
 	case Sections:
 		return sectionPages(p, job, o)
 	case DrawerPlans:
@@ -103,9 +103,9 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Figures:
 		return table(list.Figures(p, o.Say))
 	case JigSettings:
-		return table(list.JigSettings(p, o.Say))
+		return table(list.JigSettings(p, m.findings, o.Say))
 	case DrillList:
-		return table(list.DrillList(p, o.Say))
+		return table(list.DrillList(p, m.findings, o.Say))
 	case CutList:
 		return table(list.CutList(p, o.Say))
 	case HardwareList:

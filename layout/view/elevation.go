@@ -22,6 +22,7 @@ const (
 type ElevationOptions struct {
 	SeeThrough bool            // drawers, runners, holes and covers behind the fronts
 	Findings   []check.Finding // marked where they are
+	Paper      bool            // widths of fronts too, for who has no window to ask
 }
 
 // Elevation draws the run from the room, in the run frame.
@@ -45,7 +46,26 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 		addFinding(d, p, &o.Findings[i])
 	}
 	addRunDimensions(d, p)
+	if o.Paper {
+		addFrontWidths(d, p)
+	}
 	return d
+}
+
+// addFrontWidths adds the widths of the topmost fronts above the run.
+func addFrontWidths(d *drawing.Drawing, p *plan.Plan) {
+	for i := range p.Cabinets {
+		for j := range p.Cabinets[i].Bays {
+			col := p.Cabinets[i].Bays[j].Column
+			if len(col) == 0 {
+				continue
+			}
+			f := &p.Fronts[col[len(col)-1]]
+			if f.Place.Bay == j { // a spanning front is told at its first bay
+				d.Add(across(drawing.Subject{}, f.Face.Min.X, f.Face.Max.X, p.Extent.Max.Y, 1))
+			}
+		}
+	}
 }
 
 func of(kind drawing.SubjectKind, at model.Place) drawing.Subject {
@@ -100,12 +120,14 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	r.Filled = true
 	d.Add(r)
 	label := message.New("%v  %v", f.Number, f.Name)
-	at := plane.Point{X: f.Face.Centre().X, Y: f.Face.Max.Y}
+	within := f.Face
+	within.Max.X -= f.Face.Width() * 3 / 16 // the height's figure stands there
+	at := plane.Point{X: within.Centre().X, Y: f.Face.Max.Y}
 	anchor := drawing.TopCentre
 	if !through {
 		at.Y, anchor = f.Face.Centre().Y, drawing.MiddleCentre
 	}
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Within: f.Face})
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Within: within})
 	d.Add(heightDimension(f))
 }
 
