@@ -13,7 +13,7 @@ import (
 const (
 	leastTab   = 8 * length.Millimetre  // paper past an edge, to fold over it
 	labelWidth = 34 * length.Millimetre // least room for a hole's label
-	cellGap    = 10 * length.Millimetre // between two templates on one sheet
+	cellGap    = 12 * length.Millimetre // between two templates on one sheet
 	labelGap   = 4 * length.Millimetre  // from a hole's circle to its label
 )
 
@@ -147,7 +147,7 @@ func (h holeLabel) bottom() length.Length {
 // textWidth is the width of labels and title: what is left inwards of the
 // holes.
 func (m measured) textWidth() length.Length {
-	w := m.width - m.tab() - m.edge() - labelGap
+	w := m.width - m.tab() - m.edge() - labelGap - mm(2)
 	if !m.beside {
 		w -= DimensionStep(true, m.unit) // the chain of heights stands at the inner end
 	}

@@ -45,11 +45,11 @@ func Booklet(p *plan.Plan, findings []check.Finding, o Options) Document {
 
 // Templates makes the pages at 1:1 of a job: the templates that need the fewest
 // sheets, or the parts that are asked for.
-func Templates(p *plan.Plan, o Options) Document {
+func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
 	if len(o.Parts) == 0 {
 		o.Parts = []Part{CornerTemplates, RunnerTemplates, HandleTemplates}
 	}
-	return Make(p, nil, o)
+	return Make(p, findings, o)
 }
 
 // openErrors is what stands on templates while the check has errors that are not

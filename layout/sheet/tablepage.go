@@ -88,6 +88,9 @@ func (k *tableLayout) newPage() {
 			y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, false, said(s)) - mm(2)
 		}
 	}
+	for _, s := range k.table.Repeat {
+		y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, true, said(s)) - mm(2)
+	}
 	k.y = y
 	if len(k.table.Rows) > 0 {
 		k.heading()

@@ -1,0 +1,58 @@
+package sheet
+
+import (
+	"strings"
+	"testing"
+
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+)
+
+// words are all texts of a page, lines joined by spaces.
+func words(p Page) string {
+	var all []string
+	for _, placed := range p.Placed {
+		for _, m := range placed.Drawing.Marks {
+			if t, ok := m.(*drawing.Text); ok {
+				all = append(all, t.Say.String())
+			}
+		}
+	}
+	return strings.Join(all, " ")
+}
+
+// A list of many pages tells on each of them that left and right swap.
+func TestEveryPageOfADrillListTellsOfTheMirror(t *testing.T) {
+	var fronts []plan.Front
+	for range 60 {
+		f := lopsided()
+		f.Number = len(fronts) + 1
+		fronts = append(fronts, f)
+	}
+	for _, part := range []Part{JigSettings, DrillList} {
+		d := Make(planOf(fronts...), nil, Options{Parts: []Part{part}})
+		if len(d.Pages) < 3 {
+			t.Fatalf("%s: %d pages; want some that continue", part, len(d.Pages))
+		}
+		for i, page := range d.Pages {
+			if n := strings.Count(words(page), "RIGHT"); n != 1 {
+				t.Errorf("%s, page %d tells %d times of the mirror", part, i+1, n)
+			}
+		}
+	}
+}
+
+// The file of templates alone warns of errors as the booklet does.
+func TestTemplatesWarnOfErrors(t *testing.T) {
+	found := []check.Finding{{Front: 1}}
+	d := Templates(planOf(lopsided()), found, Options{})
+	if len(d.Pages) == 0 {
+		t.Fatal("no pages")
+	}
+	for i, page := range d.Pages {
+		if !strings.Contains(words(page), "STOP") {
+			t.Errorf("page %d does not warn", i+1)
+		}
+	}
+}
