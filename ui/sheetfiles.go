@@ -139,6 +139,9 @@ func (h *sheetsPage) write() {
 // writeFile writes the sheet with the comments of the file that it came from, or
 // with ones that say where on a maker's document each figure stands.
 func (h *sheetsPage) writeFile(path string) error {
+	if path == h.w.path {
+		return message.New("“%v” is the project's own file. Choose another name for the sheet.", filepath.Base(path))
+	}
 	f := h.files[h.name]
 	if f == nil {
 		f = yamlfile.NewSheet(h.page.Sheet())

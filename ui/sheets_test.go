@@ -217,6 +217,10 @@ func TestSheetFiles(t *testing.T) {
 	if err := h.writeFile(out); err != nil {
 		t.Fatal(err)
 	}
+	w.path = out
+	if err := h.writeFile(out); err == nil {
+		t.Error("the sheet was written over the project")
+	}
 	written, err := os.ReadFile(out)
 	if err != nil || !strings.Contains(string(written), "# my own comment") || !strings.Contains(string(written), "setback: 8") {
 		t.Errorf("the file is\n%s (%v)", written, err)
