@@ -75,7 +75,7 @@ func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c 
 	} else {
 		err = writePDF(ctx, out, sheet.Booklet(r.Plan, r.Findings, o), o, c)
 		if err == nil {
-			err = writePDF(ctx, besidePDF(out), sheet.Templates(r.Plan, o), o, c)
+			err = writePDF(ctx, besidePDF(out), sheet.Templates(r.Plan, r.Findings, o), o, c)
 		}
 	}
 	if err != nil {

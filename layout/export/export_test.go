@@ -277,7 +277,7 @@ func TestCSVHasOneHeaderAndPlainNumbers(t *testing.T) {
 		if got := rows[3][at["From bottom (mm)"]]; got != "51.3" {
 			t.Errorf("hole 3 is %q from the bottom; want 51.3, with a point", got)
 		}
-		if got := rows[1][at["From left (mm)"]]; got != "561" {
+		if got := rows[1][at["From left, as it lies (mm)"]]; got != "561" {
 			t.Errorf("hole 1 is %q from the left; want 597 − 36", got)
 		}
 	}

@@ -20,10 +20,11 @@ func ForFiles(say Speaker) Speaker {
 	return say
 }
 
-// All makes every list of the job.
+// All makes every list of the job for files: with the columns that only another
+// program needs, and every length as a plain number. Make say with ForFiles.
 func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []Table {
 	return []Table{
-		JigSettings(p, say), DrillList(p, say), CutList(p, say), HardwareList(p, say, spare), Findings(findings, say),
+		jigTable(p, findings, say, true), drillTable(p, findings, say, true), cutTable(p, say, true), HardwareList(p, say, spare), Findings(findings, say),
 	}
 }
 

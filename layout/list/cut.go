@@ -54,7 +54,9 @@ func byBoard(pieces []Piece) []boardGroup {
 }
 
 // CutList is the table of all boards to cut, grouped by board with totals.
-func CutList(p *plan.Plan, say Speaker) Table {
+func CutList(p *plan.Plan, say Speaker) Table { return cutTable(p, say, false) }
+
+func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	t := Table{
 		Name:  "cut",

@@ -1,10 +1,12 @@
 package list
 
 import (
-	"fmt"
+	"cmp"
 	"slices"
 	"strconv"
+	"strings"
 
+	"frontlay/layout/check"
 	"frontlay/layout/plan"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -21,35 +23,59 @@ type Reset struct {
 	Work    []JigWork
 }
 
-// JigWork is one side of a front that is drilled with a jig.
+// JigWork is the holes of one side of a front that are drilled with one setting,
+// equal ones together: Holes have one diameter and depth, the lowest first.
 type JigWork struct {
 	Front *plan.Front
 	Side  plan.Side
+	Holes []plan.Hole
 }
 
 // Resets gives the settings in an order in which each is needed once and, as far
-// as can be, only one of the two stops moves from one to the next.
+// as can be, only one of the two stops moves from one to the next. A hole that
+// lies further in or out than the others of its side has a setting of its own.
+// The holes of stabilisers are measured from the middle and are in none.
 func Resets(p *plan.Plan) []Reset {
 	var all []Reset
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
-		if len(f.Holes) == 0 {
-			continue
-		}
 		for _, side := range []plan.Side{plan.Left, plan.Right} {
-			s := Setting{f.EdgeDistance.Left, f.Drop}
-			if side == plan.Right {
-				s.EdgeDistance = f.EdgeDistance.Right
+			for _, h := range f.Holes {
+				if h.Side == side && h.Kind != plan.StabiliserHole {
+					all = withHole(all, f, h)
+				}
 			}
-			j := slices.IndexFunc(all, func(r Reset) bool { return r.Setting == s })
-			if j < 0 {
-				j = len(all)
-				all = append(all, Reset{Setting: s})
-			}
-			all[j].Work = append(all[j].Work, JigWork{f, side})
+		}
+	}
+	for _, r := range all {
+		for _, w := range r.Work {
+			slices.SortStableFunc(w.Holes, func(a, b plan.Hole) int { return cmp.Compare(a.At.Y, b.At.Y) })
 		}
 	}
 	return ordered(all)
+}
+
+// withHole adds a hole to the work of its setting.
+func withHole(all []Reset, f *plan.Front, h plan.Hole) []Reset {
+	s := Setting{h.At.X, f.Drop}
+	if h.Side == plan.Right {
+		s.EdgeDistance = f.Face.Width() - h.At.X
+	}
+	i := slices.IndexFunc(all, func(r Reset) bool { return r.Setting == s })
+	if i < 0 {
+		i = len(all)
+		all = append(all, Reset{Setting: s})
+	}
+	r := &all[i]
+	j := slices.IndexFunc(r.Work, func(w JigWork) bool {
+		return w.Front == f && w.Side == h.Side && w.Holes[0].Diameter == h.Diameter && w.Holes[0].Depth == h.Depth
+	})
+	if j < 0 {
+		j = len(r.Work)
+		r.Work = append(r.Work, JigWork{Front: f, Side: h.Side})
+	}
+	r.Work[j].Holes = append(r.Work[j].Holes, h)
+	return all
 }
 
 // ordered goes from each setting to one that shares its edge distance, else to
@@ -81,24 +107,32 @@ func SideName(s plan.Side) message.Message {
 }
 
 // JigSettings is the table of settings, each with the fronts it is for and a box
-// to tick.
-func JigSettings(p *plan.Plan, say Speaker) Table {
+// to tick. Rows of a front with open errors among the findings say so.
+func JigSettings(p *plan.Plan, findings []check.Finding, say Speaker) Table {
+	return jigTable(p, findings, say, false)
+}
+
+func jigTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool) Table {
 	t := Table{
 		Name:  "jig",
 		Title: say.Say(message.New("Jig settings")),
 		Intro: []string{
-			say.Say(message.New("Edge distance: from the front’s side edge to the line of holes. Drop: how far the front’s bottom edge lies below the runner’s lower edge (negative: above). Left and right as seen from the room; the rear face lies up, so left is at your right hand.")),
+			say.Say(message.New("Edge distance: from the front’s side edge to the line of holes. Drop: how far the front’s bottom edge lies below the runner’s lower edge (negative: above).")),
+		},
+		Repeat: []string{
+			say.Say(message.New("Left and right as seen from the room; the rear face lies up, so left is at your RIGHT hand.")),
 		},
 		Columns: []Column{
 			{Head: "", Weight: 0.5},
 			{Head: say.Say(message.New("Front")), Weight: 0.8, Right: true},
 			{Head: say.Say(message.New("Name")), Weight: 3},
 			{Head: say.Say(message.New("Side in the room")), Weight: 1.7},
-			{Head: say.Say(message.New("Holes above the bottom edge (%v)", say.Unit.Symbol())), Weight: 3},
+			{Head: say.Say(message.New("Holes above the bottom edge (%v)", unitWord(say.Unit))), Weight: 3},
 			{Head: "Ø", Weight: 1, Right: true, Length: true},
 			{Head: say.Say(message.New("Depth")), Weight: 1, Right: true, Length: true},
 		},
 	}
+	w := newWarner(p, findings, say, forFiles)
 	resets := Resets(p)
 	for i, r := range resets {
 		heading := message.New("Setting %v: edge distance %v, drop %v", i+1, r.Setting.EdgeDistance, r.Setting.Drop)
@@ -106,10 +140,11 @@ func JigSettings(p *plan.Plan, say Speaker) Table {
 			heading = message.New("%v. %v", heading, moved(resets[i-1].Setting, r.Setting))
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(heading)}, Group: true})
-		for _, w := range r.Work {
-			t.Rows = append(t.Rows, Row{Cells: jigCells(w, say)})
+		for _, work := range r.Work {
+			t.Rows = append(t.Rows, w.row(work.Front, work.cells(say, forFiles)))
 		}
 	}
+	w.column(&t)
 	for i := range p.Fronts {
 		if p.Fronts[i].Stabilised {
 			t.Notes = append(t.Notes, say.Say(message.New("Front %v, %v, also has the holes of a stabiliser in its middle: see the drill list.", p.Fronts[i].Number, p.Fronts[i].Name)))
@@ -118,6 +153,7 @@ func JigSettings(p *plan.Plan, say Speaker) Table {
 	if len(resets) == 0 {
 		t.Notes = append(t.Notes, say.Say(message.New("No front of this project is drilled.")))
 	}
+	t.noteRounded(say)
 	return t
 }
 
@@ -131,30 +167,14 @@ func moved(from, to Setting) message.Message {
 	return message.New("Move both stops")
 }
 
-func jigCells(w JigWork, say Speaker) []string {
-	heights, diameters, depths := "", "", ""
-	for _, h := range w.Front.Holes {
-		if h.Side != w.Side || h.Kind == plan.StabiliserHole {
-			continue
-		}
-		heights = joined(heights, say.Figure(h.At.Y))
-		diameters = joinedOnce(diameters, say.Figure(h.Diameter))
-		depths = joinedOnce(depths, say.Figure(h.Depth))
+func (w JigWork) cells(say Speaker, forFiles bool) []string {
+	var heights []string
+	for _, h := range w.Holes {
+		heights = append(heights, say.Figure(h.At.Y))
 	}
-	return []string{"□", strconv.Itoa(w.Front.Number), w.Front.Name, say.Say(SideName(w.Side)), heights, diameters, depths}
-}
-
-func joined(all, next string) string {
-	if all == "" {
-		return next
+	h := w.Holes[0]
+	return []string{
+		"□", strconv.Itoa(w.Front.Number), w.Front.Name, say.Say(SideName(w.Side)), strings.Join(heights, " · "),
+		drillFigure(h.Diameter, w.Front, say, forFiles), drillFigure(h.Depth, w.Front, say, forFiles),
 	}
-	return fmt.Sprintf("%s · %s", all, next)
-}
-
-// joinedOnce joins only what is not there yet.
-func joinedOnce(all, next string) string {
-	if all == next {
-		return all
-	}
-	return joined(all, next)
 }

@@ -1,6 +1,8 @@
 package list
 
 import (
+	"slices"
+	"strings"
 	"testing"
 
 	"frontlay/layout/plan"
@@ -63,7 +65,7 @@ func TestEachSettingIsNeededOnce(t *testing.T) {
 
 func TestJigTableHasARowForEachSide(t *testing.T) {
 	p := &plan.Plan{Fronts: []plan.Front{drilled(1, 36, 36, 16), drilled(2, 36, 36, 16)}}
-	table := JigSettings(p, Speaker{})
+	table := JigSettings(p, nil, Speaker{})
 	var groups, rows int
 	for _, r := range table.Rows {
 		if r.Group {
@@ -87,7 +89,57 @@ func TestJigTableHasARowForEachSide(t *testing.T) {
 }
 
 func TestNoDrilledFrontIsSaid(t *testing.T) {
-	if table := JigSettings(&plan.Plan{}, Speaker{}); len(table.Notes) != 1 || len(table.Rows) != 0 {
+	if table := JigSettings(&plan.Plan{}, nil, Speaker{}); len(table.Notes) != 1 || len(table.Rows) != 0 {
 		t.Errorf("got %+v; want one note and no rows", table)
+	}
+}
+
+// The holes of a rail lie further in than those of the connector, and another
+// diameter needs another drill: each is listed under its own distance, each
+// diameter and depth in a row of its own, from the bottom up.
+func TestAHoleIsListedUnderItsOwnEdgeDistance(t *testing.T) {
+	f := drilled(1, 36, 36, 16)
+	f.Holes = append(f.Holes,
+		plan.Hole{At: plane.Point{X: length.MM(41), Y: length.MM(20)}, Side: plan.Left, Diameter: length.MM(10)},
+		plan.Hole{At: plane.Point{X: length.MM(600 - 36), Y: length.MM(30)}, Side: plan.Right, Diameter: length.MM(10)},
+		plan.Hole{At: plane.Point{X: length.MM(600 - 36), Y: length.MM(10)}, Side: plan.Right, Diameter: length.MM(5), Depth: length.MM(9)},
+	)
+	var got []string
+	for _, r := range JigSettings(&plan.Plan{Fronts: []plan.Front{f}}, nil, Speaker{}).Rows {
+		got = append(got, strings.Join(r.Cells, "|"))
+	}
+	want := []string{
+		"Setting 1: edge distance 36 mm, drop 16 mm",
+		"□|1|Glaze|left|64 · 96|10|0",
+		"□|1|Glaze|right|30 · 64 · 96|10|0",
+		"□|1|Glaze|right|10|5|9",
+		"Setting 2: edge distance 41 mm, drop 16 mm. Move the edge distance only",
+		"□|1|Glaze|left|20|10|0",
+	}
+	if !slices.Equal(got, want) {
+		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
+	}
+}
+
+func TestAStabiliserIsInNoSetting(t *testing.T) {
+	f := drilled(1, 36, 36, 0)
+	f.Stabilised = true
+	f.Holes = append(f.Holes, plan.Hole{At: plane.Point{X: length.MM(280), Y: length.MM(20)}, Kind: plan.StabiliserHole, Diameter: length.MM(10)})
+	table := JigSettings(&plan.Plan{Fronts: []plan.Front{f}}, nil, Speaker{})
+	if n := len(table.Rows); n != 3 || len(table.Notes) != 1 {
+		t.Errorf("%d rows, notes %q; want one setting, both sides, and where to find the stabiliser", n, table.Notes)
+	}
+}
+
+// Left and right swap on the bench: every page says so, not only the first.
+func TestTheMirrorIsSaidOnEveryPage(t *testing.T) {
+	p := &plan.Plan{Fronts: []plan.Front{drilled(1, 36, 36, 0)}}
+	for _, table := range []Table{JigSettings(p, nil, Speaker{}), DrillList(p, nil, Speaker{})} {
+		if len(table.Repeat) != 1 || !strings.Contains(table.Repeat[0], "RIGHT") {
+			t.Errorf("%s repeats %q; want the sentence on the mirror", table.Name, table.Repeat)
+		}
+		if strings.Contains(strings.Join(table.Intro, " "), "RIGHT") {
+			t.Errorf("%s says it twice on its first page", table.Name)
+		}
 	}
 }

@@ -3,7 +3,6 @@ package list
 import (
 	"encoding/json"
 	"io"
-	"strings"
 
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -175,8 +174,20 @@ func kindInJSON(k model.Kind) string {
 func holesInJSON(holes []plan.Hole) []jsonHole {
 	var all []jsonHole
 	for _, h := range holes {
-		kind, _, _ := strings.Cut(HoleName(h.Kind).String(), ",")
-		all = append(all, jsonHole{kind, mmLength(h.At.X), mmLength(h.At.Y), mmLength(h.Diameter), mmLength(h.Depth)})
+		all = append(all, jsonHole{holeKindInJSON(h.Kind), mmLength(h.At.X), mmLength(h.At.Y), mmLength(h.Diameter), mmLength(h.Depth)})
 	}
 	return all
+}
+
+// holeKindInJSON names a kind of hole for programs, whatever people are told.
+func holeKindInJSON(k plan.HoleKind) string {
+	switch k {
+	case plan.RailHole:
+		return "rail"
+	case plan.StabiliserHole:
+		return "stabiliser"
+	case plan.HandleHole:
+		return "handle"
+	}
+	return "connector"
 }

@@ -10,6 +10,7 @@ type Table struct {
 	Name    string // short ASCII name for files
 	Title   string
 	Intro   []string // sentences above the table
+	Repeat  []string // sentences under the heading of every page that the table takes
 	Columns []Column
 	Rows    []Row
 	Notes   []string // sentences below the table

@@ -44,7 +44,7 @@ func TestEveryPageOfADrillListTellsOfTheMirror(t *testing.T) {
 }
 
 // The file of templates alone warns of errors as the booklet does.
-func TestTemplatesWarnOfErrors(t *testing.T) {
+func TestTheFileOfTemplatesWarnsOfErrors(t *testing.T) {
 	found := []check.Finding{{Front: 1}}
 	d := Templates(planOf(lopsided()), found, Options{})
 	if len(d.Pages) == 0 {
