@@ -85,12 +85,15 @@ func (f *form) lengths() fyne.CanvasObject {
 			return all
 		},
 		add: func(k *picked) {
-			next := model.RunnerLength{Length: 400 * length.Millimetre}
+			next, step := Blank(k.sheet.Unit).Runner.Lengths[0], 50*length.Millimetre
+			if k.sheet.Unit == length.UnitInch || k.sheet.Unit == length.UnitInchDecimal {
+				step = 2 * length.Inch
+			}
 			if k.runner != nil {
 				next = k.runner.Clone()
 			}
 			for taken := true; taken; {
-				next.Length += 50 * length.Millimetre
+				next.Length += step
 				taken = false
 				for _, l := range k.sheet.Runner.Lengths {
 					taken = taken || l.Length == next.Length

@@ -1,6 +1,7 @@
 package hardware
 
 import (
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -108,8 +109,12 @@ func TestEmptySheet(t *testing.T) {
 // A blank sheet has no fault and says that its figures are no maker's.
 func TestBlank(t *testing.T) {
 	for u := length.UnitMM; u <= length.UnitInchDecimal; u++ {
-		if found := yamlfile.CheckSheet(Blank(u)); len(found) > 0 {
+		s := Blank(u)
+		if found := yamlfile.CheckSheet(s); len(found) > 0 {
 			t.Error(found)
+		}
+		if text := u.Format(s.Bottom.DeductWidth) + u.Format(s.Drawers[0].Holes[1]); strings.Contains(text, "≈") {
+			t.Errorf("the figures are not round: %s", text)
 		}
 	}
 }

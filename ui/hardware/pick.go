@@ -45,21 +45,26 @@ func (p *Page) keepChosen() {
 	}
 }
 
-// Blank is a sheet to begin with. Its figures are none of a maker's: they only
-// make a sketch that can be read, and a sheet without fault.
+// Blank is a sheet to begin with, in round figures of its unit. They are none of
+// a maker's: they only make a sketch that can be read, and a sheet without fault.
 func Blank(u length.Unit) *model.HardwareSheet {
-	mm := length.MM
+	round := func(mm, sixteenths int64) length.Length {
+		if u == length.UnitInch || u == length.UnitInchDecimal {
+			return length.Length(sixteenths) * 4 * length.Inch64th
+		}
+		return length.Length(mm) * length.Millimetre
+	}
 	return &model.HardwareSheet{
 		Name: "New sheet", Unit: u,
 		Note:          "Figures to begin with, from no maker: replace every one by that on your maker's document before you cut or drill.",
-		SideClearance: mm(12),
+		SideClearance: round(12, 8),
 		Runner: model.RunnerFigures{
-			ClearanceBehind: mm(10), ClearanceAbove: mm(8), Setback: mm(3),
-			Lengths: []model.RunnerLength{{Length: mm(400)}},
+			ClearanceBehind: round(10, 6), ClearanceAbove: round(8, 5), Setback: round(3, 2),
+			Lengths: []model.RunnerLength{{Length: round(400, 256)}},
 		},
-		Connector: model.ConnectorFigures{Inset: mm(20), Diameter: mm(10), Depth: mm(10)},
-		Drawers:   []model.DrawerHeight{{Name: "low", SideTop: mm(90), Holes: []length.Length{mm(48), mm(80)}}},
-		Bottom:    model.BottomFigures{Underside: mm(12), Thickness: mm(16), DeductWidth: mm(60), DeductLength: mm(18)},
-		Back:      model.BackFigures{DeductWidth: mm(70), Thickness: mm(16)},
+		Connector: model.ConnectorFigures{Inset: round(20, 12), Diameter: round(10, 6), Depth: round(10, 6)},
+		Drawers:   []model.DrawerHeight{{Name: "low", SideTop: round(90, 56), Holes: []length.Length{round(48, 30), round(80, 50)}}},
+		Bottom:    model.BottomFigures{Underside: round(12, 8), Thickness: round(16, 10), DeductWidth: round(60, 38), DeductLength: round(18, 12)},
+		Back:      model.BackFigures{DeductWidth: round(70, 44), Thickness: round(16, 10)},
 	}
 }
