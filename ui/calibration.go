@@ -1,7 +1,7 @@
 package ui
 
 import (
-	"encoding/json"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -10,97 +10,124 @@ import (
 
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/ui/field"
 )
 
-// prefCorrections keeps the measured corrections of printers.
-const prefCorrections = "printer corrections"
-
-// corrections lists the printers that were measured.
-func (w *window) corrections() []sheet.Correction {
-	var all []sheet.Correction
-	if json.Unmarshal([]byte(w.app.Preferences().String(prefCorrections)), &all) != nil {
-		return nil // settings that can't be read count as none
-	}
-	return all
+// KnownPrinters keeps what is known of the user's printers.
+type KnownPrinters interface {
+	Load() (*sheet.Printers, error)
+	Save(*sheet.Printers) error
 }
 
-func (w *window) keepCorrection(c sheet.Correction) {
-	all := []sheet.Correction{c}
-	for _, one := range w.corrections() {
-		if one.Printer != c.Printer || one.Paper != c.Paper {
-			all = append(all, one)
-		}
+// known lists what is known of printers; what can't be read is told.
+func (w *window) known() *sheet.Printers {
+	if w.options.Known == nil {
+		return &sheet.Printers{}
 	}
-	if data, err := json.Marshal(all); err == nil {
-		w.app.Preferences().SetString(prefCorrections, string(data))
+	p, err := w.options.Known.Load()
+	if err != nil {
+		w.complain(err)
+		return &sheet.Printers{}
+	}
+	return p
+}
+
+// keepPrinter keeps what is known of a printer with a paper.
+func (w *window) keepPrinter(k sheet.KnownPrinter) {
+	p := w.known()
+	p.Set(k)
+	if err := w.options.Known.Save(p); err != nil {
+		w.complain(err)
 	}
 }
 
-// correctionRow chooses the printer whose fault of scale is undone.
+// correctionRow chooses the printer whose fault of scale is undone, and whose
+// margins are kept.
 func (p *printing) correctionRow() fyne.CanvasObject {
-	names := func() []string {
-		all := []string{p.w.text("not corrected")}
-		for _, c := range p.w.corrections() {
-			all = append(all, c.Printer+", "+c.Paper)
+	var all []sheet.KnownPrinter
+	s := widget.NewSelect(nil, nil)
+	list := func() {
+		all = p.w.known().All()
+		s.Options = []string{p.w.text("not corrected")}
+		for _, k := range all {
+			s.Options = append(s.Options, k.Correction.Printer+", "+k.Correction.Paper)
 		}
-		return all
 	}
-	s := widget.NewSelect(names(), nil)
+	list()
 	s.SetSelectedIndex(0)
 	s.OnChanged = func(string) {
-		p.options.Correction = sheet.Correction{}
-		if i := s.SelectedIndex() - 1; i >= 0 && i < len(p.w.corrections()) {
-			p.options.Correction = p.w.corrections()[i]
+		p.options.Correction, p.options.Margins = sheet.Correction{}, sheet.Margins{}
+		if i := s.SelectedIndex() - 1; i >= 0 && i < len(all) {
+			p.options.Correction, p.options.Margins = all[i].Correction, all[i].Margins
 		}
 		p.make()
 	}
+	if p.w.options.Known == nil {
+		return field.Column()
+	}
 	measure := widget.NewButton(p.w.text("Measure a printer…"), func() {
-		p.measurePrinter(func() {
-			s.Options = names()
-			s.SetSelectedIndex(1)
+		p.measurePrinter(func(k sheet.KnownPrinter) {
+			list()
+			for i := range all {
+				if all[i].Correction.Printer == k.Correction.Printer && all[i].Correction.Paper == k.Correction.Paper {
+					s.SetSelectedIndex(i + 1)
+				}
+			}
 		})
 	})
 	return field.Column(field.Labelled(p.w.text("Printer"), s), container.NewPadded(measure))
 }
 
 // measurePrinter prints a calibration page and takes what the rule says.
-func (p *printing) measurePrinter(then func()) {
+func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	w, u := p.w, p.w.session.Project().Unit
 	across, up := sheet.CalibrationBars(p.options)
-	name := widget.NewEntry()
-	name.SetPlaceHolder(w.text("name of the printer"))
-	a, b := widget.NewEntry(), widget.NewEntry()
-	a.SetPlaceHolder(w.say().Length(across))
-	b.SetPlaceHolder(w.say().Length(up))
+	entry := func(hint string) *widget.Entry {
+		e := widget.NewEntry()
+		e.SetPlaceHolder(hint)
+		return e
+	}
+	name := entry(w.text("name of the printer"))
+	a, b := entry(w.say().Length(across)), entry(w.say().Length(up))
+	side, end := entry(w.say().Length(sheet.DefaultMargins.Side)), entry(w.say().Length(sheet.DefaultMargins.End))
 	verdict := widget.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 	verdict.Wrapping = fyne.TextWrapWord
-	var got sheet.Correction
-	usable := false
+	var got sheet.KnownPrinter
 	var d *dialog.CustomDialog
 	keep := widget.NewButton(w.text("Keep"), func() {
-		w.keepCorrection(got)
+		w.keepPrinter(got)
 		d.Hide()
-		then()
+		then(got)
 	})
 	keep.Importance = widget.HighImportance
 	keep.Disable()
 	judge := func(string) {
 		va, errA := length.Parse(a.Text, u)
 		vb, errB := length.Parse(b.Text, u)
-		usable = false
-		if errA == nil && errB == nil {
-			c, v, m := sheet.Measured(name.Text, p.options.Paper.Name, across, up, va, vb)
-			got, usable = c, v != sheet.Refuse && name.Text != ""
-			verdict.SetText(w.say().Say(m))
+		keep.Disable()
+		if errA != nil || errB != nil {
+			return
 		}
-		if usable {
+		paper := p.options.Paper
+		if paper.Name == "" {
+			paper = sheet.Papers()[0]
+		}
+		c, v, m := sheet.Measured(name.Text, paper.Name, across, up, va, vb)
+		room, err := margins(side.Text, end.Text, u)
+		if err != nil {
+			verdict.SetText(w.say().Say(messageOf(err)))
+			return
+		}
+		got = sheet.KnownPrinter{Correction: c, Margins: room}
+		verdict.SetText(w.say().Say(m))
+		if v != sheet.Refuse && name.Text != "" {
 			keep.Enable()
-		} else {
-			keep.Disable()
 		}
 	}
-	name.OnChanged, a.OnChanged, b.OnChanged = judge, judge, judge
+	for _, e := range []*widget.Entry{name, a, b, side, end} {
+		e.OnChanged = judge
+	}
 	page := widget.NewButton(w.text("Write the calibration page…"), func() {
 		w.askPath(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) { w.writeDocument(path, sheet.Calibration(p.options)) })
 	})
@@ -108,10 +135,33 @@ func (p *printing) measurePrinter(then func()) {
 		page.Disable()
 	}
 	body := field.Column(page, field.Labelled(w.text("Printer"), name),
-		field.Labelled(w.text("Bar across"), a), field.Labelled(w.text("Bar up"), b), verdict)
-	d = dialog.NewCustomWithoutButtons(w.text("Measure a printer"), container.New(minWidth{440}, body), w.win)
+		field.Labelled(w.text("Bar across"), a), field.Labelled(w.text("Bar up"), b),
+		field.Labelled(w.text("Margin at the sides"), side), field.Labelled(w.text("Margin top and bottom"), end), verdict)
+	d = dialog.NewCustomWithoutButtons(w.text("Measure a printer"), container.New(minWidth{460}, body), w.win)
 	d.SetButtons([]fyne.CanvasObject{widget.NewButton(w.text("Close"), func() { d.Hide() }), keep})
 	w.showDialog(d)
+}
+
+// margins reads typed margins; an empty one is the usual.
+func margins(side, end string, u length.Unit) (sheet.Margins, error) {
+	m := sheet.DefaultMargins
+	for _, f := range []struct {
+		text string
+		to   *length.Length
+	}{{side, &m.Side}, {end, &m.End}} {
+		if strings.TrimSpace(f.text) == "" {
+			continue
+		}
+		v, err := field.ParseSize(f.text, u)
+		if err != nil {
+			return m, err
+		}
+		if v < sheet.LeastMargin || v > 50*length.Millimetre {
+			return m, message.New("A margin of %v is not possible: write one from %v to %v.", v, sheet.LeastMargin, 50*length.Millimetre)
+		}
+		*f.to = v
+	}
+	return m, nil
 }
 
 // minWidth makes an object at least so wide.

@@ -37,6 +37,7 @@ func (w *window) viewCommands() []command {
 		{name: "drawer", menu: "View", label: "Plan of the drawer", key: fyne.KeyF5, mod: ctrl, do: picture(screen.DrawerPlan)},
 		{name: "through", menu: "View", label: "See through the fronts", key: fyne.KeyR, mod: ctrl, do: func() {
 			w.screen.SetSeeThrough(!w.screen.SeeThrough())
+			w.app.Preferences().SetBool(prefThrough, w.screen.SeeThrough())
 			w.strip.update()
 		}},
 		{name: "rulers", menu: "View", label: "Rulers and grid", key: fyne.KeyF6, mod: ctrl, do: func() {

@@ -67,6 +67,18 @@ func shortcutOf(c *command) fyne.Shortcut {
 	return &desktop.CustomShortcut{KeyName: c.key, Modifier: c.mod}
 }
 
+// otherKeys are second shortcuts, for hands that are used to them. They work
+// where no field has the focus.
+func (w *window) otherKeys() {
+	for _, k := range []struct {
+		key  fyne.KeyName
+		mod  fyne.KeyModifier
+		name string
+	}{{fyne.KeyZ, ctrl | shift, "redo"}, {fyne.KeyW, ctrl, "quit"}} {
+		w.win.Canvas().AddShortcut(&desktop.CustomShortcut{KeyName: k.key, Modifier: k.mod}, func(fyne.Shortcut) { w.do(k.name) })
+	}
+}
+
 // updateMenus greys what makes no sense now and names what undo would undo.
 func (w *window) updateMenus() {
 	changed := false

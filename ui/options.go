@@ -34,6 +34,8 @@ type Options struct {
 	Write Write
 	// Printer, where it is given, prints without a PDF in between.
 	Printer Printer
+	// Known keeps what is known of printers; nil: nothing is.
+	Known KnownPrinters
 	// Export, where it is given, writes files for machines and other programs.
 	Export Export
 	// Open is the project to open; empty: the demo, or the start page.

@@ -26,13 +26,14 @@ func Run(a fyne.App, o Options) {
 
 // Names of the settings that are kept.
 const (
-	prefLook   = "look"
-	prefLarge  = "large text"
-	prefRecent = "recent files"
-	prefFolder = "folder"
-	prefHints  = "hints shown"
-	prefUnit   = "unit"
-	prefRulers = "rulers"
-	prefWidth  = "window width"
-	prefHeight = "window height"
+	prefLook    = "look"
+	prefLarge   = "large text"
+	prefRecent  = "recent files"
+	prefFolder  = "folder"
+	prefHints   = "hints shown"
+	prefUnit    = "unit"
+	prefRulers  = "rulers"
+	prefThrough = "see through"
+	prefWidth   = "window width"
+	prefHeight  = "window height"
 )

@@ -114,6 +114,7 @@ func (w *window) build() {
 	w.status.Truncation = fyne.TextTruncateEllipsis
 	w.screen = screen.New(w.session, w.say)
 	w.screen.SetRulers(w.app.Preferences().Bool(prefRulers))
+	w.screen.SetSeeThrough(w.app.Preferences().Bool(prefThrough))
 	w.screen.OnTell = w.tell
 	w.screen.OnMenu = w.contextMenu
 	w.screen.OnHover = w.hover
@@ -136,6 +137,7 @@ func (w *window) build() {
 	w.win.SetContent(container.NewStack(w.desk, w.start))
 	w.win.SetMainMenu(w.mainMenu())
 	w.win.Canvas().SetOnTypedKey(w.typedKey)
+	w.otherKeys()
 	if w.options.Places != "" && w.places == nil {
 		w.places = newPlaces(w)
 	}

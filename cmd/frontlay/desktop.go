@@ -38,7 +38,7 @@ func runWindow(args []string, c console) int {
 		return exitFailed
 	}
 	o := ui.Options{
-		Print: printProject, Write: writePages, Printer: printerHere(), Export: exportFiles,
+		Print: printProject, Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: exportFiles,
 		Demo: *demo, Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
 	}
 	if len(rest) == 1 {
