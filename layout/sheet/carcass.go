@@ -84,21 +84,22 @@ type foundBoard struct {
 // boardAt finds the side or partition whose face is at x in a cabinet.
 func boardAt(p *plan.Plan, cabinet int, x length.Length, frontLeft bool) foundBoard {
 	c := &p.Cabinets[cabinet]
+	name := clipped(c.Name, 30)
 	b := foundBoard{CarcassFace: CarcassFace{Cabinet: cabinet, FrontLeft: frontLeft}}
 	for i, r := range c.Partitions {
 		if frontLeft && r.Max.X == x || !frontLeft && r.Min.X == x {
-			b.Name = message.New("%v, partition %v, right face", c.Name, i+1)
+			b.Name = message.New("%v, partition %v, right face", name, i+1)
 			if !frontLeft {
-				b.Name = message.New("%v, partition %v, left face", c.Name, i+1)
+				b.Name = message.New("%v, partition %v, left face", name, i+1)
 			}
 			b.bottom = r.Min.Y
 			b.Panel = plane.R(0, 0, c.Depth, r.Height())
 			return b
 		}
 	}
-	b.Name = message.New("%v, left side", c.Name)
+	b.Name = message.New("%v, left side", name)
 	if !frontLeft {
-		b.Name = message.New("%v, right side", c.Name)
+		b.Name = message.New("%v, right side", name)
 	}
 	b.bottom = c.Outline.Min.Y
 	b.Panel = plane.R(0, 0, c.Depth, c.Outline.Height())
@@ -150,7 +151,7 @@ func sidePages(p *plan.Plan, o Options, first int) []Page {
 				names = append(names, o.Say.Say(faces[j].Name))
 			}
 		}
-		pages = append(pages, c.spread(strings.Join(names, "; ")).pages(o, first+len(pages))...)
+		pages = append(pages, c.spread(clipped(strings.Join(names, "; "), 200)).pages(o, first+len(pages))...)
 	}
 	return pages
 }

@@ -25,7 +25,7 @@ const longestNames = 60
 // names says which fronts the template is for.
 func (g group) names() message.Message {
 	if len(g.fronts) == 1 {
-		return message.New("Front %v: %v", g.first().Number, g.first().Name)
+		return message.New("Front %v: %v", g.first().Number, clipped(g.first().Name, 90))
 	}
 	var names, numbers []string
 	for _, f := range g.fronts {
@@ -35,7 +35,7 @@ func (g group) names() message.Message {
 	if all := strings.Join(names, ", "); len(all) <= longestNames {
 		return message.New("For fronts %v", all)
 	}
-	return message.New("For fronts %v", strings.Join(numbers, ", "))
+	return message.New("For fronts %v", clipped(strings.Join(numbers, ", "), 4*longestNames))
 }
 
 // groups gathers the fronts that are asked for and drilled; same tells what must

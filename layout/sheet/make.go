@@ -152,7 +152,16 @@ func (m *maker) mark(part Part, first int) {
 // title is the project's, or the program's name where it has none.
 func title(p *plan.Plan) string {
 	if p.Project != nil && p.Project.Title != "" {
-		return p.Project.Title
+		return clipped(p.Project.Title, 100)
 	}
 	return "frontlay"
+}
+
+// clipped is a name of at most so many letters, so that no name, however long,
+// takes the page from what it stands on.
+func clipped(name string, letters int) string {
+	if r := []rune(name); len(r) > letters {
+		return strings.TrimRight(string(r[:letters-1]), " ") + "…"
+	}
+	return name
 }

@@ -45,7 +45,23 @@ func strips(p *plan.Plan, o Options) []strip {
 			all[j].use(c, row.uses[0].lines[0])
 		}
 	}
-	return all
+	return parted(all)
+}
+
+// mostUses is how many faces a strip names; more would push the strip off its
+// page, so it is printed again for the others.
+const mostUses = 12
+
+func parted(all []strip) []strip {
+	var of []strip
+	for _, s := range all {
+		for uses := range slices.Chunk(s.uses, mostUses) {
+			part := s
+			part.uses = uses
+			of = append(of, part)
+		}
+	}
+	return of
 }
 
 func (s *strip) use(c *CarcassFace, line length.Length) {
@@ -123,15 +139,22 @@ func (s strip) spread(o Options) spread {
 		bores:  bores,
 		blind:  plane.Rect{}, // only lines to lay on: nothing is an outline
 		datum:  -int(hand),
-		place: func(b bore) message.Message {
-			if b.at.Y == 0 {
-				return message.New("%v from the front edge, on the line", b.at.X.Abs())
-			}
-			return message.New("%v from the front edge, %v above the line", b.at.X.Abs(), b.at.Y)
-		},
+		place:    placeOnStrip,
 		leftName: frontEdge(s.frontLeft),
 		onLine:   true,
 	}
+}
+
+// placeOnStrip says where a hole of a strip is, from the front edge and from the
+// pencil line.
+func placeOnStrip(b bore) message.Message {
+	switch {
+	case b.at.Y > 0:
+		return message.New("%v from the front edge, %v above the line", b.at.X.Abs(), b.at.Y)
+	case b.at.Y < 0:
+		return message.New("%v from the front edge, %v below the line", b.at.X.Abs(), -b.at.Y)
+	}
+	return message.New("%v from the front edge, on the line", b.at.X.Abs())
 }
 
 func frontEdge(left bool) message.Message {
