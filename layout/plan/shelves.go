@@ -48,9 +48,12 @@ func (m *maker) standOn(b *Bay) {
 		if at == 0 {
 			continue
 		}
-		if below := &m.plan.Fronts[b.Column[at-1]]; below.Kind == model.OpenNiche {
+		below := &m.plan.Fronts[b.Column[at-1]]
+		if below.Kind == model.OpenNiche {
 			f.Floor = max(f.Floor, below.Face.Max.Y+t)
 			f.OnFloor = true
+		} else {
+			f.Floor = max(f.Floor, below.Face.Max.Y)
 		}
 	}
 }

@@ -126,7 +126,7 @@ type Front struct {
 	EdgeDistance Edges // Left and Right only: front edge to the line of connector holes
 	Fitted       bool
 	OnFloor      bool          // stands on the carcass bottom or on the shelf over a niche
-	Floor        length.Length // upper face of what it stands on, run frame, where OnFloor
+	Floor        length.Length // upper face of what it stands on, or the top edge of the front below, run frame
 	Bottommost   bool          // stands on the carcass bottom
 	Topmost      bool          // ends at the carcass top
 	Bays         int           // how many bays it covers
