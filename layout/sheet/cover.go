@@ -22,9 +22,16 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	d := newDraft(Cover, Cover.Title(), w, h, o)
 	width := d.area.Width()
 	y := d.paragraph(d.area.Min.X, d.area.Max.Y, width, lettering.Huge, true, said(title(p))) - mm(2)
-	for _, m := range facts(p, findings) {
+	for _, m := range facts(p) {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, m)
 	}
+	found, errors := openFindings(findings)
+	size := lettering.Small
+	if errors {
+		size = lettering.Large
+		y -= mm(1)
+	}
+	y = d.paragraph(d.area.Min.X, y, width, size, errors, found)
 	if o.Date != "" {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
 	}
@@ -90,7 +97,7 @@ func asLarge(v *drawing.Drawing, area plane.Rect) Placed {
 }
 
 // facts are sentences that tell the size of the job.
-func facts(p *plan.Plan, findings []check.Finding) []message.Message {
+func facts(p *plan.Plan) []message.Message {
 	drawers, drilled := 0, 0
 	for i := range p.Fronts {
 		if p.Fronts[i].Kind == model.DrawerFront {
@@ -100,20 +107,31 @@ func facts(p *plan.Plan, findings []check.Finding) []message.Message {
 			drilled++
 		}
 	}
-	all := []message.Message{
+	return []message.Message{
 		message.New("Cabinets: %v. Fronts and niches: %v, with a drawer: %v. Fronts to drill: %v.", len(p.Cabinets), len(p.Fronts), drawers, drilled),
 		message.New("The run is %v wide and %v high.", p.Extent.Width(), p.Extent.Height()),
 	}
-	var count [3]int
+}
+
+// openFindings counts what the check found, what the user accepts apart, and
+// tells whether open errors are among it.
+func openFindings(findings []check.Finding) (found message.Message, errors bool) {
+	var open [3]int
+	accepted := 0
 	for _, f := range findings {
-		if f.Accepted == "" {
-			count[min(int(f.Severity), 2)]++
+		if f.Accepted != "" {
+			accepted++
+			continue
 		}
+		open[min(int(f.Severity), 2)]++
 	}
-	if count[0]+count[1]+count[2] == 0 {
-		return append(all, message.New("The check found nothing to mend."))
+	switch {
+	case len(findings) == 0:
+		return message.New("The check found nothing to mend."), false
+	case open[0]+open[1]+open[2] == 0:
+		return message.New("Open findings: none. Accepted: %v.", accepted), false
 	}
-	return append(all, message.New("Open findings of the check: errors %v, warnings %v, advice %v.", count[0], count[1], count[2]))
+	return message.New("Open findings: errors %v, warnings %v, advice %v. Accepted: %v.", open[0], open[1], open[2], accepted), open[0] > 0
 }
 
 // used tells that a front's drawer is of a hardware sheet.

@@ -6,6 +6,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -23,9 +24,9 @@ func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore) spread {
 		region: area.Union(plane.R(x-mm(40), area.Min.Y, x+mm(40), area.Max.Y)).Grow(mm(12)),
 		place: func(b bore) message.Message {
 			if b.at.Y > f.Face.Height()/2 {
-				return message.New("%v from the line, %v from the top edge", (b.at.X - x).Abs(), f.Face.Height()-b.at.Y)
+				return message.New("%v, %v from the top edge", besideLine(b.at.X-x), f.Face.Height()-b.at.Y)
 			}
-			return message.New("%v from the line, %v from the bottom edge", (b.at.X - x).Abs(), b.at.Y)
+			return message.New("%v, %v from the bottom edge", besideLine(b.at.X-x), b.at.Y)
 		},
 	}
 	if area.Centre().Y > f.Face.Height()/2 {
@@ -38,6 +39,18 @@ func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore) spread {
 		From: plane.Point{X: x, Y: s.region.Min.Y}, To: plane.Point{X: x, Y: s.region.Max.Y},
 	})
 	return s
+}
+
+// besideLine says how far to the right (below zero: left) of an upright line
+// something is, as the sheet lies.
+func besideLine(x length.Length) message.Message {
+	switch {
+	case x > 0:
+		return message.New("%v to the right of the line", x)
+	case x < 0:
+		return message.New("%v to the left of the line", -x)
+	}
+	return message.New("on the line")
 }
 
 // pencil says where the line is drawn on the front, in the frame of the sheet.

@@ -131,14 +131,14 @@ func (s strip) spread(o Options) spread {
 		panel.Add(b.marks()...)
 	}
 	return spread{
-		kind:   RunnerTemplates,
-		title:  message.New("Runner screws, %v", s.names(o)),
-		job:    message.New("Draw pencil lines above the bottom edge at: %v. Lay the level line on each.", s.heights(o)),
-		panel:  panel,
-		region: region,
-		bores:  bores,
-		blind:  plane.Rect{}, // only lines to lay on: nothing is an outline
-		datum:  -int(hand),
+		kind:     RunnerTemplates,
+		title:    message.New("Runner screws, %v", s.names(o)),
+		job:      message.New("Draw pencil lines above the bottom edge at: %v. Lay the level line on each.", s.heights(o)),
+		panel:    panel,
+		region:   region,
+		bores:    bores,
+		blind:    plane.Rect{}, // only lines to lay on: nothing is an outline
+		datum:    -int(hand),
 		place:    placeOnStrip,
 		leftName: frontEdge(s.frontLeft),
 		onLine:   true,

@@ -1,0 +1,39 @@
+package sheet
+
+import (
+	"strings"
+	"testing"
+
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/layout/sheet/lettering"
+)
+
+func TestTheCoverCountsFindings(t *testing.T) {
+	open, accepted := check.Finding{Front: 1}, check.Finding{Front: 1, Accepted: "seen"}
+	advice := check.Finding{Front: 1, Severity: check.Advice}
+	for name, c := range map[string]struct {
+		findings []check.Finding
+		want     string
+		large    bool
+	}{
+		"none":          {nil, "The check found nothing to mend.", false},
+		"errors":        {[]check.Finding{open, open, accepted}, "Open findings: errors 2, warnings 0, advice 0. Accepted: 1.", true},
+		"advice":        {[]check.Finding{advice}, "Open findings: errors 0, warnings 0, advice 1. Accepted: 0.", false},
+		"accepted only": {[]check.Finding{accepted}, "Open findings: none. Accepted: 1.", false},
+	} {
+		t.Run(name, func(t *testing.T) {
+			page := Make(planOf(lopsided()), c.findings, Options{Parts: []Part{Cover}}).Pages[0]
+			if !strings.Contains(words(page), c.want) {
+				t.Fatalf("the cover says %q", words(page))
+			}
+			for _, m := range page.Placed[len(page.Placed)-1].Drawing.Marks {
+				if s, ok := m.(*drawing.Text); ok && strings.HasPrefix(s.Say.String(), "Open findings") {
+					if large := s.Bold && s.Size == lettering.Large; large != c.large {
+						t.Errorf("large and bold: %v; want %v", large, c.large)
+					}
+				}
+			}
+		})
+	}
+}
