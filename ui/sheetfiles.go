@@ -23,7 +23,7 @@ import (
 // create makes a sheet to fill in.
 func (h *sheetsPage) create() {
 	h.settled(func() {
-		h.add(h.w.text("New hardware sheet"), "new", hardware.Blank(h.w.session.Project().Unit), nil)
+		h.add(h.w.text("New hardware sheet"), "new", hardware.Blank(h.w.say()), nil)
 	})
 }
 

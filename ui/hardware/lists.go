@@ -85,7 +85,7 @@ func (f *form) lengths() fyne.CanvasObject {
 			return all
 		},
 		add: func(k *picked) {
-			next, step := Blank(k.sheet.Unit).Runner.Lengths[0], 50*length.Millimetre
+			next, step := Blank(p.say()).Runner.Lengths[0], 50*length.Millimetre
 			if k.sheet.Unit == length.UnitInch || k.sheet.Unit == length.UnitInchDecimal {
 				step = 2 * length.Inch
 			}
@@ -132,7 +132,7 @@ func (f *form) drawers() fyne.CanvasObject {
 			return all
 		},
 		add: func(k *picked) {
-			next := Blank(k.sheet.Unit).Drawers[0]
+			next := Blank(p.say()).Drawers[0]
 			if k.drawer != nil {
 				next = k.drawer.Clone()
 			}

@@ -11,6 +11,7 @@ import (
 
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/look"
 )
@@ -109,7 +110,7 @@ func TestEmptySheet(t *testing.T) {
 // A blank sheet has no fault and says that its figures are no maker's.
 func TestBlank(t *testing.T) {
 	for u := length.UnitMM; u <= length.UnitInchDecimal; u++ {
-		s := Blank(u)
+		s := Blank(message.Language{Unit: u})
 		if found := yamlfile.CheckSheet(s); len(found) > 0 {
 			t.Error(found)
 		}
@@ -124,7 +125,7 @@ func TestShowAnother(t *testing.T) {
 	p, w, _ := open(t, sample(t))
 	enter(w, p.field(t, "runner.setback"), "9")
 	p.field(t, "runner.clearance_behind").entry.SetText("77")
-	other := Blank(length.UnitMM)
+	other := Blank(message.Language{})
 	p.Show(other)
 	if p.Sheet() != other || p.Unsaved() || p.Undo() || p.field(t, "runner.clearance_behind").entry.Text != "10" {
 		t.Errorf("the other sheet is shown as %v", p.Sheet().Name)

@@ -57,7 +57,7 @@ type chosen struct{ runner, screw, drawer, more int }
 // New makes the page.
 func New(o Options) *Page {
 	if o.Sheet == nil {
-		o.Sheet = Blank(o.Say().Unit)
+		o.Sheet = Blank(o.Say())
 	}
 	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet, docs: yamlfile.SheetDocs()}
 	p.sketch = newSketch()

@@ -3,6 +3,7 @@ package hardware
 import (
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // picked are the items of a sheet that the form shows; nil where a list is empty.
@@ -45,9 +46,11 @@ func (p *Page) keepChosen() {
 	}
 }
 
-// Blank is a sheet to begin with, in round figures of its unit. They are none of
-// a maker's: they only make a sketch that can be read, and a sheet without fault.
-func Blank(u length.Unit) *model.HardwareSheet {
+// Blank is a sheet to begin with, in round figures of the language's unit. They
+// are none of a maker's: they only make a sketch that can be read, and a sheet without fault.
+func Blank(say message.Language) *model.HardwareSheet {
+	u := say.Unit
+	text := func(s string) string { return say.Say(message.New(s)) }
 	round := func(mm, sixteenths int64) length.Length {
 		if u == length.UnitInch || u == length.UnitInchDecimal {
 			return length.Length(sixteenths) * 4 * length.Inch64th
@@ -55,15 +58,15 @@ func Blank(u length.Unit) *model.HardwareSheet {
 		return length.Length(mm) * length.Millimetre
 	}
 	return &model.HardwareSheet{
-		Name: "New sheet", Unit: u,
-		Note:          "Figures to begin with, from no maker: replace every one by that on your maker's document before you cut or drill.",
+		Name: text("New sheet"), Unit: u,
+		Note:          text("Figures to begin with, from no maker: replace every one by that on your maker's document before you cut or drill."),
 		SideClearance: round(12, 8),
 		Runner: model.RunnerFigures{
 			ClearanceBehind: round(10, 6), ClearanceAbove: round(8, 5), Setback: round(3, 2),
 			Lengths: []model.RunnerLength{{Length: round(400, 256)}},
 		},
 		Connector: model.ConnectorFigures{Inset: round(20, 12), Diameter: round(10, 6), Depth: round(10, 6)},
-		Drawers:   []model.DrawerHeight{{Name: "low", SideTop: round(90, 56), Holes: []length.Length{round(48, 30), round(80, 50)}}},
+		Drawers:   []model.DrawerHeight{{Name: text("low"), SideTop: round(90, 56), Holes: []length.Length{round(48, 30), round(80, 50)}}},
 		Bottom:    model.BottomFigures{Underside: round(12, 8), Thickness: round(16, 10), DeductWidth: round(60, 38), DeductLength: round(18, 12)},
 		Back:      model.BackFigures{DeductWidth: round(70, 44), Thickness: round(16, 10)},
 	}
