@@ -69,14 +69,15 @@ func (d *draft) field(box plane.Rect, s string) {
 }
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the
-// larger scale, with notes under it.
+// larger scale, as the drawing lies where both are equal, with notes under it.
 func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options, notes ...message.Message) Page {
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
 	page, den := layDrawing(kind, v, job, w, h, o, notes)
-	if turned, d := layDrawing(kind, v, job, h, w, o, notes); d < den {
+	turned, d := layDrawing(kind, v, job, h, w, o, notes)
+	if wide := v.Bounds().Width() > v.Bounds().Height(); d < den || d == den && wide {
 		return turned
 	}
 	return page
