@@ -12,8 +12,8 @@ import (
 	"frontlay/ui/field"
 )
 
-// faults lists what keeps the sheet from being used, each with a way to its
-// field.
+// faults lists what keeps the sheet from being used, and what is worth another
+// look, each with a way to its field.
 type faults struct {
 	page   *Page
 	good   *widget.Label
@@ -28,23 +28,31 @@ func newFaults(p *Page) *faults {
 	return f
 }
 
-// show lists problems.
-func (f *faults) show(all yamlfile.Problems) {
+// show lists problems, then doubts.
+func (f *faults) show(all yamlfile.Problems, more []doubt) {
 	f.list.Objects = nil
-	if len(all) == 0 {
+	if len(all) == 0 && len(more) == 0 {
 		f.list.Add(f.good)
 	}
 	for _, problem := range all {
-		l := widget.NewLabel(problem.Say(f.page.say()))
-		l.Importance, l.Wrapping = widget.DangerImportance, fyne.TextWrapWord
-		var to fyne.CanvasObject
-		if f.page.form.rowAt(problem.Path) != nil {
-			to = container.NewVBox(widget.NewButton(f.page.text("Show"), func() { f.page.goToPath(problem.Path) }))
-		}
-		f.list.Add(container.NewBorder(nil, nil, nil, to, l))
+		f.add(problem.Say(f.page.say()), problem.Path, widget.DangerImportance)
+	}
+	for _, d := range more {
+		f.add(f.page.say().Say(d.what), d.path, widget.WarningImportance)
 	}
 	f.list.Refresh()
 	f.object.ScrollToTop()
+}
+
+// add lists one text with a button that leads to the figure.
+func (f *faults) add(text, path string, how widget.Importance) {
+	l := widget.NewLabel(text)
+	l.Importance, l.Wrapping = how, fyne.TextWrapWord
+	var to fyne.CanvasObject
+	if f.page.form.rowAt(path) != nil {
+		to = container.NewVBox(widget.NewButton(f.page.text("Show"), func() { f.page.goToPath(path) }))
+	}
+	f.list.Add(container.NewBorder(nil, nil, nil, to, l))
 }
 
 // plainPath takes the indexes out of a path: drawers[2].side_top becomes

@@ -169,7 +169,7 @@ func (p *Page) update() {
 	p.keepChosen()
 	p.form.update()
 	p.draw()
-	p.faults.show(p.Problems())
+	p.faults.show(p.Problems(), doubts(p.sheet))
 	enable(p.undo, len(p.past) > 0)
 	enable(p.redo, len(p.future) > 0)
 }
