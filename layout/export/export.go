@@ -43,9 +43,9 @@ func Kinds() []Kind { return []Kind{SVG, DXF, CSV, JSON} }
 // Options choose what is made. The zero value is every kind, with drawings of
 // the run at 1:10, texts in English and lengths in millimetres.
 type Options struct {
-	Kinds []Kind // empty: all
-	Den   int64  // scale 1:Den of SVG drawings of the run; 0: 1:10. Fronts and sides are at full size.
-	Spare float64
+	Kinds []Kind  // empty: all
+	Den   int64   // scale 1:Den of SVG drawings of the run; 0: 1:10. Fronts and sides are at full size.
+	Spare float64 // part added to small parts of the hardware list; zero: a tenth, as on paper; below zero: none
 	Say   message.Language
 }
 
@@ -56,6 +56,9 @@ func Files(p *plan.Plan, findings []check.Finding, o Options) ([]File, error) {
 	}
 	if o.Den <= 0 {
 		o.Den = 10
+	}
+	if o.Spare == 0 {
+		o.Spare = list.DefaultSpare
 	}
 	m := &maker{p: p, o: o}
 	for _, k := range o.Kinds {

@@ -11,12 +11,14 @@ import (
 	"os/exec"
 	"path/filepath"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/drawing/dxf"
+	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -280,6 +282,34 @@ func TestCSVHasOneHeaderAndPlainNumbers(t *testing.T) {
 		if got := rows[1][at["From left, as it lies (mm)"]]; got != "561" {
 			t.Errorf("hole 1 is %q from the left; want 597 − 36", got)
 		}
+	}
+}
+
+// What is ordered by the file and by the printed list is the same.
+func TestHardwareFileCountsSparesAsOnPaper(t *testing.T) {
+	p := lopsided()
+	f := &p.Fronts[0]
+	f.Fitted, f.Sheet, f.Height = true, &model.HardwareSheet{Name: "invented"}, &model.DrawerHeight{Name: "low"}
+	f.Drawer.BottomCut = plan.Size{}
+	files, err := Files(p, nil, Options{Kinds: []Kind{CSV}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows, err := csv.NewReader(bytes.NewReader(fileNamed(t, files, "hardware.csv").Data)).ReadAll()
+	if err != nil {
+		t.Fatal(err)
+	}
+	var file, paper []string
+	for _, r := range rows[1:] {
+		file = append(file, strings.Join(r[1:], "|"))
+	}
+	for _, r := range list.HardwareList(p, list.ForFiles(message.Language{}), list.DefaultSpare).Rows {
+		if !r.Group {
+			paper = append(paper, strings.Join(r.Cells[1:], "|"))
+		}
+	}
+	if !slices.Equal(file, paper) || !slices.Contains(file, "fixings in fronts, hole Ø 10 mm, 12 mm deep|pieces|2|3") {
+		t.Errorf("the file has\n%q, paper\n%q", file, paper)
 	}
 }
 

@@ -122,7 +122,7 @@ func TestHardwareIsCounted(t *testing.T) {
 		}
 	}
 	for what, want := range map[string][]string{
-		"runners, 450 mm long, for 30 kg":                {"pairs", "2", "2"},
+		"runners 450 mm long, for 30 kg":                 {"pairs", "2", "2"},
 		"drawers, height “low”, for runners 450 mm long": {"sets", "2", "2"},
 		"front connectors":                               {"pairs", "2", "2"},
 		"screws for runners, hole Ø 5 mm":                {"pieces", "8", "9"}, // 2 drawers · 2 sides · 2 holes, and a tenth

@@ -23,9 +23,11 @@ type hardwareRow struct {
 
 // HardwareList is the table of what to order: runners by length, drawers by
 // height, connectors, rails, stabilisers, screws and handles, for each hardware
-// sheet. spare is the part added to small parts (0.1 for a tenth), rounded up.
+// sheet. spare is the part added to small parts (0.1 for a tenth; below zero:
+// none), rounded up.
 func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
+	spare = max(spare, 0)
 	t := Table{
 		Name:  "hardware",
 		Title: head("Hardware list"),
@@ -55,6 +57,7 @@ func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 	if len(t.Rows) == 0 {
 		t.Notes = append(t.Notes, head("This project has no drawer with a hardware sheet."))
 	}
+	t.noteRounded(say)
 	return t
 }
 
@@ -101,22 +104,14 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 			}
 		}
 	}
+	each(func(f *plan.Front) { add(1, false, pair, runners(f)) })
 	each(func(f *plan.Front) {
-		if f.Runner.Length > 0 {
-			what := message.New("runners, %v long", f.Runner.Length)
-			if f.Runner.Load > 0 {
-				what = message.New("runners, %v long, for %v kg", f.Runner.Length, f.Runner.Load)
-			}
-			add(1, false, pair, what)
-		}
-	})
-	each(func(f *plan.Front) {
-		add(1, false, set, message.New("drawers, height “%v”, for runners %v long", f.Height.Name, f.Runner.Length))
+		add(1, false, set, message.New("drawers, height “%v”, for %v", f.Height.Name, runnerOf(f)))
 	})
 	each(func(f *plan.Front) { add(1, false, pair, message.New("front connectors")) })
 	each(func(f *plan.Front) {
 		if f.Height.RailTop > 0 {
-			add(1, false, pair, message.New("rails or high sides, height “%v”, for runners %v long", f.Height.Name, f.Runner.Length))
+			add(1, false, pair, message.New("rails or high sides, height “%v”, for %v", f.Height.Name, runnerOf(f)))
 		}
 	})
 	each(func(f *plan.Front) {
@@ -128,13 +123,34 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 	return rows
 }
 
+// runners names the pair of runners of a drawer. A drawer for which there is none
+// is counted too: otherwise the list would order too few without a word.
+func runners(f *plan.Front) message.Message {
+	if f.Runner.Length > 0 && f.Runner.Load > 0 {
+		return message.New("%v, for %v kg", runnerOf(f), f.Runner.Load)
+	}
+	return runnerOf(f)
+}
+
+// runnerOf names a drawer's runners by their length.
+func runnerOf(f *plan.Front) message.Message {
+	if f.Runner.Length <= 0 {
+		return message.New("runners: %v (front %v)", NoRunner(), f.Number)
+	}
+	return message.New("runners %v long", makersLength{f.Runner.Length, f.Sheet.Unit})
+}
+
+// NoRunner stands where a runner's figures would, if one did fit.
+func NoRunner() message.Message { return message.New("no runner fits, see Findings") }
+
 // addScrews counts the fixings: one for each hole, by diameter.
 func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message.Message, message.Message)) {
+	own := func(l length.Length) makersLength { return makersLength{l, f.Sheet.Unit} }
 	for _, s := range f.Runner.Screws {
-		add(2, true, piece, message.New("screws for runners, hole Ø %v", s.Diameter))
+		add(2, true, piece, message.New("screws for runners, hole Ø %v", own(s.Diameter)))
 	}
 	for _, h := range f.Holes {
-		add(1, true, piece, message.New("fixings in fronts, hole Ø %v, %v deep", h.Diameter, h.Depth))
+		add(1, true, piece, message.New("fixings in fronts, hole Ø %v, %v deep", own(h.Diameter), own(h.Depth)))
 	}
 }
 

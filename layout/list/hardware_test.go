@@ -1,0 +1,110 @@
+package list
+
+import (
+	"strings"
+	"testing"
+
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+)
+
+// rowsNaming are the rows of a table, cells joined by bars, with a text in them.
+func rowsNaming(t Table, text string) (rows []string) {
+	for _, r := range t.Rows {
+		if s := strings.Join(r.Cells, "|"); strings.Contains(s, text) {
+			rows = append(rows, s)
+		}
+	}
+	return rows
+}
+
+// cramped is the worked cabinet whose hardware has no runner short enough.
+func cramped() *plan.Plan {
+	p := worked().Project.Clone()
+	sheet := p.Hardware[0].Sheet.Clone()
+	sheet.Runner.Lengths[0].Length = length.MM(800)
+	p.Hardware[0].Sheet = sheet
+	return plan.Make(p)
+}
+
+func TestADrawerWithoutARunnerIsSaidInEveryList(t *testing.T) {
+	p := cramped()
+	hardware := HardwareList(p, Speaker{}, 0)
+	for _, want := range []string{
+		"□|runners: no runner fits, see Findings (front 1)|pairs|1|1",
+		"□|runners: no runner fits, see Findings (front 2)|pairs|1|1",
+		"□|drawers, height “low”, for runners: no runner fits, see Findings (front 2)|sets|1|1",
+	} {
+		if len(rowsNaming(hardware, want)) != 1 {
+			t.Errorf("the hardware list lacks %q: %v", want, hardware.Rows)
+		}
+	}
+	if rows := rowsNaming(hardware, " 0 mm"); len(rows) > 0 {
+		t.Errorf("hardware 0 mm long: %q", rows)
+	}
+}
+
+func TestMakersFiguresInBothSystems(t *testing.T) {
+	inchProject, metric := Speaker{Unit: length.UnitInch}, length.UnitMM
+	for name, c := range map[string]struct {
+		say  Speaker
+		unit length.Unit
+		l    length.Length
+		want string
+	}{
+		"metric sheet, inches":       {inchProject, metric, length.MM(10), "10 mm (≈ 25/64 in)"},
+		"metric sheet, decimal inch": {Speaker{Unit: length.UnitInchDecimal}, metric, length.MM(10), "10 mm (≈ 0.393701 in)"},
+		"metric sheet, millimetres":  {Speaker{}, metric, length.MM(10), "10 mm"},
+		"centimetres, millimetres":   {Speaker{}, length.UnitCM, length.MM(10), "10 mm"},
+		"inch sheet, millimetres":    {Speaker{}, length.UnitInch, length.Inch / 2, "1/2 in (12.7 mm)"},
+		"inch sheet, comma":          {Speaker{Comma: true}, length.UnitInch, length.Inch / 2, "1/2 in (12,7 mm)"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			if got := (makersLength{c.l, c.unit}).Say(c.say); got != c.want {
+				t.Errorf("written %q; want %q", got, c.want)
+			}
+		})
+	}
+}
+
+// The drill is bought in millimetres though the project is in inches.
+func TestListsOfAnInchProjectNameTheDrill(t *testing.T) {
+	p, say := worked(), Speaker{Unit: length.UnitInch}
+	jig, drill, hardware := JigSettings(p, nil, say), DrillList(p, nil, say), HardwareList(p, say, 0)
+	for _, c := range []struct {
+		table Table
+		want  string
+	}{
+		{jig, "|10 mm (≈ 25/64 in)|12 mm (≈ 15/32 in)"},
+		{drill, "|10 mm (≈ 25/64 in)|12 mm (≈ 15/32 in)"},
+		{hardware, "runners 450 mm (≈ 17 23/32 in) long"},
+		{hardware, "hole Ø 10 mm (≈ 25/64 in), 12 mm (≈ 15/32 in) deep"},
+	} {
+		if len(rowsNaming(c.table, c.want)) == 0 {
+			t.Errorf("%s has no %q: %v", c.table.Name, c.want, c.table.Rows)
+		}
+		if n := strings.Count(strings.Join(c.table.Notes, " "), "≈ figures are rounded; the template is exact."); n != 1 {
+			t.Errorf("%s tells %d times what ≈ stands for", c.table.Name, n)
+		}
+	}
+	if notes := DrillList(p, nil, Speaker{}).Notes; len(notes) > 0 {
+		t.Errorf("notes without need: %q", notes)
+	}
+	if files := All(p, nil, ForFiles(say), 0); len(rowsNaming(files[1], "mm (")) > 0 {
+		t.Errorf("a figure of the file is no number: %v", files[1].Rows)
+	}
+	if got := unitWord(length.UnitInch).String(); got != "inches" {
+		t.Errorf("sizes in %s", got)
+	}
+}
+
+// A spare below zero is none, not a negative one.
+func TestNoSpare(t *testing.T) {
+	table := HardwareList(worked(), Speaker{}, -1)
+	if !strings.Contains(table.Intro[0], "with 0 % spare") {
+		t.Errorf("%q", table.Intro[0])
+	}
+	if rows := rowsNaming(table, "screws for runners"); len(rows) != 1 || !strings.HasSuffix(rows[0], "|8|8") {
+		t.Errorf("%q; want 8 needed, 8 to order", rows)
+	}
+}
