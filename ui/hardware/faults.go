@@ -24,7 +24,7 @@ type faults struct {
 func newFaults(p *Page) *faults {
 	f := &faults{page: p, good: widget.NewLabel(p.text("The figures go together.")), list: field.Column()}
 	f.good.Importance = widget.SuccessImportance
-	f.object = container.NewVScroll(f.list)
+	f.object = container.NewVScroll(besideBar(f.list))
 	return f
 }
 

@@ -35,10 +35,15 @@ func newForm(p *Page) *form {
 		f.heading("Stabiliser of wide drawers"), f.sizes(stabiliserSizes), f.stabiliserHoles(),
 		field.Spacer(12),
 	)
-	bar := container.NewGridWrap(fyne.NewSize(8, 1), field.Spacer(1)) // room for the scroll bar
-	f.scroll = container.NewVScroll(container.NewPadded(container.NewBorder(nil, nil, nil, bar, column)))
+	f.scroll = container.NewVScroll(container.NewPadded(besideBar(column)))
 	f.scroll.SetMinSize(fyne.NewSize(390, 200))
 	return f
+}
+
+// besideBar leaves room for the scroll bar at the right of an object.
+func besideBar(o fyne.CanvasObject) fyne.CanvasObject {
+	bar := container.NewGridWrap(fyne.NewSize(8, 1), field.Spacer(1))
+	return container.NewBorder(nil, nil, nil, bar, o)
 }
 
 // update shows the sheet in every field.
