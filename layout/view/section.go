@@ -33,8 +33,10 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 	if !c.Plinth.Empty() {
 		d.Add(rect(drawing.Carcass, drawing.Subject{}, plane.R(0, 0, t, c.Plinth.Max.Y)))
 	}
+	var below *plan.Front
 	for _, k := range b.Column {
-		addFrontSection(d, &p.Fronts[k])
+		addFrontSection(d, &p.Fronts[k], below)
+		below = &p.Fronts[k]
 	}
 	d.Add(across(drawing.Subject{}, 0, depth, 0, -1))
 	d.Add(upright(of(drawing.CabinetHeight, c.Place), c.Outline.Min.Y, c.Outline.Max.Y, depth, 1))
@@ -42,8 +44,9 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 }
 
 // addFrontSection draws one front of the section with its drawer and runner,
-// and dimensions what makes it fit: height, drop, cover, room above.
-func addFrontSection(d *drawing.Drawing, f *plan.Front) {
+// and dimensions what makes it fit: height, drop, cover, room above. Drop and
+// cover that are those of the front below (nil for none) are not told again.
+func addFrontSection(d *drawing.Drawing, f, below *plan.Front) {
 	s := of(drawing.FrontThing, f.Place)
 	x := -f.Thickness
 	if f.Inset {
@@ -71,7 +74,8 @@ func addFrontSection(d *drawing.Drawing, f *plan.Front) {
 	for _, h := range f.Runner.Screws {
 		addHole(d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
 	}
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: (start + end) / 2, Y: (f.Drawer.Bottom.Max.Y + f.Drawer.Side) / 2}, Size: smallLetters, Say: message.New("%v  %v, runner %v", f.Number, f.Name, f.Runner.Length), Within: side.Rect})
+	room := labelRoom(f, start, end)
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: room.Centre(), Size: smallLetters, Say: message.New("%v  %v, runner %v", f.Number, f.Name, f.Runner.Length), Within: room})
 	measure := func(a, b length.Length, x length.Length, level int) {
 		if a != b {
 			m := upright(drawing.Subject{}, min(a, b), max(a, b), x, level)
@@ -79,8 +83,13 @@ func addFrontSection(d *drawing.Drawing, f *plan.Front) {
 			d.Add(m)
 		}
 	}
-	measure(f.Face.Min.Y, f.Runner.Lower, -f.Thickness, -1)
-	measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2)
+	same := below != nil && below.Fitted
+	if !same || below.Drop != f.Drop {
+		measure(f.Face.Min.Y, f.Runner.Lower, -f.Thickness, -1)
+	}
+	if !same || below.Drawer.Cover.Bottom != f.Drawer.Cover.Bottom {
+		measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2)
+	}
 	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-f.Runner.Length/8, 0)
 }
 
@@ -90,4 +99,15 @@ func shelfStart(p *plan.Plan, c *plan.Cabinet) length.Length {
 		return p.Project.Boards.Front.Thickness
 	}
 	return 0
+}
+
+// labelRoom is where a drawer's name stands: over its bottom or in the room
+// above it, whichever is higher, left of the dimension there.
+func labelRoom(f *plan.Front, start, end length.Length) plane.Rect {
+	inside := plane.R(start, f.Drawer.Bottom.Max.Y, end, f.Drawer.Side)
+	above := plane.R(start, f.Drawer.Body.Max.Y, end-f.Runner.Length/4, f.Drawer.Limit)
+	if above.Height() > inside.Height() {
+		return above
+	}
+	return inside
 }
