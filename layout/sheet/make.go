@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -55,17 +56,21 @@ func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
 // openErrors is what stands on templates while the check has errors that are not
 // accepted; empty where it has none.
 func openErrors(findings []check.Finding) message.Message {
-	var fronts []string
-	open, others := map[int]bool{}, false
+	var open []int
+	others := false
 	for _, f := range findings {
 		switch {
-		case f.Severity != check.Error || f.Accepted != "" || open[f.Front]:
+		case f.Severity != check.Error || f.Accepted != "":
 		case f.Front == 0:
 			others = true
 		default:
-			open[f.Front] = true
-			fronts = append(fronts, strconv.Itoa(f.Front))
+			open = append(open, f.Front)
 		}
+	}
+	slices.Sort(open)
+	var fronts []string
+	for _, n := range slices.Compact(open) {
+		fronts = append(fronts, strconv.Itoa(n))
 	}
 	switch {
 	case len(fronts) > 0:

@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"frontlay/layout/plan"
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
@@ -52,12 +54,12 @@ func templateHead(what, job message.Message) []headLine {
 	}
 }
 
-// warned adds that the check has errors, where it has.
+// warned adds below the title that the check has errors, where it has.
 func warned(o Options, lines []headLine) []headLine {
 	if o.warn.Empty() {
 		return lines
 	}
-	return append(lines, headLine{o.warn, lettering.Small, true})
+	return slices.Insert(lines, 1, headLine{o.warn, lettering.Small, true})
 }
 
 // headHeight is what head takes.
