@@ -8,24 +8,29 @@ import (
 )
 
 // showReports shows what earlier runs left that ended in an unforeseen way, to
-// be copied and sent by who wants to. Each is shown once.
-func (w *window) showReports() {
-	for _, r := range w.options.Reports {
-		text := widget.NewMultiLineEntry()
-		text.SetText(r.Text)
-		text.Wrapping = fyne.TextWrapOff
-		text.SetMinRowsVisible(14)
-		intro := widget.NewLabel(w.text("frontlay ended in an unforeseen way the last time. This report names no file and no person; send it to who keeps the program, if you like."))
-		intro.Wrapping = fyne.TextWrapWord
-		copyIt := widget.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
-		box := container.NewBorder(intro, container.NewHBox(copyIt), nil, nil, text)
-		d := dialog.NewCustom(w.text("The last run"), w.text("Close"), box, w.win)
-		d.SetOnClosed(func() {
-			if err := r.Discard(); err != nil {
-				w.complain(err)
-			}
-		})
-		d.Resize(fyne.NewSize(720, 460))
-		w.showDialog(d)
+// be copied and sent by who wants to: each once, one after the other, and then
+// goes on.
+func (w *window) showReports(reports []Report, then func()) {
+	if len(reports) == 0 {
+		then()
+		return
 	}
+	r := reports[0]
+	text := widget.NewMultiLineEntry()
+	text.SetText(r.Text)
+	text.Wrapping = fyne.TextWrapOff
+	text.SetMinRowsVisible(14)
+	intro := widget.NewLabel(w.text("frontlay ended in an unforeseen way the last time. This report names no file and no person; send it to who keeps the program, if you like."))
+	intro.Wrapping = fyne.TextWrapWord
+	copyIt := widget.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
+	box := container.NewBorder(intro, container.NewHBox(copyIt), nil, nil, text)
+	d := dialog.NewCustom(w.text("The last run"), w.text("Close"), box, w.win)
+	w.showDialog(d)
+	d.SetOnClosed(func() {
+		if err := r.Discard(); err != nil {
+			w.complain(err)
+		}
+		w.showReports(reports[1:], then)
+	})
+	d.Resize(fyne.NewSize(720, 460))
 }

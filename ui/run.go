@@ -14,13 +14,7 @@ func Run(a fyne.App, o Options) {
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.IconPNG()))
 	a.Settings().SetTheme(th)
 	w := open(a, th, o)
-	if w.keeper() != nil {
-		a.Lifecycle().SetOnStarted(func() {
-			w.showReports()
-			w.offerLeftovers()
-			go w.lookOut()
-		})
-	}
+	a.Lifecycle().SetOnStarted(w.begin)
 	w.win.ShowAndRun()
 }
 

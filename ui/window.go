@@ -50,6 +50,8 @@ type window struct {
 
 	work         Work // nil: the Files have no Keeper
 	toldOfChange bool // that another program changed the file
+	started      bool // the window is there to show questions
+	pending      []func()
 	recentMenu   *fyne.MenuItem
 }
 

@@ -8,10 +8,8 @@ func (w *window) newWindow() {
 	o.Open, o.Demo, o.Places = "", false, ""
 	next := open(w.app, w.theme, o)
 	next.shelf = w.shelf
-	if next.keeper() != nil {
-		go next.lookOut()
-	}
 	next.win.Show()
+	next.ready()
 }
 
 // startSize is the size that the last window had when it was closed; at first

@@ -82,7 +82,35 @@ func (w *window) setWork(next Work) {
 }
 
 // later runs something when the window is there to show it.
-func (w *window) later(do func()) { fyne.Do(do) }
+func (w *window) later(do func()) {
+	if !w.started {
+		w.pending = append(w.pending, do)
+		return
+	}
+	fyne.Do(do)
+}
+
+// begin is ready for the first window of the program, which also shows what
+// earlier runs have left.
+func (w *window) begin() {
+	w.ready()
+	if w.keeper() != nil {
+		w.showReports(w.options.Reports, w.offerLeftovers)
+	}
+}
+
+// ready runs what has waited for the window, once it is there.
+func (w *window) ready() {
+	w.started = true
+	waiting := w.pending
+	w.pending = nil
+	for _, do := range waiting {
+		do()
+	}
+	if w.keeper() != nil {
+		go w.lookOut()
+	}
+}
 
 // note hands what is not saved to the journal.
 func (w *window) note(c session.Change) {

@@ -104,6 +104,7 @@ func keptWindow(t *testing.T) (*window, *kept, string) {
 	a.Settings().SetTheme(th)
 	w := open(a, th, Options{Files: k, Open: path})
 	w.win.Resize(fyne.NewSize(1240, 690))
+	w.begin()
 	w.closeOverlays()
 	t.Cleanup(func() {
 		w.setWork(nil)
@@ -234,5 +235,40 @@ func TestUnsavedWorkIsOffered(t *testing.T) {
 				t.Errorf("unsaved %v, discarded %v; want %v, %v", w.session.Unsaved(), l.discarded, c.unsaved, c.discarded)
 			}
 		})
+	}
+}
+
+// A file that another window has open can be looked at, and that is said once
+// the window is there.
+func TestAFileOpenElsewhereIsTold(t *testing.T) {
+	path := filepath.Join(t.TempDir(), "bench.yaml")
+	if err := os.WriteFile(path, assets.Demo(), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	k := &kept{t: t, dir: t.TempDir()}
+	other, _, err := store.Open(k.desk("other"), path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer func() { _ = other.Close() }()
+	a := test.NewTempApp(t)
+	th := &look.Theme{Mode: look.LightMode}
+	a.Settings().SetTheme(th)
+	w := open(a, th, Options{Files: k, Open: path})
+	w.closeOverlays()
+	w.begin()
+	t.Cleanup(func() {
+		w.setWork(nil)
+		w.win.Close()
+	})
+	if w.session.Project().Title != "Glaze bench" {
+		t.Errorf("the window shows %q", w.session.Project().Title)
+	}
+	w.answerWith(t, "Look at it")
+	w.apply(edit.SetTitle{Title: "Mine"})
+	w.save(nil)
+	w.answerWith(t, "Go back")
+	if got := content(t, path); !strings.Contains(got, "title: Glaze bench") {
+		t.Error("the other window's file was overwritten")
 	}
 }

@@ -98,6 +98,19 @@ func (k *keptWork) Save(f *yamlfile.File, p *model.Project) error {
 	if err == nil {
 		_, err = k.doc.Save(data)
 	}
+	return adopted(f, p, data, err)
+}
+
+// adopted lets f follow what was saved, so that comments stay with what is
+// renamed, saved and then moved.
+func adopted(f *yamlfile.File, p *model.Project, data []byte, err error) error {
+	if err != nil {
+		return err
+	}
+	next, err := f.Adopt(p, data)
+	if err == nil {
+		*f = *next
+	}
 	return err
 }
 
@@ -106,7 +119,7 @@ func (k *keptWork) SaveAs(path string, f *yamlfile.File, p *model.Project) error
 	if err == nil {
 		_, err = k.doc.SaveAs(path, data)
 	}
-	return err
+	return adopted(f, p, data, err)
 }
 
 func (k *keptWork) Overwrite(f *yamlfile.File, p *model.Project, c *disk.Changed) error {
@@ -114,7 +127,7 @@ func (k *keptWork) Overwrite(f *yamlfile.File, p *model.Project, c *disk.Changed
 	if err == nil {
 		_, err = k.doc.Overwrite(data, c)
 	}
-	return err
+	return adopted(f, p, data, err)
 }
 
 func (k *keptWork) TakeLock() error { return k.doc.TakeLock() }
@@ -130,7 +143,8 @@ func (k *keptWork) Reread() (*yamlfile.File, error) {
 func (k *keptWork) Changed() *disk.Changed { return k.doc.Changed() }
 
 func (k *keptWork) Note(f *yamlfile.File, p *model.Project) {
-	k.doc.Note(p.Title, func() ([]byte, error) { return f.Draft(p) })
+	now := *f // the journal writes in its own time, and f changes when it is saved
+	k.doc.Note(p.Title, func() ([]byte, error) { return now.Draft(p) })
 }
 
 func (k *keptWork) Flush() error { return k.doc.Flush() }
