@@ -93,7 +93,7 @@ func (w *writer) dimension(d *dimension) {
 			w.Line(d.pen, d.at(d.a, d.line), d.at(d.b, d.line))
 			w.arrows(d, d.b-d.a >= 2.5*arrowLength)
 			pad := figureGap / 2
-			paper, b := white, d.box(p)
+			paper, b := white(), d.box(p)
 			w.Rect(nil, &paper, Point{b.lo.X - pad, b.lo.Y - pad}, Point{b.hi.X + pad, b.hi.Y + pad})
 			w.figure(d, p)
 			return
@@ -106,7 +106,7 @@ func (w *writer) dimension(d *dimension) {
 func (w *writer) figure(d *dimension, p Point) {
 	b := d.box(p)
 	w.taken = append(w.taken, b)
-	w.Text(b.lo, d.size, false, black, d.text)
+	w.Text(b.lo, d.size, false, black(), d.text)
 }
 
 // onLine looks for a place of the figure in a break of its line, from the middle
@@ -170,5 +170,5 @@ func (w *writer) extension(pen Pen, at func(along, across float64) Point, along,
 
 // arrow draws a head at one end; way is 1 where its body is on the greater side.
 func (w *writer) arrow(at func(along, across float64) Point, tip, line, way float64) {
-	w.Triangle(black, at(tip, line), at(tip+way*arrowLength, line-arrowHalf), at(tip+way*arrowLength, line+arrowHalf))
+	w.Triangle(black(), at(tip, line), at(tip+way*arrowLength, line-arrowHalf), at(tip+way*arrowLength, line+arrowHalf))
 }

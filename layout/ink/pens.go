@@ -9,10 +9,8 @@ type Colour [3]float64
 
 // Colours on paper. All but findings are greys, so that nothing is lost on a
 // black-and-white printer.
-var (
-	black = Colour{0, 0, 0}
-	white = Colour{1, 1, 1}
-)
+func black() Colour { return grey(0) }
+func white() Colour { return grey(1) }
 
 func grey(v float64) Colour { return Colour{v, v, v} }
 
@@ -51,7 +49,7 @@ func (d Dash) Pattern() []float64 {
 
 // penFor gives the pen of a meaning; widths are those of ISO 128-2.
 func penFor(m drawing.Meaning, dashed bool) Pen {
-	p := Pen{Width: 0.18, Colour: black}
+	p := Pen{Width: 0.18, Colour: black()}
 	switch m {
 	case drawing.Face, drawing.PanelPart:
 		p.Width = 0.50
@@ -96,7 +94,7 @@ func fillFor(m drawing.Meaning) Colour {
 	case drawing.CoverBand:
 		return grey(0.93)
 	}
-	return white
+	return white()
 }
 
 func inkFor(m drawing.Meaning) Colour {
@@ -104,5 +102,5 @@ func inkFor(m drawing.Meaning) Colour {
 	case drawing.FindingMark, drawing.Shortfall:
 		return warning()
 	}
-	return black
+	return black()
 }
