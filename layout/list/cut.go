@@ -9,60 +9,57 @@ import (
 	"frontlay/model/message"
 )
 
-// boardGroup is the pieces cut from one board, equal ones together.
-type boardGroup struct {
-	board  model.Board
-	pieces []Piece
-}
-
-// longestFor is how many letters the names of what equal pieces are for may take
-// together; from there on a number stands for a front.
-const longestFor = 90
-
-// byBoard gathers pieces by thickness, material and density, in the order in
-// which the boards are first needed; pieces of one kind and size become one.
-func byBoard(pieces []Piece) []boardGroup {
-	var all []boardGroup
-	for _, p := range pieces {
-		i := slices.IndexFunc(all, func(g boardGroup) bool {
-			return g.board.Thickness == p.Board.Thickness && g.board.Material == p.Board.Material && g.board.Density == p.Board.Density
-		})
-		if i < 0 {
-			i = len(all)
-			all = append(all, boardGroup{board: p.Board})
-		}
-		g := &all[i]
-		j := slices.IndexFunc(g.pieces, func(q Piece) bool {
-			return q.What.String() == p.What.String() && q.Width == p.Width && q.Height == p.Height &&
-				q.CutWidth == p.CutWidth && q.CutHeight == p.CutHeight && q.Board.Grain == p.Board.Grain
-		})
-		if j < 0 {
-			g.pieces = append(g.pieces, p)
-			continue
-		}
-		q := &g.pieces[j]
-		q.Count += p.Count
-		switch {
-		case q.For.String() == p.For.String():
-		case len(q.For.String())+len(p.For.String()) < longestFor:
-			q.For = message.New("%v, %v", q.For, p.For)
-		default:
-			q.For = message.New("%v, %v", q.For, p.Short)
-		}
-	}
-	return all
-}
-
 // CutList is the table of all boards to cut, grouped by board with totals.
 func CutList(p *plan.Plan, say Speaker) Table { return cutTable(p, say, false) }
 
 func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
+	groups := byBoard(Pieces(p))
+	withLipping := forFiles || slices.ContainsFunc(groups, func(g boardGroup) bool {
+		return slices.ContainsFunc(g.pieces, func(q equalPieces) bool { return q.Board.Lipping > 0 })
+	})
+	t := cutHead(say, withLipping)
+	add := func(r Row) {
+		if !withLipping && !r.Group {
+			r.Cells = slices.Delete(r.Cells, lippingColumn, lippingColumn+1)
+		}
+		t.Rows = append(t.Rows, r)
+	}
+	for _, g := range groups {
+		add(Row{Cells: []string{say.Say(boardName(g.board))}, Group: true})
+		area, weight, count := 0.0, 0.0, 0
+		for i := range g.pieces {
+			q := &g.pieces[i]
+			area, weight, count = area+q.AreaM2(), weight+q.WeightKg(), count+q.Count
+			add(Row{Cells: []string{
+				"□", strconv.Itoa(q.Count), say.Say(q.What), q.sayFor(say),
+				say.Figure(q.CutWidth), say.Figure(q.CutHeight), say.Say(grain(q.Grain)), say.Say(lippedEdges(&q.Piece)),
+				fixed(say, q.AreaM2(), 3), kilograms(say, q.WeightKg()),
+			}})
+		}
+		add(Row{Total: true, Cells: []string{
+			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", fixed(say, area, 3), kilograms(say, weight),
+		}})
+	}
+	for _, r := range withoutRunner(p, say) {
+		add(r)
+	}
+	t.Notes = append(t.Notes, endedPartitions(p, say)...)
+	return t
+}
+
+// lippingColumn is the place of the column of lipped edges, which is left out
+// where no board has a lipping.
+const lippingColumn = 7
+
+// cutHead is the cut list without its rows.
+func cutHead(say Speaker, withLipping bool) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	t := Table{
 		Name:  "cut",
 		Title: head("Cut list"),
 		Intro: []string{
-			say.Say(message.New("Sizes in %v. Width: across, or from front to back; height: up, or from front to back of a bottom. Where a board is lipped, the size is less by the lipping. Carcasses: sides from bottom to top, bottom and top between them, the back laid on behind. Check against your way of building before you cut.", say.Unit.Symbol())),
+			say.Say(message.New("Sizes in %v. Width: across, or from front to back; height: up, or from front to back of a bottom. Carcasses: sides from bottom to top, bottom and top between them, the back laid on behind. Check against your way of building before you cut.", unitWord(say.Unit))),
+			head("Grain along width: it runs in the direction of the figure under Width; along height likewise. Bottom, top, shelves and plinth run along their width, sides and partitions up where no grain is given for the board; it does not matter for a board without grain."),
 		},
 		Columns: []Column{
 			{Head: "", Weight: 0.5},
@@ -72,6 +69,7 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 			{Head: head("Width"), Weight: 1.3, Right: true, Length: true},
 			{Head: head("Height"), Weight: 1.3, Right: true, Length: true},
 			{Head: head("Grain"), Weight: 1.4},
+			{Head: head("Lipped"), Weight: 1.4},
 			{Head: "m²", Weight: 1.1, Right: true},
 			{Head: "kg", Weight: 1.1, Right: true},
 		},
@@ -79,23 +77,29 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 			head("Worktops and the sides and fronts of wooden drawers are not listed: their sizes are not in the project. Weight is that of the finished pieces; it is left out where a board has no density."),
 		},
 	}
-	for _, g := range byBoard(Pieces(p)) {
-		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(boardName(g.board))}, Group: true})
-		area, weight, count := 0.0, 0.0, 0
-		for i := range g.pieces {
-			q := &g.pieces[i]
-			area, weight, count = area+q.AreaM2(), weight+q.WeightKg(), count+q.Count
-			t.Rows = append(t.Rows, Row{Cells: []string{
-				"□", strconv.Itoa(q.Count), say.Say(q.What), say.Say(q.For),
-				say.Figure(q.CutWidth), say.Figure(q.CutHeight), say.Say(grain(q.Board.Grain)),
-				fixed(say, q.AreaM2(), 3), kilograms(say, q.WeightKg()),
-			}})
-		}
-		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{
-			"", strconv.Itoa(count), head("in all"), "", "", "", "", fixed(say, area, 3), kilograms(say, weight),
-		}})
+	if !withLipping {
+		t.Columns = slices.Delete(t.Columns, lippingColumn, lippingColumn+1)
+		return t
 	}
+	t.Intro = append(t.Intro, head("Lipped: the edges named get a lipping, and the sizes listed are less by it."))
 	return t
+}
+
+// withoutRunner names the drawers whose bottoms and backs can't be listed.
+func withoutRunner(p *plan.Plan, say Speaker) []Row {
+	var rows []Row
+	for i := range p.Fronts {
+		f := &p.Fronts[i]
+		if !f.Fitted || f.Runner.Length > 0 {
+			continue
+		}
+		if rows == nil {
+			rows = append(rows, Row{Group: true, Cells: []string{say.Say(message.New("Drawers without a size: %v", NoRunner()))}})
+		}
+		what := say.Say(message.New("drawer bottom, drawer back"))
+		rows = append(rows, Row{Cells: []string{"", "", what, say.Say(message.New("%v %v", f.Number, f.Name)), "", "", "", "", "", ""}})
+	}
+	return rows
 }
 
 func boardName(b model.Board) message.Message {
@@ -104,7 +108,7 @@ func boardName(b model.Board) message.Message {
 		m = message.New("Board %v, %v", b.Thickness, b.Material)
 	}
 	if b.Lipping > 0 {
-		m = message.New("%v, lipping %v deducted", m, b.Lipping)
+		m = message.New("%v, lipping %v", m, b.Lipping)
 	}
 	return m
 }
@@ -117,6 +121,20 @@ func grain(g string) message.Message {
 		return message.New("along height")
 	}
 	return message.Message{}
+}
+
+// lippedEdges names the edges of a piece that are lipped; empty where its board
+// has no lipping.
+func lippedEdges(p *Piece) message.Message {
+	switch {
+	case p.Board.Lipping <= 0:
+		return message.Message{}
+	case p.Lipped == AllEdges:
+		return message.New("all four edges")
+	case p.Lipped == FrontEdge:
+		return message.New("front edge")
+	}
+	return message.New("none")
 }
 
 // fixed writes a number with a fixed count of decimals and the user's sign.

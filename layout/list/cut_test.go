@@ -105,10 +105,10 @@ func TestCutListTotals(t *testing.T) {
 	}
 	// Two sides, bottom and top, plinth: 2·0.532·0.720 + 2·0.562·0.532 + 0.600·0.090 =
 	// 1.418048 m²; at 19 mm and 700 kg/m³ 18.860 kg.
-	if got := totals["Board 19 mm"]; got[1] != "5" || got[7] != "1.418" || got[8] != "18.86" {
+	if got := totals["Board 19 mm"]; got[1] != "5" || got[8] != "1.418" || got[9] != "18.86" {
 		t.Errorf("carcass board in all: %v; want 5 pieces, 1.418 m², 18.86 kg", got)
 	}
-	if got := totals["Board 20 mm, lipping 2 mm deducted"]; got[1] != "2" || got[7] != "0.417" || got[8] != "5.99" {
+	if got := totals["Board 20 mm, lipping 2 mm"]; got[1] != "2" || got[8] != "0.417" || got[9] != "5.99" {
 		t.Errorf("front board in all: %v; want 2 pieces, 0.417 m², 5.99 kg", got)
 	}
 }

@@ -1,6 +1,8 @@
 package list
 
 import (
+	"cmp"
+
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -13,13 +15,26 @@ import (
 type Piece struct {
 	What                message.Message // what it is
 	For                 message.Message // what it belongs to
-	Short               message.Message // likewise, by the front's number alone
+	Front               int             // likewise, the front's number; 0: a cabinet's
 	Place               model.Place
 	Board               model.Board
 	Width, Height       length.Length
 	CutWidth, CutHeight length.Length
 	Count               int
+	Lipped              Lipped
+	Grain               string // along Width: "horizontal", along Height: "vertical", or ""
 }
+
+// Lipped tells which edges of a piece are lipped, where its board has a lipping.
+type Lipped uint8
+
+// The edges that are lipped: none of a back, a plinth board or a filler, the
+// front edge of what stands or lies in the carcass, all four of a front.
+const (
+	NoEdge Lipped = iota
+	FrontEdge
+	AllEdges
+)
 
 // AreaM2 is the area to cut of all its pieces, in square metres.
 func (p *Piece) AreaM2() float64 {
@@ -62,7 +77,7 @@ func appendFront(all []Piece, p *plan.Plan, f *plan.Front) []Piece {
 		what = message.New("fixed panel")
 	}
 	return append(all, Piece{
-		What: what, For: message.New("%v %v", f.Number, f.Name), Short: message.New("%v", f.Number), Place: f.Place, Board: b, Count: 1,
+		What: what, For: message.New("%v %v", f.Number, f.Name), Front: f.Number, Place: f.Place, Board: b, Count: 1, Lipped: AllEdges, Grain: b.Grain,
 		Width: f.Face.Width(), Height: f.Face.Height(),
 		CutWidth: f.Face.Width() - 2*b.Lipping, CutHeight: f.Face.Height() - 2*b.Lipping,
 	})
@@ -78,7 +93,7 @@ func appendDrawer(all []Piece, f *plan.Front) []Piece {
 			return
 		}
 		all = append(all, Piece{
-			What: what, For: owner, Short: message.New("%v", f.Number), Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
+			What: what, For: owner, Front: f.Number, Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
 			Width: s.Width, Height: s.Length, CutWidth: s.Width, CutHeight: s.Length,
 		})
 	}
@@ -93,19 +108,29 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 	c := &p.Cabinets[i]
 	board, t := p.Project.Boards.Carcass, p.Project.Boards.Carcass.Thickness
 	owner := message.New("%v", c.Name)
-	add := func(what message.Message, b model.Board, w, h length.Length, cutW, cutH length.Length, n int) {
-		if w > 0 && h > 0 && n > 0 {
-			all = append(all, Piece{what, owner, owner, c.Place, b, w, h, cutW, cutH, n})
+	add := func(what message.Message, b model.Board, w, h, cutW, cutH length.Length, lip Lipped, n int) *Piece {
+		if w <= 0 || h <= 0 || n <= 0 || b.Thickness <= 0 {
+			return &Piece{} // such as the back of a carcass that has none
 		}
+		all = append(all, Piece{
+			What: what, For: owner, Place: c.Place, Board: b, Grain: b.Grain,
+			Width: w, Height: h, CutWidth: cutW, CutHeight: cutH, Count: n, Lipped: lip,
+		})
+		return &all[len(all)-1]
 	}
+	// Where the user does not tell, the grain of what stands runs up; that of what
+	// lies, and of the plinth, always runs along the width (common practice, no
+	// source).
+	const lying = "horizontal"
+	standing := cmp.Or(board.Grain, "vertical")
 	lipped := c.Depth - board.Lipping
 	inside := c.Outline.Width() - 2*t
-	add(message.New("side"), board, c.Depth, c.Outline.Height(), lipped, c.Outline.Height(), 2)
-	add(message.New("bottom, top"), board, inside, c.Depth, inside, lipped, 2)
+	add(message.New("side"), board, c.Depth, c.Outline.Height(), lipped, c.Outline.Height(), FrontEdge, 2).Grain = standing
+	add(message.New("bottom, top"), board, inside, c.Depth, inside, lipped, FrontEdge, 2).Grain = lying
 	for _, r := range c.Partitions {
 		thick := board
 		thick.Thickness = r.Width()
-		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), 1)
+		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), FrontEdge, 1).Grain = standing
 	}
 	for j := range c.Bays {
 		for _, s := range c.Bays[j].Shelves {
@@ -117,21 +142,21 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 			if c.Mount == model.Inset { // behind the fronts
 				depth -= p.Project.Boards.Front.Thickness
 			}
-			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, 1)
+			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, FrontEdge, 1).Grain = lying
 		}
 	}
 	back := p.Project.Boards.Back
-	add(message.New("back"), back, c.Outline.Width(), c.Outline.Height(), c.Outline.Width(), c.Outline.Height(), 1)
-	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), 1)
+	add(message.New("back"), back, c.Outline.Width(), c.Outline.Height(), c.Outline.Width(), c.Outline.Height(), NoEdge, 1)
+	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), NoEdge, 1).Grain = lying
 	for _, b := range c.Beside {
 		front := p.Project.Boards.Front
 		switch b.Kind {
 		case plan.EndPanelBoard:
 			front.Thickness = b.Rect.Width()
 			depth := c.Depth + back.Thickness
-			add(message.New("end panel"), front, depth, b.Rect.Height(), depth-front.Lipping, b.Rect.Height(), 1)
+			add(message.New("end panel"), front, depth, b.Rect.Height(), depth-front.Lipping, b.Rect.Height(), FrontEdge, 1)
 		case plan.FillerBoard:
-			add(message.New("filler"), front, b.Rect.Width(), b.Rect.Height(), b.Rect.Width(), b.Rect.Height(), 1)
+			add(message.New("filler"), front, b.Rect.Width(), b.Rect.Height(), b.Rect.Width(), b.Rect.Height(), NoEdge, 1)
 		}
 	}
 	return all
