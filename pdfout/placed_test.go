@@ -7,6 +7,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
+	"frontlay/model/length"
 )
 
 // Every hole of every kind of template on every paper is where the sheet says,
@@ -82,6 +83,35 @@ func comparePage(t *testing.T, page *sheet.Page, paths []tracedPath) int {
 			}
 		}
 	}
+	compareEdges(t, page, paths)
 	checkBars(t, 0, paths)
 	return n
+}
+
+// compareEdges looks for the edges and lines on which a page is laid: outlines
+// of panels, front edges and pencil lines, and the registration crosses.
+func compareEdges(t *testing.T, page *sheet.Page, paths []tracedPath) {
+	t.Helper()
+	for _, placed := range page.Placed {
+		for _, m := range placed.Drawing.Marks {
+			if drawing.TagOf(m).Meaning != drawing.Register {
+				continue
+			}
+			r := m.Bounds().Move(placed.At.Sub(placed.Origin))
+			if !placed.Clip.Empty() && !placed.Clip.Grow(length.Millimetre).Overlaps(r.Grow(length.Nanometre)) {
+				continue
+			}
+			want := box{point{r.Min.X.MM(), page.Height.MM() - r.Max.Y.MM()}, point{r.Max.X.MM(), page.Height.MM() - r.Min.Y.MM()}}
+			found := false
+			for _, p := range paths {
+				e := p.extent()
+				if p.kind == "stroke_path" && p.curves == 0 && near(e.lo.x, want.lo.x) && near(e.hi.x, want.hi.x) && near(e.lo.y, want.lo.y) && near(e.hi.y, want.hi.y) {
+					found = true
+				}
+			}
+			if !found {
+				t.Errorf("%s: no edge or line at %.3f", page.Kind, want)
+			}
+		}
+	}
 }
