@@ -13,11 +13,11 @@ drawer, runner and hole, checks that each front hides its drawer bottom (and
 what else goes wrong), and prints drilling templates at 1:1.
 
 Use:
-  frontlay [FILE]               open the window, on a project if one is named
-  frontlay --demo               open the window on the demo project
+  frontlay [FILE]                            open the window, on a project if one is named
+  frontlay --demo                            open the window on the demo project
 `)
 	for _, c := range commands() {
-		fmt.Fprintf(&b, "  frontlay %-20s %s\n", c.use, c.about)
+		fmt.Fprintf(&b, "  frontlay %-32s %s\n", c.use, c.about)
 	}
 	b.WriteString(`  frontlay --help, --version
 

@@ -49,6 +49,7 @@ func commands() []command {
 		{"print", "print FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", runPrint},
 		{"export", "export FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", runExport},
 		{"calibrate", "calibrate -o OUT.pdf", "write a page that measures a printer, and keep what the rule says", runCalibrate},
+		{"schema", "schema [project|sheet|reference]", "print the JSON Schema for editors, or the reference of the file formats", runSchema},
 		{"new", "new FILE", "write a project to begin with", runNew},
 	}
 }
