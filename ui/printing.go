@@ -22,9 +22,11 @@ type printing struct {
 	options sheet.Options
 	pages   []sheet.Page
 	at      int
+	zoom    float32 // 1: the whole page is seen
 
 	object  fyne.CanvasObject
 	picture *screen.Still
+	frame   *container.Scroll
 	need    *widget.Label
 	title   *widget.Label
 	problem *widget.Label
@@ -39,7 +41,7 @@ func (w *window) printPage() {
 }
 
 func newPrinting(w *window) *printing {
-	p := &printing{w: w, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*widget.Check{}}
+	p := &printing{w: w, zoom: 1, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*widget.Check{}}
 	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
 	p.problem.Importance, p.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
@@ -66,9 +68,12 @@ func newPrinting(w *window) *printing {
 		widget.NewButton(w.text("Page before"), func() { p.turn(-1) }),
 		p.title,
 		widget.NewButton(w.text("Next page"), func() { p.turn(1) }),
+		widget.NewButton("–", func() { p.enlarge(1 / 1.5) }),
+		widget.NewButton("+", func() { p.enlarge(1.5) }),
 		fynelayout.NewSpacer(),
 	)
-	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, p.picture))
+	p.frame = container.NewScroll(p.picture)
+	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, p.frame))
 	split.Offset = 0.34
 	p.object = w.overPage("Templates, drawings and lists", split)
 	p.make()
@@ -232,6 +237,19 @@ func (p *printing) tellUse(doc sheet.Document) {
 			box.SetText(text)
 		}
 	}
+}
+
+// enlarge shows the page larger or smaller; the whole page is the smallest.
+func (p *printing) enlarge(by float32) {
+	p.zoom = min(max(p.zoom*by, 1), 8)
+	least := fyne.NewSize(200, 260)
+	if p.zoom > 1 {
+		s := p.frame.Size()
+		least = fyne.NewSize(s.Width*p.zoom, s.Height*p.zoom)
+	}
+	p.picture.Enlarge(least)
+	p.frame.Refresh()
+	p.frame.ScrollToOffset(fyne.NewPos(max(least.Width-p.frame.Size().Width, 0)/2, 0))
 }
 
 // turn shows another page.

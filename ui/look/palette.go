@@ -77,12 +77,3 @@ func Contrast() Palette {
 		Error: rgb(0x9E0000), Warning: rgb(0x5C3A00), Advice: rgb(0x00308F), Good: rgb(0x00471B),
 	}
 }
-
-// Sheet is how paper looks when it comes out of the printer, whatever the look
-// of the window.
-func Sheet() Palette {
-	p := Contrast()
-	p.Soft, p.Faint, p.Accent = rgb(0x202020), rgb(0x808080), rgb(0x000000)
-	p.Carcass, p.Panel, p.Inside = rgb(0xFFFFFF), rgb(0xFFFFFF), rgb(0xF0F0F0)
-	return p
-}

@@ -37,9 +37,6 @@ func (m *measures) of(text string, size float32, bold bool) fyne.Size {
 
 // letters gives the screen size of letters of a height on paper.
 func (p *painter) letters(height length.Length) float32 {
-	if p.paper > 0 {
-		return p.onPaper(height)
-	}
 	switch {
 	case height >= 5*length.Millimetre:
 		return p.text * 1.3
@@ -50,22 +47,10 @@ func (p *painter) letters(height length.Length) float32 {
 	}
 }
 
-// onPaper is the size of letters whose capitals have a height on paper. Capitals
-// are about seven tenths of a font's size.
-func (p *painter) onPaper(height length.Length) float32 { return p.paper * float32(height.MM()) / 0.7 }
-
 // write puts a text with its anchor at a place and returns its box.
 func (p *painter) write(s string, at fyne.Position, a drawing.Anchor, size float32, bold bool, c color.NRGBA) (fyne.Position, fyne.Size) {
 	box := p.measure.of(s, size, bold)
 	pos := anchored(at, box, a)
-	if p.paper > 0 { // on paper anchors are those of the capitals, not of the line
-		switch a {
-		case drawing.BottomLeft, drawing.BottomCentre, drawing.BottomRight:
-			pos.Y += 0.22 * size
-		case drawing.TopLeft, drawing.TopCentre, drawing.TopRight:
-			pos.Y -= 0.3 * size
-		}
-	}
 	if p.shown(pos.X, pos.Y, pos.X+box.Width, pos.Y+box.Height) {
 		t := fynecanvas.NewText(s, c)
 		t.TextSize, t.TextStyle.Bold = size, bold
@@ -197,12 +182,13 @@ func (p *painter) overText(pos fyne.Position, size fyne.Size) bool {
 // shortened cuts a text to a width with an ellipsis, to nothing where fewer
 // than two letters would be left.
 func (p *painter) shortened(s string, width, size float32, bold bool) string {
-	if p.measure.of(s, size, bold).Width <= width {
+	fits := func(s string) bool { return p.measure.of(s, size, bold).Width <= width }
+	if fits(s) {
 		return s
 	}
 	r := []rune(s)
 	for n := len(r) - 1; n >= 2; n-- {
-		if t := string(r[:n]) + "…"; p.measure.of(t, size, bold).Width <= width {
+		if t := string(r[:n]) + "…"; fits(t) {
 			return t
 		}
 	}
@@ -213,13 +199,10 @@ func (p *painter) shortened(s string, width, size float32, bold bool) string {
 // (unidirectional dimensioning, allowed by ISO 129), ends marked by slanted
 // strokes. Where the figure does not fit between the ends it stands beside them.
 func (p *painter) dimension(m *drawing.Dimension) {
-	pen := p.pen(drawing.DimensionLine)
+	pen := p.palette.Pen(drawing.DimensionLine)
 	a, b := p.view.at(m.From), p.view.at(m.To)
 	off := float32(m.Level) * p.levelStep(m.Vertical)
 	size := p.text * 0.95
-	if p.paper > 0 {
-		size = p.onPaper(2500 * length.Micrometre)
-	}
 	s := m.Prefix + p.say.Figure(m.Value)
 	box := p.measure.of(s, size, false)
 	const pad = 3
@@ -277,10 +260,7 @@ func (p *painter) dimension(m *drawing.Dimension) {
 // extension draws the line from a measured point to its dimension line, with a
 // small distance from the point and a little past the line.
 func (p *painter) extension(x1, y1, x2, y2 float32, pen look.Pen) {
-	free, past := float32(3), float32(4)
-	if p.paper > 0 {
-		free, past = p.paper, 1.2*p.paper
-	}
+	const free, past = 3, 4
 	switch {
 	case x2-x1 > free:
 		p.line(x1+free, y1, x2+past, y2, pen.Line, pen.Width)
@@ -295,9 +275,6 @@ func (p *painter) extension(x1, y1, x2, y2 float32, pen look.Pen) {
 
 // tick marks the end of a dimension line.
 func (p *painter) tick(x, y float32, pen look.Pen) {
-	arm, width := float32(4), float32(1.4)
-	if p.paper > 0 {
-		arm, width = 1.2*p.paper, 1.4*pen.Width
-	}
+	const arm, width = 4, 1.4
 	p.line(x-arm, y+arm, x+arm, y-arm, pen.Line, width)
 }

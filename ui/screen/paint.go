@@ -8,7 +8,6 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/look"
@@ -22,7 +21,6 @@ type painter struct {
 	palette look.Palette
 	say     message.Language
 	text    float32 // size of plain text
-	paper   float32 // screen units a millimetre of paper, where letters are as large as on paper; 0: they keep their size
 	measure *measures
 	widest  float32 // of the figures beside the run, see prepare
 	faces   map[model.Place]plane.Rect
@@ -40,9 +38,6 @@ type figure struct {
 
 // levelStep is from one level of dimensions to the next, in screen units.
 func (p *painter) levelStep(vertical bool) float32 {
-	if p.paper > 0 {
-		return p.paper * float32(sheet.DimensionStep(vertical, p.say.Unit).MM())
-	}
 	if vertical {
 		return max(2.1*p.text, p.widest+10)
 	}
@@ -56,7 +51,7 @@ func (p *painter) prepare(d *drawing.Drawing) {
 	for _, m := range d.Marks {
 		switch v := m.(type) {
 		case *drawing.Dimension:
-			if v.Vertical && v.Level != 0 && p.paper == 0 {
+			if v.Vertical && v.Level != 0 {
 				p.widest = max(p.widest, p.measure.of(v.Prefix+p.say.Figure(v.Value), p.text*0.95, false).Width)
 			}
 		case *drawing.Rectangle:
@@ -94,16 +89,6 @@ func (p *painter) paint(d *drawing.Drawing) {
 			}
 		}
 	}
-}
-
-// pen is the palette's pen for a meaning; on paper its width is a part of a
-// millimetre.
-func (p *painter) pen(m drawing.Meaning) look.Pen {
-	pen := p.palette.Pen(m)
-	if p.paper > 0 {
-		pen.Width = max(pen.Width*0.25*p.paper, 0.5)
-	}
-	return pen
 }
 
 // shown tells that a box on the screen is at least partly visible.
@@ -145,7 +130,7 @@ func (p *painter) dashed(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
 }
 
 func (p *painter) lineMark(m *drawing.Line) {
-	pen := p.pen(m.Meaning)
+	pen := p.palette.Pen(m.Meaning)
 	a, b := p.view.at(m.From), p.view.at(m.To)
 	axis := m.From.X == m.To.X || m.From.Y == m.To.Y
 	if m.Dashed && axis {
@@ -165,7 +150,7 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 	if m.Meaning == drawing.Grip {
 		return
 	}
-	pen := p.pen(m.Meaning)
+	pen := p.palette.Pen(m.Meaning)
 	pos, size := p.box(m.Rect)
 	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
@@ -192,7 +177,7 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 }
 
 func (p *painter) circle(m *drawing.Circle) {
-	pen := p.pen(m.Meaning)
+	pen := p.palette.Pen(m.Meaning)
 	pos, size := p.box(m.Bounds())
 	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
@@ -214,7 +199,7 @@ const hatchStep = 7
 
 // hatch draws lines at 45° clipped to the rectangle.
 func (p *painter) hatch(m *drawing.Hatch) {
-	pen := p.pen(m.Meaning)
+	pen := p.palette.Pen(m.Meaning)
 	pos, size := p.box(m.Rect)
 	x1, y1 := max(pos.X, 0), max(pos.Y, 0)
 	x2, y2 := min(pos.X+size.Width, p.size.Width), min(pos.Y+size.Height, p.size.Height)
@@ -226,10 +211,7 @@ func (p *painter) hatch(m *drawing.Hatch) {
 	r.Resize(fyne.NewSize(x2-x1, y2-y1))
 	p.objects = append(p.objects, r)
 	w, h := x2-x1, y2-y1
-	step := float32(hatchStep)
-	if p.paper > 0 {
-		step = max(3*p.paper, 3)
-	}
+	const step = float32(hatchStep)
 	for s := step; s < w+h; s += step {
 		// the line from (s,0) going down left, in the box's own frame
 		ax, ay := s, float32(0)

@@ -46,7 +46,7 @@ func rulerStep(u length.Unit, scale float64) length.Length {
 
 // grid draws lines at the step of the rulers, behind everything.
 func (p *painter) grid(step length.Length) {
-	pen := p.pen(drawing.Grid)
+	pen := p.palette.Pen(drawing.Grid)
 	from, to := p.view.run(fyne.NewPos(0, p.size.Height)), p.view.run(fyne.NewPos(p.size.Width, 0))
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
 		p.line(p.view.px(x), 0, p.view.px(x), p.size.Height, pen.Line, pen.Width)
