@@ -1,6 +1,7 @@
 package list
 
 import (
+	"slices"
 	"strconv"
 
 	"frontlay/layout/plan"
@@ -25,6 +26,11 @@ func Figures(p *plan.Plan, say Speaker) Table {
 		f := &p.Fronts[i]
 		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{strconv.Itoa(f.Number) + "  " + f.Name}})
 		for _, s := range p.Explanations(f) {
+			s.Terms = toldOnce(s.Terms)
+			if f.Fitted && f.Runner.Length <= 0 && needsRunner(s) {
+				t.Rows = append(t.Rows, Row{Cells: []string{say.Say(s.Name), "", say.Say(NoRunner())}})
+				continue
+			}
 			sum := say.Say(message.New("as given"))
 			if len(s.Terms) > 0 {
 				sum = say.Say(s.Sum())
@@ -32,8 +38,26 @@ func Figures(p *plan.Plan, say Speaker) Table {
 			t.Rows = append(t.Rows, Row{Cells: []string{say.Say(s.Name), say.Length(s.Value), sum}})
 		}
 	}
+	t.noteRounded(say)
 	if len(p.Fronts) == 0 {
 		t.Notes = append(t.Notes, say.Say(message.New("There are no fronts yet.")))
 	}
 	return t
+}
+
+// toldOnce leaves out of a sum how its drop came about: the drop has a row of its
+// own, and nearly every other figure of a front counts with it.
+func toldOnce(terms []plan.Term) []plan.Term {
+	terms = slices.Clone(terms)
+	for i := range terms {
+		if of := terms[i].Of; of != nil && of.Name.Text == "drop" {
+			terms[i].Of = nil
+		}
+	}
+	return terms
+}
+
+// needsRunner tells that a runner's length is one of the terms.
+func needsRunner(s plan.Sum) bool {
+	return slices.ContainsFunc(s.Terms, func(t plan.Term) bool { return t.Name.Text == "runner" })
 }
