@@ -1,0 +1,118 @@
+package ui
+
+import (
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"frontlay/layout/sheet"
+	"frontlay/model/length"
+	"frontlay/model/yamlfile"
+)
+
+func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
+	w, _, pages := newWindow(t, "")
+	p := newPrinting(w)
+	all := len(p.pages)
+	for part, box := range p.boxes {
+		if box.Checked != p.has(part) {
+			t.Errorf("the box of %s does not tell whether it is printed", part)
+		}
+	}
+	for part, box := range p.boxes {
+		if !part.Template() && box.Checked {
+			box.SetChecked(false)
+		}
+	}
+	r := w.session.CommittedResult()
+	want := len(sheet.Make(r.Plan, r.Findings, p.options).Pages)
+	if len(p.pages) != want || len(p.pages) >= all || len(p.pages) == 0 {
+		t.Fatalf("%d pages are shown, %d would be printed, %d were before", len(p.pages), want, all)
+	}
+	p.turn(1)
+	p.turn(1000)
+	if p.at != len(p.pages)-1 {
+		t.Errorf("the last page is %d, shown is %d", len(p.pages)-1, p.at)
+	}
+	p.enlarge(1.5)
+	p.enlarge(0.1)
+	w.writePDF(filepath.Join(t.TempDir(), "a.pdf"), p.options)
+	if len(*pages) != 1 || !slices.Equal((*pages)[0].o.Parts, p.options.Parts) {
+		t.Error("printed is not what was chosen")
+	}
+}
+
+func TestFrontsAreChosenByNumber(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []int
+		bad  bool
+	}{
+		{"", nil, false}, {"2", []int{2}, false}, {"2, 3;5", []int{2, 3, 5}, false}, {"4-6 1", []int{4, 5, 6, 1}, false},
+		{"0", nil, true}, {"14", nil, true}, {"x", nil, true}, {"5-3", nil, true}, {"2-", nil, true}, {"-2", nil, true},
+	} {
+		got, err := parseFronts(c.text, 13)
+		if (err != nil) != c.bad || !c.bad && !slices.Equal(got, c.want) {
+			t.Errorf("%q: %v, %v", c.text, got, err)
+		}
+	}
+}
+
+func TestMarginsOfAPrinter(t *testing.T) {
+	if m, err := margins("", " 15 ", length.UnitMM); err != nil || m.Side != sheet.DefaultMargins.Side || m.End != length.MM(15) {
+		t.Errorf("%+v, %v", m, err)
+	}
+	for _, bad := range []string{"1", "60", "x"} {
+		if _, err := margins(bad, "", length.UnitMM); err == nil {
+			t.Errorf("a margin of %q was taken", bad)
+		}
+	}
+}
+
+func TestPathsToWrite(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	dir := t.TempDir()
+	for _, c := range []struct{ folder, name, want string }{
+		{dir, "bench", filepath.Join(dir, "bench.yaml")},
+		{dir, " bench.yaml ", filepath.Join(dir, "bench.yaml")},
+		{dir, "bench.yml", filepath.Join(dir, "bench.yml")},
+		{dir, "ünter größe", filepath.Join(dir, "ünter größe.yaml")},
+		{dir, "", ""}, {dir, "..", ""}, {dir, "a/b", ""}, {filepath.Join(dir, "no"), "a", ""},
+	} {
+		got, trouble := w.pathOf(c.folder, c.name, ".yaml")
+		if got != c.want || (trouble == "") != (c.want != "") {
+			t.Errorf("%q in %q: %q, %q", c.name, c.folder, got, trouble)
+		}
+	}
+}
+
+func TestALanguageFromAFile(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	good, bad := filepath.Join(t.TempDir(), "nl.json"), filepath.Join(t.TempDir(), "bad.json")
+	if os.WriteFile(good, []byte(`{"Save": "Bewaren", "0.5": "0,5"}`), 0o600) != nil || os.WriteFile(bad, []byte(`{"Save %v": "x"`), 0o600) != nil {
+		t.Fatal("the test's files can't be written")
+	}
+	w.speak(good)
+	if w.text("Save") != "Bewaren" || !w.say().Comma {
+		t.Errorf("the window says %q", w.text("Save"))
+	}
+	w.speak(bad)
+	if w.language.code != good || w.win.Canvas().Overlays().Top() == nil {
+		t.Error("a broken catalogue is not refused with a message")
+	}
+}
+
+func TestTheTitleMakesAFileName(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	for title, want := range map[string]string{"Glaze bench": "glaze-bench", "a/b: c?": "a-b--c-", "": "project", "..": "project"} {
+		p := w.session.Project().Clone()
+		p.Title = title
+		w.session = nil
+		w.show(yamlfile.New(p), "")
+		if got := w.fileName(); got != want || strings.ContainsAny(got, "/\\") {
+			t.Errorf("%q makes %q, want %q", title, got, want)
+		}
+	}
+}
