@@ -43,7 +43,7 @@ func drawerPages(p *plan.Plan, job message.Message, o Options) []Page {
 
 // drawerKey tells drawers apart by what their plan shows.
 func drawerKey(f *plan.Front) string {
-	if !f.Fitted || f.Runner.Length <= 0 {
+	if !f.Fitted {
 		return ""
 	}
 	return fmt.Sprintln(f.Sheet.Name, int64(f.Opening.Width()), int64(f.Runner.Length), int64(f.Face.Width()), int64(f.Overlay.Left), f.Inset,
@@ -67,12 +67,16 @@ func (d *draft) schedule(holes []list.DrilledHole, r plane.Rect) {
 	d.line(drawing.Frame, r.Min.X, y+mm(1)/2, r.Max.X, y+mm(1)/2)
 	y -= mm(1)
 	for i, h := range holes {
-		if y-2*lettering.Pitch(lettering.Tiny) < r.Min.Y && i+1 < len(holes) {
+		if y-3*lettering.Pitch(lettering.Tiny) < r.Min.Y && i+1 < len(holes) {
 			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, false,
 				d.say.Say(message.New("%v more: see the drill list", len(holes)-i)))
 			return
 		}
 		depth := d.say.Figure(h.Depth)
+		if h.Kind == plan.HandleHole && (i == 0 || holes[i-1].Kind != plan.HandleHole) {
+			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, true, d.say.Say(list.HoleName(h.Kind)))
+			y -= lettering.Pitch(lettering.Tiny)
+		}
 		if h.Kind == plan.HandleHole {
 			depth = d.say.Say(message.New("through"))
 		}

@@ -38,13 +38,26 @@ func alongRoll(p Page, paper Paper) length.Length {
 	return p.Width
 }
 
+// ofRoll is a length of paper to cut off, which nobody measures finer than
+// centimetres or inches: it is written in whole ones, rounded up.
+type ofRoll length.Length
+
+// Say writes the length in the system of the project's unit.
+func (l ofRoll) Say(say message.Language) string {
+	unit := length.UnitCM
+	if say.Unit == length.UnitInch || say.Unit == length.UnitInchDecimal {
+		unit = length.UnitInch
+	}
+	return unit.WithSymbol(length.Length(l).CeilTo(unit.Size()))
+}
+
 // Say tells the use in words.
 func (u Use) Say() message.Message {
 	switch {
 	case u.Roll > 0 && u.Sheets == 1:
-		return message.New("%v: 1 piece, %v of the roll", u.Part.Title(), u.Roll)
+		return message.New("%v: 1 piece, %v of the roll", u.Part.Title(), ofRoll(u.Roll))
 	case u.Roll > 0:
-		return message.New("%v: %v pieces, %v of the roll", u.Part.Title(), u.Sheets, u.Roll)
+		return message.New("%v: %v pieces, %v of the roll", u.Part.Title(), u.Sheets, ofRoll(u.Roll))
 	case u.Sheets == 1:
 		return message.New("%v: 1 sheet", u.Part.Title())
 	}

@@ -12,10 +12,11 @@ import (
 // left face, y the depth, from the front (negative for an overlay front) to the
 // back. The drawer is drawn as the outside that the runners leave it, with its
 // bottom and back; its sides' own shapes are the maker's. It has marks only
-// where the drawer is fitted and has a runner.
+// where the drawer is fitted; where no runner fits, the drawer is left out and
+// the drawing says so.
 func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Plan of drawer %v, %v", f.Number, f.Name)}
-	if !f.Fitted || f.Runner.Length <= 0 {
+	if !f.Fitted {
 		return d
 	}
 	s := of(drawing.DrawerThing, f.Place)
@@ -38,6 +39,10 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 		y = 0
 	}
 	add(drawing.Face, true, plane.R(f.Face.Min.X-left, y, f.Face.Max.X-left, y+f.Thickness))
+	if f.Runner.Length <= 0 {
+		drawerPlanWithout(d, f, depth)
+		return d
+	}
 	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
 	w := f.Sheet.SideClearance
 	add(drawing.RunnerPart, true, plane.R(0, start, w, end))
@@ -48,6 +53,19 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	drawerPlanBack(f, add)
 	drawerPlanSizes(d, f, depth)
 	return d
+}
+
+// drawerPlanWithout writes into the empty place of a drawer why it is not drawn.
+func drawerPlanWithout(d *drawing.Drawing, f *plan.Front, depth length.Length) {
+	inside := f.Opening.Width()
+	d.Add(
+		across(drawing.Subject{}, 0, inside, -f.Thickness, -1),
+		upright(drawing.Subject{}, 0, depth, inside, 2),
+		&drawing.Text{
+			Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: inside / 2, Y: depth / 2},
+			Size: normalLetters, Bold: true, Say: message.New("no runner fits, see Findings"), Within: plane.R(0, 0, inside, depth),
+		},
+	)
 }
 
 // drawerPlanBack draws the back in the middle of the opening, at the runner's

@@ -1,0 +1,37 @@
+package sheet
+
+import (
+	"strings"
+	"testing"
+
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+)
+
+// The holes of a handle stand in the schedule of a rear face, but are drilled
+// from the other side: it says so, once.
+func TestTheRearScheduleSaysFromWhereTheHandleIsDrilled(t *testing.T) {
+	f := lopsided()
+	for _, x := range []int64{234, 362} {
+		f.HandleHoles = append(f.HandleHoles, plan.Hole{At: plane.Point{X: mm(x), Y: mm(200)}, Kind: plan.HandleHole, Diameter: mm(5)})
+	}
+	page := Make(planOf(f), nil, Options{Parts: []Part{RearFaces}}).Pages[0]
+	if n := strings.Count(words(page), "handle: drill from the FACE"); n != 1 {
+		t.Errorf("told %d times: %s", n, words(page))
+	}
+}
+
+// A drawer for which no runner is short enough has its page, which says so.
+func TestADrawerWithoutARunnerHasAPlan(t *testing.T) {
+	p := pedestal()
+	p.Project.Boards = model.Boards{Carcass: model.Board{Thickness: mm(19)}, Back: model.Board{Thickness: mm(8)}}
+	p.Fronts[0].Runner.Length = 0
+	d := Make(p, nil, Options{Parts: []Part{DrawerPlans}})
+	if len(d.Pages) != 1 || !strings.Contains(words(d.Pages[0]), "no runner fits, see Findings") {
+		t.Fatalf("%d pages", len(d.Pages))
+	}
+	if s := words(d.Pages[0]); strings.Contains(s, "drawer bottom") {
+		t.Errorf("it draws a drawer bottom: %s", s)
+	}
+}
