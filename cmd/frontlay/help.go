@@ -24,7 +24,7 @@ Use:
 Flags of print:
   -o FILE          where to write; without --only the templates get a file of
                    their own beside it, OUT-templates.pdf
-  --paper NAME     A4 (default), A3, Letter, … or WIDTHxHEIGHT in mm
+  --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, or "roll 610"
   --only LIST      only these parts, with commas between: ` + partNames() + `
   --fronts LIST    templates only for these fronts, by number: 2,3,5
   --printer NAME   undo this printer's measured fault of scale

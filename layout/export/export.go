@@ -113,8 +113,16 @@ func (m *maker) svgs() {
 			}
 		}
 	}
-	m.eachFront(func(f *plan.Front, name string) { write(name, view.Rear(f), 1) })
-	m.eachFace(func(c *sheet.CarcassFace, name string) { write(name, c.Drawing(), 1) })
+	m.eachFront(func(f *plan.Front, name string) {
+		d := view.Rear(f)
+		d.Add(faceNote(belowAll(d, m.o.Say), rearNote()))
+		write(name, d, 1)
+	})
+	m.eachFace(func(c *sheet.CarcassFace, name string) {
+		d := c.Drawing()
+		d.Add(faceNote(belowAll(d, m.o.Say), insideNote(c)))
+		write(name, d, 1)
+	})
 }
 
 func (m *maker) dxfs() {
@@ -123,11 +131,15 @@ func (m *maker) dxfs() {
 	})
 	m.eachFront(func(f *plan.Front, name string) {
 		d, layer := FrontForMachine(f)
-		m.add(name+".dxf", func(w io.Writer) error { return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer}) })
+		m.add(name+".dxf", func(w io.Writer) error {
+			return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer, TextHeight: noteHeight})
+		})
 	})
 	m.eachFace(func(c *sheet.CarcassFace, name string) {
 		d, layer := FaceForMachine(c)
-		m.add(name+".dxf", func(w io.Writer) error { return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer}) })
+		m.add(name+".dxf", func(w io.Writer) error {
+			return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer, TextHeight: noteHeight})
+		})
 	})
 }
 
@@ -147,11 +159,12 @@ func (m *maker) tables(findings []check.Finding) {
 	}
 }
 
-// eachFront goes through the fronts that are drilled.
+// eachFront goes through the fronts that are drilled. The file's name tells which
+// face lies up, as it is all that is seen of it in a machine's list.
 func (m *maker) eachFront(do func(f *plan.Front, name string)) {
 	for i := range m.p.Fronts {
 		if f := &m.p.Fronts[i]; len(f.Holes)+len(f.HandleHoles) > 0 {
-			do(f, fileName(fmt.Sprintf("front-%02d-%s", f.Number, f.Name)))
+			do(f, fileName(fmt.Sprintf("front-%02d-%s", f.Number, f.Name))+"-rear-face")
 		}
 	}
 }
@@ -159,7 +172,7 @@ func (m *maker) eachFront(do func(f *plan.Front, name string)) {
 func (m *maker) eachFace(do func(c *sheet.CarcassFace, name string)) {
 	faces := sheet.CarcassFaces(m.p)
 	for i := range faces {
-		do(&faces[i], fileName(fmt.Sprintf("side-%02d-%s", i+1, faces[i].Name)))
+		do(&faces[i], fileName(fmt.Sprintf("side-%02d-%s", i+1, faces[i].Name))+"-inside-face")
 	}
 }
 

@@ -113,6 +113,8 @@ for e in d.modelspace():
         print("circle", e.dxf.layer, repr(e.dxf.center.x), repr(e.dxf.center.y), repr(e.dxf.radius))
     if e.dxftype() == "POLYLINE":
         print("outline", e.dxf.layer, e.is_closed, *[repr(v) for p in e.points() for v in (p.x, p.y)])
+    if e.dxftype() == "TEXT" and e.dxf.layer == "NOTE":
+        print("note at", e.dxf.align_point.x, e.dxf.align_point.y, e.dxf.text)
 `
 	for _, f := range files {
 		out, err := exec.Command(python, "-c", script, saved(t, f)).CombinedOutput()
@@ -124,6 +126,9 @@ for e in d.modelspace():
 		}
 		if !strings.HasPrefix(f.Name, "front-01") {
 			continue
+		}
+		if !strings.Contains(string(out), "note at 0.0 -8.0 REAR FACE, bottom edge down, left here is RIGHT in the room\n") {
+			t.Errorf("nothing says how the front lies: %s", out)
 		}
 		if !strings.Contains(string(out), "outline OUTLINE True 0.0 0.0 597.0 0.0 597.0 283.0 0.0 283.0") {
 			t.Errorf("the outline is not that of the front: %s", out)
@@ -145,7 +150,7 @@ func TestDXFReadByGDAL(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	out, err := exec.Command(ogrinfo, "-al", "-q", saved(t, fileNamed(t, files, "oxides.dxf"))).CombinedOutput()
+	out, err := exec.Command(ogrinfo, "-al", "-q", saved(t, fileNamed(t, files, "oxides-rear-face.dxf"))).CombinedOutput()
 	if err != nil {
 		t.Fatalf("ogrinfo: %v\n%s", err, out)
 	}
@@ -195,7 +200,7 @@ func TestSVGReadByMuPDF(t *testing.T) {
 			t.Errorf("%s is not XML: %v", f.Name, err)
 		}
 	}
-	out, err := exec.Command(tool(t, "mutool"), "trace", saved(t, fileNamed(t, files, "oxides.svg"))).Output()
+	out, err := exec.Command(tool(t, "mutool"), "trace", saved(t, fileNamed(t, files, "oxides-rear-face.svg"))).Output()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -332,6 +337,29 @@ func TestPlanAsJSON(t *testing.T) {
 	f := got.Fronts[0]
 	if got.Unit != "mm" || f.Name != "Glazes & “oxides”" || f.Face.Left != 3 || f.Face.Width != 597 || len(f.Holes) != 3 || f.Holes[2].Y != 51.3 || f.Holes[2].Depth != 11.5 {
 		t.Errorf("got %+v", got)
+	}
+}
+
+// Both faces of carcass sides are drilled from the inside: the name of the file
+// and a text in it say so, and where the front edge lies.
+func TestFilesOfSidesSayWhichFace(t *testing.T) {
+	p := lopsided()
+	f := &p.Fronts[0]
+	f.Fitted, f.Sheet, f.Height = true, &model.HardwareSheet{Name: "invented"}, &model.DrawerHeight{Name: "low"}
+	f.Opening = plane.R(length.MM(19), length.MM(109), length.MM(584), length.MM(431))
+	f.Runner = plan.Runner{Length: length.MM(300), Screws: []plan.SideHole{{Back: length.MM(37), Y: length.MM(130), Diameter: length.MM(5), Depth: length.MM(9)}}}
+	p.Cabinets[0].Depth = length.MM(400)
+	files, err := Files(p, nil, Options{Kinds: []Kind{DXF, SVG}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	for suffix, want := range map[string]string{
+		"left-side-inside-face.dxf": "INSIDE FACE, bottom edge down, front edge at the LEFT", "right-side-inside-face.dxf": "INSIDE FACE, bottom edge down, front edge at the RIGHT",
+		"left-side-inside-face.svg": "front edge at the LEFT", "oxides-rear-face.svg": "left here is RIGHT in the room",
+	} {
+		if data := string(fileNamed(t, files, suffix).Data); strings.Count(data, want) != 1 {
+			t.Errorf("%s does not say %q once", suffix, want)
+		}
 	}
 }
 

@@ -16,7 +16,7 @@ import (
 // against the view from the room): its outline and its holes, without crosses.
 // The layer of a hole names its diameter and depth in millimetres. Handle holes,
 // which go through, are on a layer of their own, as they come out of the rear
-// face.
+// face. A text below the outline, on the layer NOTE, says which face lies up.
 func FrontForMachine(f *plan.Front) (*drawing.Drawing, func(drawing.Mark) string) {
 	d := &drawing.Drawing{Title: message.New("Rear face of front %v, %v", f.Number, f.Name)}
 	m := machine{d: d, layers: map[drawing.Mark]string{}}
@@ -27,10 +27,12 @@ func FrontForMachine(f *plan.Front) (*drawing.Drawing, func(drawing.Mark) string
 	for i, h := range f.HandleHoles {
 		m.hole(f.Rear(h.At), h.Diameter, "THROUGH_D"+figure(h.Diameter), drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: len(f.Holes) + i})
 	}
+	m.note(rearNote())
 	return d, m.layer
 }
 
-// FaceForMachine is a carcass face for a drilling machine, inside face up.
+// FaceForMachine is a carcass face for a drilling machine, inside face up, with
+// a text that says so as on a front.
 func FaceForMachine(c *sheet.CarcassFace) (*drawing.Drawing, func(drawing.Mark) string) {
 	d := &drawing.Drawing{Title: c.Name}
 	m := machine{d: d, layers: map[drawing.Mark]string{}}
@@ -38,6 +40,7 @@ func FaceForMachine(c *sheet.CarcassFace) (*drawing.Drawing, func(drawing.Mark) 
 	for i, h := range c.Holes {
 		m.hole(h.At, h.Diameter, holeLayer(h.Diameter, h.Depth), drawing.Subject{Kind: drawing.RunnerThing, Place: h.Front.Place, Index: i})
 	}
+	m.note(insideNote(c))
 	return d, m.layer
 }
 
@@ -59,6 +62,13 @@ func (m *machine) hole(at plane.Point, diameter length.Length, layer string, of 
 	mark := &drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge, Of: of}, Centre: at, Radius: diameter / 2}
 	m.d.Add(mark)
 	m.layers[mark] = layer
+}
+
+// note writes below the outline.
+func (m *machine) note(says message.Message) {
+	mark := faceNote(plane.Point{Y: -noteHeight}, says)
+	m.d.Add(mark)
+	m.layers[mark] = "NOTE"
 }
 
 func holeLayer(diameter, depth length.Length) string {
