@@ -12,7 +12,7 @@ TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-m
 	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
 	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript
 
-.PHONY: run test build build-needs test-needs vet lint race bench clean
+.PHONY: run test build build-needs test-needs vet picture lint race bench clean
 
 run: build
 	@$(BIN) --demo
@@ -45,6 +45,10 @@ vet:
 	@out=$$(gofmt -l .); if [ -n "$$out" ]; then echo "not gofmted:"; echo "$$out"; exit 1; fi
 	go vet -tags $(TAGS) ./...
 	CGO_ENABLED=0 go vet ./...
+
+# The README's picture, painted by the program itself.
+picture:
+	CGO_ENABLED=0 go test ./ui -run Picture -picture
 
 # The linter is fetched by the Go tool; staticcheck.conf says what it looks for.
 lint:
