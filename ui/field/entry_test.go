@@ -1,0 +1,117 @@
+package field_test
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+
+	"frontlay/model/message"
+	"frontlay/ui/field"
+)
+
+// source is a document of one text that takes anything but "bad".
+type source struct {
+	text, told string
+	puts       int
+}
+
+func (s *source) source() field.Source {
+	judge := func(text string) error {
+		if text == "bad" {
+			return message.New("this can't be")
+		}
+		return nil
+	}
+	return field.Source{
+		Get: func() field.Value { return field.Value{Text: s.text, Grey: "grey"} },
+		Put: func(text string) error {
+			if err := judge(text); err != nil {
+				return err
+			}
+			s.text = text
+			s.puts++
+			return nil
+		},
+		Check: judge,
+		Step:  func(n int) error { s.text += "+"; return nil },
+		Tell:  func(m message.Message) { s.told = m.String() },
+	}
+}
+
+func key(n fyne.KeyName) *fyne.KeyEvent { return &fyne.KeyEvent{Name: n} }
+
+func TestAnEntryKeepsNothingItself(t *testing.T) {
+	test.NewTempApp(t)
+	s := &source{text: "one"}
+	e := field.NewEntry(s.source())
+	if e.Text != "one" || e.PlaceHolder != "grey" || e.Dirty() {
+		t.Fatalf("shows %q", e.Text)
+	}
+	e.SetText("two")
+	if !e.Dirty() || s.text != "one" {
+		t.Fatal("typing alone changes the document")
+	}
+	e.TypedKey(key(fyne.KeyReturn))
+	if s.text != "two" || e.Dirty() {
+		t.Fatalf("Enter does not take it: %q", s.text)
+	}
+	e.SetText("three")
+	e.FocusLost()
+	if s.text != "three" {
+		t.Fatal("leaving the field does not take what was typed")
+	}
+	e.SetText("four")
+	e.TypedKey(key(fyne.KeyEscape))
+	if e.Text != "three" || s.text != "three" {
+		t.Fatalf("Esc does not give back what was: %q", e.Text)
+	}
+	s.text = "changed elsewhere"
+	e.Update()
+	if e.Text != "changed elsewhere" {
+		t.Fatal("the field does not follow the document")
+	}
+	e.TypedKey(key(fyne.KeyUp))
+	if e.Text != "changed elsewhere+" {
+		t.Fatalf("the up key does not step: %q", e.Text)
+	}
+}
+
+func TestAnEntryTellsWhatCantBe(t *testing.T) {
+	test.NewTempApp(t)
+	s := &source{text: "one"}
+	e := field.NewEntry(s.source())
+	e.SetText("bad")
+	if s.told != "this can't be" {
+		t.Fatalf("while typing it tells %q", s.told)
+	}
+	if e.Take() || s.puts != 0 {
+		t.Fatal("it was taken")
+	}
+	e.Update()
+	if e.Text != "bad" {
+		t.Fatal("a change elsewhere takes away what is being typed")
+	}
+	e.FocusLost()
+	if e.Text != "one" || s.told != "" {
+		t.Fatalf("after leaving it shows %q and tells %q", e.Text, s.told)
+	}
+}
+
+func TestAChoiceShowsTheDocument(t *testing.T) {
+	test.NewTempApp(t)
+	at, put := 1, -1
+	c := field.NewChoice([]string{"a", "b", "c"}, func() int { return at }, func(i int) { put = i })
+	if c.Selected != "b" || put != -1 {
+		t.Fatalf("shows %q, put %d", c.Selected, put)
+	}
+	c.SetSelected("c")
+	if put != 2 || c.Selected != "b" {
+		t.Errorf("a choice that the document does not take stays: %q, put %d", c.Selected, put)
+	}
+	at = -1
+	c.Update()
+	if c.Selected != "" {
+		t.Errorf("several different ones show as %q", c.Selected)
+	}
+}
