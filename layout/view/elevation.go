@@ -121,7 +121,7 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	d.Add(r)
 	label := message.New("%v  %v", f.Number, f.Name)
 	within := f.Face
-	within.Max.X -= f.Face.Width() * 3 / 16 // the height's figure stands there
+	within.Max.X = heightLine(f) - f.Face.Width()/16 // the height's figure stands there
 	at := plane.Point{X: within.Centre().X, Y: f.Face.Max.Y}
 	anchor := drawing.TopCentre
 	if !through {
@@ -131,10 +131,17 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	d.Add(heightDimension(f))
 }
 
+// heightLine is the x of a front's height dimension: in its right part, left of
+// where connectors have their holes.
+func heightLine(f *plan.Front) length.Length {
+	w := f.Face.Width()
+	return f.Face.Max.X - max(w/8, min(w/3, 100*length.Millimetre))
+}
+
 // heightDimension stands in the right part of a front, where it is read with it
 // in any bay.
 func heightDimension(f *plan.Front) *drawing.Dimension {
-	x := f.Face.Max.X - f.Face.Width()/8
+	x := heightLine(f)
 	return &drawing.Dimension{
 		Tag:      drawing.Tag{Meaning: drawing.DimensionLine, Of: of(drawing.FrontHeight, f.Place)},
 		From:     plane.Point{X: x, Y: f.Face.Min.Y},
