@@ -4,38 +4,59 @@ import (
 	"strings"
 
 	"frontlay/layout/plan"
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// makersLength is a figure of a hardware sheet. Drills and runners are bought in
+// MakersLength is a figure of a hardware sheet. Drills and runners are bought in
 // the sheet's unit: where that is metric and the project is in inches, or the
 // other way round, it is written in both.
-type makersLength struct {
-	length.Length
-	unit length.Unit
+type MakersLength struct {
+	Length length.Length
+	Sheet  *model.HardwareSheet // nil: it is of no sheet, and the project's unit alone counts
 }
 
 // Say writes the length in the sheet's unit and, where the project counts in the
 // other system, the project's after it.
-func (m makersLength) Say(l message.Language) string {
-	if inches(m.unit) == inches(l.Unit) {
+func (m MakersLength) Say(l message.Language) string {
+	if !m.foreign(l) {
 		return l.Length(m.Length)
 	}
-	own := l
-	own.Unit = m.unit
-	return own.Length(m.Length) + " (" + l.Length(m.Length) + ")"
+	return m.Own(l) + " (" + l.Length(m.Length) + ")"
 }
+
+// Own writes the length where there is little room: in the sheet's unit, with its
+// symbol, where the project counts in the other system; else as a plain figure.
+func (m MakersLength) Own(l message.Language) string {
+	if !m.foreign(l) {
+		return l.Figure(m.Length)
+	}
+	l.Unit = m.Sheet.Unit
+	return l.Length(m.Length)
+}
+
+func (m MakersLength) foreign(l message.Language) bool {
+	return m.Sheet != nil && inches(m.Sheet.Unit) != inches(l.Unit)
+}
+
+// Rounded says what ≈ before a figure means.
+func Rounded() message.Message { return message.New("≈ figures are rounded; the template is exact.") }
+
+// InInches tells that lengths are said in inches, where most figures of metric
+// parts are rounded.
+func InInches(say Speaker) bool { return inches(say.Unit) }
 
 func inches(u length.Unit) bool { return u == length.UnitInch || u == length.UnitInchDecimal }
 
 // drillFigure writes a diameter or depth that comes from the front's hardware
 // sheet. In the project's own system, and in files, it is a plain figure.
 func drillFigure(l length.Length, f *plan.Front, say Speaker, forFiles bool) string {
-	if forFiles || f.Sheet == nil || inches(f.Sheet.Unit) == inches(say.Unit) {
+	m := MakersLength{l, f.Sheet}
+	if forFiles || !m.foreign(say) {
 		return say.Figure(l)
 	}
-	return makersLength{l, f.Sheet.Unit}.Say(say)
+	return m.Say(say)
 }
 
 // unitWord names a unit where it stands in a sentence.
@@ -51,7 +72,7 @@ func (t *Table) noteRounded(say Speaker) {
 	for _, r := range t.Rows {
 		for _, c := range r.Cells {
 			if strings.Contains(c, "≈") {
-				t.Notes = append(t.Notes, say.Say(message.New("≈ figures are rounded; the template is exact.")))
+				t.Notes = append(t.Notes, say.Say(Rounded()))
 				return
 			}
 		}

@@ -137,7 +137,7 @@ func runnerOf(f *plan.Front) message.Message {
 	if f.Runner.Length <= 0 {
 		return message.New("runners: %v (front %v)", NoRunner(), f.Number)
 	}
-	return message.New("runners %v long", makersLength{f.Runner.Length, f.Sheet.Unit})
+	return message.New("runners %v long", MakersLength{f.Runner.Length, f.Sheet})
 }
 
 // NoRunner stands where a runner's figures would, if one did fit.
@@ -145,7 +145,7 @@ func NoRunner() message.Message { return message.New("no runner fits, see Findin
 
 // addScrews counts the fixings: one for each hole, by diameter.
 func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message.Message, message.Message)) {
-	own := func(l length.Length) makersLength { return makersLength{l, f.Sheet.Unit} }
+	own := func(l length.Length) MakersLength { return MakersLength{l, f.Sheet} }
 	for _, s := range f.Runner.Screws {
 		add(2, true, piece, message.New("screws for runners, hole Ø %v", own(s.Diameter)))
 	}

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"frontlay/layout/plan"
+	"frontlay/model"
 	"frontlay/model/length"
 )
 
@@ -60,7 +61,7 @@ func TestMakersFiguresInBothSystems(t *testing.T) {
 		"inch sheet, comma":          {Speaker{Comma: true}, length.UnitInch, length.Inch / 2, "1/2 in (12,7 mm)"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			if got := (makersLength{c.l, c.unit}).Say(c.say); got != c.want {
+			if got := (MakersLength{c.l, &model.HardwareSheet{Unit: c.unit}}).Say(c.say); got != c.want {
 				t.Errorf("written %q; want %q", got, c.want)
 			}
 		})

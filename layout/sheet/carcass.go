@@ -123,7 +123,7 @@ func (c *CarcassFace) bores() []bore {
 	var bores []bore
 	for i, h := range c.Holes {
 		bores = append(bores, bore{
-			at: h.At, diameter: h.Diameter, depth: h.Depth,
+			at: h.At, diameter: h.Diameter, depth: h.Depth, sheet: h.Front.Sheet,
 			subject: drawing.Subject{Kind: drawing.RunnerThing, Place: h.Front.Place, Index: i},
 		})
 	}

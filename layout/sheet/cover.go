@@ -25,13 +25,9 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	for _, m := range facts(p) {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, m)
 	}
-	found, errors := openFindings(findings)
-	size := lettering.Small
-	if errors {
-		size = lettering.Large
-		y -= mm(1)
+	for _, l := range openFindings(findings) {
+		y = d.paragraph(d.area.Min.X, y, width, l.size, l.bold, l.say)
 	}
-	y = d.paragraph(d.area.Min.X, y, width, size, errors, found)
 	if o.Date != "" {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
 	}
@@ -113,9 +109,9 @@ func facts(p *plan.Plan) []message.Message {
 	}
 }
 
-// openFindings counts what the check found, what the user accepts apart, and
-// tells whether open errors are among it.
-func openFindings(findings []check.Finding) (found message.Message, errors bool) {
+// openFindings counts what the check found, what the user accepts apart. Open
+// errors stand out, so that nobody cuts from pages that are wrong.
+func openFindings(findings []check.Finding) []headLine {
 	var open [3]int
 	accepted := 0
 	for _, f := range findings {
@@ -125,13 +121,19 @@ func openFindings(findings []check.Finding) (found message.Message, errors bool)
 		}
 		open[min(int(f.Severity), 2)]++
 	}
+	small := func(m message.Message) headLine { return headLine{m, lettering.Small, false} }
 	switch {
 	case len(findings) == 0:
-		return message.New("The check found nothing to mend."), false
-	case open[0]+open[1]+open[2] == 0:
-		return message.New("Open findings: none. Accepted: %v.", accepted), false
+		return []headLine{small(message.New("The check found nothing to mend."))}
+	case open == [3]int{}:
+		return []headLine{small(message.New("Open findings: none; accepted: %v", accepted))}
+	case open[0] == 0:
+		return []headLine{small(message.New("Open findings: warnings %v, advice %v; accepted: %v", open[1], open[2], accepted))}
 	}
-	return message.New("Open findings: errors %v, warnings %v, advice %v. Accepted: %v.", open[0], open[1], open[2], accepted), open[0] > 0
+	return []headLine{
+		{message.New("Open findings: errors %v", open[0]), lettering.Large, true},
+		small(message.New("Other findings: warnings %v, advice %v; accepted: %v", open[1], open[2], accepted)),
+	}
 }
 
 // used tells that a front's drawer is of a hardware sheet.

@@ -18,9 +18,9 @@ func TestTheCoverCountsFindings(t *testing.T) {
 		large    bool
 	}{
 		"none":          {nil, "The check found nothing to mend.", false},
-		"errors":        {[]check.Finding{open, open, accepted}, "Open findings: errors 2, warnings 0, advice 0. Accepted: 1.", true},
-		"advice":        {[]check.Finding{advice}, "Open findings: errors 0, warnings 0, advice 1. Accepted: 0.", false},
-		"accepted only": {[]check.Finding{accepted}, "Open findings: none. Accepted: 1.", false},
+		"errors":        {[]check.Finding{open, open, accepted}, "Open findings: errors 2 Other findings: warnings 0, advice 0; accepted: 1", true},
+		"advice":        {[]check.Finding{advice}, "Open findings: warnings 0, advice 1; accepted: 0", false},
+		"accepted only": {[]check.Finding{accepted}, "Open findings: none; accepted: 1", false},
 	} {
 		t.Run(name, func(t *testing.T) {
 			page := Make(planOf(lopsided()), c.findings, Options{Parts: []Part{Cover}}).Pages[0]

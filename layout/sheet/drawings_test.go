@@ -7,6 +7,8 @@ import (
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // The holes of a handle stand in the schedule of a rear face, but are drilled
@@ -33,5 +35,23 @@ func TestADrawerWithoutARunnerHasAPlan(t *testing.T) {
 	}
 	if s := words(d.Pages[0]); strings.Contains(s, "drawer bottom") {
 		t.Errorf("it draws a drawer bottom: %s", s)
+	}
+}
+
+// In a project in inches the drill of a metric sheet is named as it is sold, on
+// templates and beside the rear face.
+func TestDrillsAreNamedInTheUnitOfTheirSheet(t *testing.T) {
+	f := lopsided()
+	f.Sheet = &model.HardwareSheet{Unit: length.UnitMM}
+	inches := Options{Say: message.Language{Unit: length.UnitInch}}
+	label := inches.Say.Say(rearBores(&f)[0].drilling())
+	if label != "Ø 10 mm (≈ 25/64 in), 12 mm (≈ 15/32 in) deep" {
+		t.Errorf("a hole’s label: %q", label)
+	}
+	for part, want := range map[Part]string{RearFaces: " 10 mm 12 mm ", CornerTemplates: "≈ figures are rounded; the template is exact."} {
+		inches.Parts = []Part{part}
+		if s := words(Make(planOf(f), nil, inches).Pages[0]); !strings.Contains(s, want) {
+			t.Errorf("%s has no %q: %s", part, want, s)
+		}
 	}
 }

@@ -3,6 +3,7 @@ package sheet
 import (
 	"slices"
 
+	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
@@ -28,13 +29,14 @@ func careful() message.Message {
 
 // drilling says what a hole is.
 func (b bore) drilling() message.Message {
+	diameter, depth := list.MakersLength{Length: b.diameter, Sheet: b.sheet}, list.MakersLength{Length: b.depth, Sheet: b.sheet}
 	if b.through {
-		return message.New("Ø %v, through", b.diameter)
+		return message.New("Ø %v, through", diameter)
 	}
 	if b.depth <= 0 {
-		return message.New("Ø %v", b.diameter)
+		return message.New("Ø %v", diameter)
 	}
-	return message.New("Ø %v, %v deep", b.diameter, b.depth)
+	return message.New("Ø %v, %v deep", diameter, depth)
 }
 
 // headLine is a line, or more where it must be wrapped, at the top of a page.
@@ -54,8 +56,12 @@ func templateHead(what, job message.Message) []headLine {
 	}
 }
 
-// warned adds below the title that the check has errors, where it has.
+// warned adds below the title that the check has errors, where it has, and at the
+// end that figures are rounded, where they may be.
 func warned(o Options, lines []headLine) []headLine {
+	if list.InInches(o.Say) {
+		lines = append(lines, headLine{list.Rounded(), lettering.Tiny, false})
+	}
 	if o.warn.Empty() {
 		return lines
 	}

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -13,6 +14,7 @@ import (
 type bore struct {
 	at              plane.Point
 	diameter, depth length.Length
+	sheet           *model.HardwareSheet // that the figures of the drill are from; nil: none
 	subject         drawing.Subject
 	side            plan.Side // whose edge it is measured from, as seen from the room
 	kind            plan.HoleKind
@@ -33,7 +35,7 @@ func rearBores(f *plan.Front) []bore {
 	var bores []bore
 	for i, h := range f.Holes {
 		bores = append(bores, bore{
-			at: f.Rear(h.At), diameter: h.Diameter, depth: h.Depth, side: h.Side, kind: h.Kind,
+			at: f.Rear(h.At), diameter: h.Diameter, depth: h.Depth, sheet: f.Sheet, side: h.Side, kind: h.Kind,
 			subject: drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i},
 		})
 	}

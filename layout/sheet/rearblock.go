@@ -58,7 +58,7 @@ func (d *draft) rearBlock(g group, r plane.Rect) {
 	r = r.Grow(-mm(2))
 	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("%v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
 	schedule := plane.R(r.Max.X-mm(52), r.Min.Y, r.Max.X, top-mm(1))
-	d.schedule(list.Drilling(f), schedule)
+	d.schedule(list.Drilling(f), f.Sheet, schedule)
 
 	picture := plane.R(r.Min.X, r.Min.Y, schedule.Min.X-mm(3), top-mm(1))
 	note := message.New("%v. REAR FACE up, bottom edge towards you: left here is RIGHT in the room.", scaleText(0))

@@ -108,7 +108,7 @@ func (s strip) spread(o Options) spread {
 	far := length.Length(0)
 	for i, h := range s.holes {
 		bores = append(bores, bore{
-			at: plane.Point{X: hand * h.At.X, Y: h.At.Y}, diameter: h.Diameter, depth: h.Depth,
+			at: plane.Point{X: hand * h.At.X, Y: h.At.Y}, diameter: h.Diameter, depth: h.Depth, sheet: h.Front.Sheet,
 			subject: drawing.Subject{Kind: drawing.RunnerThing, Place: h.Front.Place, Index: i},
 		})
 		far = max(far, h.At.X)

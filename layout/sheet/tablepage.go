@@ -26,6 +26,7 @@ type tableLayout struct {
 	pages   []*draft
 	y       length.Length
 	columns length.Length // width of all columns
+	ended   bool          // only notes are left, which need no heading
 }
 
 func tablePages(kind Part, t list.Table, job message.Message, o Options) []Page {
@@ -92,7 +93,7 @@ func (k *tableLayout) newPage() {
 		y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, true, said(s)) - mm(2)
 	}
 	k.y = y
-	if len(k.table.Rows) > 0 {
+	if len(k.table.Rows) > 0 && !k.ended {
 		k.heading()
 	}
 }
@@ -211,6 +212,7 @@ func (k *tableLayout) cells(r list.Row, bold bool) {
 }
 
 func (k *tableLayout) notes() {
+	k.ended = true
 	for _, s := range k.table.Notes {
 		d := k.page()
 		need := d.heightOf(d.area.Width(), tableText, false, said(s)) + mm(2)

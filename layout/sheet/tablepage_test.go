@@ -6,10 +6,11 @@ import (
 
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/list"
 	"frontlay/layout/plan"
 )
 
-// words are all texts of a page, lines joined by spaces.
+// words are all texts of a page, lines joined and figures parted by plain spaces.
 func words(p Page) string {
 	var all []string
 	for _, placed := range p.Placed {
@@ -19,7 +20,7 @@ func words(p Page) string {
 			}
 		}
 	}
-	return strings.Join(all, " ")
+	return strings.ReplaceAll(strings.Join(all, " "), "\u00a0", " ")
 }
 
 // A list of many pages tells on each of them that left and right swap.
@@ -54,5 +55,20 @@ func TestTheFileOfTemplatesWarnsOfErrors(t *testing.T) {
 		if !strings.Contains(words(page), "STOP") {
 			t.Errorf("page %d does not warn", i+1)
 		}
+	}
+}
+
+// Notes that go over to another page stand there without a heading of columns.
+func TestNotesNeedNoHeading(t *testing.T) {
+	table := list.Table{Title: "Pieces", Columns: []list.Column{{Head: "Piece", Weight: 1}}, Notes: []string{"first", "last"}}
+	for range 40 {
+		table.Rows = append(table.Rows, list.Row{Cells: []string{"side"}})
+	}
+	for len(tablePages(CutList, table, said("job"), Options{}.with())) == 1 {
+		table.Rows = append(table.Rows, list.Row{Cells: []string{"side"}})
+	}
+	pages := tablePages(CutList, table, said("job"), Options{}.with())
+	if s := words(pages[1]); strings.Contains(s, "Piece ") || !strings.Contains(s, "last") {
+		t.Errorf("the last page: %q", s)
 	}
 }

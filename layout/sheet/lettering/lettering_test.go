@@ -33,6 +33,13 @@ func TestWrapKeepsFigureAndUnitTogether(t *testing.T) {
 	}
 }
 
+func TestWrapKeepsFiguresInBracketsTogether(t *testing.T) {
+	const figure = "(≈ 1 25/64 in)"
+	if lines := Wrap("10 mm "+figure, Small, false, Width(figure, Small, false)+length.Millimetre); len(lines) != 2 || lines[1] != "(≈\u00a01\u00a025/64\u00a0in)" {
+		t.Errorf("got %q; want the figure in brackets on a line of its own", lines)
+	}
+}
+
 func TestWrapNeverIsEmpty(t *testing.T) {
 	for _, s := range []string{"", " ", "\n"} {
 		if len(Wrap(s, Small, false, length.Millimetre)) == 0 {

@@ -65,7 +65,7 @@ func words(paragraph string) []string {
 		if w == "" {
 			continue
 		}
-		if n := len(all); n > 0 && (all[n-1] == "≈" || (isUnit(w) || isFraction(w)) && endsInDigit(all[n-1])) {
+		if n := len(all); n > 0 && (strings.HasSuffix(all[n-1], "≈") || (isUnit(w) || isFraction(w)) && endsInDigit(all[n-1])) {
 			all[n-1] += "\u00a0" + w
 			continue
 		}
@@ -75,7 +75,7 @@ func words(paragraph string) []string {
 }
 
 func isUnit(w string) bool {
-	switch strings.TrimRight(w, ".,;:") {
+	switch strings.TrimRight(w, ".,;:)") {
 	case "mm", "cm", "in", "kg":
 		return true
 	}
@@ -84,7 +84,7 @@ func isUnit(w string) bool {
 
 // isFraction tells that a word is the second part of a figure such as 8 17/64.
 func isFraction(w string) bool {
-	before, after, ok := strings.Cut(strings.TrimRight(w, ".,;:"), "/")
+	before, after, ok := strings.Cut(strings.TrimRight(w, ".,;:)"), "/")
 	return ok && before != "" && after != "" && strings.Trim(before+after, "0123456789") == ""
 }
 
