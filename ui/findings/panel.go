@@ -90,7 +90,7 @@ func (p *Panel) Update() {
 		p.list.UnselectAll()
 	}
 	p.quiet = false
-	if !p.session.InGesture() {
+	if p.chosen < 0 || !p.session.InGesture() { // fixes are tried out, which is too much for each move
 		p.showDetail()
 	}
 }

@@ -59,6 +59,11 @@ func (t Reorder) Move(d Desk, p Pointer) Tool {
 	} else if err := s.Preview(edit.ReorderFront{At: t.place, To: t.to}); err != nil {
 		show.Labels = []Label{{At: p.At, Say: Said(err), Warn: true}}
 	}
+	at := t.place
+	at.Front = t.to
+	if !s.IsSelected(session.Front(at)) {
+		s.Select(session.Front(at))
+	}
 	d.Display(show)
 	return t
 }
@@ -67,11 +72,6 @@ func (t Reorder) Move(d Desk, p Pointer) Tool {
 func (t Reorder) Release(d Desk, p Pointer) Tool {
 	s := d.Session()
 	s.Commit()
-	if t.to != t.place.Front {
-		at := t.place
-		at.Front = t.to
-		s.Select(session.Front(at))
-	}
 	d.Display(Feedback{})
 	return Idle{}
 }
@@ -79,6 +79,7 @@ func (t Reorder) Release(d Desk, p Pointer) Tool {
 // Escape puts the front back.
 func (t Reorder) Escape(d Desk) Tool {
 	d.Session().Cancel()
+	d.Session().Select(session.Front(t.place))
 	d.Display(Feedback{})
 	return Idle{}
 }
