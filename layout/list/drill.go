@@ -54,7 +54,7 @@ func drillHead(say Speaker, forFiles bool) Table {
 	return Table{
 		Name:  "drill",
 		Title: head("Drill list"),
-		Intro: []string{say.Say(message.New("Sizes in %v. Handle holes are drilled from the face, which lies up.", unitWord(say.Unit)))},
+		Intro: []string{say.Say(message.New("Sizes in %v. Handle holes are drilled from the face, which lies up.", UnitWord(say.Unit)))},
 		Repeat: []string{
 			head("Rear face: the front lies face down, its bottom edge towards you; left and right are as it lies: left is RIGHT in the room."),
 		},

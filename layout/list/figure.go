@@ -59,8 +59,8 @@ func drillFigure(l length.Length, f *plan.Front, say Speaker, forFiles bool) str
 	return m.Say(say)
 }
 
-// unitWord names a unit where it stands in a sentence.
-func unitWord(u length.Unit) message.Message {
+// UnitWord names a unit where it stands in a sentence.
+func UnitWord(u length.Unit) message.Message {
 	if inches(u) {
 		return message.New("inches")
 	}

@@ -94,7 +94,7 @@ func TestListsOfAnInchProjectNameTheDrill(t *testing.T) {
 	if files := All(p, nil, ForFiles(say), 0); len(rowsNaming(files[1], "mm (")) > 0 {
 		t.Errorf("a figure of the file is no number: %v", files[1].Rows)
 	}
-	if got := unitWord(length.UnitInch).String(); got != "inches" {
+	if got := UnitWord(length.UnitInch).String(); got != "inches" {
 		t.Errorf("sizes in %s", got)
 	}
 }

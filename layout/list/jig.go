@@ -127,7 +127,7 @@ func jigTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool
 			{Head: say.Say(message.New("Front")), Weight: 0.8, Right: true},
 			{Head: say.Say(message.New("Name")), Weight: 3},
 			{Head: say.Say(message.New("Side in the room")), Weight: 1.7},
-			{Head: say.Say(message.New("Holes above the bottom edge (%v)", unitWord(say.Unit))), Weight: 3},
+			{Head: say.Say(message.New("Holes above the bottom edge (%v)", UnitWord(say.Unit))), Weight: 3},
 			{Head: "Ø", Weight: 1, Right: true, Length: true},
 			{Head: say.Say(message.New("Depth")), Weight: 1, Right: true, Length: true},
 		},

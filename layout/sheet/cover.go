@@ -26,6 +26,9 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, m)
 	}
 	for _, l := range openFindings(findings) {
+		if l.bold {
+			y -= mm(2)
+		}
 		y = d.paragraph(d.area.Min.X, y, width, l.size, l.bold, l.say)
 	}
 	if o.Date != "" {

@@ -7,6 +7,8 @@ import (
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 func TestTheCoverCountsFindings(t *testing.T) {
@@ -35,5 +37,12 @@ func TestTheCoverCountsFindings(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+func TestTheTitleBlockNamesInchesInFull(t *testing.T) {
+	inches := Options{Parts: []Part{Elevation}, Say: message.Language{Unit: length.UnitInch}}
+	if s := words(Make(pedestal(), nil, inches).Pages[0]); !strings.Contains(s, "all sizes in inches") {
+		t.Errorf("the elevation says %q", s)
 	}
 }

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/list"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
@@ -17,7 +18,7 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 	r := d.area
 	r.Max.Y = r.Min.Y + blockHeight
 	d.box(drawing.Frame, r)
-	unit := message.New("all sizes in %v", d.say.Unit.Symbol())
+	unit := message.New("all sizes in %v", list.UnitWord(d.say.Unit))
 	fields := []struct {
 		head   message.Message
 		text   message.Message
