@@ -65,6 +65,9 @@ func (w *window) run(c *command) {
 	if w.sheets != nil && !w.sheets.lets(c) {
 		return
 	}
+	if !w.overDesk(c) {
+		return
+	}
 	w.inspector.Take()
 	if c.can != nil && !c.can() {
 		w.tell(message.New("“%v” is not possible now.", message.New(c.label)))

@@ -434,3 +434,39 @@ func TestTheWindowFitsASmallScreen(t *testing.T) {
 		}
 	}
 }
+
+// Before a project is open nothing can be saved or changed unseen; over a page,
+// what changes the drawing brings it back first.
+func TestNothingChangesUnseen(t *testing.T) {
+	a := test.NewTempApp(t)
+	th := &look.Theme{}
+	a.Settings().SetTheme(th)
+	w := open(a, th, Options{Files: &disk{}})
+	t.Cleanup(w.win.Close)
+	for i := range w.commands {
+		if c := &w.commands[i]; !apart[c.name] || c.name == "save" || c.name == "saveas" || c.name == "print" || c.name == "sheets" {
+			before := w.session.Project()
+			w.run(c)
+			if w.session.Project() != before || w.win.Canvas().Overlays().Top() != nil && c.menu != "Help" {
+				t.Errorf("%s does something before a project is open", c.name)
+			}
+			for top := w.win.Canvas().Overlays().Top(); top != nil; top = w.win.Canvas().Overlays().Top() {
+				w.win.Canvas().Overlays().Remove(top)
+			}
+		}
+	}
+	w.do("inch")
+	if w.beginning == nil || w.beginning.session.Project().Unit != length.UnitInch {
+		t.Error("the unit of the new cabinet does not change")
+	}
+	w.beginning.begin()
+	if !w.desk.Visible() || !w.session.Unsaved() {
+		t.Fatal("the new cabinet is not on the desk")
+	}
+	w.apply(edit.SetTitle{Title: "Changed"})
+	w.printPage()
+	w.do("undo")
+	if !w.desk.Visible() || w.session.Project().Title == "Changed" {
+		t.Error("undo on a page does not show what it undoes")
+	}
+}
