@@ -3,6 +3,7 @@ package list
 import (
 	"encoding/csv"
 	"io"
+	"strings"
 
 	"frontlay/layout/check"
 	"frontlay/layout/plan"
@@ -65,6 +66,9 @@ func (t *Table) CSV(w io.Writer, say Speaker) error {
 			cells = append(cells, group)
 		}
 		for i, c := range r.Cells {
+			if t.Columns[i].Length {
+				c = strings.ReplaceAll(c, "≈ ", "") // a number, exact to a millionth of an inch
+			}
 			if t.Columns[i].Head != "" {
 				cells = append(cells, c)
 			}

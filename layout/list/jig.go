@@ -132,6 +132,9 @@ func jigTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool
 			{Head: say.Say(message.New("Depth")), Weight: 1, Right: true, Length: true},
 		},
 	}
+	if forFiles {
+		t.Columns[heightsColumn] = Column{Head: say.Say(message.New("Holes above the bottom edge")), Length: true}
+	}
 	w := newWarner(p, findings, say, forFiles)
 	resets := Resets(p)
 	for i, r := range resets {
@@ -156,6 +159,9 @@ func jigTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool
 	t.noteRounded(say)
 	return t
 }
+
+// heightsColumn is the place of the column of holes' heights.
+const heightsColumn = 4
 
 func moved(from, to Setting) message.Message {
 	switch {

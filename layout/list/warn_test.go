@@ -3,6 +3,8 @@ package list
 import (
 	"bytes"
 	"encoding/csv"
+	"strconv"
+	"strings"
 	"testing"
 
 	"frontlay/layout/check"
@@ -105,5 +107,37 @@ func TestDrillFileNamesTheFace(t *testing.T) {
 	handle := table.Rows[len(table.Rows)-1].Cells
 	if handle[2] != "handle: drill from the FACE" || handle[3] != "FACE up" {
 		t.Errorf("a handle’s hole: %q", handle)
+	}
+}
+
+// Programs read numbers: no sign before them, whatever the unit.
+func TestLengthsInFilesAreNumbers(t *testing.T) {
+	say := ForFiles(Speaker{Unit: length.UnitInch, Comma: true})
+	for _, table := range All(worked(), nil, say, 0)[:3] {
+		var b bytes.Buffer
+		if err := table.CSV(&b, say); err != nil {
+			t.Fatal(err)
+		}
+		rows, err := csv.NewReader(&b).ReadAll()
+		if err != nil {
+			t.Fatal(err)
+		}
+		columns := 0
+		for i, head := range rows[0] {
+			if !strings.HasSuffix(head, " (in)") {
+				continue
+			}
+			columns++
+			for _, r := range rows[1:] {
+				for _, figure := range strings.Split(r[i], " · ") {
+					if _, err := strconv.ParseFloat(figure, 64); err != nil && figure != "through" {
+						t.Errorf("%s: %q is %q", table.Name, head, r[i])
+					}
+				}
+			}
+		}
+		if columns < 2 {
+			t.Errorf("%s has %d columns of lengths: %q", table.Name, columns, rows[0])
+		}
 	}
 }
