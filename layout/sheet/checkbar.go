@@ -26,12 +26,26 @@ func (d *draft) acrossBar(left, y length.Length) {
 		d.say.Say(message.New("100 mm")))
 }
 
-// uprightBar draws the upright check bar from its lower end; its name stands at
-// the right of its middle in a strip of barStrip.
-func (d *draft) uprightBar(x, bottom length.Length) {
+// barFoot is what the name of an upright check bar takes below it.
+const barFoot = 4 * length.Millimetre
+
+// barBetween draws the upright check bar between two templates, from its lower
+// end; its name stands below it, where it runs into no figure of theirs.
+func (d *draft) barBetween(x, bottom length.Length) {
+	d.barStroke(x, bottom)
+	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.TopCentre, lettering.Tiny, false, d.say.Say(message.New("100 mm")))
+}
+
+func (d *draft) barStroke(x, bottom length.Length) {
 	d.line(drawing.CheckBar, x, bottom, x, bottom+barLength)
 	d.line(drawing.CheckBar, x-barTick/2, bottom, x+barTick/2, bottom)
 	d.line(drawing.CheckBar, x-barTick/2, bottom+barLength, x+barTick/2, bottom+barLength)
+}
+
+// uprightBar draws the upright check bar from its lower end; its name stands at
+// the right of its middle in a strip of barStrip.
+func (d *draft) uprightBar(x, bottom length.Length) {
+	d.barStroke(x, bottom)
 	for i, s := range []string{"100", "mm"} {
 		at := plane.Point{X: x + mm(7)/10, Y: bottom + barLength/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Tiny)}
 		d.text(at, drawing.MiddleLeft, lettering.Tiny, false, s)

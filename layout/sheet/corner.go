@@ -22,6 +22,7 @@ const (
 type corner struct {
 	id    int
 	of    group
+	stop  message.Message // that it must not be drilled; empty: it may be
 	side  plan.Side
 	bores []bore
 }
@@ -34,7 +35,7 @@ func corners(p *plan.Plan, o Options) []corner {
 		bores := rearBores(g.first())
 		for _, side := range []plan.Side{plan.Right, plan.Left} {
 			if of := sides(bores, side); len(of) > 0 {
-				all = append(all, corner{len(all), g, side, of})
+				all = append(all, corner{id: len(all), of: g, stop: g.refusal(o), side: side, bores: of})
 			}
 		}
 	}
@@ -89,6 +90,9 @@ func (c corner) title(say message.Language, width length.Length) []titleLine {
 		for _, s := range lettering.Wrap(say.Say(m), size, bold, width) {
 			lines = append(lines, titleLine{s, size, bold})
 		}
+	}
+	if !c.stop.Empty() {
+		add(c.stop, lettering.Medium, true)
 	}
 	add(message.New("REAR FACE, %v", sideInRoom(c.side)), lettering.Small, true)
 	names := lettering.Wrap(say.Say(c.of.names()), lettering.Small, false, width)
@@ -163,8 +167,15 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 		l := holeLabel{lines: lettering.Wrap(say.Say(b.drilling()), lettering.Tiny, true, m.textWidth())}
 		place := message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
 		l.lines = append(l.lines, lettering.Wrap(say.Say(place), lettering.Tiny, false, m.textWidth())...)
-		half := length.Length(len(l.lines)) * lettering.Pitch(lettering.Tiny) / 2
-		l.top = max(b.at.Y+half, floor+2*half)
+		high := length.Length(len(l.lines)) * lettering.Pitch(lettering.Tiny)
+		l.top = max(b.at.Y+high/2, floor+high)
+		if line := m.topEdge(); line > 0 && l.top > line-topName && l.top-high < line+mm(1) {
+			if under := line - topName; b.at.Y < line && under-high >= floor {
+				l.top = under
+			} else {
+				l.top = line + mm(1) + high
+			}
+		}
 		floor = l.top + mm(1)/2
 		m.labels = append(m.labels, l)
 	}
@@ -173,11 +184,26 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 	if compact {
 		m.edgeTop = c.highest()
 	}
+	if line := m.topEdge(); line > m.edgeTop-mm(3) && line < m.edgeTop+mm(1) {
+		m.edgeTop = line + mm(4)
+	}
 	m.top = max(m.edgeTop+mm(1), m.labels[len(m.labels)-1].top)
 	m.title = c.title(say, m.textWidth())
 	m.titleTop = m.roomForTitle(say)
 	m.top = max(m.top, m.titleTop+mm(2))
 	return m
+}
+
+// topName is the room that the top edge's name takes below its line.
+const topName = 4 * length.Millimetre
+
+// topEdge is the height of the front's top edge where its line may cross what is
+// written on the template, which keeps clear of it; else 0.
+func (c corner) topEdge() length.Length {
+	if h := c.of.first().Face.Height(); h < c.highest()+mm(80) {
+		return h
+	}
+	return 0
 }
 
 // roomForTitle looks for a gap between the labels, from the bottom edge up, and
@@ -186,11 +212,19 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 func (m measured) roomForTitle(say message.Language) length.Length {
 	need := titleHeight(m.title) + mm(3)
 	floor := length.Length(0)
+	line := m.topEdge()
 	for _, l := range m.labels {
-		if l.bottom()-floor >= need {
-			return l.bottom() - mm(3)
+		ceiling := l.bottom()
+		if line > floor && line < ceiling { // the title crosses no edge
+			ceiling = line - topName
+		}
+		if ceiling-floor >= need {
+			return ceiling - mm(3)
 		}
 		floor = l.top
+	}
+	if line > 0 && line-topName-floor < need {
+		floor = max(floor, line)
 	}
 	if lettering.Width(say.Say(m.edgeName()), lettering.Tiny, true)+mm(3) > m.edge() {
 		floor = max(m.top, floor) // the edge's name reaches over the labels
@@ -247,6 +281,9 @@ func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Leng
 	anchor := drawing.TopLeft
 	if m.side == plan.Left {
 		anchor = drawing.TopRight
+	}
+	if line := m.topEdge(); line > 0 && line <= m.top {
+		d.text(plane.Point{X: in(m.edge() + labelGap), Y: edgeY + line - mm(1)}, anchor, lettering.Tiny, true, d.say.Say(message.New("TOP EDGE of the front")))
 	}
 	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Tiny, true, d.say.Say(m.edgeName()))
 }

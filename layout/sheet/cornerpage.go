@@ -120,7 +120,7 @@ func (f *filling) cut(x, top, bottom length.Length) {
 	if high := f.barY + barLength + mm(2); high < top {
 		f.d.dashed(drawing.Cut, x, top, x, high)
 	}
-	if low := f.barY - mm(2); bottom < low {
+	if low := f.barY - barFoot; bottom < low {
 		f.d.dashed(drawing.Cut, x, low, x, bottom)
 	}
 }
@@ -130,11 +130,11 @@ func (f *filling) cut(x, top, bottom length.Length) {
 func (f *filling) bar(row []measured, top, height length.Length) {
 	f.barX = f.body.Min.X + row[0].width + cellGap/2
 	if len(row) == 1 {
-		f.barX = min(f.barX, f.body.Max.X-mm(6))
-	}
-	f.barY = top - (height+barLength)/2
-	f.d.uprightBar(f.barX, f.barY)
-	if len(row) == 1 {
+		f.d.uprightBar(min(f.barX, f.body.Max.X-mm(6)), top-(height+barLength)/2)
 		f.barX = 0 // nothing is cut there
+		return
 	}
+	// Low, so that its name stands beside the bottom edges, not beside holes.
+	f.barY = top - height + barFoot
+	f.d.barBetween(f.barX, f.barY)
 }

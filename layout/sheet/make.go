@@ -17,7 +17,7 @@ import (
 // The same arguments give the same document.
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m := &maker{p: p, findings: findings, o: o.with()}
-	m.o.warn = openErrors(findings)
+	m.o.warn, m.o.refused = openErrors(findings), refused(findings)
 	m.d = Document{Title: said(title(p)), Say: o.Say, Correction: o.Correction}
 	for _, part := range Parts() {
 		if !m.o.wants(part) {

@@ -123,6 +123,9 @@ func (q *packing) across(all []corner) int {
 func (q *packing) row(cells []corner) []measured {
 	n := length.Length(len(cells))
 	width := (q.body.Width() - (n-1)*cellGap) / n
+	if n == 1 {
+		width -= barStrip // the upright bar stands beside it
+	}
 	most := mm(120) // wider than that, its two halves only drift apart
 	for _, c := range cells {
 		most = max(most, c.leastWidth())
@@ -158,7 +161,7 @@ func (q *packing) put(row []measured) {
 			}
 		}
 	}
-	height = max(height, barLength+mm(4)) // the upright bar stands beside the first row
+	height = max(height, barLength+mm(1)+barFoot) // the upright bar stands beside the first row
 	q.pages = append(q.pages, &packedPage{rows: []packedRow{{row, 0, height}}, used: height})
 }
 

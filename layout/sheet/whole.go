@@ -1,9 +1,12 @@
 package sheet
 
 import (
+	"slices"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -20,6 +23,7 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 		s := spread{
 			kind:   WholeTemplates,
 			title:  g.names(),
+			stop:   g.refusal(o),
 			what:   message.New("Whole-front template 1:1, REAR FACE. %v", g.names()),
 			job:    message.New("%v. The front is %v wide and %v high.", title(p), f.Face.Width(), f.Face.Height()),
 			lies:   faceDown(),
@@ -56,6 +60,7 @@ func cornerSpread(c corner) spread {
 	return spread{
 		kind:   CornerTemplates,
 		title:  c.of.names(),
+		stop:   c.stop,
 		what:   message.New("Drilling template 1:1, REAR FACE, %v. %v", sideInRoom(c.side), c.of.names()),
 		job:    message.New("The holes near one side edge of the front."),
 		lies:   faceDown(),
@@ -74,6 +79,7 @@ type spread struct {
 	kind            Part
 	title           message.Message
 	what, job, lies message.Message
+	stop            message.Message // that it must not be drilled; empty: it may be
 	panel           *drawing.Drawing
 	blind           plane.Rect // the panel's edges in its drilling frame
 	region          plane.Rect // what is shown
@@ -172,7 +178,11 @@ const mapWidth = 26 * length.Millimetre
 func (s spread) headLines(where message.Message) []headLine {
 	lines := templateHead(s.what, s.job)
 	lines[2].say = s.lies
-	return warned(s.o, append(lines, headLine{where, lines[2].size, true}))
+	lines = append(lines, headLine{where, lines[2].size, true})
+	if !s.stop.Empty() {
+		lines = slices.Insert(lines, 1, headLine{s.stop, lettering.Medium, true})
+	}
+	return warned(s.o, lines)
 }
 
 // body is what the page leaves for the panel: under the head with the map,
