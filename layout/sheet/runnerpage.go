@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet/lettering"
@@ -113,7 +114,7 @@ func (s *stripStack) text(p stripPart, other int) []headLine {
 	if !p.strip.frontLeft {
 		side = message.New("front edge at the RIGHT")
 	}
-	name := message.New("Runner %v long, %v", p.strip.length, side)
+	name := message.New("Runner %v long, %v", list.MakersLength{Length: p.strip.length, Sheet: p.strip.holes[0].Front.Sheet}, side)
 	if p.t.cols > 1 {
 		name = message.New("%v. Part %v of %v from the left, joins page %v: cut along the dashed line, lay cross on cross; at the crosses the distance to the front edge", name, p.col+1, p.t.cols, other)
 	}
