@@ -33,3 +33,13 @@ func BenchmarkWindowDrag(b *testing.B) {
 	}
 	p.Release()
 }
+
+// BenchmarkSelect measures what it costs to select another front: the inspector
+// is made anew.
+func BenchmarkSelect(b *testing.B) {
+	w, _, _ := newWindow(b, "")
+	b.ResetTimer()
+	for i := range b.N {
+		w.session.Select(w.face(1 + i%2))
+	}
+}
