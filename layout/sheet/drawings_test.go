@@ -38,6 +38,25 @@ func TestADrawerWithoutARunnerHasAPlan(t *testing.T) {
 	}
 }
 
+// Nor does its section leave it out without a word.
+func TestASectionSaysThatNoRunnerFits(t *testing.T) {
+	for _, fits := range []bool{true, false} {
+		p := pedestal()
+		p.Project.Cabinets = []model.Cabinet{{Depth: mm(540)}}
+		p.Cabinets[0].Bays = []plan.Bay{{Count: 1, Column: []int{0}, Opening: p.Fronts[0].Opening}}
+		if !fits {
+			p.Fronts[0].Runner.Length = 0
+		}
+		d := Make(p, nil, Options{Parts: []Part{Sections}})
+		if len(d.Pages) != 1 {
+			t.Fatalf("%d pages", len(d.Pages))
+		}
+		if s := words(d.Pages[0]); strings.Contains(s, "no runner fits") == fits || strings.Contains(s, "see Findings") == fits {
+			t.Errorf("a runner fits: %v; the section says %s", fits, s)
+		}
+	}
+}
+
 // In a project in inches the drill of a metric sheet is named as it is sold, on
 // templates and beside the rear face.
 func TestDrillsAreNamedInTheUnitOfTheirSheet(t *testing.T) {

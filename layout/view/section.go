@@ -35,7 +35,7 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 	}
 	var below *plan.Front
 	for _, k := range b.Column {
-		addFrontSection(d, &p.Fronts[k], below)
+		addFrontSection(d, &p.Fronts[k], below, depth)
 		below = &p.Fronts[k]
 	}
 	d.Add(across(drawing.Subject{}, 0, depth, 0, -1))
@@ -46,7 +46,7 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 // addFrontSection draws one front of the section with its drawer and runner,
 // and dimensions what makes it fit: height, drop, cover, room above. Drop and
 // cover that are those of the front below (nil for none) are not told again.
-func addFrontSection(d *drawing.Drawing, f, below *plan.Front) {
+func addFrontSection(d *drawing.Drawing, f, below *plan.Front, depth length.Length) {
 	s := of(drawing.FrontThing, f.Place)
 	x := -f.Thickness
 	if f.Inset {
@@ -59,7 +59,11 @@ func addFrontSection(d *drawing.Drawing, f, below *plan.Front) {
 		d.Add(r)
 	}
 	d.Add(upright(of(drawing.FrontHeight, f.Place), f.Face.Min.Y, f.Face.Max.Y, -f.Thickness, -3))
-	if !f.Fitted || f.Runner.Length <= 0 {
+	if !f.Fitted {
+		return
+	}
+	if f.Runner.Length <= 0 {
+		sectionWithout(d, f, depth)
 		return
 	}
 	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
@@ -91,6 +95,16 @@ func addFrontSection(d *drawing.Drawing, f, below *plan.Front) {
 		measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2)
 	}
 	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-f.Runner.Length/8, 0)
+}
+
+// sectionWithout writes behind a front why its drawer is not drawn, in two lines
+// so that it has room in the shallow cabinets where that happens.
+func sectionWithout(d *drawing.Drawing, f *plan.Front, depth length.Length) {
+	third := f.Face.Height() / 3
+	for i, m := range []message.Message{message.New("see Findings"), message.New("no runner fits")} {
+		room := plane.R(0, f.Face.Min.Y+third/2+length.Length(i)*third, depth, f.Face.Min.Y+third*3/2+length.Length(i)*third)
+		d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Size: smallLetters, Bold: true, Say: m, Within: room})
+	}
 }
 
 // shelfStart is where shelves begin, depth frame: behind inset fronts.
