@@ -37,6 +37,7 @@ func newBeginning(w *window) *beginning {
 	b := &beginning{w: w, told: widget.NewLabel("")}
 	b.told.Wrapping = fyne.TextWrapWord
 	p := newProject(nil)
+	p.Title, p.Cabinets[0].Name = w.text("New cabinet"), w.text("Cabinet 1")
 	p.Unit = w.startUnit()
 	p.Hardware = sampleHardware()
 	b.session = session.New(p, layout.Solve)
