@@ -79,6 +79,7 @@ func cutHead(say Speaker, withLipping bool) Table {
 	}
 	if !withLipping {
 		t.Columns = slices.Delete(t.Columns, lippingColumn, lippingColumn+1)
+		t.Columns[3].Weight += 1.4 // names are what wraps most
 		return t
 	}
 	t.Intro = append(t.Intro, head("Lipped: the edges named get a lipping, and the sizes listed are less by it."))
