@@ -125,8 +125,36 @@ func (w *writer) onLine(d *dimension) (along float64, ok bool) {
 }
 
 // besideLine looks for a place of the figure outside its arrows or beside its
-// line.
+// line, if there is one where no other dimension's line strikes it through.
 func (w *writer) besideLine(d *dimension) (Point, bool) {
+	if p, ok := w.freePlace(d, w.struck); ok {
+		return p, true
+	}
+	return w.freePlace(d, func(*dimension, box) bool { return false })
+}
+
+// struck tells that another dimension's line or arrows run through a figure.
+func (w *writer) struck(d *dimension, figure box) bool {
+	for _, o := range w.dimensions {
+		if o != d && o.stroke().overlaps(figure) {
+			return true
+		}
+	}
+	return false
+}
+
+// stroke is the area of the dimension line with its arrows, which stand outside
+// where there is little room between the ends.
+func (d *dimension) stroke() box {
+	out := 0.0
+	if d.b-d.a < 2*(d.along+figureGap+arrowLength) {
+		out = 2 * arrowLength
+	}
+	p, q := d.at(d.a-out, d.line-arrowHalf), d.at(d.b+out, d.line+arrowHalf)
+	return box{p, q}
+}
+
+func (w *writer) freePlace(d *dimension, struck func(*dimension, box) bool) (Point, bool) {
 	tail := 2*arrowLength + figureGap + d.along
 	side := d.side + figureGap
 	middle := (d.a + d.b) / 2
@@ -138,7 +166,7 @@ func (w *writer) besideLine(d *dimension) (Point, bool) {
 			d.at(d.b+out, d.line+side), d.at(d.a-out, d.line-side),
 			d.at(d.b+out, d.line-side), d.at(d.a-out, d.line+side),
 		} {
-			if b := d.box(p); !w.covers(b) && w.room.holds(b.lo) && w.room.holds(b.hi) {
+			if b := d.box(p); !w.covers(b) && !struck(d, b) && w.room.holds(b.lo) && w.room.holds(b.hi) {
 				return p, true
 			}
 		}

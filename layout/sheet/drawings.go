@@ -51,19 +51,21 @@ func drawerKey(f *plan.Front) string {
 		int64(f.Drawer.BackCut.Length), f.Place.Cabinet)
 }
 
+const scheduleWidth = 58 * length.Millimetre
+
 // schedule writes the holes as columns: from left and bottom as the front lies,
 // diameter, depth. The figures of the drill are from a hardware sheet.
 func (d *draft) schedule(holes []list.DrilledHole, of *model.HardwareSheet, r plane.Rect) {
-	columns := []length.Length{mm(12), mm(25), mm(38), mm(52)} // right ends
+	columns := []length.Length{mm(14), mm(32), mm(44), scheduleWidth} // right ends
 	row := func(y length.Length, bold bool, cells ...string) {
 		for i, c := range cells {
 			size := lettering.Tiny
-			c = lettering.Shorten(c, size, bold, mm(13))
+			c = lettering.Shorten(c, size, bold, mm(16))
 			d.text(plane.Point{X: r.Min.X + columns[i], Y: y}, drawing.TopRight, size, bold, c)
 		}
 	}
 	y := r.Max.Y
-	row(y, true, d.say.Say(message.New("left")), d.say.Say(message.New("bottom")), "Ø", d.say.Say(message.New("depth")))
+	row(y, true, d.say.Say(message.New("from left")), d.say.Say(message.New("from bottom")), "Ø", d.say.Say(message.New("depth")))
 	y -= lettering.Pitch(lettering.Tiny)
 	d.line(drawing.Frame, r.Min.X, y+mm(1)/2, r.Max.X, y+mm(1)/2)
 	y -= mm(1)

@@ -52,23 +52,35 @@ func rearKey(f *plan.Front) string {
 	return fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height())) + sameCorners(f) + middleKey(f) + handleKey(f)
 }
 
+// Sizes below a rear face: its note, and its dimensions one below the other.
+const (
+	rearNote   = 8 * length.Millimetre
+	rearLevel  = 6 * length.Millimetre
+	mostAcross = 5 // columns of holes that are dimensioned from an edge; the schedule has all
+)
+
 // rearBlock draws one rear face with its sizes and writes its holes beside it.
 func (d *draft) rearBlock(g group, r plane.Rect) {
 	f := g.first()
 	r = r.Grow(-mm(2))
-	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("%v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
-	schedule := plane.R(r.Max.X-mm(52), r.Min.Y, r.Max.X, top-mm(1))
+	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("REAR FACE. %v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
+	schedule := plane.R(r.Max.X-scheduleWidth, r.Min.Y, r.Max.X, top-mm(1))
 	d.schedule(list.Drilling(f), f.Sheet, schedule)
 
 	picture := plane.R(r.Min.X, r.Min.Y, schedule.Min.X-mm(3), top-mm(1))
 	note := message.New("%v. REAR FACE up, bottom edge towards you: left here is RIGHT in the room.", scaleText(0))
+	left, right := rearColumns(f)
+	levels := length.Length(max(len(left), len(right)))
 	face := plane.Rect{
-		Min: picture.Min.Add(plane.Point{X: mm(5) + d.widest(f), Y: mm(27)}),
+		Min: picture.Min.Add(plane.Point{X: mm(5) + d.widest(f), Y: rearNote + (levels+1)*rearLevel + mm(1)}),
 		Max: plane.Point{X: picture.Max.X - DimensionStep(true, d.say.Unit), Y: picture.Max.Y - mm(1)},
 	}
 	v := &drawing.Drawing{Title: g.names()}
 	for _, m := range view.Rear(f).Marks {
-		if _, dimension := m.(*drawing.Dimension); !dimension {
+		switch m.(type) {
+		case *drawing.Dimension: // of its own below
+		case *drawing.Text: // the heading says it where no line crosses it
+		default:
 			v.Add(m)
 		}
 	}
@@ -77,6 +89,27 @@ func (d *draft) rearBlock(g group, r plane.Rect) {
 	note.Args[0] = scaleText(den)
 	d.paragraph(picture.Min.X, picture.Min.Y+mm(6), picture.Width(), lettering.Tiny, false, note)
 	d.rearSizes(f, placed)
+}
+
+// rearColumns are the distances of the columns of holes from the left and from
+// the right edge of the rear face, whichever is nearer, the nearest column
+// first.
+func rearColumns(f *plan.Front) (left, right []length.Length) {
+	w := f.Face.Width()
+	for _, b := range append(rearBores(f), faceBoresFromBehind(f)...) {
+		if b.at.X <= w/2 {
+			left = append(left, b.at.X)
+		} else {
+			right = append(right, w-b.at.X)
+		}
+	}
+	return nearestFirst(left), nearestFirst(right)
+}
+
+func nearestFirst(columns []length.Length) []length.Length {
+	slices.Sort(columns)
+	columns = slices.Compact(columns)
+	return columns[:min(len(columns), mostAcross)]
 }
 
 // widest is how much room the heights of the holes take at the left.
@@ -97,33 +130,24 @@ func (d *draft) rearSizes(f *plan.Front, placed Placed) {
 	}
 	w, h := f.Face.Width(), f.Face.Height()
 	low, high := at(0, 0), at(w, h)
-	d.dimension(at(w, 0), high, true, high.X+mm(7), h)
-	var xs, ys []length.Length
+	d.dimension(at(w, 0), high, true, high.X+DimensionStep(true, d.say.Unit)/2, h)
+	var ys []length.Length
 	for _, b := range append(rearBores(f), faceBoresFromBehind(f)...) {
-		xs, ys = append(xs, b.at.X), append(ys, b.at.Y)
+		ys = append(ys, b.at.Y)
 	}
-	slices.Sort(xs)
 	slices.Sort(ys)
-	// Two columns of holes from each edge; the schedule has them all.
-	var fromLeft, fromRight []length.Length
-	for _, x := range slices.Compact(xs) {
-		if x <= w/2 {
-			fromLeft = append(fromLeft, x)
-		} else {
-			fromRight = append([]length.Length{x}, fromRight...)
-		}
-	}
-	levels := min(max(len(fromLeft), len(fromRight)), 2)
-	for i := range levels {
-		line := low.Y - mm(5) - length.Length(i)*mm(6)
+	fromLeft, fromRight := rearColumns(f)
+	line := low.Y - mm(5)
+	for i := range max(len(fromLeft), len(fromRight)) {
 		if i < len(fromLeft) {
 			d.dimension(low, at(fromLeft[i], 0), false, line, fromLeft[i])
 		}
 		if i < len(fromRight) {
-			d.dimension(at(fromRight[i], 0), at(w, 0), false, line, w-fromRight[i])
+			d.dimension(at(w-fromRight[i], 0), at(w, 0), false, line, fromRight[i])
 		}
+		line -= rearLevel
 	}
-	d.dimension(low, at(w, 0), false, low.Y-mm(5)-length.Length(levels)*mm(6), w)
+	d.dimension(low, at(w, 0), false, line, w)
 	last := low.Y - mm(10)
 	for _, y := range slices.Compact(ys) {
 		p := at(0, y)
