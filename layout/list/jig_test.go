@@ -1,12 +1,14 @@
 package list
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
 
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/length"
 )
 
@@ -141,5 +143,29 @@ func TestTheMirrorIsSaidOnEveryPage(t *testing.T) {
 		if strings.Contains(strings.Join(table.Intro, " "), "RIGHT") {
 			t.Errorf("%s says it twice on its first page", table.Name)
 		}
+	}
+}
+
+// From the hardware sheet to the jig: a further hole with an inset of 30 where
+// the connector's is 20 lies 30 + 16 = 46 from the side edge (side overlay 16, see
+// TestDrillListMirrorsSides), on the left side only.
+func TestAFurtherHoleOfTheSheetHasItsOwnSetting(t *testing.T) {
+	p := worked().Project.Clone()
+	sheet := p.Hardware[0].Sheet.Clone()
+	sheet.Drawers[0].More = []model.HolePattern{{Up: length.MM(20), Sides: model.LeftOnly, Inset: length.MM(30), Diameter: length.MM(5), Depth: length.MM(8)}}
+	p.Hardware[0].Sheet = sheet
+	var got []string
+	for _, r := range Resets(plan.Make(p)) {
+		if r.Setting.EdgeDistance == length.MM(36) {
+			continue
+		}
+		for _, w := range r.Work {
+			got = append(got, fmt.Sprint(r.Setting.EdgeDistance, " ", w.Front.Name, " ", SideName(w.Side), " ", len(w.Holes), " ", w.Holes[0].At.Y))
+		}
+	}
+	slices.Sort(got)
+	want := []string{"46 mm Brushes left 1 20 mm", "46 mm Jars left 1 43 mm"} // drops 0 and 23
+	if !slices.Equal(got, want) {
+		t.Errorf("got %q; want %q", got, want)
 	}
 }
