@@ -115,8 +115,10 @@ func (w *window) showCautions() {
 
 // page shows a scrolled text over the window until it is closed.
 func (w *window) page(title string, o fyne.CanvasObject) {
+	const width = 580
+	o.Resize(fyne.NewSize(width-20, o.MinSize().Height)) // wrapped texts know their height once they have a width
 	scroll := container.NewVScroll(container.NewPadded(o))
-	scroll.SetMinSize(fyne.NewSize(580, min(o.MinSize().Height+30, 430)))
+	scroll.SetMinSize(fyne.NewSize(width, min(o.MinSize().Height+30, 430)))
 	d := dialog.NewCustom(w.text(title), w.text("Close"), scroll, w.win)
 	w.showDialog(d)
 }
