@@ -6,5 +6,5 @@ import "frontlay/layout/sheet"
 // window and for the commands.
 type knownPrinters struct{}
 
-func (knownPrinters) Load() (*sheet.Printers, error)  { return loadPrinters() }
+func (knownPrinters) Load() (*sheet.Printers, error)   { return loadPrinters() }
 func (knownPrinters) Save(known *sheet.Printers) error { return savePrinters(known) }
