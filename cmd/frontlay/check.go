@@ -7,7 +7,6 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/check"
-	"frontlay/model"
 	"frontlay/model/message"
 )
 
@@ -15,6 +14,7 @@ import (
 func runCheck(args []string, c console) int {
 	fs := flag.NewFlagSet("check", flag.ContinueOnError)
 	anywhere := fs.Bool("sheets-anywhere", false, "")
+	lang := languageFlag(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -28,8 +28,13 @@ func runCheck(args []string, c console) int {
 		fmt.Fprintln(c.err, err)
 		return exitFailed
 	}
+	say, err := language(*lang, f.Project.Unit)
+	if err != nil {
+		fmt.Fprintln(c.err, "frontlay check:", err)
+		return exitFailed
+	}
 	r := layout.Solve(f.Project)
-	printFindings(c.out, f.Project, r)
+	printFindings(c.out, say, r)
 	if openErrors(r.Findings) > 0 {
 		return exitFindings
 	}
@@ -38,8 +43,7 @@ func runCheck(args []string, c console) int {
 
 // printFindings writes one finding after the other, then a line that counts
 // them.
-func printFindings(w io.Writer, p *model.Project, r layout.Result) {
-	say := message.Language{Unit: p.Unit}
+func printFindings(w io.Writer, say message.Language, r layout.Result) {
 	counts := map[check.Severity]int{}
 	accepted := 0
 	for i := range r.Findings {

@@ -11,6 +11,7 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/sheet"
 	"frontlay/model"
+	"frontlay/model/message"
 	"frontlay/pdfout"
 	"frontlay/ui"
 )
@@ -69,14 +70,15 @@ func demoHeadless(c console) int {
 		fmt.Fprintln(c.err, plain(err))
 		return exitFailed
 	}
+	say := message.Language{Unit: f.Project.Unit}
 	r := layout.Solve(f.Project)
-	printFindings(c.out, f.Project, r)
+	printFindings(c.out, say, r)
 	out, err := filepath.Abs(filepath.Join("out", "glaze-bench.pdf"))
 	if err != nil {
 		fmt.Fprintln(c.err, err)
 		return exitFailed
 	}
-	return printJob(out, f, r, sheet.Options{}, c)
+	return printJob(out, f, r, sheet.Options{Say: say}, c)
 }
 
 // printProject writes the pages of a project as a PDF.

@@ -8,7 +8,6 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/export"
-	"frontlay/model/message"
 )
 
 // runExport writes the files of a job for machines and other programs.
@@ -17,6 +16,7 @@ func runExport(args []string, c console) int {
 	out := fs.String("o", "", "")
 	only := fs.String("only", "", "")
 	anywhere := fs.Bool("sheets-anywhere", false, "")
+	lang := languageFlag(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -39,7 +39,10 @@ func runExport(args []string, c console) int {
 		return exitFailed
 	}
 	r := layout.Solve(f.Project)
-	o.Say = message.Language{Unit: f.Project.Unit}
+	if o.Say, err = language(*lang, f.Project.Unit); err != nil {
+		fmt.Fprintln(c.err, "frontlay export:", err)
+		return exitFailed
+	}
 	files, err := export.Files(r.Plan, r.Findings, o)
 	if err != nil {
 		fmt.Fprintln(c.err, "frontlay export:", err)

@@ -39,6 +39,7 @@ Flags of calibrate:
                                keep what the rule says, such as 189.5x270.2
 
 Flags of check, print and export:
+  --language CODE    en, de, or the path of a file of translations
   --sheets-anywhere  read hardware sheets outside of the project's folder too
 
 Flags of the window:

@@ -17,7 +17,7 @@ import (
 
 // desktop is a display of its own with a window manager and the program on it.
 type desktop struct {
-	t       *testing.T
+	t       testing.TB
 	binary  string
 	home    string
 	display string
@@ -31,14 +31,7 @@ type desktop struct {
 // applying the fix, saving, opening it again, and printing. It leaves a
 // screenshot of each step in the folder named by FRONTLAY_SHOTS.
 func TestAWholeJobThroughTheWindow(t *testing.T) {
-	for _, tool := range []string{"Xvfb", "openbox", "xdotool", "import", "mutool", "gcc"} {
-		if _, err := exec.LookPath(tool); err != nil {
-			if os.Getenv("FRONTLAY_TOOLS") == "1" {
-				t.Fatalf("%s is not installed, and this test needs it", tool)
-			}
-			t.Skipf("%s is not installed; the test of the window needs it", tool)
-		}
-	}
+	needTools(t, "Xvfb", "openbox", "xdotool", "import", "mutool", "gcc")
 	d := newDesktop(t)
 	d.start()
 	d.shoot("start page")
@@ -126,6 +119,20 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.wait()
 }
 
+// needTools skips where a program is missing, or fails where FRONTLAY_TOOLS=1
+// says that all are installed.
+func needTools(t testing.TB, tools ...string) {
+	t.Helper()
+	for _, tool := range tools {
+		if _, err := exec.LookPath(tool); err != nil {
+			if os.Getenv("FRONTLAY_TOOLS") == "1" {
+				t.Fatalf("%s is not installed, and this test needs it", tool)
+			}
+			t.Skipf("%s is not installed; the test of the window needs it", tool)
+		}
+	}
+}
+
 // report is what the window tells about itself for scripts.
 type report struct {
 	Title    string
@@ -141,7 +148,7 @@ func (r report) wider(name string, factor float64) bool {
 	return r.Places[name].Width > factor*r.Places[name].Height
 }
 
-func newDesktop(t *testing.T) *desktop {
+func newDesktop(t testing.TB) *desktop {
 	t.Helper()
 	d := &desktop{t: t, home: t.TempDir(), shots: os.Getenv("FRONTLAY_SHOTS")}
 	if d.shots == "" {

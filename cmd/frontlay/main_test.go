@@ -237,3 +237,18 @@ func TestNothingIsWrittenOverAProject(t *testing.T) {
 		t.Error("another file was overwritten")
 	}
 }
+
+func TestFindingsAndPagesInGerman(t *testing.T) {
+	path := filepath.Join("..", "..", "testdata", "rules", "cover-below", "flagged.yaml")
+	_, out, errs := do(t, "check", path, "--language", "de")
+	if errs != "" || !strings.Contains(out, "14,1 mm") {
+		t.Errorf("said %q and %q", out, errs)
+	}
+	if code, _, errs := do(t, "check", path, "--language", "xx"); code != exitFailed || !strings.Contains(errs, "en, de") {
+		t.Errorf("exit %d, said %q", code, errs)
+	}
+	pdf := filepath.Join(t.TempDir(), "de.pdf")
+	if code, _, errs := do(t, "print", path, "-o", pdf, "--only", "jig", "--language", "de"); code != exitFine {
+		t.Errorf("exit %d, said %q", code, errs)
+	}
+}

@@ -15,7 +15,6 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
-	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/pdfout"
 )
@@ -30,6 +29,7 @@ func runPrint(args []string, c console) int {
 	only := fs.String("only", "", "")
 	fronts := fs.String("fronts", "", "")
 	anywhere := fs.Bool("sheets-anywhere", false, "")
+	lang := languageFlag(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -55,6 +55,10 @@ func runPrint(args []string, c console) int {
 		fmt.Fprintln(c.err, err)
 		return exitFailed
 	}
+	if o.Say, err = language(*lang, f.Project.Unit); err != nil {
+		fmt.Fprintln(c.err, "frontlay print:", err)
+		return exitFailed
+	}
 	r := layout.Solve(f.Project)
 	if missing := missingFronts(o.Fronts, len(r.Plan.Fronts)); missing > 0 {
 		fmt.Fprintf(c.err, "frontlay print: there is no front %d; the project has fronts 1 to %d.\n", missing, len(r.Plan.Fronts))
@@ -65,7 +69,6 @@ func runPrint(args []string, c console) int {
 
 // printJob writes the PDF of the parts that are asked for, or both of a job.
 func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
-	o.Say = message.Language{Unit: f.Project.Unit}
 	o.Date = c.now().Format("2006-01-02")
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
