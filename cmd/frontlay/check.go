@@ -48,31 +48,35 @@ func printFindings(w io.Writer, say message.Language, r layout.Result) {
 	accepted := 0
 	for i := range r.Findings {
 		f := &r.Findings[i]
-		state := f.Severity.String()
+		state := severity(f.Severity)
 		if f.Accepted != "" {
-			state = "accepted"
+			state = message.New("accepted")
 			accepted++
 		} else {
 			counts[f.Severity]++
 		}
-		fmt.Fprintf(w, "%s: %s: %s. To do: %s. [%s]\n", say.Say(f.Where), state, say.Say(f.What), say.Say(f.Change), f.Rule)
+		fmt.Fprintln(w, say.Say(message.New("%v: %v: %v. To do: %v. [%v]", f.Where, state, f.What, f.Change, f.Rule)))
 		if f.Accepted != "" {
-			fmt.Fprintf(w, "    accepted because: %s\n", f.Accepted)
+			fmt.Fprintln(w, "    "+say.Say(message.New("accepted because: %v", f.Accepted)))
 		}
 	}
-	fmt.Fprintf(w, "%s checked: %s, %s, %s", counted(len(r.Plan.Fronts), "front"), counted(counts[check.Error], "error"), counted(counts[check.Warning], "warning"), counted(counts[check.Advice], "piece of advice"))
-	if accepted > 0 {
-		fmt.Fprintf(w, ", %d accepted", accepted)
+	fmt.Fprintln(w, say.Say(message.New("Fronts checked: %v. Errors: %v, warnings: %v, advice: %v, accepted: %v.", len(r.Plan.Fronts), counts[check.Error], counts[check.Warning], counts[check.Advice], accepted)))
+}
+
+func severity(s check.Severity) message.Message {
+	switch s {
+	case check.Error:
+		return message.New("error")
+	case check.Warning:
+		return message.New("warning")
+	default:
+		return message.New("advice")
 	}
-	fmt.Fprintln(w, ".")
 }
 
 func counted(n int, what string) string {
 	if n == 1 {
 		return "1 " + what
-	}
-	if what == "piece of advice" {
-		return fmt.Sprintf("%d pieces of advice", n)
 	}
 	return fmt.Sprintf("%d %ss", n, what)
 }

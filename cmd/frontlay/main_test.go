@@ -40,9 +40,9 @@ func TestCheckTellsByItsExitCode(t *testing.T) {
 		code       int
 		says       string
 	}{
-		{"fine", write(t, "demo.yaml", string(assets.Demo())), exitFine, "13 fronts checked: 0 errors"},
+		{"fine", write(t, "demo.yaml", string(assets.Demo())), exitFine, "Fronts checked: 13. Errors: 0, warnings: 0, advice: 0"},
 		{"errors", filepath.Join(rules, "cover-below", "flagged.yaml"), exitFindings, "A, bay 1, front 2 (Middle): error: the front covers the drawer bottom by 14 mm; needed is 14.1 mm. To do: raise the runner by 0.1 mm"},
-		{"advice only", filepath.Join(rules, "nearly-level", "flagged.yaml"), exitFine, "1 piece of advice"},
+		{"advice only", filepath.Join(rules, "nearly-level", "flagged.yaml"), exitFine, "Errors: 0, warnings: 0, advice: 1"},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
@@ -136,7 +136,7 @@ func TestNewIsFlawlessAndReplacesNothing(t *testing.T) {
 	if code, _, errs := do(t, "new", path); code != exitFine {
 		t.Fatal(errs)
 	}
-	if code, out, _ := do(t, "check", path); code != exitFine || !strings.Contains(out, "0 errors, 0 warnings, 0 pieces") {
+	if code, out, _ := do(t, "check", path); code != exitFine || !strings.Contains(out, "Errors: 0, warnings: 0, advice: 0") {
 		t.Errorf("the new project has findings: %s", out)
 	}
 	if err := os.WriteFile(path, []byte("mine"), 0o666); err != nil {
