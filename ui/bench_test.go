@@ -43,3 +43,11 @@ func BenchmarkSelect(b *testing.B) {
 		w.session.Select(w.face(1 + i%2))
 	}
 }
+
+// BenchmarkOpen measures what it costs to open the window on the demo, before
+// its first frame.
+func BenchmarkOpen(b *testing.B) {
+	for range b.N {
+		newWindow(b, "")
+	}
+}

@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"sync"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -73,7 +75,7 @@ func open(a fyne.App, th *look.Theme, o Options) *window {
 	}
 	w.win.SetCloseIntercept(w.quit)
 	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
-	w.win.SetOnClosed(func() { close(w.closed) })
+	w.win.SetOnClosed(sync.OnceFunc(func() { close(w.closed) }))
 	w.win.Resize(w.startSize())
 	return w
 }
