@@ -6,6 +6,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -62,17 +63,65 @@ func (s spread) pencil() message.Message {
 // middlePages makes the templates of stabilisers, whose holes are in the middle
 // of wide fronts. The rear face lies up.
 func middlePages(p *plan.Plan, o Options, first int) []Page {
-	var pages []Page
-	for _, g := range groups(p, o, middleKey) {
-		f := g.first()
+	blocks := lineBlocks(p, o, CornerTemplates, faceDown(), func(f *plan.Front) (spread, bool) {
 		bores := stabiliserBores(f)
-		s := lineSpread(f, rearPanel(f), bores)
-		s.kind, s.title = CornerTemplates, g.names()
-		s.what = message.New("Stabiliser template 1:1, REAR FACE. %v", g.names())
-		s.job, s.lies = s.pencil(), faceDown()
-		pages = append(pages, s.pages(o, first+len(pages))...)
+		if len(bores) == 0 {
+			return spread{}, false
+		}
+		return lineSpread(f, rearPanel(f), bores), true
+	})
+	for i := range blocks {
+		blocks[i].spread.what = message.New("Stabiliser template 1:1, REAR FACE. %v", blocks[i].name)
 	}
-	return pages
+	return stackPages(CornerTemplates, []headLine{
+		{message.New("%v: stabiliser templates 1:1, REAR FACE", title(p)), lettering.Medium, true},
+		{faceDown(), lettering.Tiny, false},
+		{layUpright(), lettering.Tiny, false},
+		{careful(), lettering.Tiny, false},
+	}, blocks, o, first)
+}
+
+func layUpright() message.Message {
+	return message.New("Draw the pencil line as the front lies before you and lay the upright line on it.")
+}
+
+// lineBlocks makes the blocks of templates that are laid on an upright pencil
+// line; fronts whose sheets would show the same share one, however wide they
+// are. of gives a front's own, false where it has none.
+func lineBlocks(p *plan.Plan, o Options, kind Part, lies message.Message, of func(*plan.Front) (spread, bool)) []block {
+	var blocks []block
+	for _, g := range groups(p, o, func(f *plan.Front) string {
+		if s, ok := of(f); ok {
+			return s.sharedKey()
+		}
+		return ""
+	}) {
+		s, _ := of(g.first())
+		s.kind, s.title, s.lies, s.job, s.stop = kind, g.names(), lies, s.pencil(), g.refusal(o)
+		b := block{spread: s, name: g.names(), sketch: s.blind, lines: pencilLines{
+			heads: []message.Message{message.New("Front"), message.New("Pencil line from the left edge"), message.New("from the right edge")},
+		}}
+		for _, f := range g.fronts {
+			own, _ := of(f)
+			b.lines.add(fmt.Sprint(f.Number), o.Say.Length(own.line-own.blind.Min.X), o.Say.Length(own.blind.Max.X-own.line))
+		}
+		if len(b.lines.rows) == 1 {
+			b.lines.only = message.New("Pencil line %v from the left edge, %v from the right edge", b.lines.rows[0][1], b.lines.rows[0][2])
+		}
+		blocks = append(blocks, b)
+	}
+	return blocks
+}
+
+// add adds a front to the row with the same distances.
+func (l *pencilLines) add(front, left, right string) {
+	for _, r := range l.rows {
+		if r[1] == left && r[2] == right {
+			r[0] += ", " + front
+			return
+		}
+	}
+	l.rows = append(l.rows, []string{front, left, right})
 }
 
 func stabiliserBores(f *plan.Front) []bore {
@@ -96,56 +145,4 @@ func middleKey(f *plan.Front) string {
 		key += fmt.Sprintln(int64(b.at.X), int64(b.at.Y), int64(b.diameter), int64(b.depth))
 	}
 	return key
-}
-
-// handlePages makes the templates of handles. They are drilled from the face,
-// which lies up: nothing is mirrored.
-func handlePages(p *plan.Plan, o Options, first int) []Page {
-	var pages []Page
-	for _, g := range groups(p, o, handleKey) {
-		f := g.first()
-		bores := faceBores(f)
-		s := lineSpread(f, facePanel(f, bores), bores)
-		s.kind, s.title = HandleTemplates, g.names()
-		s.what = message.New("Handle template 1:1, FACE. %v", g.names())
-		s.job = s.pencil()
-		s.lies = message.New("The face lies up, the bottom edge towards you: left on this paper is left in the room. Lay scrap under the front, or the face chips where the drill comes out.")
-		pages = append(pages, s.pages(o, first+len(pages))...)
-	}
-	return pages
-}
-
-func handleKey(f *plan.Front) string {
-	if len(f.HandleHoles) == 0 {
-		return ""
-	}
-	key := fmt.Sprintln(int64(f.Face.Width()), int64(f.Face.Height()))
-	for _, h := range f.HandleHoles {
-		key += fmt.Sprintln(int64(h.At.X), int64(h.At.Y), int64(h.Diameter))
-	}
-	return key
-}
-
-// faceBores are a front's handle holes in the face frame; they go through.
-func faceBores(f *plan.Front) []bore {
-	var bores []bore
-	for i, h := range f.HandleHoles {
-		bores = append(bores, bore{
-			at: h.At, diameter: h.Diameter, side: h.Side, kind: h.Kind, through: true,
-			subject: drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: len(f.Holes) + i},
-		})
-	}
-	return bores
-}
-
-func facePanel(f *plan.Front, bores []bore) *drawing.Drawing {
-	d := &drawing.Drawing{Title: message.New("Face of front %v, %v", f.Number, f.Name)}
-	d.Add(&drawing.Rectangle{
-		Tag:  drawing.Tag{Meaning: drawing.Register, Of: drawing.Subject{Kind: drawing.FrontThing, Place: f.Place}},
-		Rect: f.Blind(),
-	})
-	for _, b := range bores {
-		d.Add(b.marks()...)
-	}
-	return d
 }

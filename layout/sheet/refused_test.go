@@ -21,9 +21,12 @@ func ownTexts(p Page) []*drawing.Text {
 	return all
 }
 
+// plain is a text with ordinary spaces between figures and units.
+func plain(t *drawing.Text) string { return strings.ReplaceAll(t.Say.String(), "\u00a0", " ") }
+
 func says(p Page, text string) bool {
 	for _, t := range ownTexts(p) {
-		if strings.Contains(t.Say.String(), text) {
+		if strings.Contains(plain(t), text) {
 			return true
 		}
 	}
@@ -89,7 +92,7 @@ func TestTheCheckBarsNameRunsIntoNoFigure(t *testing.T) {
 	for _, p := range Make(planOf(lopsided()), nil, Options{Parts: []Part{CornerTemplates}}).Pages {
 		texts := ownTexts(p)
 		for _, bar := range texts {
-			if bar.Say.String() != "100 mm" {
+			if plain(bar) != "100 mm" {
 				continue
 			}
 			area := textArea(bar.At, bar.Anchor, bar.Size, bar.Bold, "100 mm").Grow(mm(2))

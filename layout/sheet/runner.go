@@ -114,9 +114,9 @@ func (s strip) spread(o Options) spread {
 		far = max(far, h.At.X)
 	}
 	far += mm(16)
-	region := plane.R(-beyond, -mm(16), far, mm(24))
+	region := plane.R(-beyond, -mm(14), far, mm(22))
 	if hand < 0 {
-		region = plane.R(-far, -mm(16), beyond, mm(24))
+		region = plane.R(-far, -mm(14), beyond, mm(22))
 	}
 	for _, b := range bores {
 		region = region.Union(b.whole())

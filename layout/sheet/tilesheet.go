@@ -22,14 +22,21 @@ type tileSheet struct {
 	taken    []plane.Rect // page areas that already hold something
 }
 
-// reserve keeps the holes and the pencil line free of letters.
+// reserve keeps the holes, the edges and the pencil line free of letters.
 func (s *tileSheet) reserve() {
 	shown := s.shown.Move(s.by)
 	for _, b := range s.bores {
 		s.taken = append(s.taken, b.whole().Move(s.by))
 	}
+	keep := func(r plane.Rect) { s.taken = append(s.taken, r.Grow(mm(1)/2)) }
 	if s.onLine {
-		s.taken = append(s.taken, plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y).Grow(mm(1)/2))
+		keep(plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y))
+		keep(plane.R(s.by.X, shown.Min.Y, s.by.X, shown.Max.Y))
+	} else if e := s.blind.Move(s.by); !e.Empty() {
+		keep(plane.R(e.Min.X, e.Min.Y, e.Max.X, e.Min.Y))
+		keep(plane.R(e.Min.X, e.Max.Y, e.Max.X, e.Max.Y))
+		keep(plane.R(e.Min.X, e.Min.Y, e.Min.X, e.Max.Y))
+		keep(plane.R(e.Max.X, e.Min.Y, e.Max.X, e.Max.Y))
 	}
 	if s.line != 0 {
 		x := s.line + s.by.X
@@ -58,8 +65,11 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 		s.d.line(drawing.Register, p.X-arm, p.Y, p.X+arm, p.Y)
 		s.d.line(drawing.Register, p.X, p.Y-arm, p.X, p.Y+arm)
 		text := s.d.say.Say(message.New("← %v ↓ %v", c.X-s.blind.Min.X, c.Y-s.blind.Min.Y))
-		if s.onLine {
+		switch {
+		case s.onLine:
 			text = s.d.say.Say(message.New("%v", c.X.Abs()))
+		case s.line != 0:
+			text = s.d.say.Say(message.New("%v", (c.X - s.line).Abs()))
 		}
 		s.taken = append(s.taken, plane.R(p.X-arm, p.Y, p.X+arm, p.Y), plane.R(p.X, p.Y-arm, p.X, p.Y+arm))
 		s.crossText(p, text)
@@ -217,6 +227,8 @@ func (s *tileSheet) label(b bore, shown plane.Rect) {
 		for _, at := range []plane.Point{
 			{X: at.X + off, Y: at.Y + high/2}, {X: at.X - off - wide, Y: at.Y + high/2},
 			{X: at.X - wide/2, Y: at.Y + off + high}, {X: at.X - wide/2, Y: at.Y - off},
+			{X: at.X + mm(1), Y: at.Y + off + high}, {X: at.X - mm(1) - wide, Y: at.Y + off + high},
+			{X: at.X + mm(1), Y: at.Y - off}, {X: at.X - mm(1) - wide, Y: at.Y - off},
 		} {
 			area := plane.R(at.X, at.Y-high, at.X+wide, at.Y)
 			if area.Intersect(shown) != area || s.covers(area) {

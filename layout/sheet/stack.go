@@ -1,0 +1,172 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// block is a template that is laid on a pencil line and shares its sheet with
+// others, one below the other. Where it is wider than the paper its parts follow
+// each other.
+type block struct {
+	spread spread
+	name   message.Message // what it is for
+	lines  pencilLines     // where it is laid
+	sketch plane.Rect      // the panel for the small map; empty: none
+}
+
+// stack says on which page each part of each block stands.
+type stack struct {
+	kind  Part
+	o     Options
+	w, h  length.Length
+	head  []headLine
+	parts []stackPart
+	count int // of pages
+}
+
+// stackPart is what one sheet shows of a block: its place below the body's top.
+type stackPart struct {
+	block  block
+	t      tiling
+	col    int
+	page   int // from 0
+	top    length.Length
+	height length.Length
+}
+
+// stackPages puts blocks on as few sheets as it can, upright or lengthwise. A
+// block that is too high for a sheet of its own is spread over several.
+func stackPages(kind Part, head []headLine, all []block, o Options, first int) []Page {
+	if len(all) == 0 {
+		return nil
+	}
+	w, h := o.Paper.Width, o.Paper.Height
+	if o.Paper.Roll() {
+		best, tall := stackBlocks(kind, head, all, w, greatestEdge, o)
+		best.cut()
+		return best.drawWith(tall, first)
+	}
+	best, tall := stackBlocks(kind, head, all, w, h, o)
+	if other, t := stackBlocks(kind, head, all, h, w, o); len(t) < len(tall) || len(t) == len(tall) && other.better(best) {
+		best, tall = other, t
+	}
+	return best.drawWith(tall, first)
+}
+
+// stackBlocks stacks blocks on pages of one size and gives those that are too
+// high for it.
+func stackBlocks(kind Part, head []headLine, all []block, w, h length.Length, o Options) (s *stack, tall []block) {
+	s = &stack{kind: kind, o: o, w: w, h: h, head: warned(o, head)}
+	body := s.body(s.blank())
+	used := body.Height()
+	for _, b := range all {
+		t := newTiling(b.spread.region, plane.Point{X: body.Width(), Y: b.spread.region.Height()}, o.Overlap, b.spread.bores)
+		var parts []stackPart
+		for col := range t.cols {
+			p := stackPart{block: b, t: t, col: col}
+			p.height = s.textHeight(p, body.Width()) + t.at(col, 0).Height()
+			parts = append(parts, p)
+		}
+		if parts[0].height > body.Height() {
+			tall = append(tall, b)
+			continue
+		}
+		for _, p := range parts {
+			if used+cellGap+p.height > body.Height() {
+				s.count++
+				used = -cellGap
+			}
+			p.page, p.top = s.count-1, used+cellGap
+			used += cellGap + p.height
+			s.parts = append(s.parts, p)
+		}
+	}
+	return s, tall
+}
+
+// better tells that a stack needs fewer sheets than another, or as many with
+// fewer seams.
+func (s *stack) better(than *stack) bool {
+	if s.count != than.count {
+		return s.count < than.count
+	}
+	return len(s.parts) < len(than.parts)
+}
+
+// cut shortens the pages of a roll to what the blocks need.
+func (s *stack) cut() {
+	d := s.blank()
+	used := barLength + mm(4)
+	for _, p := range s.parts {
+		used = max(used, p.top+p.height)
+	}
+	s.h = pageHeight(d.area.Height()-s.body(d).Height()+used, s.o)
+}
+
+func (s *stack) blank() *draft { return newDraft(s.kind, s.kind.Title(), s.w, s.h, s.o) }
+
+func (s *stack) body(d *draft) plane.Rect {
+	r := d.body(s.head)
+	r.Max.X -= barStrip
+	return r
+}
+
+// drawWith draws the pages, and after them the blocks that are too high.
+func (s *stack) drawWith(tall []block, first int) []Page {
+	var pages []Page
+	for page := range s.count {
+		d := s.blank()
+		body := s.body(d)
+		d.head(s.head, d.area.Width())
+		d.foot()
+		d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
+		for i := range s.parts {
+			if s.parts[i].page == page {
+				s.drawPart(d, body, i, first)
+			}
+		}
+		pages = append(pages, d.finish())
+	}
+	for _, b := range tall {
+		pages = append(pages, b.spread.pages(s.o, first+len(pages))...)
+	}
+	return pages
+}
+
+// drawPart draws one part of a block with its words.
+func (s *stack) drawPart(d *draft, body plane.Rect, i, first int) {
+	p := &s.parts[i]
+	top := body.Max.Y - p.top
+	if p.top > 0 {
+		d.dashed(drawing.Cut, body.Min.X, top+cellGap/2, body.Max.X, top+cellGap/2)
+	}
+	pageOf := func(col, row int) int {
+		if j := i + col - p.col; row == 0 && col >= 0 && col < p.t.cols {
+			return first + s.parts[j].page
+		}
+		return 0
+	}
+	s.write(d, plane.R(body.Min.X, top-p.height, body.Max.X, top), p, func(col int) message.Message {
+		if q := s.parts[i+col-p.col]; q.page != p.page {
+			return message.New("part %v on page %v", col+1, first+q.page)
+		}
+		if col > p.col {
+			return message.New("part %v below", col+1)
+		}
+		return message.New("part %v above", col+1)
+	})
+	shown := p.t.at(p.col, 0)
+	at := plane.Point{X: body.Min.X, Y: top - p.height}
+	d.place(Placed{
+		Drawing: p.block.spread.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1,
+		Clip: plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))},
+	})
+	sheet := tileSheet{spread: p.block.spread, d: d, t: p.t, col: p.col, shown: shown, by: at.Sub(shown.Min)}
+	sheet.reserve()
+	sheet.seams(pageOf)
+	sheet.edgeNames()
+	sheet.labels()
+}

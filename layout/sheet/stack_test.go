@@ -1,0 +1,117 @@
+package sheet
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// withHandle is a front with a handle of two holes, its middle in the middle.
+func withHandle(number int, w, h, fromTop length.Length) plan.Front {
+	f := front(number, w, h)
+	for _, x := range []length.Length{w/2 - mm(64), w/2 + mm(64)} {
+		f.HandleHoles = append(f.HandleHoles, plan.Hole{At: plane.Point{X: x, Y: h - fromTop}, Kind: plan.HandleHole, Diameter: mm(5)})
+	}
+	return f
+}
+
+// Equal handles need one template, however wide their fronts are; each front
+// keeps its own pencil line.
+func TestEqualHandlesShareATemplate(t *testing.T) {
+	p := planOf(withHandle(1, mm(600), mm(200), mm(40)), withHandle(2, mm(900), mm(300), mm(40)), withHandle(3, mm(600), mm(200), mm(60)))
+	d := Make(p, nil, Options{Parts: []Part{HandleTemplates}})
+	if len(d.Pages) != 1 {
+		t.Fatalf("%d sheets; want all on one", len(d.Pages))
+	}
+	holes := len(shownHoles(d))
+	if holes != 4 {
+		t.Errorf("%d holes; want 4 of two templates", holes)
+	}
+	for _, want := range []string{"For fronts 1 Glaze 1, 2 Glaze 2", "300 mm", "450 mm", "Front 3: Glaze 3"} {
+		if !says(d.Pages[0], want) {
+			t.Errorf("the sheet does not say %q", want)
+		}
+	}
+}
+
+// Parts of a strip name each other by where they lie: “page 1” on page 1 sends
+// nobody anywhere. Only a part with a dashed line says to cut along it.
+func TestPartsOfAStripSayWhereTheOthersLie(t *testing.T) {
+	d := Make(pedestal(), nil, Options{Parts: []Part{RunnerTemplates}, Paper: Paper{"least", leastEdge, leastEdge}})
+	joined := 0
+	for i, p := range d.Pages {
+		cuts, says := 0, 0
+		for _, m := range p.Placed[len(p.Placed)-1].Drawing.Marks {
+			if l, ok := m.(*drawing.Line); ok && l.Meaning == drawing.Cut && l.From.X == l.To.X {
+				cuts++
+			}
+		}
+		for _, text := range ownTexts(p) {
+			s := plain(text)
+			if strings.Contains(s, fmt.Sprintf("on page %d", i+1)) {
+				t.Errorf("page %d sends to itself: %q", i+1, s)
+			}
+			if strings.Contains(s, "Cut along the dashed line") {
+				says++
+			}
+			if strings.Contains(s, "part 2 below") {
+				joined++
+			}
+		}
+		if cuts != says {
+			t.Errorf("page %d has %d lines to cut along and speaks of %d", i+1, cuts, says)
+		}
+	}
+	if joined != 2 {
+		t.Errorf("%d parts say that the next lies below; want 2", joined)
+	}
+}
+
+// Nine points is the least that is read at arm's length at the bench (common
+// practice, no source): an em of 9/72 inch.
+func TestHeightsOfPencilLinesAreLargeEnough(t *testing.T) {
+	seen := 0
+	for _, text := range ownTexts(Make(pedestal(), nil, Options{Parts: []Part{RunnerTemplates}}).Pages[0]) {
+		if !strings.Contains(plain(text), "130 mm") {
+			continue
+		}
+		seen++
+		if lettering.Em(text.Size) < length.FromMM(9*25.4/72) {
+			t.Errorf("%q is lettered %v high", text.Say, text.Size)
+		}
+	}
+	if seen != 2 {
+		t.Errorf("the height stands there %d times; want it at both strips", seen)
+	}
+}
+
+// What a hole is stands clear of the edge that the strip is laid on.
+func TestLabelsCrossNoEdge(t *testing.T) {
+	p := pedestal()
+	p.Fronts[0].Runner.Screws[0].Back = mm(9)
+	p.Fronts[0].Place = model.Place{}
+	for _, page := range Make(p, nil, Options{Parts: []Part{RunnerTemplates}}).Pages {
+		for _, placed := range page.Placed {
+			for _, m := range placed.Drawing.Marks {
+				edge, ok := m.(*drawing.Line)
+				if !ok || edge.Meaning != drawing.Register || edge.From.X != edge.To.X || placed.Clip.Empty() {
+					continue
+				}
+				by := placed.At.Sub(placed.Origin)
+				line := plane.R(edge.From.X, edge.From.Y, edge.To.X, edge.To.Y).Move(by).Grow(mm(1) / 4)
+				for _, text := range ownTexts(page) {
+					if textArea(text.At, text.Anchor, text.Size, text.Bold, text.Say.String()).Overlaps(line.Intersect(placed.Clip)) {
+						t.Errorf("%q lies over the front edge", text.Say)
+					}
+				}
+			}
+		}
+	}
+}
