@@ -124,6 +124,7 @@ func (w *window) rebuild() {
 	sheets := w.sheets
 	w.session.Forget()
 	w.build()
+	w.inspector.Begin()
 	w.watch()
 	w.screen.ShowPicture(picture)
 	w.screen.SetSeeThrough(through)

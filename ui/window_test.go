@@ -71,6 +71,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 		*pages = append(*pages, printed{path, o})
 		return nil
 	}})
+	w.inspector.Begin()
 	w.win.Resize(fyne.NewSize(1240, 690))
 	for top := w.win.Canvas().Overlays().Top(); top != nil && path == ""; top = w.win.Canvas().Overlays().Top() {
 		w.win.Canvas().Overlays().Remove(top) // the hints of the first use

@@ -102,6 +102,7 @@ func (w *window) begin() {
 // ready runs what has waited for the window, once it is there.
 func (w *window) ready() {
 	w.started = true
+	w.inspector.Begin()
 	waiting := w.pending
 	w.pending = nil
 	for _, do := range waiting {

@@ -22,11 +22,13 @@ type Panel struct {
 	form    *form
 	shown   []drawing.Subject
 	unit    message.Language
+	begun   bool
 }
 
-// New makes the panel of a session.
+// New makes the panel of a session. It is empty until Begin, so that a window can
+// be on the screen before its dozens of fields are made.
 func New(s *session.Session, say func() message.Language, tell func(message.Message)) *Panel {
-	p := &Panel{say: say, tell: tell, column: field.Column()}
+	p := &Panel{say: say, tell: tell, column: field.Column(), form: &form{}}
 	p.scroll = container.NewVScroll(container.NewPadded(p.column))
 	p.Object = p.scroll
 	p.Watch(s)
@@ -46,6 +48,12 @@ func (p *Panel) Watch(s *session.Session) {
 			p.update()
 		}
 	})
+	p.rebuild()
+}
+
+// Begin fills the panel.
+func (p *Panel) Begin() {
+	p.begun = true
 	p.rebuild()
 }
 
@@ -90,6 +98,9 @@ func (p *Panel) update() {
 }
 
 func (p *Panel) rebuild() {
+	if !p.begun {
+		return
+	}
 	sel := p.session.Selection()
 	p.shown, p.unit = append([]drawing.Subject(nil), sel...), p.say()
 	f := &form{session: p.session, say: p.say, tell: p.tell}
