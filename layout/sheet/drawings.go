@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"fmt"
-
 	"frontlay/layout/drawing"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
@@ -29,26 +27,6 @@ func sectionPages(p *plan.Plan, job message.Message, o Options) []Page {
 
 func sectionNote() message.Message {
 	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), height of the front. In the carcass: room above the drawer.")
-}
-
-// drawerPages draws each kind of drawer from above once.
-func drawerPages(p *plan.Plan, job message.Message, o Options) []Page {
-	var pages []Page
-	for _, g := range groups(p, o, drawerKey) {
-		d := view.DrawerPlan(p, g.first())
-		d.Title = message.New("Plan of drawer. %v", g.names())
-		pages = append(pages, drawingPage(DrawerPlans, d, job, o))
-	}
-	return pages
-}
-
-// drawerKey tells drawers apart by what their plan shows.
-func drawerKey(f *plan.Front) string {
-	if !f.Fitted {
-		return ""
-	}
-	return fmt.Sprintln(f.Sheet.Name, int64(f.Opening.Width()), int64(f.Runner.Length), int64(f.Face.Width()), int64(f.Overlay.Left), f.Inset,
-		int64(f.Drawer.BackCut.Length), f.Place.Cabinet)
 }
 
 const scheduleWidth = 58 * length.Millimetre
