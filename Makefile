@@ -58,7 +58,7 @@ race: test-needs
 	FRONTLAY_TOOLS=1 go test -race -timeout 60m ./...
 
 bench:
-	go test -tags $(TAGS) -run '^$$' -bench . -benchmem ./model/yamlfile ./layout ./pdfout ./ui ./ui/screen
+	go test -tags $(TAGS) -run '^$$' -bench . -benchmem ./model/yamlfile ./layout ./pdfout ./ui ./ui/screen ./cmd/frontlay
 
 clean:
 	rm -rf bin out
