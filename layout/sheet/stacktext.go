@@ -97,6 +97,7 @@ func (l pencilLines) write(d *draft, area plane.Rect, draw bool) length.Length {
 		}
 		return d.heightOf(area.Width(), lettering.Small, false, l.only)
 	}
+	y -= mm(1)
 	widths := l.widths(d, area.Width())
 	row := func(cells []string, bold bool) {
 		left, low := area.Min.X, y

@@ -28,7 +28,7 @@ func (s *tileSheet) reserve() {
 	for _, b := range s.bores {
 		s.taken = append(s.taken, b.whole().Move(s.by))
 	}
-	keep := func(r plane.Rect) { s.taken = append(s.taken, r.Grow(mm(1)/2)) }
+	keep := func(r plane.Rect) { s.taken = append(s.taken, r.Grow(mm(1))) }
 	if s.onLine {
 		keep(plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y))
 		keep(plane.R(s.by.X, shown.Min.Y, s.by.X, shown.Max.Y))
@@ -40,7 +40,7 @@ func (s *tileSheet) reserve() {
 	}
 	if s.line != 0 {
 		x := s.line + s.by.X
-		s.taken = append(s.taken, plane.R(x, shown.Min.Y, x, shown.Max.Y).Grow(mm(1)/2))
+		keep(plane.R(x, shown.Min.Y, x, shown.Max.Y))
 	}
 }
 
