@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"strings"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
@@ -108,6 +109,9 @@ func lineBlocks(p *plan.Plan, o Options, kind Part, lies message.Message, of fun
 		if len(b.lines.rows) == 1 {
 			b.lines.only = message.New("Pencil line %v from the left edge, %v from the right edge", b.lines.rows[0][1], b.lines.rows[0][2])
 		}
+		if len(b.lines.rows) > 1 { // where the sheet has no table
+			b.spread.job = b.lines.sentence(o)
+		}
 		blocks = append(blocks, b)
 	}
 	return blocks
@@ -122,6 +126,15 @@ func (l *pencilLines) add(front, left, right string) {
 		}
 	}
 	l.rows = append(l.rows, []string{front, left, right})
+}
+
+// sentence says what the table says.
+func (l pencilLines) sentence(o Options) message.Message {
+	var all []string
+	for _, r := range l.rows {
+		all = append(all, o.Say.Say(message.New("front %v: %v from the left edge, %v from the right edge", r[0], r[1], r[2])))
+	}
+	return message.New("Pencil lines, as the fronts lie before you: %v. Lay the upright line on them.", strings.Join(all, "; "))
 }
 
 func stabiliserBores(f *plan.Front) []bore {

@@ -41,6 +41,24 @@ func TestEqualHandlesShareATemplate(t *testing.T) {
 	}
 }
 
+// A template that is too high for a sheet is spread over several, and those too
+// tell every front's own line.
+func TestTallTemplatesTellEveryLine(t *testing.T) {
+	p := planOf(withHandle(1, mm(600), mm(1300), mm(640)), withHandle(2, mm(900), mm(1400), mm(640)))
+	d := Make(p, nil, Options{Parts: []Part{HandleTemplates}})
+	if len(d.Pages) < 2 {
+		t.Fatalf("%d sheets; want several", len(d.Pages))
+	}
+	for i, page := range d.Pages {
+		s := strings.ReplaceAll(words(page), "\u00a0", " ")
+		for _, want := range []string{"front 1: 300 mm from", "front 2: 450 mm from", "the distance to the pencil line"} {
+			if !strings.Contains(s, want) {
+				t.Errorf("sheet %d does not say %q: %s", i+1, want, s)
+			}
+		}
+	}
+}
+
 // Parts of a strip name each other by where they lie: “page 1” on page 1 sends
 // nobody anywhere. Only a part with a dashed line says to cut along it.
 func TestPartsOfAStripSayWhereTheOthersLie(t *testing.T) {

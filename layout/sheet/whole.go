@@ -224,6 +224,9 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	if joins == 0 {
 		return message.New("%v It joins no other: the sheets beside it show no holes and are not printed.", at)
 	}
+	if s.line != 0 {
+		return message.New("%v At the crosses: the distance to the pencil line. Cut along the dashed line, lay cross on cross.", at)
+	}
 	return message.New("%v At the crosses: ← to the left edge, ↓ to the bottom edge. Cut along the dashed line, lay cross on cross.", at)
 }
 
