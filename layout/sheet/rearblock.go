@@ -37,7 +37,7 @@ func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
 			if i > 0 {
 				d.line(drawing.Frame, above.Min.X, top, above.Max.X, top)
 			}
-			d.rearBlock(g, plane.R(above.Min.X, top-high, above.Max.X, top))
+			d.rearBlock(g, g.refusal(o), plane.R(above.Min.X, top-high, above.Max.X, top))
 		}
 		pages = append(pages, d.finish())
 		all = all[n:]
@@ -59,11 +59,15 @@ const (
 	mostAcross = 5 // columns of holes that are dimensioned from an edge; the schedule has all
 )
 
-// rearBlock draws one rear face with its sizes and writes its holes beside it.
-func (d *draft) rearBlock(g group, r plane.Rect) {
+// rearBlock draws one rear face with its sizes and writes its holes beside it;
+// stop says that it must not be drilled, where that is so.
+func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect) {
 	f := g.first()
 	r = r.Grow(-mm(2))
 	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("REAR FACE. %v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
+	if !stop.Empty() {
+		top = d.paragraph(r.Min.X, top, r.Width(), lettering.Small, true, stop)
+	}
 	schedule := plane.R(r.Max.X-scheduleWidth, r.Min.Y, r.Max.X, top-mm(1))
 	d.schedule(list.Drilling(f), f.Sheet, schedule)
 

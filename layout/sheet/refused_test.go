@@ -52,7 +52,7 @@ func TestTemplatesOfFrontsInErrorSaySo(t *testing.T) {
 		{"another front", []plan.Front{lopsided()}, check.Finding{Rule: "hole-edge", Front: 9}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			d := Make(planOf(c.fronts...), []check.Finding{c.f}, Options{Paper: Paper{"wide", mm(300), mm(400)}, Parts: []Part{CornerTemplates, WholeTemplates}})
+			d := Make(planOf(c.fronts...), []check.Finding{c.f}, Options{Paper: Paper{"wide", mm(300), mm(400)}, Parts: []Part{RearFaces, CornerTemplates, WholeTemplates}})
 			for i, p := range d.Pages {
 				joined := ""
 				for _, text := range ownTexts(p) {
