@@ -72,7 +72,7 @@ func TestImportGraph(t *testing.T) {
 	}
 	var files []string
 	for _, f := range strings.Fields(string(starters)) {
-		if !strings.HasSuffix(f, "import_test.go") {
+		if !strings.HasSuffix(f, "_test.go") {
 			files = append(files, f)
 		}
 	}
