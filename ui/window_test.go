@@ -471,3 +471,17 @@ func TestNothingChangesUnseen(t *testing.T) {
 		t.Error("undo on a page does not show what it undoes")
 	}
 }
+
+// Without a printing system of its own the window offers the system's viewer,
+// and says what must be set there.
+func TestAWrittenPDFCanBeOpened(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.written("bench.pdf", nil)
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Fatal("nothing is offered")
+	}
+	w.answerWith(t, "Close")
+	if w.win.Canvas().Overlays().Top() != nil {
+		t.Error("the question stays")
+	}
+}

@@ -2,6 +2,7 @@ package ui
 
 import (
 	"errors"
+	"net/url"
 	"path/filepath"
 
 	"fyne.io/fyne/v2"
@@ -70,5 +71,27 @@ func (w *window) written(path string, err error) {
 		w.complain(err)
 	default:
 		w.tell(message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path)))
+		if w.options.Printer == nil {
+			w.offerViewer(path)
+		}
 	}
+}
+
+// offerViewer opens a PDF in the system's viewer, where there is no printing
+// system that the window knows, with what must be set there.
+func (w *window) offerViewer(path string) {
+	w.choose(w.text("Written"),
+		w.text("%v is written. In the viewer's print dialog choose actual size (100 %%), not “fit to page”, and measure the check bars before you drill.", filepath.Base(path)),
+		[]string{w.text("Open it to print"), w.text("Close")}, func(i int) {
+			if i != 0 {
+				return
+			}
+			abs, err := filepath.Abs(path)
+			if err == nil {
+				err = w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(abs)})
+			}
+			if err != nil {
+				w.complain(err)
+			}
+		})
 }
