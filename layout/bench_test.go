@@ -38,7 +38,7 @@ func bigRun(tb testing.TB, n int) *model.Project {
 		for j := 0; j < 2 && left > 0; j++ {
 			b := model.Bay{Hardware: "main"}
 			for k := 0; k < 4 && left > 0; k++ {
-				b.Fronts = append(b.Fronts, model.Front{Share: 1 + float64(k%2), Drawer: "auto"})
+				b.Fronts = append(b.Fronts, model.Front{Share: 1 + 0.2*float64(k%2), Drawer: "auto"})
 				left--
 			}
 			c.Bays = append(c.Bays, b)

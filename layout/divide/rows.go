@@ -1,7 +1,7 @@
 package divide
 
 import (
-	"sort"
+	"slices"
 
 	"frontlay/model/length"
 )
@@ -121,7 +121,7 @@ func (r *rowSearch) fits(i int, h length.Length) bool {
 func (r *rowSearch) advance(i int, below []length.Length, cheap []step, here []length.Length) []step {
 	p := &r.parts[i-1]
 	out := make([]step, len(here))
-	var queue []int
+	queue := make([]int, 0, len(below))
 	next := 0
 	for k, y := range here {
 		top := y - r.gap
@@ -185,8 +185,8 @@ func (r *rowSearch) places(strict bool) [][]length.Length {
 }
 
 func (r *rowSearch) rowsOf(i int) []length.Length {
-	var ys []length.Length
 	first := r.parts[i].Phase - (r.parts[i].Phase - r.low).FloorTo(r.pitch)
+	ys := make([]length.Length, 0, min(r.most, int(max(0, (r.high-first)/r.pitch))+1))
 	for y := first; y <= r.high && len(ys) < r.most; y += r.pitch {
 		ys = append(ys, y)
 	}
@@ -198,10 +198,13 @@ func (r *rowSearch) rowsOf(i int) []length.Length {
 // downwards from the high end.
 func (r *rowSearch) spread(sets [][]length.Length, takes func(int) bool) {
 	n := len(r.parts)
+	if !slices.ContainsFunc(r.index(), takes) {
+		return
+	}
 	up, down := make([][]length.Length, n), make([][]length.Length, n)
 	up[0] = []length.Length{r.low}
 	for i := 1; i < n; i++ {
-		up[i] = append(up[i], sets[i]...)
+		up[i] = append(make([]length.Length, 0, len(sets[i])+2*len(up[i-1])), sets[i]...)
 		if takes(i) {
 			for _, y := range up[i-1] {
 				for _, h := range r.bounds(i - 1) {
@@ -229,6 +232,15 @@ func (r *rowSearch) spread(sets [][]length.Length, takes func(int) bool) {
 	}
 }
 
+// index lists the parts but the lowest, whose bottom edge is given.
+func (r *rowSearch) index() []int {
+	all := make([]int, 0, len(r.parts))
+	for i := 1; i < len(r.parts); i++ {
+		all = append(all, i)
+	}
+	return all
+}
+
 func (r *rowSearch) bounds(i int) []length.Length {
 	p := &r.parts[i]
 	if p.Greatest > 0 && p.Greatest != p.Least {
@@ -239,7 +251,7 @@ func (r *rowSearch) bounds(i int) []length.Length {
 
 // ordered sorts places, drops doubles and those outside of the stack.
 func (r *rowSearch) ordered(ys []length.Length) []length.Length {
-	sort.Slice(ys, func(a, b int) bool { return ys[a] < ys[b] })
+	slices.Sort(ys)
 	out := ys[:0]
 	for _, y := range ys {
 		if y < r.low || y > r.high || len(out) > 0 && out[len(out)-1] == y || len(out) >= r.most {
