@@ -77,7 +77,7 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 func (w *window) pathOf(folder, name, ext string) (path, trouble string) {
 	name, folder = strings.TrimSpace(name), strings.TrimSpace(folder)
 	if name == "" || strings.ContainsAny(name, "/\\\x00") || name == "." || name == ".." {
-		return "", w.text("Write a name for the file, without strokes in it.")
+		return "", w.text("Write a name for the file, without slashes in it.")
 	}
 	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
 		return "", w.text("The folder “%v” is not there. Choose another one.", folder)

@@ -59,8 +59,8 @@ func (w *window) do(name string) {
 }
 
 func (w *window) run(c *command) {
-	if w.field(c) {
-		return
+	if w.field(c) || w.win.Canvas().Overlays().Top() != nil {
+		return // a question on top: nothing changes behind it
 	}
 	if w.sheets != nil && !w.sheets.lets(c) {
 		return
@@ -79,11 +79,9 @@ func (w *window) run(c *command) {
 // field hands a command on to the field that has the focus, where that knows it
 // too: a menu gets its keys before a field does.
 func (w *window) field(c *command) bool {
-	if !c.fields || w.screen.Focused() {
-		return false
-	}
-	to, ok := w.win.Canvas().Focused().(fyne.Shortcutable)
-	if !ok {
+	focused := w.win.Canvas().Focused()
+	to, ok := focused.(fyne.Shortcutable)
+	if !c.fields || !ok || focused == fyne.Focusable(w.screen) {
 		return false
 	}
 	if e, ok := to.(*field.Entry); ok && !e.Dirty() && (c.name == "undo" || c.name == "redo") {

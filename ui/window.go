@@ -130,7 +130,7 @@ func (w *window) build() {
 	w.strip = newStrip(w)
 	bottom := container.NewBorder(nil, nil, nil, w.pointer, w.status)
 	left := container.NewVSplit(w.screen, w.findings.Object)
-	left.Offset = 0.78
+	left.Offset = 0.72
 	all := container.NewHSplit(left, w.inspector.Object)
 	all.Offset = 0.76
 	if w.theme.Large {

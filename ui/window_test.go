@@ -464,6 +464,7 @@ func TestNothingChangesUnseen(t *testing.T) {
 	if !w.desk.Visible() || !w.session.Unsaved() {
 		t.Fatal("the new cabinet is not on the desk")
 	}
+	w.closeOverlays() // the hints of the first use
 	w.apply(edit.SetTitle{Title: "Changed"})
 	w.printPage()
 	w.do("undo")
@@ -483,5 +484,47 @@ func TestAWrittenPDFCanBeOpened(t *testing.T) {
 	w.answerWith(t, "Close")
 	if w.win.Canvas().Overlays().Top() != nil {
 		t.Error("the question stays")
+	}
+}
+
+// Figures typed on a selected front begin its height, every one of them.
+func TestAHeightIsTypedWhole(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(1))
+	w.win.Canvas().Focus(w.screen)
+	for _, r := range "234" {
+		w.win.Canvas().Focused().TypedRune(r)
+	}
+	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if got := w.session.Result().Plan.Fronts[0].Face.Height(); got != length.MM(234) {
+		t.Errorf("234 was typed, the height is %v", got)
+	}
+}
+
+// A question on top keeps commands from the drawing behind it.
+func TestNothingChangesBehindAQuestion(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(w.face(1))
+	w.win.Canvas().Focus(w.screen)
+	w.apply(edit.SetTitle{Title: "Changed"})
+	w.saveAs(nil)
+	before, selected := w.session.Project(), len(w.session.Selection())
+	for i := range w.commands {
+		w.run(&w.commands[i])
+	}
+	if w.session.Project() != before || len(w.session.Selection()) != selected {
+		t.Error("the drawing changed behind the question")
+	}
+}
+
+// Another unit changes no size.
+func TestAnotherUnitChangesNoSize(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	before := w.session.Result().Plan.Fronts
+	w.do("inch")
+	for i, f := range w.session.Result().Plan.Fronts {
+		if f.Face != before[i].Face {
+			t.Errorf("front %d was %v and is %v", f.Number, before[i].Face, f.Face)
+		}
 	}
 }

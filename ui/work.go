@@ -239,7 +239,7 @@ func (w *window) offer(left []Leftover) {
 	}
 	w.choose(w.text("Unsaved work was found"),
 		w.text("“%v”, as it was on %v. %v", title, written.Local().Format("2006-01-02 15:04:05"), where),
-		[]string{w.text("Open it again"), w.text("Let it go"), w.text("Ask me later")}, func(i int) {
+		[]string{w.text("Open it again"), w.text("Discard it"), w.text("Ask me later")}, func(i int) {
 			switch i {
 			case 0:
 				w.restore(one)

@@ -219,7 +219,7 @@ func TestUnsavedWorkIsOffered(t *testing.T) {
 		unsaved, discarded bool
 	}{
 		{"Open it again", "Lost bench", true, true},
-		{"Let it go", "Glaze bench", false, true},
+		{"Discard it", "Glaze bench", false, true},
 		{"Ask me later", "Glaze bench", false, false},
 	} {
 		t.Run(c.answer, func(t *testing.T) {

@@ -136,6 +136,7 @@ type Text struct {
 	Anchor Anchor
 	Size   length.Length
 	Say    message.Message
+	Short  message.Message // what to write where Say does not fit; empty: Say shortened
 	Bold   bool
 	Within plane.Rect
 }

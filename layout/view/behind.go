@@ -51,7 +51,7 @@ func coverBand(f *plan.Front) []drawing.Mark {
 		Tag:    drawing.Tag{Meaning: drawing.CoverBand, Of: s},
 		At:     plane.Point{X: f.Face.Centre().X, Y: f.Drawer.Bottom.Max.Y},
 		Anchor: drawing.BottomCentre, Size: smallLetters,
-		Say: message.New("cover %v", c), Within: f.Face,
+		Say: message.New("cover %v", c), Short: message.New("%v", c), Within: f.Face,
 	}}
 }
 

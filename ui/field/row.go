@@ -42,8 +42,8 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 		right = container.New(unitWidth{}, newCaption(unit, false))
 	}
 	if s.Step != nil {
-		less := widget.NewButton("–", func() { r.Entry.step(-1) })
-		more := widget.NewButton("+", func() { r.Entry.step(1) })
+		less := newKnob("–", func() { r.Entry.step(-1) })
+		more := newKnob("+", func() { r.Entry.step(1) })
 		steps := container.NewHBox(less, more)
 		if right != nil {
 			right = container.NewHBox(right, steps)

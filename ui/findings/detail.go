@@ -17,6 +17,12 @@ import (
 // showDetail tells about the chosen finding: what is wrong, what to change, the
 // changes that the program can make, and a way to accept it.
 func (p *Panel) showDetail() {
+	defer p.scroll.ScrollToTop()
+	if len(p.rows) == 0 {
+		p.list.Hide() // nothing to choose: Tab passes it by
+	} else {
+		p.list.Show()
+	}
 	text := func(m message.Message) string { return p.say().Say(m) }
 	if p.chosen < 0 || p.chosen >= len(p.rows) {
 		hint := message.New("Choose a finding to see where it is and what to change.")

@@ -34,6 +34,7 @@ type Panel struct {
 	title   *widget.Label
 	list    *widget.List
 	detail  *fyne.Container
+	scroll  *container.Scroll
 	quiet   bool
 }
 
@@ -46,7 +47,8 @@ func New(s *session.Session, say func() message.Language, tell func(message.Mess
 	p.list.HideSeparators = true
 	p.list.OnSelected = p.choose
 	p.detail = container.NewStack()
-	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, p.list), container.NewVScroll(p.detail))
+	p.scroll = container.NewVScroll(p.detail)
+	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, p.list), p.scroll)
 	split.Offset = 0.55
 	p.Object = split
 	p.Watch(s)

@@ -49,8 +49,7 @@ func (c *Screen) TypedRune(r rune) {
 		if at := c.session.SelectedFronts(); len(at) == 1 {
 			c.TypeSize(drawing.Subject{Kind: drawing.FrontHeight, Place: at[0]})
 			if c.typing != nil {
-				c.typing.entry.SetText(string(r))
-				c.typing.entry.CursorColumn = 1
+				c.typing.entry.TypedRune(r) // in place of the figure, which is selected
 			}
 		}
 	}

@@ -91,7 +91,14 @@ func (p *painter) textMark(m *drawing.Text) {
 		pos, area := p.box(m.Within)
 		const pad = 3
 		right := p.beside(s, at, m, pos, area, size)
-		if s = p.shortened(s, right-pos.X-2*pad, size, m.Bold); s == "" {
+		room := right - pos.X - 2*pad
+		if !m.Short.Empty() && p.measure.of(s, size, m.Bold).Width > room {
+			// A text with a figure in it is never cut: the figure alone, or nothing.
+			if s = p.say.Say(m.Short); p.measure.of(s, size, m.Bold).Width > room {
+				return
+			}
+		}
+		if s = p.shortened(s, room, size, m.Bold); s == "" {
 			return
 		}
 		box := p.measure.of(s, size, m.Bold)
@@ -126,7 +133,7 @@ func (p *painter) beside(s string, at fyne.Position, m *drawing.Text, pos fyne.P
 	for _, f := range p.figures {
 		inside := f.at.X > pos.X+area.Width/2 && f.at.X < right
 		if inside && to.Y < f.at.Y+f.size.Height && f.at.Y < to.Y+box.Height {
-			right = f.at.X
+			right = f.at.X - size/2 // a name must not read as part of the figure
 		}
 	}
 	return right

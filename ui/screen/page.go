@@ -176,6 +176,9 @@ func (p *paper) Text(at ink.Point, size length.Length, bold bool, c ink.Colour, 
 	if w := p.measure.of(s, large, bold).Width; w > 0 && want > 0 {
 		font = large * want / w
 	}
+	if w := p.measure.of(s, font, bold).Width; w > want && want > 0 {
+		font *= want / w // better a little narrow than over the frame
+	}
 	t := fynecanvas.NewText(s, shade(c))
 	t.TextSize, t.TextStyle.Bold = font, bold
 	// Of the line's height about 1.07 of the font's size lie above the base line.
