@@ -3,6 +3,7 @@ package ui
 import (
 	"path/filepath"
 	"strings"
+	"time"
 
 	"frontlay/model/message"
 )
@@ -93,6 +94,22 @@ func (w *window) quit() {
 	w.keepWork(func() {
 		w.keepSize()
 		w.setWork(nil)
-		w.win.Close()
+		w.leave()
 	})
+}
+
+// keepSettings is how long Fyne may take to write settings that were changed
+// last; it does so a tenth of a second later.
+const keepSettings = 400 * time.Millisecond
+
+// leave closes the window. With the last one the program ends by Options.Exit:
+// where Fyne 2.7.4 ends its own loop it can send to a channel that it has just
+// closed, and what was saved in good order would look like a crash.
+func (w *window) leave() {
+	if w.options.Exit == nil || len(w.app.Driver().AllWindows()) > 1 {
+		w.win.Close()
+		return
+	}
+	w.win.Hide()
+	time.AfterFunc(keepSettings, w.options.Exit)
 }

@@ -57,6 +57,14 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 			code = exitFailed
 		}
 	}()
+	o.Exit = func() {
+		logger.Info("ends")
+		if watch != nil {
+			_ = watch.Close() // nothing is left to tell it to
+		}
+		_ = log.Close()
+		os.Exit(exitFine)
+	}
 	logger.Info("begins", "version", version())
 	openWindow(o)
 	logger.Info("ends")
