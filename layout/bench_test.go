@@ -3,6 +3,7 @@ package layout_test
 import (
 	"fmt"
 	"runtime"
+	"runtime/debug"
 	"testing"
 	"time"
 
@@ -61,20 +62,37 @@ func BenchmarkSolve(b *testing.B) {
 	}
 }
 
-// BenchmarkGrowth compares 10,000 fronts with ten times 1,000, by turns, so that
-// the collector of memory has the same to do for both: at most 12 times 1,000.
+// BenchmarkGrowth compares 10,000 fronts with ten times 1,000, by turns: at most
+// 12 times. It does so with the collector of memory at work, whose share grows
+// with what is alive and with what the caches hold, and without it, which is the
+// engine alone.
 func BenchmarkGrowth(b *testing.B) {
 	small, large := bigRun(b, 1000), bigRun(b, 10000)
-	var ts, tl time.Duration
-	for b.Loop() {
+	turn := func() (ts, tl time.Duration) {
 		start := time.Now()
 		for range 10 {
 			layout.Solve(small)
 		}
-		ts += time.Since(start) / 10
+		ts = time.Since(start) / 10
 		start = time.Now()
 		layout.Solve(large)
-		tl += time.Since(start)
+		return ts, time.Since(start)
+	}
+	b.Run("collected", func(b *testing.B) { growth(b, turn) })
+	b.Run("engine-alone", func(b *testing.B) {
+		defer debug.SetGCPercent(debug.SetGCPercent(-1))
+		growth(b, func() (time.Duration, time.Duration) {
+			runtime.GC()
+			return turn()
+		})
+	})
+}
+
+func growth(b *testing.B, turn func() (small, large time.Duration)) {
+	var ts, tl time.Duration
+	for b.Loop() {
+		s, l := turn()
+		ts, tl = ts+s, tl+l
 	}
 	b.ReportMetric(float64(tl)/float64(ts), "times-1000")
 }

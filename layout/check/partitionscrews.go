@@ -1,7 +1,8 @@
 package check
 
 import (
-	"sort"
+	"cmp"
+	"slices"
 
 	"frontlay/layout/plan"
 	"frontlay/model/length"
@@ -54,14 +55,13 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 		}
 	}
 	for j := range c.Bays {
+		n := 4 * c.Bays[j].Count // runners seldom have more screws
+		b.right[j], b.left[j+1] = make([]sideScrew, 0, n), append(make([]sideScrew, 0, n), b.left[j+1]...)
 		for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
-			f := &s.plan.Fronts[k]
-			if !f.Fitted {
-				continue
+			if f := &s.plan.Fronts[k]; f.Fitted {
+				b.right[j] = appendScrews(b.right[j], f)
+				b.left[j+f.Bays] = appendScrews(b.left[j+f.Bays], f)
 			}
-			screws := screwsOf(f)
-			b.right[j] = append(b.right[j], screws...)
-			b.left[j+f.Bays] = append(b.left[j+f.Bays], screws...)
 		}
 	}
 	for k := range b.thickness {
@@ -71,8 +71,7 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 	return b
 }
 
-func screwsOf(f *plan.Front) []sideScrew {
-	all := make([]sideScrew, 0, len(f.Runner.Screws))
+func appendScrews(all []sideScrew, f *plan.Front) []sideScrew {
 	for _, h := range f.Runner.Screws {
 		reach := h.Depth
 		if f.Sheet.Runner.ScrewReach > 0 {
@@ -84,7 +83,7 @@ func screwsOf(f *plan.Front) []sideScrew {
 }
 
 func byHeight(screws []sideScrew) {
-	sort.SliceStable(screws, func(a, b int) bool { return screws[a].hole.Y < screws[b].hole.Y })
+	slices.SortStableFunc(screws, func(a, b sideScrew) int { return cmp.Compare(a.hole.Y, b.hole.Y) })
 }
 
 // through reports each front once whose screws are longer than their board.

@@ -80,7 +80,8 @@ type sharing struct {
 
 func newSharing(parts []Part, open []int, by model.Division) *sharing {
 	n := len(open)
-	s := &sharing{parts, open, make([]float64, n), make([]float64, n)}
+	figures := make([]float64, 2*n)
+	s := &sharing{parts, open, figures[:n], figures[n:]}
 	factor := 1.0
 	for k := n - 1; k >= 0; k-- { // from the top, as the rules grow downwards
 		s.weight[k] = 1

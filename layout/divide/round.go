@@ -1,7 +1,7 @@
 package divide
 
 import (
-	"sort"
+	"slices"
 
 	"frontlay/model"
 	"frontlay/model/length"
@@ -13,10 +13,9 @@ import (
 // part at that end. Bounds are kept.
 func (s *sharing) round(left length.Length, ideal []float64, step length.Length, rest model.RestTo, out []length.Length) {
 	n := len(s.open)
-	h := make([]length.Length, n)
+	lengths := make([]length.Length, 3*n)
+	h, lo, hi := lengths[:n], lengths[n:2*n], lengths[2*n:]
 	remainder := make([]float64, n)
-	lo := make([]length.Length, n)
-	hi := make([]length.Length, n)
 	sum := length.Length(0)
 	for k := range h {
 		p := s.parts[s.open[k]]
@@ -28,17 +27,25 @@ func (s *sharing) round(left length.Length, ideal []float64, step length.Length,
 		remainder[k] = ideal[k] - float64(h[k])
 		sum += h[k]
 	}
-	order := make([]int, n) // from the end that takes the rest
+	indexes := make([]int, 2*n)
+	order, end := indexes[:n], indexes[n:] // from the end that takes the rest
 	for k := range order {
 		order[k] = k
 		if rest == model.RestTop {
 			order[k] = n - 1 - k
 		}
 	}
-	end := append([]int(nil), order...)
-	sort.SliceStable(order, func(a, b int) bool {
+	copy(end, order)
+	slices.SortStableFunc(order, func(a, b int) int {
 		// A nanometre of difference is float noise, not a larger remainder.
-		return remainder[order[a]] > remainder[order[b]]+1
+		switch d := remainder[a] - remainder[b]; {
+		case d > 1:
+			return -1
+		case d < -1:
+			return 1
+		default:
+			return 0
+		}
 	})
 	over := left - sum
 	for over >= step {

@@ -45,14 +45,42 @@ func Rows(low, high, gap, pitch length.Length, parts []RowPart) ([]length.Length
 	return r.solve()
 }
 
+// RowFinder is Rows for many stacks one after the other: it uses its memory
+// again. The zero value is ready. It is not for several goroutines at once.
+type RowFinder struct{ search rowSearch }
+
+// Rows is the function Rows.
+func (f *RowFinder) Rows(low, high, gap, pitch length.Length, parts []RowPart) ([]length.Length, bool) {
+	if len(parts) == 0 || pitch <= 0 || high <= low {
+		return nil, false
+	}
+	f.search.begin(low, high, gap, pitch, parts)
+	return f.search.solve()
+}
+
 type rowSearch struct {
 	low, high, gap, pitch length.Length
 	parts                 []RowPart
 	most                  int // candidates for one edge
+
+	// Memory that is used again for the next stack.
+	sets, all [][]length.Length
+	steps     [][]step
+	queue     []int
 }
 
 func newRowSearch(low, high, gap, pitch length.Length, parts []RowPart) *rowSearch {
-	return &rowSearch{low, high, gap, pitch, parts, min(maxPlaces, max(8, maxAll/len(parts)))}
+	r := &rowSearch{}
+	r.begin(low, high, gap, pitch, parts)
+	return r
+}
+
+func (r *rowSearch) begin(low, high, gap, pitch length.Length, parts []RowPart) {
+	r.low, r.high, r.gap, r.pitch, r.parts = low, high, gap, pitch, parts
+	r.most = min(maxPlaces, max(8, maxAll/len(parts)))
+	for len(r.sets) < len(parts) {
+		r.sets, r.all, r.steps = append(r.sets, nil), append(r.all, nil), append(r.steps, nil)
+	}
 }
 
 // cost is ordered by off first, then by move.
@@ -86,10 +114,10 @@ func (r *rowSearch) solve() ([]length.Length, bool) {
 
 func (r *rowSearch) choose(places [][]length.Length) ([]length.Length, bool) {
 	n := len(r.parts)
-	steps := make([][]step, n)
-	steps[0] = []step{{cost{}, 0}}
+	steps := r.steps[:n]
+	steps[0] = append(steps[0][:0], step{cost{}, 0})
 	for i := 1; i < n; i++ {
-		steps[i] = r.advance(i, places[i-1], steps[i-1], places[i])
+		steps[i] = r.advance(steps[i][:0], i, places[i-1], steps[i-1], places[i])
 	}
 	best, at := cost{}, -1
 	for k, s := range steps[n-1] {
@@ -118,12 +146,11 @@ func (r *rowSearch) fits(i int, h length.Length) bool {
 // below. Places are in order, so the places below that a height between Least
 // and Greatest allows are a window that only moves up; a queue keeps its least
 // cost in front.
-func (r *rowSearch) advance(i int, below []length.Length, cheap []step, here []length.Length) []step {
+func (r *rowSearch) advance(out []step, i int, below []length.Length, cheap []step, here []length.Length) []step {
 	p := &r.parts[i-1]
-	out := make([]step, len(here))
-	queue := make([]int, 0, len(below))
+	queue := r.queue[:0]
 	next := 0
-	for k, y := range here {
+	for _, y := range here {
 		top := y - r.gap
 		for next < len(below) && below[next] <= top-max(p.Least, length.Nanometre) {
 			if cheap[next].from >= 0 {
@@ -138,7 +165,7 @@ func (r *rowSearch) advance(i int, below []length.Length, cheap []step, here []l
 			queue = queue[1:]
 		}
 		if len(queue) == 0 {
-			out[k] = step{from: -1}
+			out = append(out, step{from: -1})
 			continue
 		}
 		c := cheap[queue[0]].cost
@@ -146,8 +173,9 @@ func (r *rowSearch) advance(i int, below []length.Length, cheap []step, here []l
 		if !r.onRow(i, y) {
 			c.off++
 		}
-		out[k] = step{c, queue[0]}
+		out = append(out, step{c, queue[0]})
 	}
+	r.queue = queue[:0]
 	return out
 }
 
@@ -161,32 +189,32 @@ func (r *rowSearch) onRow(i int, y length.Length) bool {
 // strict true, bound parts have their rows only.
 func (r *rowSearch) places(strict bool) [][]length.Length {
 	n := len(r.parts)
-	sets := make([][]length.Length, n)
+	sets := r.sets[:n]
 	for i := range r.parts {
 		p := &r.parts[i]
+		sets[i] = sets[i][:0]
 		if p.Bound {
-			sets[i] = r.rowsOf(i)
+			sets[i] = r.rowsOf(sets[i], i)
 		}
 		if !p.Bound || !strict || p.Fixed {
 			sets[i] = append(sets[i], p.Wanted)
 		}
 	}
 	r.spread(sets, func(i int) bool { return !r.parts[i].Fixed && !(strict && r.parts[i].Bound) })
-	all := make([][]length.Length, n)
-	all[0] = []length.Length{r.low}
+	all := r.all[:n]
+	all[0] = append(all[0][:0], r.low)
 	for i := 1; i < n; i++ {
 		if r.parts[i].Fixed {
-			all[i] = []length.Length{r.parts[i].Wanted}
+			all[i] = append(all[i][:0], r.parts[i].Wanted)
 			continue
 		}
-		all[i] = r.ordered(sets[i])
+		all[i] = append(all[i][:0], r.ordered(sets[i])...)
 	}
 	return all
 }
 
-func (r *rowSearch) rowsOf(i int) []length.Length {
+func (r *rowSearch) rowsOf(ys []length.Length, i int) []length.Length {
 	first := r.parts[i].Phase - (r.parts[i].Phase - r.low).FloorTo(r.pitch)
-	ys := make([]length.Length, 0, min(r.most, int(max(0, (r.high-first)/r.pitch))+1))
 	for y := first; y <= r.high && len(ys) < r.most; y += r.pitch {
 		ys = append(ys, y)
 	}

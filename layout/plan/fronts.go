@@ -71,6 +71,9 @@ func (m *maker) fillColumns(i, j int) {
 	for k := bays[j].First; k < bays[j].First+bays[j].Count; k++ {
 		f := &m.plan.Fronts[k]
 		for b := j; b < j+f.Bays; b++ {
+			if bays[b].Column == nil {
+				bays[b].Column = make([]int, 0, bays[b].Count)
+			}
 			col := append(bays[b].Column, k)
 			for at := len(col) - 1; at > 0 && m.plan.Fronts[col[at-1]].Face.Min.Y > f.Face.Min.Y; at-- {
 				col[at-1], col[at] = col[at], col[at-1]

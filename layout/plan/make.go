@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"frontlay/layout/divide"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -23,6 +24,7 @@ type maker struct {
 	plan   *Plan
 	stacks [][]stack // by cabinet and bay
 	names  map[nameKey][]model.Place
+	rows   divide.RowFinder
 }
 
 func (m *maker) problem(p Problem) { m.plan.Problems = append(m.plan.Problems, p) }

@@ -30,7 +30,7 @@ func (m *maker) moveToRows(i, j int, s *stack) {
 			p.Phase, p.Bound = m.rowPhase(model.Place{Cabinet: i, Bay: j, Front: k}, rows)
 		}
 	}
-	bottoms, ok := divide.Rows(s.low, s.high, gap, rows.Pitch, parts)
+	bottoms, ok := m.rows.Rows(s.low, s.high, gap, rows.Pitch, parts)
 	if !ok {
 		return
 	}
