@@ -27,6 +27,11 @@ const (
 	maxAll    = 100_000
 )
 
+// RowFinder chooses the divisions of stacks for hole rows, one stack after the
+// other: it uses its memory again. The zero value is ready. It is not for several
+// goroutines at once.
+type RowFinder struct{ search rowSearch }
+
 // Rows chooses the bottom edges of a stack's fronts, bottom to top, so that as
 // few bound ones as possible are off the rows and, among those choices, the sum
 // of all edges' moves is least. The lowest front's bottom edge is low, the
@@ -35,21 +40,8 @@ const (
 // made (a part of an optimal choice stands on a row, at its wanted place, or as
 // near to a neighbour that does as the heights' bounds allow). Of equal choices
 // the lower one is taken. False where the bounds leave no choice at all; then
-// nothing is to be moved. Exactness holds
-// to 4,000 candidates an edge and 100,000 a stack, far beyond any cabinet.
-func Rows(low, high, gap, pitch length.Length, parts []RowPart) ([]length.Length, bool) {
-	if len(parts) == 0 || pitch <= 0 || high <= low {
-		return nil, false
-	}
-	r := newRowSearch(low, high, gap, pitch, parts)
-	return r.solve()
-}
-
-// RowFinder is Rows for many stacks one after the other: it uses its memory
-// again. The zero value is ready. It is not for several goroutines at once.
-type RowFinder struct{ search rowSearch }
-
-// Rows is the function Rows.
+// nothing is to be moved. Exactness holds to 4,000 candidates an edge and 100,000
+// a stack, far beyond any cabinet.
 func (f *RowFinder) Rows(low, high, gap, pitch length.Length, parts []RowPart) ([]length.Length, bool) {
 	if len(parts) == 0 || pitch <= 0 || high <= low {
 		return nil, false
@@ -67,12 +59,6 @@ type rowSearch struct {
 	sets, all [][]length.Length
 	steps     [][]step
 	queue     []int
-}
-
-func newRowSearch(low, high, gap, pitch length.Length, parts []RowPart) *rowSearch {
-	r := &rowSearch{}
-	r.begin(low, high, gap, pitch, parts)
-	return r
 }
 
 func (r *rowSearch) begin(low, high, gap, pitch length.Length, parts []RowPart) {

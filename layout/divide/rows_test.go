@@ -8,10 +8,17 @@ import (
 	"frontlay/model/length"
 )
 
+// searchFor is a search before it has begun to look.
+func searchFor(low, high, gap, pitch length.Length, parts []RowPart) *rowSearch {
+	r := &rowSearch{}
+	r.begin(low, high, gap, pitch, parts)
+	return r
+}
+
 // bruteRows tries every choice of bottom edges on a grid of 1 mm. In the tests
 // all sizes are whole millimetres, so an optimal choice lies on the grid.
 func bruteRows(low, high, gap, pitch length.Length, parts []RowPart) (best cost, ok bool) {
-	r := newRowSearch(low, high, gap, pitch, parts)
+	r := searchFor(low, high, gap, pitch, parts)
 	var try func(i int, y length.Length, c cost)
 	try = func(i int, y length.Length, c cost) {
 		if ok && !c.less(best) {
@@ -71,14 +78,14 @@ func TestRowsAreOptimal(t *testing.T) {
 			}
 		}
 		want, possible := bruteRows(0, high, gap, pitch, parts)
-		got, ok := Rows(0, high, gap, pitch, parts)
+		got, ok := new(RowFinder).Rows(0, high, gap, pitch, parts)
 		if ok != possible {
 			t.Fatalf("found a choice: %v; there is one: %v", ok, possible)
 		}
 		if !ok {
 			return
 		}
-		r := newRowSearch(0, high, gap, pitch, parts)
+		r := searchFor(0, high, gap, pitch, parts)
 		for i := range got {
 			top := high
 			if i+1 < n {
@@ -97,7 +104,7 @@ func TestRowsAreOptimal(t *testing.T) {
 func TestRowsKeepWhatFits(t *testing.T) {
 	// Three fronts with rows at 0, 32, 64 …: 95 is nearest to 96, 200 to 192.
 	parts := []RowPart{{Least: mm}, {Wanted: 95 * mm, Bound: true, Least: mm}, {Wanted: 200 * mm, Bound: true, Least: mm}}
-	got, ok := Rows(0, 300*mm, 3*mm, 32*mm, parts)
+	got, ok := new(RowFinder).Rows(0, 300*mm, 3*mm, 32*mm, parts)
 	if !ok || got[0] != 0 || got[1] != 96*mm || got[2] != 192*mm {
 		t.Errorf("got %v, want 0, 96, 192 mm", got)
 	}
