@@ -13,8 +13,7 @@ import (
 // runCheck prints the findings of a project.
 func runCheck(args []string, c console) int {
 	fs := flag.NewFlagSet("check", flag.ContinueOnError)
-	anywhere := fs.Bool("sheets-anywhere", false, "")
-	lang := languageFlag(fs)
+	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -23,14 +22,8 @@ func runCheck(args []string, c console) int {
 	if !ok {
 		return exitFailed
 	}
-	f, err := openProject(path, *anywhere)
-	if err != nil {
-		fmt.Fprintln(c.err, err)
-		return exitFailed
-	}
-	say, err := language(*lang, f.Project.Unit)
-	if err != nil {
-		fmt.Fprintln(c.err, "frontlay check:", err)
+	f, say, ok := project.open("check", path, c)
+	if !ok {
 		return exitFailed
 	}
 	r := layout.Solve(f.Project)

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"flag"
 	"fmt"
 	"os"
@@ -10,9 +9,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/sheet"
-	"frontlay/model"
 	"frontlay/model/message"
-	"frontlay/pdfout"
 	"frontlay/ui"
 )
 
@@ -39,7 +36,7 @@ func runWindow(args []string, c console) int {
 		return exitFailed
 	}
 	o := ui.Options{
-		Print: printProject, Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: exportFiles,
+		Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: exportFiles,
 		Demo: *demo, Date: c.now().Format("2006-01-02"), Places: c.getenv("FRONTLAY_PLACES"),
 	}
 	if len(rest) == 1 {
@@ -79,13 +76,4 @@ func demoHeadless(c console) int {
 		return exitFailed
 	}
 	return printJob(out, f, r, sheet.Options{Say: say}, c)
-}
-
-// printProject writes the pages of a project as a PDF.
-func printProject(path string, p *model.Project, r layout.Result, o sheet.Options) error {
-	var pdf bytes.Buffer
-	if err := pdfout.Write(&pdf, sheet.Make(r.Plan, r.Findings, o), pdfout.Options{}); err != nil {
-		return fmt.Errorf("%s: the PDF could not be made: %w", path, err)
-	}
-	return plain(saveBytes(path, pdf.Bytes()))
 }

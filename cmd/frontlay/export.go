@@ -15,8 +15,7 @@ func runExport(args []string, c console) int {
 	fs := flag.NewFlagSet("export", flag.ContinueOnError)
 	out := fs.String("o", "", "")
 	only := fs.String("only", "", "")
-	anywhere := fs.Bool("sheets-anywhere", false, "")
-	lang := languageFlag(fs)
+	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -33,16 +32,12 @@ func runExport(args []string, c console) int {
 	for _, k := range split(*only) {
 		o.Kinds = append(o.Kinds, export.Kind(k))
 	}
-	f, err := openProject(path, *anywhere)
-	if err != nil {
-		fmt.Fprintln(c.err, err)
+	f, say, ok := project.open("export", path, c)
+	if !ok {
 		return exitFailed
 	}
 	r := layout.Solve(f.Project)
-	if o.Say, err = language(*lang, f.Project.Unit); err != nil {
-		fmt.Fprintln(c.err, "frontlay export:", err)
-		return exitFailed
-	}
+	o.Say = say
 	files, err := export.Files(r.Plan, r.Findings, o)
 	if err != nil {
 		fmt.Fprintln(c.err, "frontlay export:", err)

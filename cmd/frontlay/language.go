@@ -1,7 +1,6 @@
 package main
 
 import (
-	"flag"
 	"fmt"
 	"os"
 	"strings"
@@ -10,9 +9,6 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
-
-// languageFlag adds the flag that chooses the language of findings and pages.
-func languageFlag(fs *flag.FlagSet) *string { return fs.String("language", "en", "") }
 
 // language makes a language of a code, or of the path of a file of translations,
 // for figures in a unit.

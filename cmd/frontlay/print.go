@@ -28,8 +28,7 @@ func runPrint(args []string, c console) int {
 	printer := fs.String("printer", "", "")
 	only := fs.String("only", "", "")
 	fronts := fs.String("fronts", "", "")
-	anywhere := fs.Bool("sheets-anywhere", false, "")
-	lang := languageFlag(fs)
+	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
 		return failed(err, c)
@@ -50,15 +49,11 @@ func runPrint(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay print:", err)
 		return exitFailed
 	}
-	f, err := openProject(path, *anywhere)
-	if err != nil {
-		fmt.Fprintln(c.err, err)
+	f, say, ok := project.open("print", path, c)
+	if !ok {
 		return exitFailed
 	}
-	if o.Say, err = language(*lang, f.Project.Unit); err != nil {
-		fmt.Fprintln(c.err, "frontlay print:", err)
-		return exitFailed
-	}
+	o.Say = say
 	r := layout.Solve(f.Project)
 	if missing := missingFronts(o.Fronts, len(r.Plan.Fronts)); missing > 0 {
 		fmt.Fprintf(c.err, "frontlay print: there is no front %d; the project has fronts 1 to %d.\n", missing, len(r.Plan.Fronts))
