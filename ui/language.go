@@ -6,9 +6,7 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/lang"
-	"fyne.io/fyne/v2/storage"
 
 	"frontlay/assets"
 	"frontlay/model/message"
@@ -85,24 +83,7 @@ func (w *window) languageItems() *fyne.Menu {
 
 // languageFile asks for a catalogue.
 func (w *window) languageFile() {
-	d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-		if err != nil {
-			w.complain(err)
-			return
-		}
-		if r == nil {
-			return
-		}
-		path := r.URI().Path()
-		if err := r.Close(); err != nil {
-			w.complain(err)
-			return
-		}
-		w.speak(path)
-	}, w.win)
-	d.SetFilter(storage.NewExtensionFileFilter([]string{".json"}))
-	w.showDialog(d)
-	d.Resize(w.dialogSize())
+	w.askFile([]string{".json"}, w.speak)
 }
 
 // speak changes the language of the window at once.

@@ -16,27 +16,30 @@ const mostRecent = 8
 
 // openDialog asks which project to open.
 func (w *window) openDialog() {
-	w.keepWork(func() {
-		d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-			if err != nil {
-				w.complain(err)
-				return
-			}
-			if r == nil {
-				return
-			}
-			path := r.URI().Path()
-			if err := r.Close(); err != nil {
-				w.complain(err)
-				return
-			}
-			w.openFile(path)
-		}, w.win)
-		d.SetFilter(storage.NewExtensionFileFilter([]string{".yaml", ".yml"}))
-		w.startIn(d)
-		w.showDialog(d)
-		d.Resize(w.dialogSize())
-	})
+	w.keepWork(func() { w.askFile([]string{".yaml", ".yml"}, w.openFile) })
+}
+
+// askFile asks for a file to read, of some extensions, and goes on with its path.
+func (w *window) askFile(extensions []string, then func(path string)) {
+	d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
+		if err != nil {
+			w.complain(err)
+			return
+		}
+		if r == nil {
+			return
+		}
+		path := r.URI().Path()
+		if err := r.Close(); err != nil {
+			w.complain(err)
+			return
+		}
+		then(path)
+	}, w.win)
+	d.SetFilter(storage.NewExtensionFileFilter(extensions))
+	w.startIn(d)
+	w.showDialog(d)
+	d.Resize(w.dialogSize())
 }
 
 func (w *window) dialogSize() fyne.Size {

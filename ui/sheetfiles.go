@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
@@ -85,22 +84,11 @@ func (h *sheetsPage) askName(title, name string, take func(string) error) {
 // read asks for a file of a sheet and brings it into the project.
 func (h *sheetsPage) read() {
 	h.settled(func() {
-		w := h.w
-		d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-			if err == nil && r != nil {
-				path := r.URI().Path()
-				if err = r.Close(); err == nil {
-					err = h.readFile(path)
-				}
+		h.w.askFile([]string{".yaml", ".yml"}, func(path string) {
+			if err := h.readFile(path); err != nil {
+				h.w.complain(err)
 			}
-			if err != nil {
-				w.complain(err)
-			}
-		}, w.win)
-		d.SetFilter(storage.NewExtensionFileFilter([]string{".yaml", ".yml"}))
-		w.startIn(d)
-		w.showDialog(d)
-		d.Resize(w.dialogSize())
+		})
 	})
 }
 

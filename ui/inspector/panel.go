@@ -69,16 +69,6 @@ func (p *Panel) Take() {
 	}
 }
 
-// Dirty tells that something is typed in the panel that is not in the document.
-func (p *Panel) Dirty() bool {
-	for _, e := range p.form.entries {
-		if e.Dirty() {
-			return true
-		}
-	}
-	return false
-}
-
 func same(a, b []drawing.Subject) bool {
 	if len(a) != len(b) {
 		return false
