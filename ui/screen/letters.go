@@ -227,7 +227,11 @@ func (p *painter) dimension(m *drawing.Dimension) {
 			if y1-y2 < box.Height-4 {
 				return
 			}
-			pos, sz := p.write(s, fyne.NewPos(x+5, mid), drawing.MiddleLeft, size, false, ink)
+			beside, anchor := x+5, drawing.MiddleLeft
+			if face, ok := p.faces[m.Of.Place]; ok && m.Of.Kind == drawing.FrontHeight && beside+box.Width > p.view.px(face.Max.X) {
+				beside, anchor = x-5, drawing.MiddleRight // inside its front
+			}
+			pos, sz := p.write(s, fyne.NewPos(beside, mid), anchor, size, false, ink)
 			p.figures = append(p.figures, figure{m.Of, pos, sz})
 			return
 		}
