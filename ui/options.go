@@ -2,7 +2,6 @@
 package ui
 
 import (
-	"frontlay/layout"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/yamlfile"
@@ -17,9 +16,6 @@ type Files interface {
 	Save(path string, f *yamlfile.File, p *model.Project) error
 }
 
-// Print writes the pages of a project as a PDF.
-type Print func(path string, p *model.Project, r layout.Result, o sheet.Options) error
-
 // Write writes finished pages as a PDF; it is called in the background and
 // tells how far it is. Where progress fails it ends with that error and writes
 // nothing.
@@ -28,9 +24,6 @@ type Write func(path string, d sheet.Document, progress func(page, pages int) er
 // Options are what the window needs from the world around it.
 type Options struct {
 	Files Files
-	Print Print
-	// Write, where it is given, is used instead of Print, and for the pages that
-	// measure a printer.
 	Write Write
 	// Printer, where it is given, prints without a PDF in between.
 	Printer Printer

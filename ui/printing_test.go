@@ -38,8 +38,8 @@ func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
 	}
 	p.enlarge(1.5)
 	p.enlarge(0.1)
-	w.writePDF(filepath.Join(t.TempDir(), "a.pdf"), p.options)
-	if len(*pages) != 1 || !slices.Equal((*pages)[0].o.Parts, p.options.Parts) {
+	w.writeAndWait(t, p.options)
+	if got := *pages; len(got) != 1 || len(got[0].doc.Pages) != want {
 		t.Error("printed is not what was chosen")
 	}
 }

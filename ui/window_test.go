@@ -8,12 +8,12 @@ import (
 	"reflect"
 	"strings"
 	"testing"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/assets"
-	"frontlay/layout"
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
 	"frontlay/model"
@@ -55,9 +55,20 @@ func (d *disk) Save(path string, f *yamlfile.File, p *model.Project) error {
 	return os.WriteFile(path, data, 0o600)
 }
 
+// printed is what the window wrote as a PDF.
 type printed struct {
 	path string
-	o    sheet.Options
+	doc  sheet.Document
+}
+
+// writeAndWait writes a PDF and waits until that is told.
+func (w *window) writeAndWait(t *testing.T, o sheet.Options) {
+	t.Helper()
+	select {
+	case <-w.writePDF(filepath.Join(t.TempDir(), "a.pdf"), o):
+	case <-time.After(10 * time.Second):
+		t.Fatal("nothing was written")
+	}
 }
 
 // newWindow opens a window on the demo.
@@ -67,8 +78,8 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	th := &look.Theme{Mode: look.LightMode}
 	a.Settings().SetTheme(th)
 	d, pages := &disk{}, &[]printed{}
-	w := open(a, th, Options{Files: d, Open: path, Demo: path == "", Date: "2026-01-01", Print: func(path string, p *model.Project, r layout.Result, o sheet.Options) error {
-		*pages = append(*pages, printed{path, o})
+	w := open(a, th, Options{Files: d, Open: path, Demo: path == "", Date: "2026-01-01", Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
+		*pages = append(*pages, printed{path, d})
 		return nil
 	}})
 	w.inspector.Begin()
@@ -323,9 +334,9 @@ func TestUnitsSwitchAtAnyTime(t *testing.T) {
 
 func TestPDF(t *testing.T) {
 	w, _, pages := newWindow(t, "")
-	w.writePDF(filepath.Join(t.TempDir(), "a.pdf"), sheet.Options{Parts: []sheet.Part{sheet.JigSettings}})
-	if len(*pages) != 1 || len((*pages)[0].o.Parts) != 1 {
-		t.Errorf("printed %v", *pages)
+	w.writeAndWait(t, sheet.Options{Parts: []sheet.Part{sheet.JigSettings}})
+	if got := *pages; len(got) != 1 || filepath.Base(got[0].path) != "a.pdf" || len(got[0].doc.Pages) != 1 {
+		t.Errorf("written: %v", got)
 	}
 }
 

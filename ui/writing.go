@@ -19,21 +19,19 @@ func (p *printing) writePDF() {
 	p.w.askPath(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) { p.w.writePDF(path, o) })
 }
 
-// writePDF writes the project's pages.
-func (w *window) writePDF(path string, o sheet.Options) {
+// writePDF writes the project's pages; see writeDocument.
+func (w *window) writePDF(path string, o sheet.Options) (finished <-chan struct{}) {
 	r := w.session.CommittedResult()
-	if w.options.Write == nil {
-		w.written(path, w.options.Print(path, w.session.Committed(), r, o))
-		return
-	}
-	w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o))
+	return w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o))
 }
 
 // errStopped ends writing when the person stops it.
 var errStopped = errors.New("stopped")
 
 // writeDocument writes pages in the background, with a bar and a way to stop.
-func (w *window) writeDocument(path string, doc sheet.Document) {
+// What it returns is closed once everything is told.
+func (w *window) writeDocument(path string, doc sheet.Document) <-chan struct{} {
+	finished := make(chan struct{})
 	bar := widget.NewProgressBar()
 	stop := make(chan struct{})
 	d := dialog.NewCustom(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, w.win)
@@ -58,8 +56,10 @@ func (w *window) writeDocument(path string, doc sheet.Document) {
 			done = true
 			d.Hide()
 			w.written(path, err)
+			close(finished)
 		})
 	}()
+	return finished
 }
 
 // written tells how writing went.
