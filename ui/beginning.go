@@ -81,7 +81,8 @@ func (b *beginning) cabinet(which edit.CabinetSize, v length.Length) edit.Edit {
 	return edit.SetCabinetSize{At: placeOfCabinet(0), Which: which, Size: v}
 }
 
-func (b *beginning) row(label string, get func() length.Length, put func(length.Length) edit.Edit) fyne.CanvasObject {
+// row is a field for a size whose steppers go by so many of the unit's steps.
+func (b *beginning) row(label string, steps length.Length, get func() length.Length, put func(length.Length) edit.Edit) fyne.CanvasObject {
 	parse := func(text string) (edit.Edit, error) {
 		v, err := field.ParseSize(text, b.session.Project().Unit)
 		if err != nil {
@@ -106,7 +107,7 @@ func (b *beginning) row(label string, get func() length.Length, put func(length.
 			return b.session.Judge(e)
 		},
 		Step: func(n int) error {
-			return b.session.Do(put(get() + 10*length.Length(n)*tool.Step(b.session.Project().Unit, false)))
+			return b.session.Do(put(get() + steps*length.Length(n)*tool.Step(b.session.Project().Unit, false)))
 		},
 	}, func(m message.Message) string { return b.say().Say(m) })
 	b.rows = append(b.rows, r)
@@ -114,7 +115,7 @@ func (b *beginning) row(label string, get func() length.Length, put func(length.
 }
 
 func (b *beginning) size(label string, put func(length.Length) edit.Edit, of func(*model.Cabinet) length.Length) fyne.CanvasObject {
-	return b.row(label, func() length.Length { return of(&b.session.Project().Cabinets[0]) }, put)
+	return b.row(label, 10, func() length.Length { return of(&b.session.Project().Cabinets[0]) }, put)
 }
 
 func (b *beginning) board(label string, use edit.BoardUse, of func(*model.Boards) *model.Board) fyne.CanvasObject {
@@ -122,7 +123,7 @@ func (b *beginning) board(label string, use edit.BoardUse, of func(*model.Boards
 		all := b.session.Project().Boards
 		return *of(&all)
 	}
-	return b.row(label, func() length.Length { return get().Thickness }, func(v length.Length) edit.Edit {
+	return b.row(label, 1, func() length.Length { return get().Thickness }, func(v length.Length) edit.Edit {
 		board := get()
 		board.Thickness = v
 		return edit.SetBoard{Use: use, Board: board}

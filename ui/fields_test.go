@@ -10,6 +10,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/ui/field"
 )
 
 // Every field of the inspector takes what can be and changes the project by one
@@ -112,6 +113,33 @@ func TestSteppers(t *testing.T) {
 		w.inspector.Fields()["Height"].TypedKey(keyUp)
 		if d := w.session.Result().Plan.Fronts[0].Face.Height() - before; d != c.want {
 			t.Errorf("in %s a step is %v", c.unit, d)
+		}
+	}
+}
+
+// On the page of a new cabinet a step of a board is a millimetre: they are
+// bought in such steps, while sizes of carcasses come in tens.
+func TestSteppersOfANewCabinet(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.showStart()
+	b := w.beginning
+	fields := map[string]*field.Entry{}
+	walkNamed(w.start, "", func(name string, o fyne.CanvasObject) {
+		if e, ok := o.(*field.Entry); ok {
+			fields[name] = e
+		}
+	})
+	size := func() length.Length { return b.session.Project().Cabinets[0].Width }
+	board := func() length.Length { return b.session.Project().Boards.Carcass.Thickness }
+	for _, c := range []struct {
+		field string
+		of    func() length.Length
+		want  length.Length
+	}{{"field 1", size, length.MM(10)}, {"field 5", board, length.Millimetre}} {
+		before := c.of()
+		fields[c.field].TypedKey(keyUp)
+		if d := c.of() - before; d != c.want {
+			t.Errorf("a step of %s is %v, not %v", c.field, d, c.want)
 		}
 	}
 }
