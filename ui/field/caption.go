@@ -2,6 +2,7 @@ package field
 
 import (
 	"image/color"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -9,17 +10,18 @@ import (
 	"fyne.io/fyne/v2/widget"
 )
 
-// caption is the label of a field: one line, shortened to its width. It is much
-// cheaper than Fyne's label, of which a form would have dozens.
+// caption is the label of a field. It breaks into as many lines as its width
+// asks for. It is much cheaper than Fyne's label, of which a form would have
+// dozens.
 type caption struct {
 	widget.BaseWidget
-	full string
-	text *fynecanvas.Text
-	end  bool // it stands at the right
+	full  string
+	lines []*fynecanvas.Text
+	end   bool // it stands at the right
 }
 
 func newCaption(s string, end bool) *caption {
-	c := &caption{full: s, text: fynecanvas.NewText(s, color.Black), end: end}
+	c := &caption{full: s, end: end}
 	c.ExtendBaseWidget(c)
 	return c
 }
@@ -30,22 +32,73 @@ func (c *caption) SetText(s string) {
 	c.Refresh()
 }
 
+// measure is the width of a text in the letters of fields.
+func measure(s string) float32 {
+	return fyne.MeasureText(s, fynetheme.Size(fynetheme.SizeNameText), fyne.TextStyle{}).Width
+}
+
+// around is what a caption leaves free at its left and right.
+func around() float32 { return fynetheme.Size(fynetheme.SizeNameInnerPadding) }
+
+// Need is the width that shows the text on one line.
+func (c *caption) Need() float32 { return measure(c.full) + 2*around() }
+
+// needOfTwo is the least width that shows the text on two lines at most.
+func (c *caption) needOfTwo() float32 {
+	words := strings.Fields(c.full)
+	least := measure(c.full)
+	for i := 1; i < len(words); i++ {
+		least = min(least, max(measure(strings.Join(words[:i], " ")), measure(strings.Join(words[i:], " "))))
+	}
+	return least + 2*around()
+}
+
+// broken is the text in lines of a width. A word that is wider than the width has
+// a line of its own, and sticks out: whoever lays the caption out sees to it that
+// there is none.
+func (c *caption) broken(width float32) []string {
+	const rounding = 0.5 // of widths that are sums and differences
+	room := width - 2*around() + rounding
+	var all []string
+	line := ""
+	for _, w := range strings.Fields(c.full) {
+		longer := strings.TrimSpace(line + " " + w)
+		if line != "" && measure(longer) > room {
+			all = append(all, line)
+			longer = w
+		}
+		line = longer
+	}
+	return append(all, line)
+}
+
+// heightAt is how high the caption is in a width.
+func (c *caption) heightAt(width float32) float32 {
+	return lineHeight()*float32(len(c.broken(width))) + 2*fynetheme.Size(fynetheme.SizeNameInnerPadding)
+}
+
+func lineHeight() float32 { return 1.4 * fynetheme.Size(fynetheme.SizeNameText) }
+
+// fit puts the lines in their places.
 func (c *caption) fit() {
-	c.text.Color, c.text.TextSize = fynetheme.Color(fynetheme.ColorNameForeground), fynetheme.Size(fynetheme.SizeNameText)
-	pad := fynetheme.Size(fynetheme.SizeNameInnerPadding)
-	width := c.Size().Width - pad
-	c.text.Text = c.full
-	box := c.text.MinSize()
-	for r := []rune(c.full); len(r) > 1 && box.Width > width; box = c.text.MinSize() {
-		r = r[:len(r)-1]
-		c.text.Text = string(r) + "…"
+	lines := c.broken(c.Size().Width)
+	for len(c.lines) < len(lines) {
+		c.lines = append(c.lines, fynecanvas.NewText("", color.Black))
 	}
-	x := pad
-	if c.end {
-		x = max(c.Size().Width-box.Width-pad, 0)
+	c.lines = c.lines[:len(lines)]
+	y := (c.Size().Height - lineHeight()*float32(len(lines))) / 2
+	for i, s := range lines {
+		t := c.lines[i]
+		t.Text, t.Color, t.TextSize = s, fynetheme.Color(fynetheme.ColorNameForeground), fynetheme.Size(fynetheme.SizeNameText)
+		box := t.MinSize()
+		x := around()
+		if c.end {
+			x = max(c.Size().Width-box.Width-around(), 0)
+		}
+		t.Move(fyne.NewPos(x, y+(lineHeight()-box.Height)/2))
+		t.Resize(box)
+		y += lineHeight()
 	}
-	c.text.Move(fyne.NewPos(x, max((c.Size().Height-box.Height)/2, 0)))
-	c.text.Resize(box)
 }
 
 // CreateRenderer makes the renderer; everything is kept in the widget.
@@ -57,17 +110,27 @@ func (c *caption) CreateRenderer() fyne.WidgetRenderer {
 type captionRenderer struct{ c *caption }
 
 func (r *captionRenderer) Layout(fyne.Size) { r.c.fit() }
+
 func (r *captionRenderer) MinSize() fyne.Size {
-	size := fynetheme.Size(fynetheme.SizeNameText)
-	pad := fynetheme.Size(fynetheme.SizeNameInnerPadding)
-	return fyne.NewSize(40, size*1.4+2*pad)
+	return fyne.NewSize(40, lineHeight()+2*fynetheme.Size(fynetheme.SizeNameInnerPadding))
 }
+
 func (r *captionRenderer) Refresh() {
 	r.c.fit()
-	fynecanvas.Refresh(r.c.text)
+	for _, t := range r.c.lines {
+		fynecanvas.Refresh(t)
+	}
 }
-func (r *captionRenderer) Destroy()                     {}
-func (r *captionRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.c.text} }
+
+func (r *captionRenderer) Destroy() {}
+
+func (r *captionRenderer) Objects() []fyne.CanvasObject {
+	all := make([]fyne.CanvasObject, len(r.c.lines))
+	for i, t := range r.c.lines {
+		all[i] = t
+	}
+	return all
+}
 
 // Figure is a line that shows a figure at the right of its label.
 type Figure struct {
@@ -83,7 +146,11 @@ func NewFigure(label, figure string) *Figure {
 
 // SetText shows another figure.
 func (f *Figure) SetText(s string) {
-	if f.text.full != s {
-		f.text.SetText(s)
+	if f.text.full == s {
+		return
+	}
+	f.text.SetText(s)
+	if f.text.Need() > f.text.Size().Width {
+		f.Object.Refresh() // lays the line out anew
 	}
 }

@@ -1,6 +1,7 @@
 package field
 
 import (
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -27,6 +28,16 @@ func NewChoice(options []string, get func() int, put func(int)) *Choice {
 	}
 	c.Update()
 	return c
+}
+
+// Need is the width that shows every option whole.
+func (c *Choice) Need() float32 {
+	w := measure(c.PlaceHolder)
+	for _, o := range c.Options {
+		w = max(w, measure(o))
+	}
+	size := fynetheme.Size
+	return w + size(fynetheme.SizeNameInlineIcon) + size(fynetheme.SizeNameInnerPadding) + 3*size(fynetheme.SizeNamePadding) + 1
 }
 
 // Update shows what the document holds.

@@ -29,6 +29,9 @@ type Source struct {
 	Step func(steps int) error
 	// Focused is told when the field gets the focus; nil: nobody asks.
 	Focused func()
+	// Sample is a text for which the field shall have room besides what it shows;
+	// it may be empty.
+	Sample string
 	// Tell shows a message beside the field; an empty one takes it away.
 	Tell func(message.Message)
 }
@@ -39,6 +42,7 @@ type Entry struct {
 	widget.Entry
 	source Source
 	was    string
+	grown  func() // lays the row out anew when a text came that is cut; may be nil
 }
 
 // NewEntry makes a field.
@@ -72,7 +76,14 @@ func (e *Entry) Update() {
 	}
 	e.was = v.Text
 	e.SetText(v.Text)
+	if e.grown != nil && e.Size().Width > 0 && e.Need() > e.Size().Width {
+		e.grown()
+	}
 }
+
+// Need is the width that shows what the document holds. It does not ask what is
+// being typed: fields would jump under the hand.
+func (e *Entry) Need() float32 { return entryNeed(e.was, e.PlaceHolder, e.source.Sample) }
 
 // Take hands on what was typed, if anything. It is false where that can't be.
 func (e *Entry) Take() bool {

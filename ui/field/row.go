@@ -3,8 +3,6 @@ package field
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	fynelayout "fyne.io/fyne/v2/layout"
-	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/message"
@@ -51,14 +49,10 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 			right = steps
 		}
 	}
+	r.Entry.grown = func() { r.Object.Refresh() }
 	line := Labelled(label, container.NewBorder(nil, nil, nil, right, r.Entry))
-	r.Object = container.New(tight{}, line, r.problem)
+	r.Object = container.New(&tight{within: true}, line, r.problem)
 	return r
-}
-
-// Labelled puts a label of a fixed share of the width before a field.
-func Labelled(label string, o fyne.CanvasObject) fyne.CanvasObject {
-	return container.New(split{}, newCaption(label, false), o)
 }
 
 // unitWidth is the room for a unit behind a field.
@@ -66,62 +60,7 @@ type unitWidth struct{}
 
 func (unitWidth) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
 
+// MinSize is the same for short units, so that their fields end in one line.
 func (unitWidth) MinSize(o []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(2.7*fynetheme.Size(fynetheme.SizeNameText), o[0].MinSize().Height)
-}
-
-// labelPart is the part of a row's width that its label has.
-const labelPart = 0.43
-
-// split gives the label a part of the width.
-type split struct{}
-
-func (split) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	w := s.Width * labelPart
-	o[0].Move(fyne.NewPos(0, 0))
-	o[0].Resize(fyne.NewSize(w, s.Height))
-	o[1].Move(fyne.NewPos(w, 0))
-	o[1].Resize(fyne.NewSize(s.Width-w, s.Height))
-}
-
-func (split) MinSize(o []fyne.CanvasObject) fyne.Size {
-	a, b := o[0].MinSize(), o[1].MinSize()
-	return fyne.NewSize(max(b.Width/(1-labelPart), 180), max(a.Height, b.Height))
-}
-
-// tight stacks objects without a space between them and leaves out hidden ones.
-type tight struct{}
-
-func (tight) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	y := float32(0)
-	for _, c := range o {
-		if !c.Visible() {
-			continue
-		}
-		c.Resize(fyne.NewSize(s.Width, c.MinSize().Height))
-		h := c.MinSize().Height
-		c.Resize(fyne.NewSize(s.Width, h))
-		c.Move(fyne.NewPos(0, y))
-		y += h
-	}
-}
-
-func (tight) MinSize(o []fyne.CanvasObject) fyne.Size {
-	var m fyne.Size
-	for _, c := range o {
-		if c.Visible() {
-			m.Width = max(m.Width, c.MinSize().Width)
-			m.Height += c.MinSize().Height
-		}
-	}
-	return m
-}
-
-// Column stacks objects without a space between them.
-func Column(o ...fyne.CanvasObject) *fyne.Container { return container.New(tight{}, o...) }
-
-// Spacer is an empty space of a height.
-func Spacer(height float32) fyne.CanvasObject {
-	r := container.NewWithoutLayout()
-	return container.New(fynelayout.NewGridWrapLayout(fyne.NewSize(10, height)), r)
+	return fyne.NewSize(max(o[0].(*caption).Need(), measure("mm")+2*around()), o[0].MinSize().Height)
 }
