@@ -111,7 +111,7 @@ func (w *window) contextMenu(at fyne.Position) {
 	var names []string
 	switch {
 	case w.selected(drawing.FrontThing):
-		names = []string{"type", "divide", "", "up", "down", "", "equal", "graduate", "lock", "level", "", "cut", "copy", "paste", "remove", "", "bay", "cabinet"}
+		names = []string{"type", "divide", "", "up", "down", "", "equal", "graduate", "lock", "level", "", "template", "", "cut", "copy", "paste", "remove", "", "bay", "cabinet"}
 	case w.selected(drawing.DivisionThing):
 		names = []string{"type", "equal", "", "remove"}
 	case w.selected(drawing.PartitionThing), w.selected(drawing.BayThing):

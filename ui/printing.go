@@ -13,6 +13,7 @@ import (
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/screen"
+	"frontlay/ui/session"
 )
 
 // printing is the page on which is chosen what to print; it shows every sheet
@@ -30,6 +31,7 @@ type printing struct {
 	need    *widget.Label
 	title   *widget.Label
 	problem *widget.Label
+	fronts  *widget.Entry
 	parts   *fyne.Container
 	boxes   map[sheet.Part]*widget.Check
 	write   *widget.Button
@@ -38,6 +40,24 @@ type printing struct {
 // printPage shows the page for printing over the desk.
 func (w *window) printPage() {
 	w.showOver(newPrinting(w).object)
+}
+
+// templatePage shows the page for printing with the templates of the fronts that
+// are selected.
+func (w *window) templatePage() { w.showOver(newTemplates(w).object) }
+
+func newTemplates(w *window) *printing {
+	var numbers []string
+	pl := w.session.CommittedResult().Plan
+	for _, at := range w.session.SelectedFronts() {
+		if f := session.FrontOf(pl, at); f != nil {
+			numbers = append(numbers, strconv.Itoa(f.Number))
+		}
+	}
+	p := newPrinting(w)
+	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
+	p.fronts.SetText(strings.Join(numbers, ", "))
+	return p
 }
 
 func newPrinting(w *window) *printing {
@@ -134,6 +154,7 @@ func (p *printing) has(part sheet.Part) bool {
 // frontsRow chooses the fronts that get templates.
 func (p *printing) frontsRow() fyne.CanvasObject {
 	e := widget.NewEntry()
+	p.fronts = e
 	e.SetPlaceHolder(p.w.text("all, or numbers such as 2, 3, 5"))
 	e.OnChanged = func(s string) {
 		fronts, err := parseFronts(s, len(p.w.session.CommittedResult().Plan.Fronts))

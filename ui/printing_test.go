@@ -44,6 +44,30 @@ func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
 	}
 }
 
+// The template of what is selected shows at once: its pages and no others.
+func TestTheTemplateOfTheSelection(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	if w.session.Select(); w.can("template") {
+		t.Error("nothing is selected, and yet there is a template")
+	}
+	w.session.Select(w.face(4), w.face(5))
+	w.do("template")
+	if !w.start.Visible() {
+		t.Fatal("no page is shown")
+	}
+	p := newTemplates(w)
+	r := w.session.CommittedResult()
+	want := sheet.Make(r.Plan, r.Findings, sheet.Options{Parts: []sheet.Part{sheet.CornerTemplates}, Fronts: []int{4, 5}, Say: w.say()}).Pages
+	if len(want) == 0 || len(p.pages) != len(want) {
+		t.Errorf("%d pages are shown, not %d", len(p.pages), len(want))
+	}
+	for _, pg := range p.pages {
+		if pg.Kind != string(sheet.CornerTemplates) {
+			t.Errorf("a page is %q", pg.Kind)
+		}
+	}
+}
+
 func TestFrontsAreChosenByNumber(t *testing.T) {
 	for _, c := range []struct {
 		text string
