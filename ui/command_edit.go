@@ -48,9 +48,19 @@ func (w *window) editCommands() []command {
 // apply makes an edit and tells where it can't be made.
 func (w *window) apply(e edit.Edit) bool {
 	if err := w.session.Do(e); err != nil {
-		w.tell(tool.Said(err))
+		w.refuse(tool.Said(err))
 		return false
 	}
+	w.tell(e.Label())
+	return true
+}
+
+// applyTo makes an edit and selects what it has made.
+func (w *window) applyTo(e edit.Edit, made ...drawing.Subject) bool {
+	if !w.apply(e) {
+		return false
+	}
+	w.session.Select(made...)
 	w.tell(e.Label())
 	return true
 }
@@ -130,10 +140,9 @@ func (w *window) duplicate() {
 	case drawing.FrontThing:
 		w.divide(at)
 	case drawing.CabinetThing:
-		if w.apply(edit.CopyCabinet{At: at}) {
-			at.Cabinet++
-			w.session.Select(session.Cabinet(at))
-		}
+		copied := at
+		copied.Cabinet++
+		w.applyTo(edit.CopyCabinet{At: at}, session.Cabinet(copied))
 	default:
 		at.Front = -1
 		w.apply(edit.AddBay{At: at})

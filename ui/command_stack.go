@@ -50,10 +50,9 @@ func (w *window) divide(at model.Place) {
 
 func (w *window) reorder(by int) {
 	at := *w.oneFront()
-	if w.apply(edit.ReorderFront{At: at, To: at.Front + by}) {
-		at.Front += by
-		w.session.Select(session.Front(at))
-	}
+	moved := at
+	moved.Front += by
+	w.applyTo(edit.ReorderFront{At: at, To: moved.Front}, session.Front(moved))
 }
 
 // equalise gives the selected fronts equal heights, or all of the stack where
@@ -129,7 +128,7 @@ func (w *window) lineUp() {
 		}
 	}
 	if best == nil {
-		w.tell(message.New("There is no bay beside this one to line up with."))
+		w.refuse(message.New("There is no bay beside this one to line up with."))
 		return
 	}
 	w.apply(edit.LineUp{At: at, With: best})

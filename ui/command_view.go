@@ -85,7 +85,7 @@ func (w *window) restyle() {
 
 func (w *window) fix() {
 	if !w.findings.Fix() {
-		w.tell(message.New("Choose a finding that the program can mend: its changes stand beside it."))
+		w.refuse(message.New("Choose a finding that the program can mend: its changes stand beside it."))
 	}
 }
 

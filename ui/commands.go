@@ -70,7 +70,7 @@ func (w *window) run(c *command) {
 	}
 	w.inspector.Take()
 	if c.can != nil && !c.can() {
-		w.tell(message.New("“%v” is not possible now.", message.New(c.label)))
+		w.refuse(message.New("“%v” is not possible now.", message.New(c.label)))
 		return
 	}
 	c.do()

@@ -99,7 +99,7 @@ func (w *window) dropped(u []fyne.URI) {
 			return
 		}
 	}
-	w.tell(message.New("Drop a project file (.yaml) here to open it."))
+	w.refuse(message.New("Drop a project file (.yaml) here to open it."))
 }
 
 // remember puts a file at the head of the recent ones.

@@ -45,7 +45,7 @@ type report struct {
 // renamed, so that a script never reads half of it.
 func (p *places) write() {
 	w := p.w
-	r := report{Title: w.win.Title(), Status: w.status.Text, Findings: []string{}, Places: map[string]spot{}}
+	r := report{Title: w.win.Title(), Status: w.status.label.Text, Findings: []string{}, Places: map[string]spot{}}
 	for _, f := range w.session.Result().Findings {
 		r.Findings = append(r.Findings, w.say().Say(f.What))
 	}

@@ -52,9 +52,7 @@ func (w *window) paste() {
 	at.Cabinet = max(at.Cabinet, 0)
 	if c := w.shelf.cabinet; c != nil {
 		to := placeOfCabinet(at.Cabinet + 1)
-		if w.apply(edit.PasteCabinet{At: to, Cabinet: *c}) {
-			w.session.Select(session.Cabinet(to))
-		}
+		w.applyTo(edit.PasteCabinet{At: to, Cabinet: *c}, session.Cabinet(to))
 		return
 	}
 	at.Bay = max(at.Bay, 0)
@@ -70,7 +68,5 @@ func (w *window) paste() {
 		e.Edits = append(e.Edits, edit.AddFront{At: to, Front: f})
 		pasted = append(pasted, session.Front(to))
 	}
-	if w.apply(e) {
-		w.session.Select(pasted...)
-	}
+	w.applyTo(e, pasted...)
 }

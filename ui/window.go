@@ -39,7 +39,7 @@ type window struct {
 	inspector *inspector.Panel
 	findings  *findings.Panel
 	strip     *strip
-	status    *widget.Label
+	status    *statusLine
 	pointer   *widget.Label
 	commands  []command
 	menus     []*fyne.MenuItem // of the commands, by index
@@ -114,21 +114,21 @@ func (w *window) text(s string, args ...any) string { return w.say().Say(message
 
 // build puts the window together.
 func (w *window) build() {
-	w.status, w.pointer = widget.NewLabel(""), widget.NewLabel("")
-	w.status.Truncation = fyne.TextTruncateEllipsis
+	w.status, w.pointer = newStatusLine(), widget.NewLabel("")
 	w.screen = screen.New(w.session, w.say)
 	w.screen.SetRulers(w.app.Preferences().Bool(prefRulers))
 	w.screen.SetSeeThrough(w.app.Preferences().Bool(prefThrough))
-	w.screen.OnTell = w.tell
+	w.screen.OnTell = w.refuse // a drawing tells only what can't be done
 	w.screen.OnMenu = w.contextMenu
 	w.screen.OnHover = w.hover
 	w.screen.OnKey = w.windowKey
-	w.inspector = inspector.New(w.session, w.say, w.tell)
+	w.inspector = inspector.New(w.session, w.say, w.refuse)
 	w.findings = findings.New(w.session, w.say, w.tell)
+	w.findings.OnRefuse = w.refuse
 	w.findings.OnShow = func(check.Finding) { w.screen.Refresh() }
 	w.commands = w.table()
 	w.strip = newStrip(w)
-	bottom := container.NewBorder(nil, nil, nil, w.pointer, w.status)
+	bottom := container.NewBorder(nil, nil, nil, w.pointer, w.status.label)
 	left := container.NewVSplit(w.screen, w.findings.Object)
 	left.Offset = 0.72
 	all := container.NewHSplit(left, w.inspector.Object)
@@ -152,6 +152,7 @@ func (w *window) watch() {
 	s := w.session
 	s.Listen(func(c session.Change) {
 		if w.session == s {
+			w.tellChange(c)
 			w.update()
 			w.note(c)
 		}
@@ -176,15 +177,10 @@ func (w *window) update() {
 	w.strip.update()
 }
 
-// tell writes to the status line.
-func (w *window) tell(m message.Message) { w.status.SetText(w.say().Say(m)) }
-
 // hover writes what lies under the pointer.
 func (w *window) hover(t drawing.Subject) {
 	w.pointer.SetText(w.say().Say(w.describe(t)))
-	if m := w.explain(t); !m.Empty() {
-		w.tell(m)
-	}
+	w.tellExplanation(w.explain(t))
 }
 
 // explain tells how the figure under the pointer came about; in a see-through
@@ -258,6 +254,7 @@ func (w *window) windowKey(e *fyne.KeyEvent) {
 func (w *window) show(f *yamlfile.File, path string) {
 	w.file, w.path = f, path
 	w.session = session.New(f.Project, layout.Solve)
+	w.tell(message.Message{})
 	w.screen.Watch(w.session)
 	w.inspector.Watch(w.session)
 	w.findings.Watch(w.session)

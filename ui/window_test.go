@@ -190,7 +190,7 @@ func TestBreakAndMend(t *testing.T) {
 	at := w.face(2).Place
 	drop := -length.MM(60)
 	if !w.apply(edit.SetDrop{At: at, Drop: &drop}) {
-		t.Fatal(w.status.Text)
+		t.Fatal(w.status.label.Text)
 	}
 	found := w.session.Result().Findings
 	if len(found) == 0 {

@@ -25,6 +25,8 @@ type Panel struct {
 	Object fyne.CanvasObject
 	// OnShow is asked to show where a finding is.
 	OnShow func(check.Finding)
+	// OnRefuse gets why a change can't be made.
+	OnRefuse func(message.Message)
 
 	session *session.Session
 	say     func() message.Language
@@ -211,7 +213,9 @@ func (p *Panel) Fix() bool {
 
 func (p *Panel) do(e edit.Edit) {
 	if err := p.session.Do(e); err != nil {
-		p.tell(tool.Said(err))
+		if p.OnRefuse != nil {
+			p.OnRefuse(tool.Said(err))
+		}
 		return
 	}
 	p.tell(message.New("Done: %v.", e.Label()))

@@ -104,6 +104,7 @@ func (c *Screen) Escape() {
 	if c.typing != nil {
 		c.closeTyping()
 		c.focus()
+		c.Tell(message.Message{})
 		return
 	}
 	c.hand = c.hand.Escape(c)

@@ -72,6 +72,7 @@ func (c *Screen) TypeSize(of drawing.Subject) {
 	t.entry.onEscape = func() {
 		c.closeTyping()
 		c.focus()
+		c.Tell(message.Message{})
 	}
 	t.entry.onTab = func() { c.nextTyping(t) }
 	t.entry.onLost = func() {
