@@ -1,8 +1,6 @@
 package ui
 
 import (
-	"strings"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
@@ -17,40 +15,6 @@ func (w *window) helpCommands() []command {
 		{name: "hints", menu: "Help", label: "Three hints", do: w.hintsAgain},
 		{name: "cautions", menu: "Help", label: "Before you drill", do: w.showCautions},
 	}
-}
-
-// keyText names the keys of a command.
-func (c *command) keyText() string {
-	var s []string
-	if c.mod&ctrl != 0 {
-		s = append(s, "Ctrl")
-	}
-	if c.mod&shift != 0 {
-		s = append(s, "Shift")
-	}
-	if c.key != "" {
-		s = append(s, string(c.key))
-	}
-	text := strings.Join(s, "+")
-	if c.bare != "" {
-		if text != "" {
-			text += ", "
-		}
-		text += c.bare
-	}
-	return text
-}
-
-// keyNames are the keys that a keyboard of another language names otherwise.
-var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Up", "Down"}
-
-// keysOf names the keys of a command as the language's keyboards do.
-func (w *window) keysOf(c *command) string {
-	keys := c.keyText()
-	for _, name := range keyNames {
-		keys = strings.ReplaceAll(keys, name, w.text(name))
-	}
-	return keys
 }
 
 // drawingKeys are what the drawing does with keys that are no commands.

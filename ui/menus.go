@@ -23,9 +23,7 @@ func (w *window) mainMenu() *fyne.MainMenu {
 				m.Items = append(m.Items, fyne.NewMenuItemSeparator())
 			}
 			item := fyne.NewMenuItem(w.text(c.label), func() { w.run(c) })
-			if c.key != "" {
-				item.Shortcut = shortcutOf(c)
-			}
+			item.Shortcut = w.menuKey(c)
 			item.IsQuit = c.name == "quit"
 			w.menus[i] = item
 			m.Items = append(m.Items, item)
@@ -43,28 +41,6 @@ func (w *window) mainMenu() *fyne.MainMenu {
 		main.Items = append(main.Items, m)
 	}
 	return main
-}
-
-// shortcutOf is the shortcut of a command. Fyne has names of its own for the
-// keys that fields know too, and a menu must use those to get them.
-func shortcutOf(c *command) fyne.Shortcut {
-	if c.mod == ctrl {
-		switch c.key {
-		case fyne.KeyZ:
-			return &fyne.ShortcutUndo{}
-		case fyne.KeyY:
-			return &fyne.ShortcutRedo{}
-		case fyne.KeyA:
-			return &fyne.ShortcutSelectAll{}
-		case fyne.KeyX:
-			return &fyne.ShortcutCut{Clipboard: fyne.CurrentApp().Clipboard()}
-		case fyne.KeyC:
-			return &fyne.ShortcutCopy{Clipboard: fyne.CurrentApp().Clipboard()}
-		case fyne.KeyV:
-			return &fyne.ShortcutPaste{Clipboard: fyne.CurrentApp().Clipboard()}
-		}
-	}
-	return &desktop.CustomShortcut{KeyName: c.key, Modifier: c.mod}
 }
 
 // otherKeys are second shortcuts, for hands that are used to them. They work

@@ -1,0 +1,46 @@
+package ui
+
+import (
+	"runtime"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+)
+
+// A menu names keys as the page of keys does, in every language, and still takes
+// them by the names that Fyne knows.
+func TestMenusNameKeysAsThePageDoes(t *testing.T) {
+	if runtime.GOOS == "darwin" {
+		t.Skip("the menus of macOS are the system's own")
+	}
+	w, _, _ := newWindow(t, "")
+	for _, code := range []string{english, "de"} {
+		w.speak(code)
+		shown := 0
+		for i := range w.commands {
+			c := &w.commands[i]
+			s, _ := w.menus[i].Shortcut.(fyne.KeyboardShortcut)
+			if c.keyText() == "" {
+				if s != nil {
+					t.Errorf("%s has no keys, its menu shows %q", c.name, s.Key())
+				}
+				continue
+			}
+			shown++
+			if s == nil || string(s.Key()) != w.keysOf(c) || s.Mod() != 0 {
+				t.Errorf("in %q the menu shows %v for %s, the page %q", code, s, c.name, w.keysOf(c))
+				continue
+			}
+			if c.key != "" && s.ShortcutName() != shortcutOf(c).ShortcutName() {
+				t.Errorf("the menu does not take the keys of %s", c.name)
+			}
+			if code == "de" && (strings.Contains(w.keysOf(c), "Ctrl") || strings.Contains(w.keysOf(c), "Shift")) {
+				t.Errorf("%s has English keys in German: %s", c.name, w.keysOf(c))
+			}
+		}
+		if shown < 20 {
+			t.Fatalf("only %d commands have keys", shown)
+		}
+	}
+}
