@@ -45,8 +45,9 @@ func (b *beside) Layout(o []fyne.CanvasObject, s fyne.Size) {
 		w := s.Width * b.part
 		label.Move(fyne.NewPos(0, 0))
 		label.Resize(fyne.NewSize(w, s.Height))
-		o[1].Move(fyne.NewPos(w, 0))
-		o[1].Resize(fyne.NewSize(s.Width-w, s.Height))
+		high := o[1].MinSize().Height // beside two lines a field keeps its height
+		o[1].Move(fyne.NewPos(w, (s.Height-high)/2))
+		o[1].Resize(fyne.NewSize(s.Width-w, high))
 		return
 	}
 	h := label.heightAt(s.Width)

@@ -1,6 +1,7 @@
 package field
 
 import (
+	"fyne.io/fyne/v2"
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
@@ -11,6 +12,7 @@ type Choice struct {
 	widget.Select
 	get      func() int
 	updating bool
+	ringOn   bool
 }
 
 // NewChoice makes a choice. get gives the index of what the document holds, -1
@@ -28,6 +30,36 @@ func NewChoice(options []string, get func() int, put func(int)) *Choice {
 	}
 	c.Update()
 	return c
+}
+
+// FocusGained shows the ring.
+func (c *Choice) FocusGained() {
+	c.ringOn = true
+	c.Select.FocusGained()
+	Reveal(c)
+}
+
+// FocusLost takes the ring away.
+func (c *Choice) FocusLost() {
+	c.ringOn = false
+	c.Select.FocusLost()
+}
+
+// TypedKey opens the list on Enter too, and hands Esc on.
+func (c *Choice) TypedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeyReturn, fyne.KeyEnter:
+		c.Select.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
+	case fyne.KeyEscape:
+		Leave(c, e)
+	default:
+		c.Select.TypedKey(e)
+	}
+}
+
+// CreateRenderer draws the choice with its ring.
+func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
+	return withRing(c.Select.CreateRenderer(), func() bool { return c.ringOn })
 }
 
 // Need is the width that shows every option whole.
@@ -49,36 +81,5 @@ func (c *Choice) Update() {
 		c.ClearSelected()
 	} else if c.SelectedIndex() != i {
 		c.SetSelectedIndex(i)
-	}
-}
-
-// Mark is a box to tick. It shows what the document holds.
-type Mark struct {
-	widget.Check
-	get      func() bool
-	updating bool
-}
-
-// NewMark makes a box to tick.
-func NewMark(label string, get func() bool, put func(bool)) *Mark {
-	m := &Mark{get: get}
-	m.ExtendBaseWidget(m)
-	m.Text = label
-	m.OnChanged = func(on bool) {
-		if !m.updating {
-			put(on)
-			m.Update()
-		}
-	}
-	m.Update()
-	return m
-}
-
-// Update shows what the document holds.
-func (m *Mark) Update() {
-	m.updating = true
-	defer func() { m.updating = false }()
-	if m.Checked != m.get() {
-		m.SetChecked(m.get())
 	}
 }

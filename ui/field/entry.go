@@ -115,6 +115,7 @@ func (e *Entry) Dirty() bool { return e.Text != e.was }
 // FocusGained tells who asks for it.
 func (e *Entry) FocusGained() {
 	e.Entry.FocusGained()
+	Reveal(e)
 	if e.source.Focused != nil {
 		e.source.Focused()
 	}
@@ -133,10 +134,8 @@ func (e *Entry) TypedKey(k *fyne.KeyEvent) {
 	switch {
 	case k.Name == fyne.KeyEscape && e.Dirty():
 		e.Restore()
-	case k.Name == fyne.KeyEscape: // a second time: back to the drawing
-		if c := fyne.CurrentApp().Driver().CanvasForObject(e); c != nil {
-			c.Unfocus()
-		}
+	case k.Name == fyne.KeyEscape: // a second time
+		Leave(e, k)
 	case k.Name == fyne.KeyUp && e.source.Step != nil:
 		e.step(1)
 	case k.Name == fyne.KeyDown && e.source.Step != nil:

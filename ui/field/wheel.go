@@ -28,3 +28,16 @@ func (w *wheel) Scrolled(e *fyne.ScrollEvent) { w.scroll.Scrolled(e) }
 func (w *wheel) CreateRenderer() fyne.WidgetRenderer {
 	return widget.NewSimpleRenderer(container.NewWithoutLayout())
 }
+
+// Scrolled puts a column of fields into a scroll that the wheel moves wherever
+// the pointer is, with room beside the fields for the scroll bar.
+func Scrolled(column fyne.CanvasObject) (*container.Scroll, fyne.CanvasObject) {
+	s := container.NewVScroll(container.NewPadded(BesideBar(column)))
+	return s, Scrolling(s)
+}
+
+// BesideBar leaves room for the scroll bar at the right of an object.
+func BesideBar(o fyne.CanvasObject) fyne.CanvasObject {
+	bar := container.NewGridWrap(fyne.NewSize(8, 1), Spacer(1))
+	return container.NewBorder(nil, nil, nil, bar, o)
+}

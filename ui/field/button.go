@@ -1,0 +1,61 @@
+package field
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Button is a button that Enter presses too, that shows a ring while it has the
+// focus, and that is scrolled to where it can be seen. Fyne's takes the space bar
+// only, and one of the main colour hardly changes with the focus.
+type Button struct {
+	widget.Button
+	focused bool
+}
+
+// NewButton makes a button.
+func NewButton(label string, tapped func()) *Button {
+	b := &Button{}
+	b.ExtendBaseWidget(b)
+	b.Text, b.OnTapped = label, tapped
+	return b
+}
+
+// Able enables a button or disables it.
+func (b *Button) Able(on bool) {
+	if on {
+		b.Enable()
+	} else {
+		b.Disable()
+	}
+}
+
+// FocusGained shows the ring.
+func (b *Button) FocusGained() {
+	b.focused = true
+	b.Button.FocusGained()
+	Reveal(b)
+}
+
+// FocusLost takes the ring away.
+func (b *Button) FocusLost() {
+	b.focused = false
+	b.Button.FocusLost()
+}
+
+// TypedKey takes Enter and Esc besides the button's own keys.
+func (b *Button) TypedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeyReturn, fyne.KeyEnter:
+		b.Tapped(nil)
+	case fyne.KeyEscape:
+		Leave(b, e)
+	default:
+		b.Button.TypedKey(e)
+	}
+}
+
+// CreateRenderer draws the button with its ring.
+func (b *Button) CreateRenderer() fyne.WidgetRenderer {
+	return withRing(b.Button.CreateRenderer(), func() bool { return b.focused })
+}

@@ -1,0 +1,38 @@
+package field
+
+// Mark is a box to tick. It shows what the document holds.
+type Mark struct {
+	Check
+	// Mixed tells that the things it is about differ; nil: they never do.
+	Mixed    func() bool
+	get      func() bool
+	updating bool
+}
+
+// NewMark makes a box to tick.
+func NewMark(label string, get func() bool, put func(bool)) *Mark {
+	m := &Mark{get: get}
+	m.ExtendBaseWidget(m)
+	m.Text, m.self = label, m
+	m.OnChanged = func(on bool) {
+		if !m.updating {
+			put(on)
+			m.Update()
+		}
+	}
+	m.Update()
+	return m
+}
+
+// Update shows what the document holds.
+func (m *Mark) Update() {
+	m.updating = true
+	defer func() { m.updating = false }()
+	if mixed := m.Mixed != nil && m.Mixed(); mixed != m.Partial {
+		m.Partial = mixed
+		m.Refresh()
+	}
+	if !m.Partial && m.Checked != m.get() {
+		m.SetChecked(m.get())
+	}
+}

@@ -1,0 +1,36 @@
+package field
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Text is a field of a dialog or page that is about nothing in the document: what
+// is typed stays in it.
+type Text struct{ widget.Entry }
+
+// NewText makes a field. hint is shown grey while it is empty.
+func NewText(hint string) *Text {
+	t := &Text{}
+	t.ExtendBaseWidget(t)
+	t.PlaceHolder = hint
+	return t
+}
+
+// Need is the width that shows the text or the hint whole.
+func (t *Text) Need() float32 { return entryNeed(t.Text, t.PlaceHolder) }
+
+// FocusGained scrolls to where the field can be seen.
+func (t *Text) FocusGained() {
+	t.Entry.FocusGained()
+	Reveal(t)
+}
+
+// TypedKey hands Esc on.
+func (t *Text) TypedKey(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyEscape {
+		Leave(t, e)
+		return
+	}
+	t.Entry.TypedKey(e)
+}
