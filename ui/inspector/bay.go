@@ -77,8 +77,8 @@ func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 			return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideStep, Step: v}}
 		},
 	})
-	f.number("Factor to the next", "", func() (float64, bool) {
-		return doc().Division.Ratio, doc().Division.Rule == model.DivideRatio
+	f.number("Factor to the next", "", func() (float64, bool, bool) {
+		return doc().Division.Ratio, doc().Division.Rule == model.DivideRatio, false
 	}, func(v float64) edit.Edit {
 		return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: v}}
 	})

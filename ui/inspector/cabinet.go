@@ -112,7 +112,7 @@ func (f *form) beside(at model.Place, doc func() *model.Cabinet) {
 				return change(func(b *model.Beside) { b.Filler = 0 })
 			},
 		})
-		f.mark("A wall or a corner", func() bool { return get().Wall },
+		f.mark("A wall or a corner", func() bool { return get().Wall }, nil,
 			func(on bool) edit.Edit { return change(func(b *model.Beside) { b.Wall = on }) })
 		f.size("Projects from the wall", size{
 			none: true,

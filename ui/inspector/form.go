@@ -91,6 +91,7 @@ func (f *form) size(label string, s size) {
 				return field.Value{Grey: f.say().Figure(v)}
 			}
 		},
+		Sample: sampleOf(unit()),
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {
@@ -116,11 +117,22 @@ func (f *form) size(label string, s size) {
 	})
 }
 
+// sampleOf is about the longest figure that fields of a unit show.
+func sampleOf(u length.Unit) string {
+	if u == length.UnitInch {
+		return "≈ 88 63/64"
+	}
+	return "8888.88"
+}
+
 // number is a field for a plain number.
-func (f *form) number(label, unit string, get func() (v float64, given bool), put func(float64) edit.Edit) {
+func (f *form) number(label, unit string, get func() (v float64, given, mixed bool), put func(float64) edit.Edit) {
 	f.row(f.text(label), unit, field.Source{
 		Get: func() field.Value {
-			v, given := get()
+			v, given, mixed := get()
+			if mixed {
+				return field.Value{Grey: f.text("several")}
+			}
 			s := strconv.FormatFloat(v, 'g', 6, 64)
 			if f.say().Comma {
 				s = strings.Replace(s, ".", ",", 1)
@@ -158,12 +170,17 @@ func (f *form) choice(label string, options []string, get func() int, put func(i
 			f.do(put(i))
 		}
 	})
+	c.PlaceHolder = f.text("several")
 	f.objects = append(f.objects, field.Labelled(f.text(label), c))
 	f.updates = append(f.updates, c.Update)
 }
 
-func (f *form) mark(label string, get func() bool, put func(bool) edit.Edit) {
+// mark is a box to tick; mixed tells that the things selected differ, and may be
+// nil.
+func (f *form) mark(label string, get, mixed func() bool, put func(bool) edit.Edit) {
 	m := field.NewMark(f.text(label), get, func(on bool) { f.do(put(on)) })
+	m.Mixed = mixed
+	m.Update()
 	f.objects = append(f.objects, m)
 	f.updates = append(f.updates, m.Update)
 }
@@ -183,7 +200,7 @@ type button struct {
 func (f *form) buttons(b ...button) {
 	var o []fyne.CanvasObject
 	for _, one := range b {
-		o = append(o, widget.NewButton(f.text(one.label), one.do))
+		o = append(o, field.NewButton(f.text(one.label), one.do))
 	}
 	f.objects = append(f.objects, container.NewGridWithColumns(2, o...))
 }

@@ -42,18 +42,6 @@ func (f *form) fronts(at []model.Place) {
 		}
 		return &plan.Front{}
 	}
-	// common reads a length of every front.
-	common := func(get func(a model.Place) (length.Length, bool)) func() (length.Length, bool, bool) {
-		return func() (length.Length, bool, bool) {
-			v, given := get(first)
-			for _, a := range at[1:] {
-				if w, g := get(a); w != v || g != given {
-					return v, given, true
-				}
-			}
-			return v, given, false
-		}
-	}
 	if len(at) == 1 {
 		f.heading(f.text("Front %v", planned(first).Number))
 		f.line("Name", func() (string, string) { return doc(first).Name, planned(first).Name },
@@ -63,17 +51,12 @@ func (f *form) fronts(at []model.Place) {
 	}
 	kinds := []string{f.text("drawer"), f.text("fixed panel"), f.text("open niche")}
 	f.choice("Kind", kinds, func() int {
-		for _, a := range at[1:] {
-			if doc(a).Kind != doc(first).Kind {
-				return -1
-			}
-		}
-		return int(doc(first).Kind)
+		return oneOf(at, []model.Kind{model.DrawerFront, model.FixedPanel, model.OpenNiche}, func(a model.Place) model.Kind { return doc(a).Kind })
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} })
 	})
 	f.size("Height", size{
-		get: common(func(a model.Place) (length.Length, bool) { return planned(a).Face.Height(), doc(a).Height > 0 }),
+		get: common(at, func(a model.Place) (length.Length, bool) { return planned(a).Face.Height(), doc(a).Height > 0 }),
 		put: func(v length.Length) edit.Edit {
 			return each(at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v} })
 		},
@@ -81,16 +64,20 @@ func (f *form) fronts(at []model.Place) {
 			return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
 		},
 	})
-	f.number("Share of the rest", "", func() (float64, bool) {
-		s := doc(first).Share
-		if s <= 0 {
-			s = 1
+	share := func(a model.Place) float64 {
+		if s := doc(a).Share; s > 0 {
+			return s
 		}
-		return s, doc(first).Height <= 0
+		return 1
+	}
+	computed := func(a model.Place) bool { return doc(a).Height <= 0 }
+	f.number("Share of the rest", "", func() (float64, bool, bool) {
+		return share(first), computed(first), !alike(at, share) || !alike(at, computed)
 	}, func(v float64) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: v} })
 	})
-	f.mark("Locked at this height", func() bool { return doc(first).Locked }, func(on bool) edit.Edit {
+	locked := func(a model.Place) bool { return doc(a).Locked }
+	f.mark("Locked at this height", func() bool { return locked(first) }, func() bool { return !alike(at, locked) }, func(on bool) edit.Edit {
 		e := edit.Lock{At: at, Locked: on}
 		for _, a := range at {
 			e.Heights = append(e.Heights, planned(a).Face.Height())
@@ -98,7 +85,7 @@ func (f *form) fronts(at []model.Place) {
 		return e
 	})
 	if doc(first).Kind == model.DrawerFront {
-		f.drawer(at, doc, planned, common)
+		f.drawer(at, doc, planned)
 	}
 	if len(at) == 1 {
 		f.workedOut(func() *plan.Front { return planned(first) })
@@ -107,8 +94,7 @@ func (f *form) fronts(at []model.Place) {
 }
 
 // drawer shows what only a drawer front has.
-func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, planned func(model.Place) *plan.Front,
-	common func(func(model.Place) (length.Length, bool)) func() (length.Length, bool, bool)) {
+func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, planned func(model.Place) *plan.Front) {
 	first := at[0]
 	f.heading(f.text("Drawer"))
 	names := []string{""}
@@ -120,26 +106,17 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 		}
 	}
 	f.choice("Drawer height", options, func() int {
-		want := doc(first).Drawer
-		for _, a := range at[1:] {
-			if doc(a).Drawer != want {
-				return -1
+		return oneOf(at, names, func(a model.Place) string {
+			if d := doc(a).Drawer; d != model.DrawerAuto {
+				return d
 			}
-		}
-		if want == model.DrawerAuto {
-			want = ""
-		}
-		for i, n := range names {
-			if n == want {
-				return i
-			}
-		}
-		return -1
+			return ""
+		})
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetDrawer{At: a, Drawer: names[i]} })
 	})
 	f.size("Drop", size{
-		get: common(func(a model.Place) (length.Length, bool) { return planned(a).Drop, doc(a).Drop != nil }),
+		get: common(at, func(a model.Place) (length.Length, bool) { return planned(a).Drop, doc(a).Drop != nil }),
 		put: func(v length.Length) edit.Edit {
 			return each(at, func(a model.Place) edit.Edit { return edit.SetDrop{At: a, Drop: &v} })
 		},
@@ -148,7 +125,7 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 		},
 	})
 	f.size("Least cover", size{
-		get: common(func(a model.Place) (length.Length, bool) { return doc(a).Cover, doc(a).Cover > 0 }),
+		get: common(at, func(a model.Place) (length.Length, bool) { return doc(a).Cover, doc(a).Cover > 0 }),
 		put: func(v length.Length) edit.Edit {
 			return each(at, func(a model.Place) edit.Edit { return edit.SetCover{At: a, Cover: v} })
 		},
@@ -165,15 +142,15 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 	}
 	f.size("Contents height", size{
 		none: true,
-		get:  common(func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
+		get:  common(at, func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
 		put:  func(v length.Length) edit.Edit { return contents(func(c *model.Contents) { c.Height = v }) },
 		clear: func() edit.Edit {
 			return contents(func(c *model.Contents) { c.Height = 0 })
 		},
 	})
-	f.number("Contents weight", "kg", func() (float64, bool) {
-		w := doc(first).Contents.Weight
-		return w, w > 0
+	weight := func(a model.Place) float64 { return doc(a).Contents.Weight }
+	f.number("Contents weight", "kg", func() (float64, bool, bool) {
+		return weight(first), weight(first) > 0, !alike(at, weight)
 	}, func(v float64) edit.Edit { return contents(func(c *model.Contents) { c.Weight = v }) })
 }
 

@@ -23,7 +23,7 @@ func (f *form) seldom(at []model.Place, doc func(model.Place) *model.Front, plan
 			})
 		}
 		f.size(label, size{
-			get:   func() (length.Length, bool, bool) { v := get(doc(first)); return v, v > 0, false },
+			get:   common(at, func(a model.Place) (length.Length, bool) { v := get(doc(a)); return v, v > 0 }),
 			put:   set,
 			clear: func() edit.Edit { return set(0) },
 			none:  true,
@@ -55,12 +55,7 @@ func (f *form) ownHardware(at []model.Place, doc func(model.Place) *model.Front)
 		names, options = append(names, h.Name), append(options, h.Name)
 	}
 	f.choice("Hardware", options, func() int {
-		for i, n := range names {
-			if n == doc(at[0]).Hardware {
-				return i
-			}
-		}
-		return -1
+		return oneOf(at, names, func(a model.Place) string { return doc(a).Hardware })
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.ChooseFrontHardware{At: a, Name: names[i]} })
 	})
@@ -75,12 +70,7 @@ func (f *form) runner(at []model.Place, doc func(model.Place) *model.Front, plan
 		}
 	}
 	f.choice("Runner asked for", options, func() int {
-		for i, l := range lengths {
-			if l == doc(at[0]).Runner {
-				return i
-			}
-		}
-		return -1
+		return oneOf(at, lengths, func(a model.Place) length.Length { return doc(a).Runner })
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetRunner{At: a, Length: lengths[i]} })
 	})
@@ -92,34 +82,36 @@ var usualHandle = model.Handle{Diameter: 5 * length.Millimetre}
 
 // handle says where the holes for a handle are.
 func (f *form) handle(at []model.Place, doc func(model.Place) *model.Front) {
-	get := func() model.Handle {
-		if h := doc(at[0]).Handle; h != nil {
+	handle := func(a model.Place) model.Handle {
+		if h := doc(a).Handle; h != nil {
 			return *h
 		}
 		return usualHandle
 	}
-	set := func(h *model.Handle) edit.Edit {
-		return each(at, func(a model.Place) edit.Edit { return edit.SetHandle{At: a, Handle: h} })
-	}
-	f.mark("Handle holes", func() bool { return doc(at[0]).Handle != nil }, func(on bool) edit.Edit {
-		if !on {
-			return set(nil)
-		}
-		h := usualHandle
-		return set(&h)
+	has := func(a model.Place) bool { return doc(a).Handle != nil }
+	f.mark("Handle holes", func() bool { return has(at[0]) }, func() bool { return !alike(at, has) }, func(on bool) edit.Edit {
+		return each(at, func(a model.Place) edit.Edit {
+			e := edit.SetHandle{At: a}
+			if on {
+				h := handle(a)
+				e.Handle = &h
+			}
+			return e
+		})
 	})
 	one := func(label string, of func(*model.Handle) *length.Length) {
-		put := func(v length.Length) edit.Edit {
-			h := get()
-			*of(&h) = v
-			return set(&h)
-		}
 		f.size(label, size{
-			get: func() (length.Length, bool, bool) {
-				h := get()
-				return *of(&h), doc(at[0]).Handle != nil && *of(&h) > 0, false
+			get: common(at, func(a model.Place) (length.Length, bool) {
+				h := handle(a)
+				return *of(&h), has(a) && *of(&h) > 0
+			}),
+			put: func(v length.Length) edit.Edit {
+				return each(at, func(a model.Place) edit.Edit {
+					h := handle(a)
+					*of(&h) = v
+					return edit.SetHandle{At: a, Handle: &h}
+				})
 			},
-			put: put,
 		})
 	}
 	one("Holes apart", func(h *model.Handle) *length.Length { return &h.Spacing })

@@ -29,8 +29,7 @@ type Panel struct {
 // be on the screen before its dozens of fields are made.
 func New(s *session.Session, say func() message.Language, tell func(message.Message)) *Panel {
 	p := &Panel{say: say, tell: tell, column: field.Column(), form: &form{}}
-	p.scroll = container.NewVScroll(container.NewPadded(p.column))
-	p.Object = p.scroll
+	p.scroll, p.Object = field.Scrolled(p.column)
 	p.Watch(s)
 	return p
 }

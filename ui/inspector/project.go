@@ -22,7 +22,7 @@ func (f *form) project() {
 	f.board("Back", edit.BackBoard, func() model.Board { return doc().Boards.Back })
 	f.heading(f.text("Reveals"))
 	f.reveals(model.Whole, func() (model.Reveals, bool) { return doc().Reveals, true })
-	f.mark("One gap between cabinets", func() bool { return doc().SharedGaps }, func(on bool) edit.Edit { return edit.ShareGaps{Shared: on} })
+	f.mark("One gap between cabinets", func() bool { return doc().SharedGaps }, nil, func(on bool) edit.Edit { return edit.ShareGaps{Shared: on} })
 	f.heading(f.text("Heights"))
 	f.size("Rounded to", size{
 		get: func() (length.Length, bool, bool) {
@@ -99,7 +99,7 @@ func (f *form) boardDetails(label string, use edit.BoardUse, get func() model.Bo
 	}
 	f.line("Material", func() (string, string) { return get().Material, "" },
 		func(s string) edit.Edit { return put(func(b *model.Board) { b.Material = s }) })
-	f.number("Density", "kg/m³", func() (float64, bool) { d := get().Density; return d, d > 0 },
+	f.number("Density", "kg/m³", func() (float64, bool, bool) { d := get().Density; return d, d > 0, false },
 		func(v float64) edit.Edit { return put(func(b *model.Board) { b.Density = v }) })
 	grains := []string{"", "horizontal", "vertical"}
 	f.choice("Grain", []string{f.text("none"), f.text("horizontal"), f.text("vertical")}, func() int {
