@@ -2,13 +2,14 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
 )
 
 // answer is a button that Enter presses too, as people expect of a question;
 // Fyne's takes the space bar only. Esc gives the answer that changes nothing.
 type answer struct {
-	widget.Button
+	field.Button
 	escape func()
 }
 

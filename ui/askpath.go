@@ -24,14 +24,14 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 	if home, err := os.UserHomeDir(); folder == "" && err == nil {
 		folder = home
 	}
-	nameEntry, folderEntry := widget.NewEntry(), widget.NewEntry()
+	nameEntry, folderEntry := field.NewText(""), field.NewText("")
 	nameEntry.SetText(name + ext)
 	nameEntry.SetPlaceHolder(w.text("name of the file"))
 	folderEntry.SetText(folder)
 	folderEntry.SetPlaceHolder(w.text("folder"))
 	problem := widget.NewLabel("")
 	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
-	choose := widget.NewButton(w.text("Choose…"), func() {
+	choose := field.NewButton(w.text("Choose…"), func() {
 		d := dialog.NewFolderOpen(func(l fyne.ListableURI, err error) {
 			if err == nil && l != nil {
 				folderEntry.SetText(l.Path())
@@ -60,14 +60,14 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 		}
 		then(path)
 	}
-	save := widget.NewButton(w.text("Save"), take)
+	save := field.NewButton(w.text("Save"), take)
 	save.Importance = widget.HighImportance
 	nameEntry.OnSubmitted = func(string) { take() }
 	folderEntry.OnSubmitted = func(string) { take() }
 	body := field.Column(field.Labelled(w.text("Name"), nameEntry),
 		field.Labelled(w.text("Folder"), container.NewBorder(nil, nil, nil, choose, folderEntry)), problem)
 	d = dialog.NewCustomWithoutButtons(title, container.New(minWidth{560}, body), w.win)
-	d.SetButtons([]fyne.CanvasObject{widget.NewButton(w.text("Go back"), func() { d.Hide() }), save})
+	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), func() { d.Hide() }), save})
 	w.showDialog(d)
 	w.win.Canvas().Focus(nameEntry)
 	nameEntry.TypedShortcut(&fyne.ShortcutSelectAll{})

@@ -48,7 +48,7 @@ func newBeginning(w *window) *beginning {
 			r.Entry.Update()
 		}
 	})
-	begin := widget.NewButton(w.text("Begin with this cabinet"), b.begin)
+	begin := field.NewButton(w.text("Begin with this cabinet"), b.begin)
 	begin.Importance = widget.HighImportance
 	form := field.Column(
 		field.Heading(w.text("A new cabinet")),

@@ -66,7 +66,7 @@ func (p *printing) correctionRow() fyne.CanvasObject {
 	if p.w.options.Known == nil {
 		return field.Column()
 	}
-	measure := widget.NewButton(p.w.text("Measure a printer…"), func() {
+	measure := field.NewButton(p.w.text("Measure a printer…"), func() {
 		p.measurePrinter(func(k sheet.KnownPrinter) {
 			list()
 			for i := range all {
@@ -83,8 +83,8 @@ func (p *printing) correctionRow() fyne.CanvasObject {
 func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	w, u := p.w, p.w.session.Project().Unit
 	across, up := sheet.CalibrationBars(p.options)
-	entry := func(hint string) *widget.Entry {
-		e := widget.NewEntry()
+	entry := func(hint string) *field.Text {
+		e := field.NewText("")
 		e.SetPlaceHolder(hint)
 		return e
 	}
@@ -95,7 +95,7 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	verdict.Wrapping = fyne.TextWrapWord
 	var got sheet.KnownPrinter
 	var d *dialog.CustomDialog
-	keep := widget.NewButton(w.text("Keep"), func() {
+	keep := field.NewButton(w.text("Keep"), func() {
 		w.keepPrinter(got)
 		d.Hide()
 		then(got)
@@ -125,10 +125,10 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 			keep.Enable()
 		}
 	}
-	for _, e := range []*widget.Entry{name, a, b, side, end} {
+	for _, e := range []*field.Text{name, a, b, side, end} {
 		e.OnChanged = judge
 	}
-	page := widget.NewButton(w.text("Write the calibration page…"), func() {
+	page := field.NewButton(w.text("Write the calibration page…"), func() {
 		w.askPath(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) { w.writeDocument(path, sheet.Calibration(p.options)) })
 	})
 	if w.options.Write == nil {
@@ -138,7 +138,7 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 		field.Labelled(w.text("Bar across"), a), field.Labelled(w.text("Bar up"), b),
 		field.Labelled(w.text("Margin at the sides"), side), field.Labelled(w.text("Margin top and bottom"), end), verdict)
 	d = dialog.NewCustomWithoutButtons(w.text("Measure a printer"), container.New(minWidth{460}, body), w.win)
-	d.SetButtons([]fyne.CanvasObject{widget.NewButton(w.text("Close"), func() { d.Hide() }), keep})
+	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Close"), func() { d.Hide() }), keep})
 	w.showDialog(d)
 }
 

@@ -6,7 +6,8 @@ import (
 	"fyne.io/fyne/v2/container"
 	fynelayout "fyne.io/fyne/v2/layout"
 	fynetheme "fyne.io/fyne/v2/theme"
-	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
 )
 
 // showOver puts a page in front of the desk.
@@ -25,7 +26,7 @@ func (w *window) overPage(title string, body fyne.CanvasObject) fyne.CanvasObjec
 	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
 	head := container.NewHBox(text, fynelayout.NewSpacer())
 	if w.opened {
-		head.Add(widget.NewButton(w.text("Back to the drawing"), w.showDesk))
+		head.Add(field.NewButton(w.text("Back to the drawing"), w.showDesk))
 	}
 	return container.NewBorder(container.NewPadded(head), nil, nil, nil, body)
 }

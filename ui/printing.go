@@ -31,10 +31,10 @@ type printing struct {
 	need    *widget.Label
 	title   *widget.Label
 	problem *widget.Label
-	fronts  *widget.Entry
+	fronts  *field.Text
 	parts   *fyne.Container
-	boxes   map[sheet.Part]*widget.Check
-	write   *widget.Button
+	boxes   map[sheet.Part]*field.Check
+	write   *field.Button
 }
 
 // printPage shows the page for printing over the desk.
@@ -61,7 +61,7 @@ func newTemplates(w *window) *printing {
 }
 
 func newPrinting(w *window) *printing {
-	p := &printing{w: w, zoom: 1, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*widget.Check{}}
+	p := &printing{w: w, zoom: 1, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
 	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
 	p.problem.Importance, p.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
@@ -69,7 +69,7 @@ func newPrinting(w *window) *printing {
 	for _, part := range sheet.Parts() {
 		p.parts.Add(p.partBox(part))
 	}
-	p.write = widget.NewButton(w.text("Write PDF…"), p.writePDF)
+	p.write = field.NewButton(w.text("Write PDF…"), p.writePDF)
 	p.write.Importance = widget.HighImportance
 	caution := widget.NewLabel(w.text("Print at actual size (100 %) and measure the check bars before you drill."))
 	caution.Wrapping = fyne.TextWrapWord
@@ -80,16 +80,16 @@ func newPrinting(w *window) *printing {
 	)))
 	buttons := container.NewGridWithColumns(1, p.write)
 	if w.options.Printer != nil {
-		buttons = container.NewGridWithColumns(2, p.write, widget.NewButton(w.text("Print…"), p.printNow))
+		buttons = container.NewGridWithColumns(2, p.write, field.NewButton(w.text("Print…"), p.printNow))
 	}
 	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, caution, buttons)), nil, nil, form)
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
-		widget.NewButton(w.text("Page before"), func() { p.turn(-1) }),
+		field.NewButton(w.text("Page before"), func() { p.turn(-1) }),
 		p.title,
-		widget.NewButton(w.text("Next page"), func() { p.turn(1) }),
-		widget.NewButton("–", func() { p.enlarge(1 / 1.5) }),
-		widget.NewButton("+", func() { p.enlarge(1.5) }),
+		field.NewButton(w.text("Next page"), func() { p.turn(1) }),
+		field.NewButton("–", func() { p.enlarge(1 / 1.5) }),
+		field.NewButton("+", func() { p.enlarge(1.5) }),
 		fynelayout.NewSpacer(),
 	)
 	p.frame = container.NewScroll(p.picture)
@@ -114,9 +114,9 @@ func (p *printing) sets() fyne.CanvasObject {
 		}
 	}
 	return container.NewPadded(container.NewGridWithColumns(3,
-		widget.NewButton(p.w.text("Everything"), choose(func(sheet.Part) bool { return true })),
-		widget.NewButton(p.w.text("Booklet"), choose(func(part sheet.Part) bool { return !part.Template() })),
-		widget.NewButton(p.w.text("Templates"), choose(sheet.Part.Template)),
+		field.NewButton(p.w.text("Everything"), choose(func(sheet.Part) bool { return true })),
+		field.NewButton(p.w.text("Booklet"), choose(func(part sheet.Part) bool { return !part.Template() })),
+		field.NewButton(p.w.text("Templates"), choose(sheet.Part.Template)),
 	))
 }
 
@@ -126,7 +126,7 @@ func (p *printing) partBox(part sheet.Part) fyne.CanvasObject {
 	if begin {
 		p.options.Parts = append(p.options.Parts, part)
 	}
-	c := widget.NewCheck(p.w.say().Say(part.Title()), nil)
+	c := field.NewCheck(p.w.say().Say(part.Title()), nil)
 	c.SetChecked(begin)
 	p.boxes[part] = c
 	c.OnChanged = func(on bool) {
@@ -153,7 +153,7 @@ func (p *printing) has(part sheet.Part) bool {
 
 // frontsRow chooses the fronts that get templates.
 func (p *printing) frontsRow() fyne.CanvasObject {
-	e := widget.NewEntry()
+	e := field.NewText("")
 	p.fronts = e
 	e.SetPlaceHolder(p.w.text("all, or numbers such as 2, 3, 5"))
 	e.OnChanged = func(s string) {

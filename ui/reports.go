@@ -5,6 +5,8 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
 )
 
 // showReports shows what earlier runs left that ended in an unforeseen way, to
@@ -22,7 +24,7 @@ func (w *window) showReports(reports []Report, then func()) {
 	text.SetMinRowsVisible(14)
 	intro := widget.NewLabel(w.text("frontlay ended in an unforeseen way the last time. This report names no file and no person; send it to who keeps the program, if you like."))
 	intro.Wrapping = fyne.TextWrapWord
-	copyIt := widget.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
+	copyIt := field.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
 	box := container.NewBorder(intro, container.NewHBox(copyIt), nil, nil, text)
 	d := dialog.NewCustom(w.text("The last run"), w.text("Close"), box, w.win)
 	w.showDialog(d)

@@ -59,7 +59,7 @@ func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile
 // askName asks for a name in the project; take tells what is wrong with it.
 func (h *sheetsPage) askName(title, name string, take func(string) error) {
 	w := h.w
-	e, problem := widget.NewEntry(), widget.NewLabel("")
+	e, problem := field.NewText(""), widget.NewLabel("")
 	e.SetText(name)
 	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	var d *dialog.CustomDialog
@@ -71,11 +71,11 @@ func (h *sheetsPage) askName(title, name string, take func(string) error) {
 		d.Hide()
 	}
 	e.OnSubmitted = func(string) { done() }
-	ok := widget.NewButton(w.text("Add to the project"), done)
+	ok := field.NewButton(w.text("Add to the project"), done)
 	ok.Importance = widget.HighImportance
 	body := field.Column(field.Labelled(w.text("Name in the project"), e), problem)
 	d = dialog.NewCustomWithoutButtons(title, container.New(minWidth{460}, body), w.win)
-	d.SetButtons([]fyne.CanvasObject{widget.NewButton(w.text("Go back"), func() { d.Hide() }), ok})
+	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), func() { d.Hide() }), ok})
 	w.showDialog(d)
 	w.win.Canvas().Focus(e)
 	e.TypedShortcut(&fyne.ShortcutSelectAll{})

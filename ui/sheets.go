@@ -28,8 +28,8 @@ type sheetsPage struct {
 	files map[string]*yamlfile.SheetFile // texts that sheets were read from, by name
 
 	choice *field.Choice
-	use    *widget.Button
-	carry  *widget.Button
+	use    *field.Button
+	carry  *field.Button
 	told   *widget.Label
 }
 
@@ -38,9 +38,9 @@ func (w *window) openSheets(name string) {
 	h := &sheetsPage{w: w, name: name, files: map[string]*yamlfile.SheetFile{}, told: widget.NewLabel("")}
 	h.page = hardware.New(hardware.Options{Sheet: w.session.Project().Sheet(name), Say: w.say, Changed: func(*model.HardwareSheet) { h.update() }})
 	h.choice = field.NewChoice(nil, h.index, h.show)
-	h.use = widget.NewButton(w.text("Use in the project"), func() { h.apply() })
+	h.use = field.NewButton(w.text("Use in the project"), func() { h.apply() })
 	h.use.Importance = widget.HighImportance
-	h.carry = widget.NewButton(w.text("Carry a copy"), h.copyIn)
+	h.carry = field.NewButton(w.text("Carry a copy"), h.copyIn)
 	h.told.Truncation = fyne.TextTruncateEllipsis
 	w.showOver(container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), nil, nil, nil, h.page.Content()))
 	w.sheets = h
@@ -52,7 +52,7 @@ func (h *sheetsPage) head() fyne.CanvasObject {
 	w := h.w
 	text := fynecanvas.NewText(w.text("Hardware sheets"), w.theme.Palette(w.app.Settings().ThemeVariant()).Ink)
 	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
-	back := widget.NewButton(w.text("Back to the drawing"), func() { h.leave(nil) })
+	back := field.NewButton(w.text("Back to the drawing"), func() { h.leave(nil) })
 	return container.NewBorder(nil, nil, text, container.NewHBox(h.use, back), h.told)
 }
 
@@ -61,9 +61,9 @@ func (h *sheetsPage) tools() fyne.CanvasObject {
 	w := h.w
 	return container.NewHBox(
 		container.New(minWidth{220}, h.choice),
-		widget.NewButton(w.text("New"), h.create), widget.NewButton(w.text("Copy"), h.duplicate),
+		field.NewButton(w.text("New"), h.create), field.NewButton(w.text("Copy"), h.duplicate),
 		fynelayout.NewSpacer(), h.carry,
-		widget.NewButton(w.text("Read a file…"), h.read), widget.NewButton(w.text("Write a file…"), h.write),
+		field.NewButton(w.text("Read a file…"), h.read), field.NewButton(w.text("Write a file…"), h.write),
 	)
 }
 
@@ -87,9 +87,9 @@ func (h *sheetsPage) update() {
 	}
 	h.choice.SetOptions(names)
 	h.choice.Update()
-	able(h.use, h.page.Unsaved() && len(h.page.Problems()) == 0)
+	h.use.Able(h.page.Unsaved() && len(h.page.Problems()) == 0)
 	i := h.index()
-	able(h.carry, i >= 0 && h.uses()[i].Source != "")
+	h.carry.Able(i >= 0 && h.uses()[i].Source != "")
 	switch {
 	case i < 0:
 		h.tell(message.New("The project has no hardware sheet yet: make a new one, or read a file."))
@@ -105,14 +105,6 @@ func (h *sheetsPage) update() {
 }
 
 func (h *sheetsPage) tell(m message.Message) { h.told.SetText(h.w.say().Say(m)) }
-
-func able(b *widget.Button, on bool) {
-	if on {
-		b.Enable()
-	} else {
-		b.Disable()
-	}
-}
 
 // apply puts the sheet that is shown into the project, by one step that can be
 // undone. It is false where that can't be.

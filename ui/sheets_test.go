@@ -15,6 +15,7 @@ import (
 	"frontlay/assets"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/ui/field"
 )
 
 // sheetsOn opens the page of hardware sheets on the demo.
@@ -49,6 +50,10 @@ func (w *window) answer(t *testing.T, text string) {
 	walk = func(o fyne.CanvasObject) {
 		switch v := o.(type) {
 		case *answer:
+			if v.Text == text {
+				found = v
+			}
+		case *field.Button:
 			if v.Text == text {
 				found = v
 			}

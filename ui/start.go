@@ -42,7 +42,7 @@ func (w *window) showDesk() {
 // doors are the ways into work that is there already.
 func (w *window) doors() fyne.CanvasObject {
 	o := []fyne.CanvasObject{field.Heading(w.text("Open"))}
-	o = append(o, container.NewPadded(widget.NewButton(w.text("Open a project…"), func() { w.do("open") })))
+	o = append(o, container.NewPadded(field.NewButton(w.text("Open a project…"), func() { w.do("open") })))
 	if f, err := w.options.Files.Demo(); err == nil {
 		o = append(o, field.Heading(w.text("The demo: a pottery studio's glaze bench")))
 		o = append(o, w.door(f, w.text("Open the demo"), func() { w.do("demo") }))
@@ -74,5 +74,5 @@ func (w *window) door(f *yamlfile.File, label string, open func()) fyne.CanvasOb
 	d := view.Elevation(r.Plan, view.ElevationOptions{Findings: r.Findings})
 	back := fynecanvas.NewRectangle(w.theme.Palette(w.app.Settings().ThemeVariant()).Paper)
 	picture := container.NewStack(back, screen.NewStill(withoutDimensions(d), say, fyne.NewSize(250, 110)))
-	return container.NewPadded(container.NewVBox(picture, widget.NewButton(label, open)))
+	return container.NewPadded(container.NewVBox(picture, field.NewButton(label, open)))
 }

@@ -6,6 +6,7 @@ import (
 	fynelayout "fyne.io/fyne/v2/layout"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/ui/field"
 	"frontlay/ui/screen"
 	"frontlay/ui/tool"
 )
@@ -15,13 +16,13 @@ import (
 type strip struct {
 	w       *window
 	object  *fyne.Container
-	buttons map[string]*widget.Button
+	buttons map[string]*field.Button
 }
 
 func newStrip(w *window) *strip {
-	s := &strip{w: w, buttons: map[string]*widget.Button{}}
-	b := func(name, label string) *widget.Button {
-		one := widget.NewButton(w.text(label), func() { w.do(name) })
+	s := &strip{w: w, buttons: map[string]*field.Button{}}
+	b := func(name, label string) *field.Button {
+		one := field.NewButton(w.text(label), func() { w.do(name) })
 		s.buttons[name] = one
 		return one
 	}

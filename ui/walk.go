@@ -20,11 +20,15 @@ func walkNamed(top fyne.CanvasObject, prefix string, visit func(string, fyne.Can
 			return
 		}
 		switch v := o.(type) {
+		case *field.Button:
+			visit(prefix+v.Text, v)
 		case *widget.Button:
 			visit(prefix+v.Text, v)
+		case *field.Text:
+			visit(prefix+"entry "+v.PlaceHolder, v)
 		case *widget.Entry:
 			visit(prefix+"entry "+v.PlaceHolder, v)
-		case *widget.Check:
+		case *field.Check:
 			visit(prefix+v.Text, v)
 		case *field.Entry:
 			rows++

@@ -24,7 +24,7 @@ type faults struct {
 func newFaults(p *Page) *faults {
 	f := &faults{page: p, good: widget.NewLabel(p.text("The figures go together.")), list: field.Column()}
 	f.good.Importance = widget.SuccessImportance
-	f.object = container.NewVScroll(besideBar(f.list))
+	f.object = container.NewVScroll(field.BesideBar(f.list))
 	return f
 }
 
@@ -50,7 +50,7 @@ func (f *faults) add(text, path string, how widget.Importance) {
 	l.Importance, l.Wrapping = how, fyne.TextWrapWord
 	var to fyne.CanvasObject
 	if f.page.form.rowAt(path) != nil {
-		to = container.NewVBox(widget.NewButton(f.page.text("Show"), func() { f.page.goToPath(path) }))
+		to = container.NewVBox(field.NewButton(f.page.text("Show"), func() { f.page.goToPath(path) }))
 	}
 	f.list.Add(container.NewBorder(nil, nil, nil, to, l))
 }

@@ -35,15 +35,9 @@ func newForm(p *Page) *form {
 		f.heading("Stabiliser of wide drawers"), f.sizes(stabiliserSizes), f.stabiliserHoles(),
 		field.Spacer(12),
 	)
-	f.scroll = container.NewVScroll(container.NewPadded(besideBar(column)))
+	f.scroll = container.NewVScroll(container.NewPadded(field.BesideBar(column)))
 	f.scroll.SetMinSize(fyne.NewSize(390, 200))
 	return f
-}
-
-// besideBar leaves room for the scroll bar at the right of an object.
-func besideBar(o fyne.CanvasObject) fyne.CanvasObject {
-	bar := container.NewGridWrap(fyne.NewSize(8, 1), field.Spacer(1))
-	return container.NewBorder(nil, nil, nil, bar, o)
 }
 
 // update shows the sheet in every field.
@@ -106,7 +100,7 @@ func (f *form) heading(text string) fyne.CanvasObject {
 func (f *form) subheading(text string, add func()) fyne.CanvasObject {
 	l := widget.NewLabel(f.page.text(text))
 	l.Importance = widget.LowImportance
-	return container.NewBorder(nil, nil, nil, widget.NewButton(f.page.text("Add"), add), l)
+	return container.NewBorder(nil, nil, nil, field.NewButton(f.page.text("Add"), add), l)
 }
 
 // sizes are the rows of a table of sizes.
@@ -139,22 +133,4 @@ func (f *form) unit() fyne.CanvasObject {
 func (f *form) notes() fyne.CanvasObject {
 	f.note = newNote(f.page)
 	return field.Labelled(f.page.text("Where from"), f.note)
-}
-
-// reveal scrolls the form so far that an object can be seen whole.
-func (f *form) reveal(o fyne.CanvasObject) {
-	driver := fyne.CurrentApp().Driver()
-	y := driver.AbsolutePositionForObject(o).Y - driver.AbsolutePositionForObject(f.scroll).Y
-	high, seen := o.Size().Height, f.scroll.Size().Height
-	const around = 12
-	switch {
-	case seen < high:
-	case y < around:
-		f.scroll.Offset.Y = max(f.scroll.Offset.Y+y-around, 0)
-	case y+high > seen-around:
-		f.scroll.Offset.Y += y + high - seen + around
-	default:
-		return
-	}
-	f.scroll.Refresh()
 }

@@ -79,7 +79,7 @@ func (g *grid) build(n int) {
 			line.Add(r.entry)
 			made = append(made, r)
 		}
-		away := widget.NewButton("×", func() {
+		away := field.NewButton("×", func() {
 			p.form.giveUp()
 			p.change(func(k *picked) { g.remove(k, i) })
 		})

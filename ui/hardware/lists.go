@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/view"
 	"frontlay/model"
@@ -31,20 +30,20 @@ func (f *form) pickFrom(it items) fyne.CanvasObject {
 		p.form.giveUp()
 		p.update()
 	})
-	add := widget.NewButton(p.text("Add"), func() {
+	add := field.NewButton(p.text("Add"), func() {
 		p.Take()
 		p.change(it.add)
 		*it.at = len(it.names()) - 1
 		p.update()
 	})
-	remove := widget.NewButton(p.text("Remove"), func() {
+	remove := field.NewButton(p.text("Remove"), func() {
 		p.form.giveUp()
 		p.change(it.remove)
 	})
 	f.updates = append(f.updates, func() {
 		c.SetOptions(it.names())
 		c.Update()
-		enable(remove, len(it.names()) > 0)
+		remove.Able(len(it.names()) > 0)
 	})
 	return field.Labelled(p.text(it.label), container.NewBorder(nil, nil, nil, container.NewHBox(add, remove), c))
 }

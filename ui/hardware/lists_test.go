@@ -7,26 +7,26 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 )
 
 // press presses the n-th button of a text, from 0.
 func press(t *testing.T, p *Page, text string, n int) {
 	t.Helper()
-	var all []*widget.Button
+	var all []*field.Button
 	var walk func(o fyne.CanvasObject)
 	walk = func(o fyne.CanvasObject) {
 		if !o.Visible() {
 			return
 		}
 		switch v := o.(type) {
-		case *widget.Button:
+		case *field.Button:
 			if v.Text == text {
 				all = append(all, v)
 			}

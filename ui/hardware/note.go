@@ -3,6 +3,8 @@ package hardware
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
 )
 
 // note is the field for several lines that tells where the figures come from.
@@ -44,9 +46,13 @@ func (n *note) giveUp() {
 	}
 }
 
+// AcceptsTab lets Tab leave the field, as it leaves every other.
+func (n *note) AcceptsTab() bool { return false }
+
 // FocusGained tells what belongs here.
 func (n *note) FocusGained() {
 	n.Entry.FocusGained()
+	field.Reveal(n)
 	n.page.look(&row{page: n.page, path: "note", label: "Where from", item: -1})
 }
 
@@ -59,6 +65,9 @@ func (n *note) FocusLost() {
 // TypedKey gives back what was on Esc.
 func (n *note) TypedKey(k *fyne.KeyEvent) {
 	if k.Name == fyne.KeyEscape {
+		if n.Text == n.was {
+			field.Leave(n, k)
+		}
 		n.giveUp()
 		return
 	}

@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/view"
@@ -46,8 +45,8 @@ type Page struct {
 	views   *field.Choice
 	caption *caption
 	faults  *faults
-	undo    *widget.Button
-	redo    *widget.Button
+	undo    *field.Button
+	redo    *field.Button
 	content fyne.CanvasObject
 }
 
@@ -72,8 +71,8 @@ func New(o Options) *Page {
 			return 0
 		},
 		func(i int) { p.onSide = i == 1; p.draw() })
-	p.undo = widget.NewButton(p.text("Undo"), func() { p.Undo() })
-	p.redo = widget.NewButton(p.text("Redo"), func() { p.Redo() })
+	p.undo = field.NewButton(p.text("Undo"), func() { p.Undo() })
+	p.redo = field.NewButton(p.text("Redo"), func() { p.Redo() })
 	p.form = newForm(p)
 	p.build()
 	p.update()
@@ -170,16 +169,8 @@ func (p *Page) update() {
 	p.form.update()
 	p.draw()
 	p.faults.show(p.Problems(), doubts(p.sheet))
-	enable(p.undo, len(p.past) > 0)
-	enable(p.redo, len(p.future) > 0)
-}
-
-func enable(b *widget.Button, on bool) {
-	if on {
-		b.Enable()
-	} else {
-		b.Disable()
-	}
+	p.undo.Able(len(p.past) > 0)
+	p.redo.Able(len(p.future) > 0)
 }
 
 // draw shows the sketch and tells of the figure with the focus.

@@ -42,7 +42,6 @@ func (r *row) focused() {
 		r.page.chosen.screw = r.item
 	}
 	r.page.look(r)
-	r.page.form.reveal(r.object)
 }
 
 // update shows what the sheet holds.
@@ -108,6 +107,9 @@ func (f *form) size(s size) *row {
 				}
 			}, err
 		})
+		if p.sheet.Unit == length.UnitInch {
+			src.Sample = "≈ 88 63/64"
+		}
 		src.Step = func(n int) error {
 			p.change(func(k *picked) {
 				if at := s.of(k); at != nil {
