@@ -38,6 +38,10 @@ func (w *window) editCommands() []command {
 			can: func() bool { return len(w.session.Selection()) > 0 }},
 		{name: "duplicate", menu: "Edit", label: "Duplicate", key: fyne.KeyD, mod: ctrl, do: w.duplicate,
 			can: func() bool { return len(w.session.Selection()) > 0 }},
+		{name: "moveleft", menu: "Edit", label: "Move cabinet left", key: fyne.KeyLeft, mod: ctrl, fields: true, after: true,
+			do: func() { w.moveCabinet(-1) }, can: func() bool { return w.movable(-1) }},
+		{name: "moveright", menu: "Edit", label: "Move cabinet right", key: fyne.KeyRight, mod: ctrl, fields: true,
+			do: func() { w.moveCabinet(1) }, can: func() bool { return w.movable(1) }},
 		{name: "all", menu: "Edit", label: "Select the whole stack", key: fyne.KeyA, mod: ctrl, fields: true, after: true, do: w.selectStack},
 		{name: "bay", menu: "Edit", label: "Select the bay", key: fyne.KeyB, mod: ctrl, do: w.selectBay},
 		{name: "cabinet", menu: "Edit", label: "Select the cabinet", key: fyne.KeyK, mod: ctrl, do: w.selectCabinet},
@@ -147,6 +151,27 @@ func (w *window) duplicate() {
 		at.Front = -1
 		w.apply(edit.AddBay{At: at})
 	}
+}
+
+// movable tells that something of a cabinet is selected which has another one at
+// its left (-1) or right (1).
+func (w *window) movable(by int) bool {
+	to := w.here().Cabinet + by
+	return len(w.session.Selection()) > 0 && to >= 0 && to < len(w.session.Project().Cabinets)
+}
+
+// moveCabinet moves the cabinet of what is selected in the run. What is selected
+// stays so.
+func (w *window) moveCabinet(by int) {
+	from := w.here().Cabinet
+	var moved []drawing.Subject
+	for _, t := range w.session.Selection() {
+		if t.Place.Cabinet == from {
+			t.Place.Cabinet += by
+			moved = append(moved, t)
+		}
+	}
+	w.applyTo(edit.MoveCabinet{At: placeOfCabinet(from), To: from + by}, moved...)
 }
 
 func (w *window) selectStack() {

@@ -31,7 +31,7 @@ func (c *command) keyText() string {
 }
 
 // keyNames are the keys that a keyboard of another language names otherwise.
-var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Up", "Down"}
+var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Up", "Down", "Left", "Right"}
 
 // keysOf names the keys of a command as the language's keyboards do.
 func (w *window) keysOf(c *command) string {

@@ -93,7 +93,7 @@ func (w *window) contextMenu(at fyne.Position) {
 	case w.selected(drawing.PartitionThing), w.selected(drawing.BayThing):
 		names = []string{"type", "equal", "graduate", "copystack", "copyrun", "", "duplicate", "remove", "", "sheets", "cabinet"}
 	case w.selected(drawing.CabinetThing):
-		names = []string{"type", "", "cut", "copy", "paste", "duplicate", "remove", "", "sheets"}
+		names = []string{"type", "", "cut", "copy", "paste", "duplicate", "remove", "", "moveleft", "moveright", "", "sheets"}
 	default:
 		names = []string{"drawdivision", "drawpartition", "drawcabinet", "", "fit", "through"}
 	}

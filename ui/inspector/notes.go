@@ -1,0 +1,30 @@
+package inspector
+
+import (
+	"frontlay/model/edit"
+	"frontlay/model/message"
+	"frontlay/ui/field"
+)
+
+// notes are the project's, of as many lines as it takes. What can't be taken is
+// told where everything else is that can't be done.
+func (f *form) notes() {
+	f.heading(f.text("Notes"))
+	get := func() string { return f.session.Project().Notes }
+	e := field.NewLines(field.Source{
+		Get:  func() field.Value { return field.Value{Text: get(), Grey: f.text("what the bench should know")} },
+		Put:  func(text string) error { return f.session.Do(edit.SetNotes{Notes: text}) },
+		Tell: func(m message.Message) { f.refused(m) },
+	}, 4)
+	f.objects = append(f.objects, e)
+	f.entries = append(f.entries, e)
+	f.labels = append(f.labels, "Notes")
+	f.updates = append(f.updates, e.Update)
+}
+
+// refused tells what can't be taken, and nothing where that is taken away.
+func (f *form) refused(m message.Message) {
+	if !m.Empty() {
+		f.tell(m)
+	}
+}
