@@ -1,0 +1,50 @@
+package field
+
+import (
+	"fyne.io/fyne/v2"
+	fynetheme "fyne.io/fyne/v2/theme"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Offer is a field for a text with a list of usual ones; the down key opens the
+// list.
+type Offer struct {
+	widget.SelectEntry
+	open func()
+}
+
+// NewOffer makes a field with a list.
+func NewOffer(usual []string) *Offer {
+	o := &Offer{}
+	o.ExtendBaseWidget(o)
+	o.SetOptions(usual)
+	o.open = o.ActionItem.(*widget.Button).OnTapped
+	arrow := NewButton("", o.open) // one whose focus is seen
+	arrow.SetIcon(fynetheme.Icon(fynetheme.IconNameArrowDropDown))
+	arrow.Importance = widget.LowImportance
+	o.ActionItem = arrow
+	return o
+}
+
+// Need is the width that shows the text whole.
+func (o *Offer) Need() float32 {
+	return entryNeed(o.Text, o.PlaceHolder) + o.ActionItem.MinSize().Width
+}
+
+// FocusGained scrolls to where the field can be seen.
+func (o *Offer) FocusGained() {
+	o.SelectEntry.FocusGained()
+	Reveal(o)
+}
+
+// TypedKey opens the list, and hands Esc on.
+func (o *Offer) TypedKey(e *fyne.KeyEvent) {
+	switch e.Name {
+	case fyne.KeyDown:
+		o.open()
+	case fyne.KeyEscape:
+		Leave(o, e)
+	default:
+		o.SelectEntry.TypedKey(e)
+	}
+}
