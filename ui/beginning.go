@@ -65,7 +65,8 @@ func newBeginning(w *window) *beginning {
 	hint.Wrapping = fyne.TextWrapWord
 	hint.Importance = widget.LowImportance
 	right := container.NewBorder(nil, hint, nil, nil, b.screen)
-	split := container.NewHSplit(container.NewVScroll(container.NewPadded(form)), right)
+	_, scrolled := field.Scrolled(form)
+	split := container.NewHSplit(scrolled, right)
 	split.Offset = 0.45
 	b.object = split
 	return b

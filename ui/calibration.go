@@ -45,27 +45,29 @@ func (w *window) keepPrinter(k sheet.KnownPrinter) {
 // correctionRow chooses the printer whose fault of scale is undone, and whose
 // margins are kept.
 func (p *printing) correctionRow() fyne.CanvasObject {
-	var all []sheet.KnownPrinter
-	s := widget.NewSelect(nil, nil)
-	list := func() {
-		all = p.w.known().All()
-		s.Options = []string{p.w.text("not corrected")}
-		for _, k := range all {
-			s.Options = append(s.Options, k.Correction.Printer+", "+k.Correction.Paper)
-		}
-	}
-	list()
-	s.SetSelectedIndex(0)
-	s.OnChanged = func(string) {
-		p.options.Correction, p.options.Margins = sheet.Correction{}, sheet.Margins{}
-		if i := s.SelectedIndex() - 1; i >= 0 && i < len(all) {
-			p.options.Correction, p.options.Margins = all[i].Correction, all[i].Margins
-		}
-		p.make()
-	}
 	if p.w.options.Known == nil {
 		return field.Column()
 	}
+	var all []sheet.KnownPrinter
+	at := 0 // which is chosen; 0: none
+	s := field.NewChoice(nil, func() int { return at }, func(i int) {
+		at = i
+		p.options.Correction, p.options.Margins = sheet.Correction{}, sheet.Margins{}
+		if i := at - 1; i >= 0 && i < len(all) {
+			p.options.Correction, p.options.Margins = all[i].Correction, all[i].Margins
+		}
+		p.make()
+	})
+	list := func() {
+		all = p.w.known().All()
+		names := []string{p.w.text("not corrected")}
+		for _, k := range all {
+			names = append(names, k.Correction.Printer+", "+k.Correction.Paper)
+		}
+		s.SetOptions(names)
+		s.Update()
+	}
+	list()
 	measure := field.NewButton(p.w.text("Measure a printer…"), func() {
 		p.measurePrinter(func(k sheet.KnownPrinter) {
 			list()
@@ -83,14 +85,9 @@ func (p *printing) correctionRow() fyne.CanvasObject {
 func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	w, u := p.w, p.w.session.Project().Unit
 	across, up := sheet.CalibrationBars(p.options)
-	entry := func(hint string) *field.Text {
-		e := field.NewText("")
-		e.SetPlaceHolder(hint)
-		return e
-	}
-	name := entry(w.text("name of the printer"))
-	a, b := entry(w.say().Length(across)), entry(w.say().Length(up))
-	side, end := entry(w.say().Length(sheet.DefaultMargins.Side)), entry(w.say().Length(sheet.DefaultMargins.End))
+	name := field.NewText(w.text("name of the printer"))
+	a, b := field.NewText(w.say().Length(across)), field.NewText(w.say().Length(up))
+	side, end := field.NewText(w.say().Length(sheet.DefaultMargins.Side)), field.NewText(w.say().Length(sheet.DefaultMargins.End))
 	verdict := widget.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 	verdict.Wrapping = fyne.TextWrapWord
 	var got sheet.KnownPrinter

@@ -73,11 +73,11 @@ func newPrinting(w *window) *printing {
 	p.write.Importance = widget.HighImportance
 	caution := widget.NewLabel(w.text("Print at actual size (100 %) and measure the check bars before you drill."))
 	caution.Wrapping = fyne.TextWrapWord
-	form := container.NewVScroll(container.NewPadded(field.Column(
+	_, form := field.Scrolled(field.Column(
 		field.Heading(w.text("What to print")), p.sets(), p.parts,
 		field.Heading(w.text("Fronts")), p.frontsRow(),
 		field.Heading(w.text("Paper")), p.paperRow(), p.correctionRow(), p.problem,
-	)))
+	))
 	buttons := container.NewGridWithColumns(1, p.write)
 	if w.options.Printer != nil {
 		buttons = container.NewGridWithColumns(2, p.write, field.NewButton(w.text("Print…"), p.printNow))
@@ -193,7 +193,7 @@ func (p *printing) paperRow() fyne.CanvasObject {
 	for _, paper := range sheet.Papers() {
 		names = append(names, paper.Name)
 	}
-	e := widget.NewSelectEntry(names)
+	e := field.NewOffer(names)
 	take := func(s string) {
 		paper, err := sheet.ParsePaper(s, p.w.session.Project().Unit)
 		p.tell(err)

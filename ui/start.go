@@ -23,7 +23,7 @@ const mostPictures = 4
 // demo and recent projects at the right.
 func (w *window) showStart() {
 	b := newBeginning(w)
-	right := container.NewVScroll(container.NewPadded(w.doors()))
+	_, right := field.Scrolled(w.doors())
 	body := container.NewHSplit(container.NewPadded(b.object), right)
 	body.Offset = 0.68
 	w.showOver(w.overPage("Drawer fronts, planned and drilled right", body))
