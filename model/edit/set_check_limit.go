@@ -1,0 +1,50 @@
+package edit
+
+import (
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// SetCheckLimit sets a figure that the check compares with; nil for what is
+// usual.
+type SetCheckLimit struct {
+	Which model.Limit
+	Value *length.Length
+}
+
+// Bounds of the check's limits, those of project files.
+const (
+	mostLimit = 2 * length.Metre
+	mostWidth = 20 * length.Metre // of a front
+)
+
+// Label names the change.
+func (e SetCheckLimit) Label() message.Message { return message.New("Limits of the check") }
+
+// Apply makes the change. The least reveal must not be above the greatest where
+// both are given.
+func (e SetCheckLimit) Apply(p *model.Project) (*model.Project, error) {
+	if !e.Which.Known() {
+		return nil, message.New("The check has no such limit.")
+	}
+	c := p.Clone()
+	if e.Value == nil {
+		*c.Checks.Limits.Of(e.Which) = nil
+		return c, nil
+	}
+	most := mostLimit
+	if e.Which == model.WideFront {
+		most = mostWidth
+	}
+	v := *e.Value
+	if err := within(v, 0, most); err != nil {
+		return nil, err
+	}
+	*c.Checks.Limits.Of(e.Which) = &v
+	l := c.Checks.Limits
+	if l.LeastReveal != nil && l.GreatestReveal != nil && *l.LeastReveal > *l.GreatestReveal {
+		return nil, message.New("The least reveal of %v is above the greatest of %v. Change one of the two.", *l.LeastReveal, *l.GreatestReveal)
+	}
+	return c, nil
+}
