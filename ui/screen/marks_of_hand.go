@@ -15,7 +15,7 @@ import (
 // paintSelection draws a frame around each thing that is selected.
 func (c *Screen) paintSelection(p *painter) {
 	if c.subject != Elevation {
-		p.write(c.say().Say(c.title()), fyne.NewPos(14, 10), drawing.TopLeft, p.text*1.15, true, p.palette.Ink)
+		c.paintTitle(p)
 		return
 	}
 	for _, t := range c.session.Selection() {

@@ -26,7 +26,12 @@ type painter struct {
 	faces   map[model.Place]plane.Rect
 	objects []fyne.CanvasObject
 	figures []figure
-	taken   []taken
+
+	strokes  []stroke  // what should not run through letters
+	surfaces []surface // what letters stand on
+	taken    []taken
+	reserved []box // no letters here
+	room     place // see placeIn
 }
 
 // figure is where a dimension's figure stands on the screen.
@@ -62,7 +67,8 @@ func (p *painter) prepare(d *drawing.Drawing) {
 	}
 }
 
-// paint adds the marks of a drawing. Dimensions come last, over everything.
+// paint adds the marks of a drawing: geometry first, then dimension lines, and
+// over everything the letters.
 func (p *painter) paint(d *drawing.Drawing) {
 	p.prepare(d)
 	for _, m := range d.Marks {
@@ -77,16 +83,19 @@ func (p *painter) paint(d *drawing.Drawing) {
 			p.hatch(v)
 		}
 	}
+	p.dimensions(d)
+	p.texts(d, true) // names have the right of way
+	p.findings(d)
+	p.texts(d, false)
+	p.writeTaken()
+}
+
+// texts gives the bold texts of a drawing their places, or the others; those of
+// findings have theirs from elsewhere.
+func (p *painter) texts(d *drawing.Drawing, bold bool) {
 	for _, m := range d.Marks {
-		if v, ok := m.(*drawing.Dimension); ok {
-			p.dimension(v)
-		}
-	}
-	for _, bold := range []bool{true, false} { // names have the right of way
-		for _, m := range d.Marks {
-			if v, ok := m.(*drawing.Text); ok && v.Bold == bold {
-				p.textMark(v)
-			}
+		if v, ok := m.(*drawing.Text); ok && v.Bold == bold && v.Meaning != drawing.FindingMark {
+			p.textMark(v)
 		}
 	}
 }
@@ -111,8 +120,8 @@ func (p *painter) line(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
 // shortened so that short edges still show as dashed).
 const dash, dashGap = 7, 4
 
-// mostDashes bounds the pieces of one line: one that is zoomed far out of the
-// screen is cut to it first.
+// dashed draws a line along an axis in dashes; what is far outside of the screen
+// gets none.
 func (p *painter) dashed(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
 	if y1 == y2 {
 		x1, x2 = min(x1, x2), max(x1, x2)
@@ -133,6 +142,7 @@ func (p *painter) lineMark(m *drawing.Line) {
 	pen := p.palette.Pen(m.Meaning)
 	a, b := p.view.at(m.From), p.view.at(m.To)
 	axis := m.From.X == m.To.X || m.From.Y == m.To.Y
+	p.mark(a.X, a.Y, b.X, b.Y, weightOf(m.Meaning), 0)
 	if m.Dashed && axis {
 		p.dashed(a.X, a.Y, b.X, b.Y, pen.Line, pen.Width)
 		return
@@ -154,6 +164,10 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 	pos, size := p.box(m.Rect)
 	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
+	}
+	p.markEdges(boxAt(pos, size), weightOf(m.Meaning))
+	if m.Filled && pen.Surface.A == 0xFF {
+		p.surfaces = append(p.surfaces, surface{boxAt(pos, size), pen.Surface})
 	}
 	if m.Filled || !m.Dashed {
 		r := fynecanvas.NewRectangle(color.Transparent)
@@ -192,6 +206,11 @@ func (p *painter) circle(m *drawing.Circle) {
 	c.Move(pos)
 	c.Resize(size)
 	p.objects = append(p.objects, c)
+	if size.Width < 40 {
+		p.markAll(boxAt(pos, size), weightOf(m.Meaning))
+	} else {
+		p.markEdges(boxAt(pos, size), weightOf(m.Meaning))
+	}
 }
 
 // hatchStep is between two lines of a hatch, in screen units.
@@ -210,6 +229,7 @@ func (p *painter) hatch(m *drawing.Hatch) {
 	r.Move(fyne.NewPos(x1, y1))
 	r.Resize(fyne.NewSize(x2-x1, y2-y1))
 	p.objects = append(p.objects, r)
+	p.markAll(box{x1, y1, x2, y2}, weightOf(m.Meaning))
 	w, h := x2-x1, y2-y1
 	const step = float32(hatchStep)
 	for s := step; s < w+h; s += step {

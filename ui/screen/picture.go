@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"fyne.io/fyne/v2"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
@@ -72,4 +74,26 @@ func (c *Screen) title() message.Message {
 		return message.Message{}
 	}
 	return c.shown().Title
+}
+
+// titleBox is where the title stands: at the upper left, inside of rulers.
+func (c *Screen) titleBox(p *painter) box {
+	size := p.measure.of(c.say().Say(c.title()), p.text*titleSize, true)
+	at := fyne.NewPos(14, 10)
+	if c.rulers {
+		_, high, wide := p.rulerSizes()
+		at = at.AddXY(wide, high)
+	}
+	return boxAt(at, size).grown(4, 2)
+}
+
+// titleSize is the size of a title's letters, in plain ones.
+const titleSize = 1.15
+
+// paintTitle writes the title on a ground of its own, because the picture can be
+// moved under it.
+func (c *Screen) paintTitle(p *painter) {
+	b := c.titleBox(p)
+	p.backdrop(b, p.palette.Paper)
+	p.write(c.say().Say(c.title()), fyne.NewPos(b.x1+4, b.y1+2), drawing.TopLeft, p.text*titleSize, true, p.palette.Ink)
 }

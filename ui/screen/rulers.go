@@ -50,17 +50,25 @@ func (p *painter) grid(step length.Length) {
 	from, to := p.view.run(fyne.NewPos(0, p.size.Height)), p.view.run(fyne.NewPos(p.size.Width, 0))
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
 		p.line(p.view.px(x), 0, p.view.px(x), p.size.Height, pen.Line, pen.Width)
+		p.mark(p.view.px(x), 0, p.view.px(x), p.size.Height, quiet, 0)
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
 		p.line(0, p.view.py(y), p.size.Width, p.view.py(y), pen.Line, pen.Width)
+		p.mark(0, p.view.py(y), p.size.Width, p.view.py(y), quiet, 0)
 	}
+}
+
+// rulerSizes are the size of a ruler's letters, the height of the upper one and
+// the width of the left one.
+func (p *painter) rulerSizes() (letters, high, wide float32) {
+	letters = p.text * 0.8
+	return letters, letters * 1.6, letters * 3.4
 }
 
 // rulersOver draws the rulers over everything: distances from the left end of
 // the run, and heights above the floor line.
 func (p *painter) rulersOver(step length.Length) {
-	letters := p.text * 0.8
-	high, wide := letters*1.6, letters*3.4
+	letters, high, wide := p.rulerSizes()
 	strip := func(w, h float32) {
 		r := fynecanvas.NewRectangle(p.palette.Raised)
 		r.StrokeColor, r.StrokeWidth = p.palette.Faint, 1

@@ -127,7 +127,7 @@ func (c *Screen) margins() margins {
 		m.left, m.top = m.left+2.8*look.Text(), m.top+1.3*look.Text()
 	}
 	if c.subject != Elevation { // its title stands at the top
-		m.top = max(m.top, 2.6*look.Text())
+		m.top = max(m.top, 3.4*look.Text())
 	}
 	return m
 }
@@ -218,6 +218,11 @@ func (c *Screen) repaint() {
 	p := c.painter()
 	if c.rulers {
 		p.grid(rulerStep(p.say.Unit, c.view.scale))
+		_, high, wide := p.rulerSizes()
+		p.reserved = append(p.reserved, box{0, 0, p.size.Width, high}, box{0, 0, wide, p.size.Height})
+	}
+	if c.subject != Elevation {
+		p.reserved = append(p.reserved, c.titleBox(p))
 	}
 	p.paint(c.shown())
 	if c.rulers {

@@ -1,0 +1,239 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/drawing"
+	"frontlay/ui/look"
+)
+
+// measured is a dimension on its way to the screen: along is x of one that lies
+// and y of one that stands, across the other.
+type measured struct {
+	m        *drawing.Dimension
+	own      int     // its number, from 1
+	across   float32 // where its line is
+	from, to float32 // the ends of the line, from < to
+	say      string
+	letter   float32
+	size     fyne.Size
+	figure   box // where the figure stands; empty: it has none
+}
+
+// arm is how far a tick reaches from its point, room what a figure keeps from
+// the ticks at both sides.
+const arm, room = 4, 5
+
+// dimensions draws dimensions with their figures lying flat in breaks of the
+// lines (unidirectional dimensioning, allowed by ISO 129), ends marked by
+// slanted strokes. Where a figure does not fit between the ends it stands beside
+// them. First all lines have their places, then the figures those where the
+// fewest lines are, then the lines are broken at their figures.
+func (p *painter) dimensions(d *drawing.Drawing) {
+	var all []measured
+	for _, mark := range d.Marks {
+		if m, ok := mark.(*drawing.Dimension); ok {
+			all = append(all, p.measured(m, len(all)+1))
+		}
+	}
+	for _, between := range []bool{true, false} {
+		for i := range all {
+			if d := &all[i]; d.fits() == between {
+				p.placeFigure(d)
+			}
+		}
+	}
+	for i := range all {
+		p.dimensionLine(&all[i])
+	}
+}
+
+// measured draws the extension lines and ticks of a dimension, and remembers
+// where its line will be.
+func (p *painter) measured(m *drawing.Dimension, own int) measured {
+	pen := p.palette.Pen(drawing.DimensionLine)
+	a, b := p.view.at(m.From), p.view.at(m.To)
+	off := float32(m.Level) * p.levelStep(m.Vertical)
+	d := measured{m: m, own: own, letter: p.text * 0.95, say: m.Prefix + p.say.Figure(m.Value)}
+	d.size = p.measure.of(d.say, d.letter, false)
+	if m.Vertical {
+		d.across, d.from, d.to = p.view.px(m.Line)+off, min(a.Y, b.Y), max(a.Y, b.Y)
+		p.extension(a.X, a.Y, d.across, a.Y, pen)
+		p.extension(b.X, b.Y, d.across, b.Y, pen)
+		p.tick(d.across, d.from, pen)
+		p.tick(d.across, d.to, pen)
+		p.mark(d.across, d.from, d.across, d.to, strong, own)
+		return d
+	}
+	d.across, d.from, d.to = p.view.py(m.Line)-off, min(a.X, b.X), max(a.X, b.X)
+	p.extension(a.X, a.Y, a.X, d.across, pen)
+	p.extension(b.X, b.Y, b.X, d.across, pen)
+	p.tick(d.from, d.across, pen)
+	p.tick(d.to, d.across, pen)
+	p.mark(d.from, d.across, d.to, d.across, strong, own)
+	return d
+}
+
+// fits tells that the figure has room between the ticks.
+func (d *measured) fits() bool {
+	if d.m.Vertical {
+		return d.to-d.from >= d.size.Height+4
+	}
+	return d.to-d.from >= d.size.Width+2*room
+}
+
+// inFront tells that a dimension is a front's height that stands in the front.
+func (p *painter) inFront(m *drawing.Dimension) (box, bool) {
+	if m.Of.Kind != drawing.FrontHeight || m.Level != 0 {
+		return box{}, false
+	}
+	face, ok := p.faces[m.Of.Place]
+	return boxAt(p.box(face)), ok
+}
+
+// placeFigure gives the figure the first of its possible places where no text
+// and no line is, or else the one where the fewest lines are.
+func (p *painter) placeFigure(d *measured) {
+	face, inside := p.inFront(d.m)
+	if inside && (d.to-d.from < d.size.Height-4 || d.size.Width+4 > face.x2-face.x1) {
+		return // the front is too low or too narrow for it
+	}
+	options := d.places()
+	if inside && !d.fits() {
+		options = options[:2] // not over or under its front
+	}
+	least := 0
+	var best fyne.Position
+	found := false
+	whole := box{0, 0, p.size.Width, p.size.Height}
+	var area box
+	for i, at := range options {
+		if inside { // inside its front
+			at.X = max(min(at.X, face.x2-d.size.Width-3), face.x1+2)
+			options[i] = at
+		}
+		b := boxAt(at, d.size)
+		if i == 0 {
+			area = b
+		}
+		area = box{min(area.x1, b.x1), min(area.y1, b.y1), max(area.x2, b.x2), max(area.y2, b.y2)}
+	}
+	l := p.placeIn(area)
+	for _, at := range options {
+		ink := inkOf(at, d.size, d.letter).grown(1, 0)
+		if !l.free(ink) {
+			continue
+		}
+		harm := l.harm(ink, d.own)
+		if !ink.within(whole) {
+			harm += 3
+		}
+		if !found || harm < least {
+			best, least, found = at, harm, true
+		}
+		if harm == 0 {
+			break
+		}
+	}
+	if !found {
+		return
+	}
+	d.figure = boxAt(best, d.size)
+	p.figures = append(p.figures, figure{d.m.Of, best, d.size})
+	p.take(taken{of: d.m.Tag, say: d.say, at: best, size: d.size, letter: d.letter, colour: p.palette.Letters(drawing.DimensionLine), own: d.own})
+}
+
+// places are where a figure can stand, the best first: in its line, in the
+// middle or a little off it; or where it does not fit there beside the line's
+// ends, and over and under it.
+func (d *measured) places() []fyne.Position {
+	var list []fyne.Position
+	add := func(x, y float32, a drawing.Anchor) {
+		list = append(list, anchored(fyne.NewPos(x, y), d.size, a))
+	}
+	mid := (d.from + d.to) / 2
+	const steps = 4
+	switch {
+	case d.fits() && d.m.Vertical:
+		play := (d.to - d.from - d.size.Height - 4) / 2
+		for k := range 2*steps + 1 {
+			add(d.across, mid+play*float32(swing(k))/steps, drawing.MiddleCentre)
+		}
+	case d.fits():
+		play := (d.to - d.from - d.size.Width - 2*room) / 2
+		for k := range 2*steps + 1 {
+			add(mid+play*float32(swing(k))/steps, d.across, drawing.MiddleCentre)
+		}
+	case d.m.Vertical:
+		add(d.across+arm+2, mid, drawing.MiddleLeft)
+		add(d.across-arm-2, mid, drawing.MiddleRight)
+		add(d.across, d.from-arm, drawing.BottomCentre)
+		add(d.across, d.to+arm-2, drawing.TopCentre)
+	default:
+		add(d.to+arm+4, d.across, drawing.MiddleLeft)
+		add(d.from-arm-4, d.across, drawing.MiddleRight)
+		add(mid, d.across+arm-3, drawing.TopCentre)
+		add(mid, d.across-arm+1, drawing.BottomCentre)
+	}
+	return list
+}
+
+// dimensionLine draws the line of a dimension with a break where its figure is.
+func (p *painter) dimensionLine(d *measured) {
+	pen := p.palette.Pen(drawing.DimensionLine)
+	piece := func(from, to float32) {
+		switch {
+		case to <= from:
+		case d.m.Vertical:
+			p.line(d.across, from, d.across, to, pen.Line, pen.Width)
+		default:
+			p.line(from, d.across, to, d.across, pen.Line, pen.Width)
+		}
+	}
+	first, last := d.figure.y1+1, d.figure.y2-1
+	beside := d.across < d.figure.x1-1 || d.across > d.figure.x2+1
+	if !d.m.Vertical {
+		const pad = 3
+		first, last = d.figure.x1-pad, d.figure.x2+pad
+		beside = d.across < d.figure.y1 || d.across > d.figure.y2
+	}
+	if d.figure == (box{}) || beside {
+		piece(d.from, d.to)
+		return
+	}
+	piece(d.from, min(first, d.to))
+	piece(max(last, d.from), d.to)
+	switch { // a figure beyond an end stands on the line drawn longer
+	case !d.m.Vertical && first > d.to:
+		piece(d.to, first)
+	case !d.m.Vertical && last < d.from:
+		piece(last, d.from)
+	}
+}
+
+// extension draws the line from a measured point to its dimension line, with a
+// small distance from the point and a little past the line.
+func (p *painter) extension(x1, y1, x2, y2 float32, pen look.Pen) {
+	const free, past = 3, 4
+	switch {
+	case x2-x1 > free:
+		x1, x2 = x1+free, x2+past
+	case x1-x2 > free:
+		x1, x2 = x1-free, x2-past
+	case y2-y1 > free:
+		y1, y2 = y1+free, y2+past
+	case y1-y2 > free:
+		y1, y2 = y1-free, y2-past
+	default:
+		return
+	}
+	p.line(x1, y1, x2, y2, pen.Line, pen.Width)
+	p.mark(x1, y1, x2, y2, strong, 0)
+}
+
+// tick marks the end of a dimension line.
+func (p *painter) tick(x, y float32, pen look.Pen) {
+	const width = 1.4
+	p.line(x-arm, y+arm, x+arm, y-arm, pen.Line, width)
+	p.mark(x-arm, y+arm, x+arm, y-arm, strong, 0)
+}

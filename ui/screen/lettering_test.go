@@ -1,0 +1,235 @@
+package screen
+
+import (
+	"fmt"
+	"image/color"
+	"math"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+	"frontlay/ui/session"
+)
+
+// slab is a box on the screen.
+type slab struct{ x1, y1, x2, y2 float32 }
+
+func slabOf(o fyne.CanvasObject) slab {
+	p, s := o.Position(), o.Size()
+	return slab{p.X, p.Y, p.X + s.Width, p.Y + s.Height}
+}
+
+func (a slab) overlaps(b slab) bool { return a.x1 < b.x2 && b.x1 < a.x2 && a.y1 < b.y2 && b.y1 < a.y2 }
+
+func (a slab) within(b slab, slack float32) bool {
+	return a.x1 >= b.x1-slack && a.y1 >= b.y1-slack && a.x2 <= b.x2+slack && a.y2 <= b.y2+slack
+}
+
+// lettersOf is where the letters of a text are: of a line's height, 1.36 times the
+// letters' size, the part from the top of capitals to the bottom of g (from the
+// metrics of Fyne's font: ascent 1.069, capitals 0.714, descent 0.293; measured
+// on a picture of it).
+func lettersOf(t *fynecanvas.Text) slab {
+	s := slabOf(t)
+	return slab{s.x1, s.y1 + 0.33*t.TextSize, s.x2, s.y1 + 1.3*t.TextSize}
+}
+
+// crosses tells that a line goes through a box (Liang and Barsky's method).
+func (a slab) crosses(p, q fyne.Position) bool {
+	t0, t1 := float32(0), float32(1)
+	dx, dy := q.X-p.X, q.Y-p.Y
+	for _, e := range [4][2]float32{{-dx, p.X - a.x1}, {dx, a.x2 - p.X}, {-dy, p.Y - a.y1}, {dy, a.y2 - p.Y}} {
+		switch {
+		case e[0] == 0 && e[1] <= 0:
+			return false
+		case e[0] < 0:
+			t0 = max(t0, e[1]/e[0])
+		case e[0] > 0:
+			t1 = min(t1, e[1]/e[0])
+		}
+	}
+	return t0 < t1
+}
+
+// through tells whether an object's lines go through a box.
+func through(o fyne.CanvasObject, a slab) bool {
+	switch v := o.(type) {
+	case *fynecanvas.Line:
+		return a.crosses(v.Position1, v.Position2)
+	case *fynecanvas.Circle:
+		s := slabOf(v)
+		if opaque(v.FillColor) {
+			return a.overlaps(s)
+		}
+		r, cx, cy := float64(s.x2-s.x1)/2, float64(s.x1+s.x2)/2, float64(s.y1+s.y2)/2
+		near := math.Hypot(max(float64(a.x1)-cx, cx-float64(a.x2), 0), max(float64(a.y1)-cy, cy-float64(a.y2), 0))
+		far := math.Hypot(max(math.Abs(float64(a.x1)-cx), math.Abs(float64(a.x2)-cx)), max(math.Abs(float64(a.y1)-cy), math.Abs(float64(a.y2)-cy)))
+		return near < r && r < far
+	case *fynecanvas.Rectangle:
+		if v.StrokeWidth == 0 || v.StrokeColor == nil {
+			return false
+		}
+		s := slabOf(v)
+		c := [4]fyne.Position{{X: s.x1, Y: s.y1}, {X: s.x2, Y: s.y1}, {X: s.x2, Y: s.y2}, {X: s.x1, Y: s.y2}}
+		for i := range c {
+			if a.crosses(c[i], c[(i+1)%4]) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+func opaque(c color.Color) bool {
+	if c == nil {
+		return false
+	}
+	_, _, _, a := c.RGBA()
+	return a == 0xFFFF
+}
+
+func ground(o fyne.CanvasObject) (slab, bool) {
+	r, ok := o.(*fynecanvas.Rectangle)
+	if !ok || !opaque(r.FillColor) {
+		return slab{}, false
+	}
+	return slabOf(r), true
+}
+
+func say(o fyne.CanvasObject) string {
+	s := slabOf(o)
+	if l, ok := o.(*fynecanvas.Line); ok {
+		return fmt.Sprintf("line %.0f,%.0f–%.0f,%.0f", l.Position1.X, l.Position1.Y, l.Position2.X, l.Position2.Y)
+	}
+	if t, ok := o.(*fynecanvas.Text); ok {
+		return fmt.Sprintf("%q at %.0f,%.0f", t.Text, s.x1, s.y1)
+	}
+	return fmt.Sprintf("%T %.0f,%.0f–%.0f,%.0f", o, s.x1, s.y1, s.x2, s.y2)
+}
+
+// faults lists what is wrong with the lettering of a picture: texts over one
+// another, lines through texts (those under a ground laid below the text don't
+// count), surfaces over texts.
+func faults(objects []fyne.CanvasObject, size fyne.Size) []string {
+	var list []string
+	whole := slab{0, 0, size.Width, size.Height}
+	for i, o := range objects {
+		t, ok := o.(*fynecanvas.Text)
+		if !ok || t.Text == "" {
+			continue
+		}
+		a := lettersOf(t)
+		if !a.overlaps(whole) {
+			continue
+		}
+		for _, other := range objects[i+1:] {
+			u, isText := other.(*fynecanvas.Text)
+			g, isGround := ground(other)
+			switch {
+			case isText && lettersOf(u).overlaps(a):
+				list = append(list, fmt.Sprintf("%s lies under %s", say(t), say(u)))
+			case isGround && g.overlaps(a):
+				list = append(list, fmt.Sprintf("%s lies under the surface %s", say(t), say(other)))
+			case !isText && through(other, a):
+				list = append(list, fmt.Sprintf("%s has %s over it", say(t), say(other)))
+			}
+		}
+		for j := i - 1; j >= 0; j-- {
+			if g, ok := ground(objects[j]); ok && a.within(g, 0.5) {
+				break
+			}
+			if through(objects[j], a) {
+				list = append(list, fmt.Sprintf("%s goes through %s", say(objects[j]), say(t)))
+			}
+		}
+	}
+	return list
+}
+
+// TestNothingRunsThroughLettering paints every view and looks at every text.
+func TestNothingRunsThroughLettering(t *testing.T) {
+	st := newStage(t)
+	for _, sc := range scenes(t) {
+		for _, m := range manners(t) {
+			t.Run(sc.name+" "+m.name, func(t *testing.T) {
+				st.t = t
+				st.show(sc, m)
+				st.views(func(name string) {
+					st.keep(sc.name + " " + m.name + " " + name)
+					list := faults(st.screen.Objects(), st.screen.Size())
+					for i, f := range list {
+						if i == 3 {
+							t.Errorf("%s: and %d more", name, len(list)-3)
+							break
+						}
+						t.Errorf("%s: %s", name, f)
+					}
+				})
+			})
+		}
+	}
+}
+
+// TestLetteringStaysWithItsFront looks whether names, covers, heights and
+// findings stand in the fronts that they tell of, and whether a height is left
+// out of a front that has room for it.
+func TestLetteringStaysWithItsFront(t *testing.T) {
+	st := newStage(t)
+	for _, sc := range scenes(t) {
+		for _, m := range manners(t) {
+			t.Run(sc.name+" "+m.name, func(t *testing.T) {
+				st.t = t
+				st.show(sc, m)
+				st.views(func(name string) {
+					if st.screen.Picture() == Elevation {
+						st.stays(name)
+					}
+				})
+			})
+		}
+	}
+}
+
+func (s *stage) stays(name string) {
+	s.t.Helper()
+	c := s.screen
+	p := c.painter()
+	p.paint(c.shown())
+	pl := c.session.Result().Plan
+	heights := map[drawing.Subject]slab{}
+	for _, f := range p.figures {
+		if f.of.Kind == drawing.FrontHeight {
+			heights[f.of] = slab{f.at.X, f.at.Y, f.at.X + f.size.Width, f.at.Y + f.size.Height}
+		}
+	}
+	for i := range pl.Fronts {
+		f := &pl.Fronts[i]
+		pos, size := p.box(f.Face)
+		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
+		of := drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}
+		at, there := heights[of]
+		room := p.measure.of(p.say.Figure(f.Face.Height()), p.text*0.95, false)
+		switch {
+		case there && !at.within(face, 4):
+			s.t.Errorf("%s: the height of front %d stands at %v, its front at %v", name, f.Number, at, face)
+		case !there && size.Height >= room.Height && size.Width >= room.Width+20:
+			s.t.Errorf("%s: front %d has room for its height, but no figure", name, f.Number)
+		}
+	}
+	for _, w := range p.taken {
+		if w.of.Of.Kind != drawing.FrontThing && w.of.Of.Kind != drawing.DrawerThing {
+			continue
+		}
+		f := session.FrontOf(pl, w.of.Of.Place)
+		pos, size := p.box(f.Face)
+		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
+		if w.of.Meaning == drawing.FindingMark { // can stand above a low front
+			face.y1, face.y2 = -1e6, 1e6
+		}
+		if at := (slab{w.at.X, w.at.Y, w.at.X + w.size.Width, w.at.Y + w.size.Height}); !at.within(face, 2) {
+			s.t.Errorf("%s: a text of front %d stands at %v, its front at %v", name, f.Number, at, face)
+		}
+	}
+}

@@ -1,0 +1,226 @@
+package screen
+
+import (
+	"image/color"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+)
+
+// taken is a text that has its place in the picture. It is written when all have
+// theirs, on a ground of its own where something runs through it.
+type taken struct {
+	of     drawing.Tag
+	say    string
+	at     fyne.Position
+	size   fyne.Size
+	letter float32
+	bold   bool
+	colour color.NRGBA
+	own    int  // the dimension whose figure it is, from 1
+	tagged bool // always on a ground, of the paper's colour
+}
+
+// inkOf is where the letters of a text are: the line's height is 1.36 times
+// their size, and the part above capitals is empty (from the metrics of the
+// font that ships with Fyne).
+func inkOf(at fyne.Position, size fyne.Size, letter float32) box {
+	return box{at.X, at.Y + 0.3*letter, at.X + size.Width, at.Y + 1.32*letter}
+}
+
+func (t *taken) ink() box { return inkOf(t.at, t.size, t.letter) }
+
+// apart is the box that other texts keep out of: a letter beside it, so that two
+// texts don't read as one.
+func (t *taken) apart() box { return t.ink().grown(0.7*t.letter, 1) }
+
+// take gives a text its place.
+func (p *painter) take(t taken) { p.taken = append(p.taken, t) }
+
+// place looks for room for texts. It holds what lies in the area where a text
+// could stand, so that the whole picture is looked through once for each text.
+type place struct {
+	area    box
+	strokes []stroke
+	taken   []box
+}
+
+// placeIn collects what lies in an area.
+func (p *painter) placeIn(area box) *place {
+	l := &p.room
+	l.area, l.strokes, l.taken = area, l.strokes[:0], l.taken[:0]
+	wide := area.grown(8, 2)
+	for i := range p.strokes {
+		if s := &p.strokes[i]; s.weight > quiet && s.x1 <= wide.x2 && wide.x1 <= s.x2 && s.y1 <= wide.y2 && wide.y1 <= s.y2 {
+			l.strokes = append(l.strokes, *s)
+		}
+	}
+	for i := range p.taken {
+		if b := p.taken[i].apart(); b.overlaps(wide) {
+			l.taken = append(l.taken, b)
+		}
+	}
+	for _, b := range p.reserved {
+		if b.overlaps(wide) {
+			l.taken = append(l.taken, b)
+		}
+	}
+	return l
+}
+
+// free tells that no text stands in a box.
+func (l *place) free(ink box) bool {
+	for _, b := range l.taken {
+		if b.overlaps(ink) {
+			return false
+		}
+	}
+	return true
+}
+
+// harm is what a text's ground would cover: the weights of the lines in its box
+// but those of its own dimension.
+func (l *place) harm(ink box, own int) int {
+	sum := 0
+	for i := range l.strokes {
+		if s := &l.strokes[i]; (own == 0 || s.own != own) && s.meets(ink) {
+			sum += int(s.weight * s.weight) // a strong one is worth several others
+		}
+	}
+	return sum
+}
+
+// gap is the widest part of a row, or the one nearest to an x that is wide
+// enough, without texts and without lines of a weight or more.
+func (l *place) gap(y1, y2, wanted, width float32, least weight) (from, to float32) {
+	blocks := l.blocks(y1, y2, least)
+	best, found := float32(0), false
+	at := l.area.x1
+	for i := 0; i <= len(blocks); i++ {
+		end, next := l.area.x2, l.area.x2
+		if i < len(blocks) {
+			end, next = blocks[i].x1, blocks[i].x2
+		}
+		if w := min(end, l.area.x2) - at; w > 0 {
+			far := max(at-wanted, wanted+width-min(end, l.area.x2), 0)
+			fits := w >= width
+			switch {
+			case fits && (!found || far < best):
+				from, to, best, found = at, min(end, l.area.x2), far, true
+			case !fits && !found && w > to-from:
+				from, to = at, min(end, l.area.x2)
+			}
+		}
+		at = max(at, next)
+	}
+	return from, to
+}
+
+// blocks are what stands in a row of the area, from left to right.
+func (l *place) blocks(y1, y2 float32, least weight) []box {
+	const free = 2
+	row := box{l.area.x1, y1, l.area.x2, y2}
+	var blocks []box
+	add := func(b box) {
+		i := len(blocks)
+		blocks = append(blocks, b)
+		for ; i > 0 && blocks[i-1].x1 > b.x1; i-- {
+			blocks[i] = blocks[i-1]
+		}
+		blocks[i] = b
+	}
+	for _, b := range l.taken {
+		if b.overlaps(row) {
+			add(b)
+		}
+	}
+	for i := range l.strokes {
+		if s := &l.strokes[i]; s.weight >= least && s.meets(row) {
+			add(s.box.grown(free, 0))
+		}
+	}
+	return blocks
+}
+
+// search tells how far from its wanted corner a text may go, and what may run
+// through it there (on which it then gets a ground).
+type search struct {
+	rows  int     // up and down, in half lines
+	shift float32 // to the left and right
+	least weight  // lines of this weight or more stay whole
+}
+
+// anywhere is farther than a text can go.
+const anywhere = 1e5
+
+// seek finds the place for a text of a size nearest to a wanted corner: in the
+// area, where no other text is.
+func (l *place) seek(want fyne.Position, size fyne.Size, letter float32, how search) (fyne.Position, bool) {
+	for k := range 2*how.rows + 1 {
+		y := want.Y + float32(swing(k))*size.Height/2
+		if y < l.area.y1-0.5 || y+size.Height > l.area.y2+0.5 {
+			continue
+		}
+		ink := inkOf(fyne.NewPos(0, y), size, letter)
+		from, to := l.gap(ink.y1, ink.y2, want.X, size.Width, how.least)
+		if to-from < size.Width {
+			continue
+		}
+		x := min(max(want.X, from), to-size.Width)
+		if x-want.X <= how.shift && want.X-x <= how.shift {
+			return fyne.NewPos(x, y), true
+		}
+	}
+	return fyne.Position{}, false
+}
+
+// swing counts 0, 1, -1, 2, -2 …
+func swing(k int) int {
+	if k%2 == 1 {
+		return (k + 1) / 2
+	}
+	return -k / 2
+}
+
+// writeTaken writes all texts that have their places: first the grounds, so that
+// none lies over a text.
+func (p *painter) writeTaken() {
+	for i := range p.taken {
+		t := &p.taken[i]
+		ink := t.ink()
+		if !p.shown(ink.x1, ink.y1, ink.x2, ink.y2) {
+			continue
+		}
+		if colour := p.under(ink); t.tagged || p.crossed(ink.grown(1, 0), t.own) {
+			if t.tagged {
+				colour = p.palette.Paper
+			}
+			p.backdrop(ink.grown(2, 1), colour)
+		}
+	}
+	for i := range p.taken {
+		t := &p.taken[i]
+		p.write(t.say, t.at, drawing.TopLeft, t.letter, t.bold, t.colour)
+	}
+}
+
+// crossed tells that a line goes through a box.
+func (p *painter) crossed(b box, own int) bool {
+	for i := range p.strokes {
+		if s := &p.strokes[i]; (own == 0 || s.own != own) && s.meets(b) {
+			return true
+		}
+	}
+	return false
+}
+
+// backdrop clears the ground under a text that must be read.
+func (p *painter) backdrop(b box, colour color.NRGBA) {
+	r := fynecanvas.NewRectangle(colour)
+	r.CornerRadius = 2
+	r.Move(fyne.NewPos(b.x1, b.y1))
+	r.Resize(fyne.NewSize(b.x2-b.x1, b.y2-b.y1))
+	p.objects = append(p.objects, r)
+}
