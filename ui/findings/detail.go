@@ -1,6 +1,8 @@
 package findings
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -18,11 +20,8 @@ import (
 // changes that the program can make, and a way to accept it.
 func (p *Panel) showDetail() {
 	defer p.scroll.ScrollToTop()
-	if len(p.rows) == 0 {
-		p.list.Hide() // nothing to choose: Tab passes it by
-	} else {
-		p.list.Show()
-	}
+	defer p.keepFocus(p.answers)()
+	p.answers = nil
 	text := func(m message.Message) string { return p.say().Say(m) }
 	if p.chosen < 0 || p.chosen >= len(p.rows) {
 		hint := message.New("Choose a finding to see where it is and what to change.")
@@ -41,11 +40,12 @@ func (p *Panel) showDetail() {
 	column := field.Column(head)
 	var buttons []fyne.CanvasObject
 	for i, e := range layout.Offered(p.session.Committed(), p.session.CommittedResult(), f) {
-		b := widget.NewButton(text(message.New("Mend it: %v", p.named(e))), func() { p.do(e) })
+		b := field.NewButton(text(message.New("Mend it: %v", p.named(e))), func() { p.do(e) })
 		if i == 0 {
 			b.Importance = widget.HighImportance
 		}
 		buttons = append(buttons, b)
+		p.answers = append(p.answers, b)
 	}
 	if len(buttons) > 0 {
 		column.Add(container.NewPadded(container.NewVBox(buttons...)))
@@ -79,19 +79,38 @@ func (p *Panel) addAccept(column *fyne.Container, f check.Finding) {
 	accepted := acceptedOf(p.session.Committed(), f)
 	if f.Accepted != "" {
 		column.Add(paragraph(text("Accepted: %v", f.Accepted), widget.MediumImportance))
-		column.Add(container.NewPadded(widget.NewButton(text("No longer accept it"), func() {
+		b := field.NewButton(text("No longer accept it"), func() {
 			p.do(edit.AcceptFinding{Finding: accepted, Revoke: true})
-		})))
+		})
+		p.answers = append(p.answers, b)
+		column.Add(container.NewPadded(b))
 		return
 	}
-	reason := widget.NewEntry()
-	reason.SetPlaceHolder(text("reason to accept it, kept and printed"))
+	reason := field.NewText(text("reason to accept it, kept and printed"))
 	accept := func() {
 		accepted.Reason = reason.Text
 		p.do(edit.AcceptFinding{Finding: accepted})
 	}
 	reason.OnSubmitted = func(string) { accept() }
-	column.Add(container.NewPadded(container.NewBorder(nil, nil, nil, widget.NewButton(text("Accept"), accept), reason)))
+	b := field.NewButton(text("Accept"), accept)
+	p.answers = append(p.answers, reason, b)
+	column.Add(container.NewPadded(container.NewBorder(nil, nil, nil, b, reason)))
+}
+
+// keepFocus brings the keyboard back from what was in the detail to the list once
+// the detail is another; what is gone would take keys unseen.
+func (p *Panel) keepFocus(gone []fyne.Focusable) func() {
+	c := fyne.CurrentApp().Driver().CanvasForObject(p.scroll)
+	if c == nil || c.Focused() == nil || !slices.Contains(gone, c.Focused()) {
+		return func() {}
+	}
+	return func() {
+		if len(p.rows) == 0 {
+			c.Unfocus()
+			return
+		}
+		c.Focus(p.list)
+	}
 }
 
 // acceptedOf names a finding as a project stores it when it is accepted.

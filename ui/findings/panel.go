@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout"
@@ -15,6 +16,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/model/edit"
 	"frontlay/model/message"
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -34,10 +36,12 @@ type Panel struct {
 	rows    []check.Finding
 	chosen  int // index in rows, -1 for none
 	title   *widget.Label
-	list    *widget.List
+	list    *list
+	nothing *widget.Label // stands where the list is, while that is empty
 	detail  *fyne.Container
 	scroll  *container.Scroll
 	quiet   bool
+	answers []fyne.Focusable // what the detail can be told, in its order
 }
 
 // New makes the panel of a session.
@@ -45,12 +49,14 @@ func New(s *session.Session, say func() message.Language, tell func(message.Mess
 	p := &Panel{say: say, tell: tell, chosen: -1}
 	p.title = widget.NewLabel("")
 	p.title.TextStyle.Bold = true
-	p.list = widget.NewList(func() int { return len(p.rows) }, newRow, p.fillRow)
-	p.list.HideSeparators = true
-	p.list.OnSelected = p.choose
+	p.title.Wrapping = fyne.TextWrapWord
+	p.list = newList(p)
+	p.nothing = paragraph("", widget.MediumImportance)
 	p.detail = container.NewStack()
-	p.scroll = container.NewVScroll(p.detail)
-	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, p.list), p.scroll)
+	var told fyne.CanvasObject
+	p.scroll, told = field.Scrolled(p.detail)
+	empty := container.NewVScroll(p.nothing)
+	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, container.NewStack(empty, p.list)), told)
 	split.Offset = 0.55
 	p.Object = split
 	p.Watch(s)
@@ -86,6 +92,10 @@ func (p *Panel) Update() {
 	}
 	p.rows = rows
 	p.title.SetText(p.say().Say(summary(rows)))
+	p.showNothing()
+	if !p.session.InGesture() { // heights are too much for each move
+		p.list.measure()
+	}
 	p.list.Refresh()
 	p.quiet = true
 	if p.chosen >= 0 {
@@ -135,26 +145,61 @@ func sign(f check.Finding) (string, message.Message, color.NRGBA) {
 	}
 }
 
-func newRow() fyne.CanvasObject {
-	mark := fynecanvas.NewText("×", color.Black)
-	mark.TextStyle.Bold = true
-	text := widget.NewLabel("")
-	text.Truncation = fyne.TextTruncateEllipsis
-	return container.NewBorder(nil, nil, container.NewPadded(mark), nil, text)
+// rowText says what is wrong where.
+func (p *Panel) rowText(i int) string {
+	f := p.rows[i]
+	return p.say().Say(f.Where) + ": " + p.say().Say(f.What)
+}
+
+// markWidth is the room for the sign and word of any severity.
+func (p *Panel) markWidth() float32 {
+	w := float32(0)
+	for _, f := range []check.Finding{{Accepted: "-"}, {Severity: check.Error}, {Severity: check.Warning}, {Severity: check.Advice}} {
+		s, word, _ := sign(f)
+		w = max(w, fyne.MeasureText(s+" "+p.say().Say(word), look.Text(), fyne.TextStyle{Bold: true}).Width)
+	}
+	return w + fynetheme.Size(fynetheme.SizeNameInnerPadding)
 }
 
 func (p *Panel) fillRow(id widget.ListItemID, o fyne.CanvasObject) {
 	if id < 0 || id >= len(p.rows) {
 		return
 	}
-	f := p.rows[id]
 	c := o.(*fyne.Container)
-	text := c.Objects[0].(*widget.Label)
-	mark := c.Objects[1].(*fyne.Container).Objects[0].(*fynecanvas.Text)
-	s, word, ink := sign(f)
+	mark, text := c.Objects[0].(*fynecanvas.Text), c.Objects[1].(*widget.Label)
+	s, word, ink := sign(p.rows[id])
 	mark.Text, mark.Color, mark.TextSize = s+" "+p.say().Say(word), ink, look.Text()
 	mark.Refresh()
-	text.SetText(p.say().Say(f.Where) + ": " + p.say().Say(f.What))
+	if l, w := c.Layout.(*rowLayout), p.markWidth(); l.mark != w {
+		l.mark = w
+		l.Layout(c.Objects, c.Size())
+	}
+	if t := p.rowText(id); text.Text != t {
+		text.SetText(t)
+	}
+}
+
+// showNothing tells in the place of an empty list what was looked at.
+func (p *Panel) showNothing() {
+	if len(p.rows) > 0 {
+		p.nothing.Hide()
+		p.list.Show()
+		return
+	}
+	on := 0
+	rules := check.Rules()
+	for _, r := range rules {
+		if p.session.Project().Checks.Severity[r.Name] != check.SeverityOff {
+			on++
+		}
+	}
+	fronts, holes := p.session.Result().Plan.Fronts, 0
+	for i := range fronts {
+		holes += len(fronts[i].Holes)
+	}
+	p.nothing.SetText(p.say().Say(message.New("Checked – fronts: %v, holes in them: %v, rules: %v of %v.", len(fronts), holes, on, len(rules))))
+	p.nothing.Show()
+	p.list.Hide() // nothing to choose: Tab passes it by
 }
 
 // choose selects what a finding speaks of and tells about it.
@@ -168,7 +213,20 @@ func (p *Panel) choose(id widget.ListItemID) {
 	if p.OnShow != nil {
 		p.OnShow(f)
 	}
+	p.list.show(id)
 	p.showDetail()
+}
+
+// enter goes on from the list: to the first finding, or from the chosen one to
+// what can be done about it.
+func (p *Panel) enter() {
+	if p.chosen < 0 {
+		p.Choose(1)
+		return
+	}
+	if c := fyne.CurrentApp().Driver().CanvasForObject(p.list); c != nil && len(p.answers) > 0 {
+		c.Focus(p.answers[0])
+	}
 }
 
 // Choose chooses the next finding (by 1) or the one before (by -1).

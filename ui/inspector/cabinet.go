@@ -31,6 +31,7 @@ func (f *form) cabinet(at model.Place) {
 	one("Finger-pull channel", edit.Channel, func() length.Length { return doc().Channel })
 	f.choice("Fronts", []string{f.text("overlay"), f.text("inset")}, func() int { return int(doc().Mount) },
 		func(i int) edit.Edit { return edit.SetMount{At: at, Mount: model.Mount(i)} })
+	f.placeInRun(at)
 	f.heading(f.text("Reveals of this cabinet"))
 	f.reveals(at, func() (model.Reveals, bool) { return f.session.Project().RevealsOf(doc()), doc().Reveals != nil })
 	if len(doc().Bays) == 1 {

@@ -27,6 +27,13 @@ type form struct {
 	updates []func()
 	entries []*field.Entry
 	labels  []string // of the entries
+	focus   []labelled
+}
+
+// labelled is what can have the focus, with the label that names it.
+type labelled struct {
+	name string
+	of   fyne.Focusable
 }
 
 func (f *form) text(text string, args ...any) string { return f.say().Say(message.New(text, args...)) }
@@ -51,6 +58,7 @@ func (f *form) row(label, unit string, s field.Source) {
 	f.objects = append(f.objects, r.Object)
 	f.entries = append(f.entries, r.Entry)
 	f.labels = append(f.labels, label)
+	f.focus = append(f.focus, labelled{label, r.Entry})
 	f.updates = append(f.updates, r.Entry.Update)
 }
 
@@ -171,6 +179,7 @@ func (f *form) choice(label string, options []string, get func() int, put func(i
 		}
 	})
 	c.PlaceHolder = f.text("several")
+	f.focus = append(f.focus, labelled{label, c})
 	f.objects = append(f.objects, field.Labelled(f.text(label), c))
 	f.updates = append(f.updates, c.Update)
 }
@@ -180,6 +189,7 @@ func (f *form) choice(label string, options []string, get func() int, put func(i
 func (f *form) mark(label string, get, mixed func() bool, put func(bool) edit.Edit) {
 	m := field.NewMark(f.text(label), get, func(on bool) { f.do(put(on)) })
 	m.Mixed = mixed
+	f.focus = append(f.focus, labelled{label, m})
 	m.Update()
 	f.objects = append(f.objects, m)
 	f.updates = append(f.updates, m.Update)
@@ -200,7 +210,9 @@ type button struct {
 func (f *form) buttons(b ...button) {
 	var o []fyne.CanvasObject
 	for _, one := range b {
-		o = append(o, field.NewButton(f.text(one.label), one.do))
+		made := field.NewButton(f.text(one.label), one.do)
+		f.focus = append(f.focus, labelled{one.label, made})
+		o = append(o, made)
 	}
 	f.objects = append(f.objects, container.NewGridWithColumns(2, o...))
 }

@@ -1,6 +1,8 @@
 package inspector
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
@@ -90,6 +92,7 @@ func (p *Panel) rebuild() {
 	if !p.begun {
 		return
 	}
+	defer p.keepFocus()()
 	sel := p.session.Selection()
 	p.shown, p.unit = append([]drawing.Subject(nil), sel...), p.say()
 	f := &form{session: p.session, say: p.say, tell: p.tell}
@@ -111,6 +114,31 @@ func (p *Panel) rebuild() {
 	p.column.Objects = f.objects
 	p.column.Refresh()
 	p.scroll.ScrollToTop()
+}
+
+// keepFocus brings the keyboard from a field that is made anew to the new one of
+// its label, or back to the drawing where there is none: the old one would take
+// keys unseen.
+func (p *Panel) keepFocus() func() {
+	c := fyne.CurrentApp().Driver().CanvasForObject(p.Object)
+	if c == nil || c.Focused() == nil {
+		return func() {}
+	}
+	i := slices.IndexFunc(p.form.focus, func(l labelled) bool { return l.of == c.Focused() })
+	if i < 0 {
+		return func() {}
+	}
+	gone := p.form.focus[i]
+	return func() {
+		if e, ok := gone.of.(*field.Entry); ok && e.Dirty() {
+			e.Restore() // what it was about is shown no more
+		}
+		if i := slices.IndexFunc(p.form.focus, func(l labelled) bool { return l.name == gone.name }); i >= 0 {
+			c.Focus(p.form.focus[i].of)
+			return
+		}
+		c.Unfocus()
+	}
 }
 
 func kindOf(sel []drawing.Subject) drawing.SubjectKind {

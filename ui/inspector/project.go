@@ -74,6 +74,7 @@ func (f *form) project() {
 	row("Setback", func(r *model.HoleRows) *length.Length { return &r.Setback }, model.UsualSetback)
 	f.boardDetails("Carcass board", edit.CarcassBoard, func() model.Board { return doc().Boards.Carcass })
 	f.boardDetails("Front board", edit.FrontBoard, func() model.Board { return doc().Boards.Front })
+	f.notes()
 	f.note(f.text("Select a front, a division or a cabinet in the drawing to change it."))
 }
 
