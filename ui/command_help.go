@@ -30,6 +30,8 @@ var drawingKeys = [][2]string{
 	{"wheel", "closer or further away at the pointer"},
 	{"Esc", "give up what is going on"},
 	{"Tab, Shift Tab", "go to the next or the last field"},
+	{"F10 or Alt", "go to the menus; arrow keys and Enter choose"},
+	{"Shift+F10 or Menu", "open the menu of what is selected"},
 }
 
 // showKeys lists every command with its keys.

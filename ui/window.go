@@ -5,6 +5,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout"
@@ -230,6 +231,9 @@ func (w *window) describe(t drawing.Subject) message.Message {
 // typedKey takes keys that no widget wants.
 func (w *window) typedKey(e *fyne.KeyEvent) {
 	if w.start.Visible() {
+		if e.Name == fyne.KeyF10 {
+			w.openMenus()
+		}
 		if e.Name == fyne.KeyEscape && w.sheets != nil {
 			w.sheets.leave(nil)
 		} else if e.Name == fyne.KeyEscape && w.opened {
@@ -247,6 +251,29 @@ func (w *window) windowKey(e *fyne.KeyEvent) {
 		w.do("remove")
 	case fyne.KeyF1:
 		w.do("keys")
+	case fyne.KeyF10:
+		if w.shifted() {
+			w.screen.TypedKey(&fyne.KeyEvent{Name: desktop.KeyMenu})
+		} else {
+			w.openMenus()
+		}
+	}
+}
+
+// shifted tells that Shift is held.
+func (w *window) shifted() bool {
+	if w.screen.Held != nil {
+		return w.screen.Held()&shift != 0
+	}
+	d, ok := w.app.Driver().(desktop.Driver)
+	return ok && d.CurrentKeyModifiers()&shift != 0
+}
+
+// openMenus goes to the row of menus, as letting go of Alt does in Fyne. The
+// canvases of the desktop can do that, but no interface says so.
+func (w *window) openMenus() {
+	if c, ok := w.win.Canvas().(interface{ ToggleMenu() }); ok {
+		c.ToggleMenu()
 	}
 }
 
