@@ -117,3 +117,16 @@ func TestTheStatusLineNamesWhatItSelects(t *testing.T) {
 		}
 	}
 }
+
+// What is told of the thing under the pointer is what it is now.
+func TestTheThingUnderThePointerIsToldAsItIs(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.hover(w.face(2))
+	before := w.pointer.Text
+	w.session.Select(w.face(2))
+	w.do("equal")
+	f := w.session.Result().Plan.Fronts[1]
+	if want := w.text("Front %v, %v: %v × %v", 2, f.Name, f.Face.Width(), f.Face.Height()); w.pointer.Text != want || want == before {
+		t.Errorf("it says %q, want %q", w.pointer.Text, want)
+	}
+}

@@ -42,6 +42,7 @@ type window struct {
 	strip     *strip
 	status    *statusLine
 	pointer   *widget.Label
+	under     drawing.Subject // what the pointer is over
 	commands  []command
 	menus     []*fyne.MenuItem // of the commands, by index
 	places    *places
@@ -154,6 +155,7 @@ func (w *window) watch() {
 	s.Listen(func(c session.Change) {
 		if w.session == s {
 			w.tellChange(c)
+			w.tellUnder()
 			w.update()
 			w.note(c)
 		}
@@ -180,8 +182,16 @@ func (w *window) update() {
 
 // hover writes what lies under the pointer.
 func (w *window) hover(t drawing.Subject) {
-	w.pointer.SetText(w.say().Say(w.describe(t)))
+	w.under = t
+	w.tellUnder()
 	w.tellExplanation(w.explain(t))
+}
+
+// tellUnder names what lies under the pointer, as it is now.
+func (w *window) tellUnder() {
+	if text := w.say().Say(w.describe(w.under)); text != w.pointer.Text {
+		w.pointer.SetText(text)
+	}
 }
 
 // explain tells how the figure under the pointer came about; in a see-through
@@ -282,6 +292,7 @@ func (w *window) show(f *yamlfile.File, path string) {
 	w.file, w.path = f, path
 	w.session = session.New(f.Project, layout.Solve)
 	w.tell(message.Message{})
+	w.under = drawing.Subject{}
 	w.screen.Watch(w.session)
 	w.inspector.Watch(w.session)
 	w.findings.Watch(w.session)
