@@ -3,7 +3,6 @@ package ui
 import (
 	"os"
 	"path/filepath"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -29,8 +28,18 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 	nameEntry.SetPlaceHolder(w.text("name of the file"))
 	folderEntry.SetText(folder)
 	folderEntry.SetPlaceHolder(w.text("folder"))
-	problem := widget.NewLabel("")
-	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
+	outcome := widget.NewLabel("")
+	outcome.Wrapping = fyne.TextWrapBreak
+	tell := func(path, trouble string) {
+		outcome.Importance = widget.DangerImportance
+		if trouble == "" {
+			outcome.Importance, trouble = widget.LowImportance, w.text("Written will be: %v", path)
+		}
+		outcome.SetText(trouble)
+	}
+	judge := func(string) { tell(w.pathOf(folderEntry.Text, nameEntry.Text, ext)) }
+	nameEntry.OnChanged, folderEntry.OnChanged = judge, judge
+	judge("")
 	choose := field.NewButton(w.text("Choose…"), func() {
 		d := dialog.NewFolderOpen(func(l fyne.ListableURI, err error) {
 			if err == nil && l != nil {
@@ -44,8 +53,11 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 	var d *dialog.CustomDialog
 	take := func() {
 		path, trouble := w.pathOf(folderEntry.Text, nameEntry.Text, ext)
+		if trouble == "" {
+			trouble = w.cantWriteInto(filepath.Dir(path))
+		}
 		if trouble != "" {
-			problem.SetText(trouble)
+			tell(path, trouble)
 			return
 		}
 		d.Hide()
@@ -65,25 +77,10 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 	nameEntry.OnSubmitted = func(string) { take() }
 	folderEntry.OnSubmitted = func(string) { take() }
 	body := field.Column(field.Labelled(w.text("Name"), nameEntry),
-		field.Labelled(w.text("Folder"), container.NewBorder(nil, nil, nil, choose, folderEntry)), problem)
+		field.Labelled(w.text("Folder"), container.NewBorder(nil, nil, nil, choose, folderEntry)), outcome)
 	d = dialog.NewCustomWithoutButtons(title, container.New(minWidth{560}, body), w.win)
 	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), func() { d.Hide() }), save})
 	w.showDialog(d)
 	w.win.Canvas().Focus(nameEntry)
 	nameEntry.TypedShortcut(&fyne.ShortcutSelectAll{})
-}
-
-// pathOf joins a folder and a name, or says what is wrong with them.
-func (w *window) pathOf(folder, name, ext string) (path, trouble string) {
-	name, folder = strings.TrimSpace(name), strings.TrimSpace(folder)
-	if name == "" || strings.ContainsAny(name, "/\\\x00") || name == "." || name == ".." {
-		return "", w.text("Write a name for the file, without slashes in it.")
-	}
-	if info, err := os.Stat(folder); err != nil || !info.IsDir() {
-		return "", w.text("The folder “%v” is not there. Choose another one.", folder)
-	}
-	if !strings.EqualFold(filepath.Ext(name), ext) && !(ext == ".yaml" && strings.EqualFold(filepath.Ext(name), ".yml")) {
-		name += ext
-	}
-	return filepath.Join(folder, name), ""
 }

@@ -95,23 +95,6 @@ func TestMarginsOfAPrinter(t *testing.T) {
 	}
 }
 
-func TestPathsToWrite(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	dir := t.TempDir()
-	for _, c := range []struct{ folder, name, want string }{
-		{dir, "bench", filepath.Join(dir, "bench.yaml")},
-		{dir, " bench.yaml ", filepath.Join(dir, "bench.yaml")},
-		{dir, "bench.yml", filepath.Join(dir, "bench.yml")},
-		{dir, "ünter größe", filepath.Join(dir, "ünter größe.yaml")},
-		{dir, "", ""}, {dir, "..", ""}, {dir, "a/b", ""}, {filepath.Join(dir, "no"), "a", ""},
-	} {
-		got, trouble := w.pathOf(c.folder, c.name, ".yaml")
-		if got != c.want || (trouble == "") != (c.want != "") {
-			t.Errorf("%q in %q: %q, %q", c.name, c.folder, got, trouble)
-		}
-	}
-}
-
 func TestALanguageFromAFile(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	good, bad := filepath.Join(t.TempDir(), "nl.json"), filepath.Join(t.TempDir(), "bad.json")

@@ -1,0 +1,140 @@
+package ui
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// A path to write can be typed in two parts or whole, from home or relative; what
+// is wrong with one is told with what it is about.
+func TestPathsToWrite(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	dir, home := t.TempDir(), t.TempDir()
+	t.Setenv("HOME", home)
+	t.Setenv("USERPROFILE", home)
+	sub, file := filepath.Join(dir, "sub"), filepath.Join(dir, "file.txt")
+	if os.Mkdir(sub, 0o700) != nil || os.Mkdir(filepath.Join(dir, "bench.yaml"), 0o700) != nil || os.WriteFile(file, nil, 0o600) != nil {
+		t.Fatal("the test's folders can't be made")
+	}
+	for _, c := range []struct{ folder, name, want, trouble string }{
+		{dir, "top", filepath.Join(dir, "top.yaml"), ""},
+		{dir, " top.yaml ", filepath.Join(dir, "top.yaml"), ""},
+		{dir, "top.yml", filepath.Join(dir, "top.yml"), ""},
+		{dir, "ünter größe", filepath.Join(dir, "ünter größe.yaml"), ""},
+		{dir, "sub/top", filepath.Join(sub, "top.yaml"), ""},
+		{dir, filepath.Join(sub, "top"), filepath.Join(sub, "top.yaml"), ""},
+		{"", filepath.Join(sub, "top"), filepath.Join(sub, "top.yaml"), ""},
+		{filepath.Join(dir, "no"), filepath.Join(sub, "top"), filepath.Join(sub, "top.yaml"), ""},
+		{dir, "~/top", filepath.Join(home, "top.yaml"), ""},
+		{"~", "top", filepath.Join(home, "top.yaml"), ""},
+		{" ~/ ", "top", filepath.Join(home, "top.yaml"), ""},
+		{dir, "~top", filepath.Join(dir, "~top.yaml"), ""},
+		{dir, "sub/../top", filepath.Join(dir, "top.yaml"), ""},
+		{dir, "", "", "Write a name"},
+		{dir, "..", "", "Write a name"},
+		{dir, "~", "", "Write a name"},
+		{dir, "sub/", "", "Write a name"},
+		{dir, "a\x00b", "", "Write a name"},
+		{"", "top", "", "Write the folder"},
+		{dir, "bench", "", "is a folder"},
+		{filepath.Join(dir, "no"), "top", "", "is not there"},
+		{dir, "no/top", "", "is not there"},
+		{file, "top", "", "is a file, not a folder"},
+	} {
+		got, trouble := w.pathOf(c.folder, c.name, ".yaml")
+		if got != c.want || (trouble == "") != (c.trouble == "") || !strings.Contains(trouble, c.trouble) {
+			t.Errorf("%q in %q: %q, %q; want %q, %q", c.name, c.folder, got, trouble, c.want, c.trouble)
+		}
+	}
+}
+
+// Why a folder can't be written into is told in words.
+func TestFoldersThatCantBeUsed(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	for err, want := range map[error]string{
+		fmt.Errorf("stat: %w", fs.ErrPermission): "no permission", fmt.Errorf("stat: %w", fs.ErrNotExist): "is not there",
+		fmt.Errorf("the disk is gone"): "the disk is gone",
+	} {
+		if got := w.folderTrouble("/shop", err); !strings.Contains(got, want) || !strings.Contains(got, "/shop") {
+			t.Errorf("%v is told as %q", err, got)
+		}
+	}
+	dir := t.TempDir()
+	if trouble := w.cantWriteInto(dir); trouble != "" {
+		t.Error(trouble)
+	}
+	if left, err := os.ReadDir(dir); err != nil || len(left) != 0 {
+		t.Errorf("trying leaves %v behind", left)
+	}
+	if os.Getuid() > 0 {
+		if err := os.Chmod(dir, 0o500); err != nil {
+			t.Fatal(err)
+		}
+		if trouble := w.cantWriteInto(dir); !strings.Contains(trouble, "no permission") {
+			t.Errorf("a folder that is closed is told as %q", trouble)
+		}
+	}
+}
+
+// The dialog for saving says where the file goes, and beside it what is wrong,
+// while the name is typed.
+func TestThePathIsJudgedWhileItIsTyped(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	dir := t.TempDir()
+	w.app.Preferences().SetString(prefFolder, dir)
+	saved := ""
+	w.askPath("Save as", "bench", ".yaml", func(path string) { saved = path })
+	told := func() (text string, bad bool) {
+		for _, l := range labelsIn(w.win.Canvas().Overlays().Top()) {
+			if strings.Contains(l.Text, dir) || l.Importance == widget.DangerImportance {
+				return l.Text, l.Importance == widget.DangerImportance
+			}
+		}
+		return "", false
+	}
+	if text, bad := told(); bad || !strings.Contains(text, filepath.Join(dir, "bench.yaml")) {
+		t.Errorf("it says %q", text)
+	}
+	e := w.win.Canvas().Focused().(interface {
+		fyne.Focusable
+		SetText(string)
+	})
+	e.SetText("no/bench")
+	if text, bad := told(); !bad || !strings.Contains(text, "is not there") {
+		t.Errorf("of a folder that is not there it says %q", text)
+	}
+	e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if saved != "" {
+		t.Errorf("it was saved to %s", saved)
+	}
+	e.SetText("top")
+	if text, bad := told(); bad || !strings.Contains(text, "top.yaml") {
+		t.Errorf("it says %q", text)
+	}
+	e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if saved != filepath.Join(dir, "top.yaml") {
+		t.Errorf("it was saved to %q", saved)
+	}
+}
+
+// labelsIn are the labels in an object that can be seen.
+func labelsIn(o fyne.CanvasObject) (all []*widget.Label) {
+	switch v := o.(type) {
+	case *widget.Label:
+		all = append(all, v)
+	case *widget.PopUp:
+		all = labelsIn(v.Content)
+	case *fyne.Container:
+		for _, c := range v.Objects {
+			all = append(all, labelsIn(c)...)
+		}
+	}
+	return all
+}
