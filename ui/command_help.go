@@ -3,7 +3,6 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
@@ -85,6 +84,5 @@ func (w *window) page(title string, o fyne.CanvasObject) {
 	o.Resize(fyne.NewSize(width-20, o.MinSize().Height)) // wrapped texts know their height once they have a width
 	scroll := container.NewVScroll(container.NewPadded(o))
 	scroll.SetMinSize(fyne.NewSize(width, min(o.MinSize().Height+30, 430)))
-	d := dialog.NewCustom(w.text(title), w.text("Close"), scroll, w.win)
-	w.showDialog(d)
+	w.showDialog(w.closing(w.text(title), w.text("Close"), scroll, scroll))
 }

@@ -16,6 +16,7 @@ func (w *window) showDialog(d dialog.Dialog) {
 	d.Show()
 	old := w.win.Canvas().OnTypedKey()
 	w.win.Canvas().Unfocus()
+	focusCloser(w.win.Canvas(), w.win.Canvas().Overlays().Top())
 	w.win.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) {
 		if e.Name == fyne.KeyEscape {
 			d.Hide()
@@ -24,13 +25,22 @@ func (w *window) showDialog(d dialog.Dialog) {
 	d.SetOnClosed(func() { w.win.Canvas().SetOnTypedKey(old) })
 }
 
+// closing makes a dialog with one button, which has the focus once the dialog is
+// shown by showDialog. The keys that move through a text move the scroll, where
+// there is one.
+func (w *window) closing(title, label string, o fyne.CanvasObject, scroll *container.Scroll) dialog.Dialog {
+	d := dialog.NewCustomWithoutButtons(title, o, w.win)
+	d.SetButtons([]fyne.CanvasObject{newCloser(label, d.Hide, scroll)})
+	return d
+}
+
 // complain shows an error until it is read.
 func (w *window) complain(err error) {
 	l := widget.NewLabel(w.say().Say(messageOf(err)))
 	l.Wrapping = fyne.TextWrapWord
 	scroll := container.NewVScroll(l)
 	scroll.SetMinSize(fyne.NewSize(520, 140))
-	w.showDialog(dialog.NewCustom(w.text("That did not work"), w.text("Close"), scroll, w.win))
+	w.showDialog(w.closing(w.text("That did not work"), w.text("Close"), scroll, scroll))
 }
 
 // choose asks a question with several answers; Esc gives the last one.

@@ -2,6 +2,7 @@ package ui
 
 import (
 	"context"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -58,30 +59,27 @@ func (p *printing) printNow() {
 
 func (p *printing) askPrinter(names []string, standard string) {
 	w := p.w
-	printer := widget.NewSelect(names, nil)
-	printer.SetSelected(names[0])
-	for _, n := range names {
-		if n == standard {
-			printer.SetSelected(n)
-		}
-	}
-	copies := widget.NewEntry()
+	at := max(slices.Index(names, standard), 0)
+	printer := field.NewChoice(names, func() int { return at }, func(i int) { at = i })
+	copies := field.NewText("")
 	copies.SetText("1")
 	note := widget.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
 	note.Wrapping = fyne.TextWrapWord
 	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note)
-	d := dialog.NewCustomConfirm(w.text("Print"), w.text("Print"), w.text("Go back"), container.New(minWidth{420}, body), func(yes bool) {
-		if !yes {
-			return
-		}
+	d := dialog.NewCustomWithoutButtons(w.text("Print"), container.New(minWidth{420}, body), w.win)
+	send := field.NewButton(w.text("Print"), func() {
+		d.Hide()
 		n, err := strconv.Atoi(strings.TrimSpace(copies.Text))
 		if err != nil || n < 1 || n > 99 {
 			w.complain(message.New("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
 			return
 		}
-		p.send(printer.Selected, n)
-	}, w.win)
+		p.send(names[at], n)
+	})
+	send.Importance = widget.HighImportance
+	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), d.Hide), send})
 	w.showDialog(d)
+	w.win.Canvas().Focus(send)
 }
 
 // send prints in the background, with a bar and a way to stop.
@@ -90,7 +88,7 @@ func (p *printing) send(printer string, copies int) {
 	r := w.session.CommittedResult()
 	ctx, cancel := context.WithCancel(context.Background())
 	bar := widget.NewProgressBar()
-	d := dialog.NewCustom(w.text("Printing on %v", printer), w.text("Stop"), container.New(minWidth{360}, bar), w.win)
+	d := w.closing(w.text("Printing on %v", printer), w.text("Stop"), container.New(minWidth{360}, bar), nil)
 	d.SetOnClosed(cancel)
 	d.Show()
 	job := PrintJob{

@@ -3,7 +3,6 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
@@ -26,7 +25,7 @@ func (w *window) showReports(reports []Report, then func()) {
 	intro.Wrapping = fyne.TextWrapWord
 	copyIt := field.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
 	box := container.NewBorder(intro, container.NewHBox(copyIt), nil, nil, text)
-	d := dialog.NewCustom(w.text("The last run"), w.text("Close"), box, w.win)
+	d := w.closing(w.text("The last run"), w.text("Close"), box, nil)
 	w.showDialog(d)
 	d.SetOnClosed(func() {
 		if err := r.Discard(); err != nil {

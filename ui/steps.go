@@ -3,7 +3,6 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -26,7 +25,7 @@ func (w *window) showSteps() {
 			l.SetText(text)
 		})
 	box := container.NewGridWrap(fyne.NewSize(460, 320), list)
-	d := dialog.NewCustom(w.text("Steps"), w.text("Close"), box, w.win)
+	d := w.closing(w.text("Steps"), w.text("Close"), box, nil)
 	list.Select(done)
 	list.OnSelected = func(i widget.ListItemID) {
 		done = i

@@ -20,9 +20,11 @@ func walkNamed(top fyne.CanvasObject, prefix string, visit func(string, fyne.Can
 			return
 		}
 		switch v := o.(type) {
-		case *field.Button:
-			visit(prefix+v.Text, v)
+		case interface{ Named() string }: // a field.Button, or what is made of one
+			visit(prefix+v.Named(), o)
 		case *widget.Button:
+			visit(prefix+v.Text, v)
+		case *closer:
 			visit(prefix+v.Text, v)
 		case *field.Text:
 			visit(prefix+"entry "+v.PlaceHolder, v)

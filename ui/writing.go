@@ -6,7 +6,6 @@ import (
 	"path/filepath"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
@@ -34,7 +33,7 @@ func (w *window) writeDocument(path string, doc sheet.Document) <-chan struct{} 
 	finished := make(chan struct{})
 	bar := widget.NewProgressBar()
 	stop := make(chan struct{})
-	d := dialog.NewCustom(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, w.win)
+	d := w.closing(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, nil)
 	done := false
 	d.SetOnClosed(func() {
 		if !done {

@@ -21,6 +21,9 @@ func NewButton(label string, tapped func()) *Button {
 	return b
 }
 
+// Named is what the button says.
+func (b *Button) Named() string { return b.Text }
+
 // Able enables a button or disables it.
 func (b *Button) Able(on bool) {
 	if on {
@@ -50,12 +53,24 @@ func (b *Button) TypedKey(e *fyne.KeyEvent) {
 		b.Tapped(nil)
 	case fyne.KeyEscape:
 		Leave(b, e)
+	case fyne.KeySpace:
+		// Pressed by TypedRune: the desktop gives a space as a key and as a letter,
+		// and the letter would land in the field that the press gave the focus.
 	default:
-		b.Button.TypedKey(e)
+		if !HandOn(b, e) {
+			b.Button.TypedKey(e)
+		}
+	}
+}
+
+// TypedRune takes the space bar.
+func (b *Button) TypedRune(r rune) {
+	if r == ' ' {
+		b.Tapped(nil)
 	}
 }
 
 // CreateRenderer draws the button with its ring.
 func (b *Button) CreateRenderer() fyne.WidgetRenderer {
-	return withRing(b.Button.CreateRenderer(), func() bool { return b.focused })
+	return WithRing(b.Button.CreateRenderer(), func() bool { return b.focused })
 }

@@ -42,14 +42,14 @@ func (c *Check) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyEscape:
 		Leave(c.self, e)
 	default:
-		c.Check.TypedKey(e)
+		HandOn(c.self, e)
 	}
 }
 
 // CreateRenderer draws the box with its ring.
 func (c *Check) CreateRenderer() fyne.WidgetRenderer {
 	r := c.Check.CreateRenderer()
-	return hugging{withRing(r, func() bool { return c.ringOn })}
+	return hugging{WithRing(r, func() bool { return c.ringOn })}
 }
 
 // hugging keeps the ring around box and label, however wide the row is.

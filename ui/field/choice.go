@@ -53,13 +53,15 @@ func (c *Choice) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyEscape:
 		Leave(c, e)
 	default:
-		c.Select.TypedKey(e)
+		if !HandOn(c, e) {
+			c.Select.TypedKey(e)
+		}
 	}
 }
 
 // CreateRenderer draws the choice with its ring.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
-	return withRing(c.Select.CreateRenderer(), func() bool { return c.ringOn })
+	return WithRing(c.Select.CreateRenderer(), func() bool { return c.ringOn })
 }
 
 // Need is the width that shows every option whole.

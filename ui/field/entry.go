@@ -83,7 +83,12 @@ func (e *Entry) Update() {
 
 // Need is the width that shows what the document holds. It does not ask what is
 // being typed: fields would jump under the hand.
-func (e *Entry) Need() float32 { return entryNeed(e.was, e.PlaceHolder, e.source.Sample) }
+func (e *Entry) Need() float32 {
+	if e.MultiLine {
+		return e.MinSize().Width // it breaks its lines
+	}
+	return entryNeed(e.was, e.PlaceHolder, e.source.Sample)
+}
 
 // Take hands on what was typed, if anything. It is false where that can't be.
 func (e *Entry) Take() bool {
@@ -141,7 +146,9 @@ func (e *Entry) TypedKey(k *fyne.KeyEvent) {
 	case k.Name == fyne.KeyDown && e.source.Step != nil:
 		e.step(-1)
 	default:
-		e.Entry.TypedKey(k)
+		if !HandOn(e, k) {
+			e.Entry.TypedKey(k)
+		}
 	}
 }
 

@@ -45,6 +45,8 @@ func (o *Offer) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyEscape:
 		Leave(o, e)
 	default:
-		o.SelectEntry.TypedKey(e)
+		if !HandOn(o, e) {
+			o.SelectEntry.TypedKey(e)
+		}
 	}
 }

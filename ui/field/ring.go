@@ -8,10 +8,10 @@ import (
 	fynetheme "fyne.io/fyne/v2/theme"
 )
 
-// withRing adds a ring to a widget's renderer that is seen while the widget has
+// WithRing adds a ring to a widget's renderer that is seen while the widget has
 // the focus: a dark line with a light one inside it, so that it stands out from
 // every colour a button can have.
-func withRing(r fyne.WidgetRenderer, focused func() bool) *ringed {
+func WithRing(r fyne.WidgetRenderer, focused func() bool) *ringed {
 	ring := &ringed{WidgetRenderer: r, focused: focused}
 	ring.colour()
 	return ring

@@ -32,5 +32,7 @@ func (t *Text) TypedKey(e *fyne.KeyEvent) {
 		Leave(t, e)
 		return
 	}
-	t.Entry.TypedKey(e)
+	if !HandOn(t, e) {
+		t.Entry.TypedKey(e)
+	}
 }

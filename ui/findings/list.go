@@ -109,6 +109,8 @@ func (l *list) TypedKey(e *fyne.KeyEvent) {
 		p.enter()
 	case fyne.KeyEscape:
 		field.Leave(l, e)
+	default:
+		field.HandOn(l, e)
 	}
 }
 

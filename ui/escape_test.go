@@ -1,0 +1,86 @@
+package ui
+
+import (
+	"os"
+	"testing"
+
+	"fyne.io/fyne/v2"
+)
+
+// press gives a key to the window as the desktop does: to what has the focus, or
+// to the window itself.
+func press(w *window, key fyne.KeyName) {
+	e := &fyne.KeyEvent{Name: key}
+	if f := w.win.Canvas().Focused(); f != nil {
+		f.TypedKey(e)
+		return
+	}
+	w.win.Canvas().OnTypedKey()(e)
+}
+
+// Over a field in which something is typed, one Esc closes a message, the next
+// gives back what the field was, and the third leaves it.
+func TestEscapeGoesOneStepAtATime(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		show func(w *window)
+	}{
+		{"message", func(w *window) { w.complain(os.ErrPermission) }},
+		{"page", func(w *window) { w.do("keys") }},
+		{"question", func(w *window) { w.choose("Title", "Question", []string{"Yes", "No"}, func(int) {}) }},
+		{"path", func(w *window) { w.askPath("Save as", "x", ".yaml", func(string) {}) }},
+	} {
+		for _, tabs := range []int{0, 1} {
+			t.Run(c.name, func(t *testing.T) {
+				w, _, _ := newWindow(t, "")
+				w.session.Select(w.face(2))
+				e := w.inspector.Fields()["Height"]
+				was := e.Text
+				w.win.Canvas().Focus(e)
+				if c.name != "page" { // a command takes what is typed
+					e.SetText("foo")
+				}
+				c.show(w)
+				for range tabs {
+					w.win.Canvas().FocusNext()
+				}
+				press(w, fyne.KeyEscape)
+				if w.win.Canvas().Overlays().Top() != nil {
+					t.Fatal("Esc does not close it")
+				}
+				if w.win.Canvas().Focused() != e {
+					t.Fatal("the field has lost the focus")
+				}
+				if c.name != "page" {
+					if e.Text != "foo" {
+						t.Fatalf("the same Esc gave back what the field was: %q", e.Text)
+					}
+					press(w, fyne.KeyEscape)
+				}
+				if e.Text != was || w.win.Canvas().Focused() != e {
+					t.Fatalf("the second Esc leaves %q", e.Text)
+				}
+				press(w, fyne.KeyEscape)
+				if w.win.Canvas().Focused() != nil {
+					t.Error("the last Esc does not lead back to the drawing")
+				}
+			})
+		}
+	}
+}
+
+// A page that is only to be read is moved by the keys.
+func TestKeysScrollAPage(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.do("keys")
+	c, ok := w.win.Canvas().Focused().(*closer)
+	if !ok || c.scroll == nil {
+		t.Fatal("the page has no key that moves it")
+	}
+	press(w, fyne.KeyEnd)
+	end := c.scroll.Offset.Y
+	press(w, fyne.KeyPageUp)
+	if up := c.scroll.Offset.Y; end <= 0 || up >= end {
+		t.Errorf("End leads to %v, the page up key from there to %v", end, up)
+	}
+}

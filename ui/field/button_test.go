@@ -1,0 +1,31 @@
+package field
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/test"
+)
+
+// The space bar presses a button once, and its letter does not land in the field
+// that the press gives the focus: the desktop sends the key, then the letter, each
+// to what has the focus at that moment.
+func TestTheSpaceBarPressesOnce(t *testing.T) {
+	test.NewTempApp(t)
+	name, pressed := NewText(""), 0
+	name.SetText("bench")
+	b := NewButton("Write", nil)
+	c := test.NewTempWindow(t, container.NewVBox(b, name)).Canvas()
+	b.OnTapped = func() {
+		pressed++
+		c.Focus(name)
+		name.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+	c.Focus(b)
+	c.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
+	c.Focused().TypedRune(' ')
+	if pressed != 1 || name.Text != "bench" {
+		t.Errorf("pressed %d times, the field says %q", pressed, name.Text)
+	}
+}
