@@ -17,7 +17,8 @@ func (w *window) showReports(reports []Report, then func()) {
 		return
 	}
 	r := reports[0]
-	text := widget.NewMultiLineEntry()
+	text := field.NewText("")
+	text.MultiLine = true
 	text.SetText(r.Text)
 	text.Wrapping = fyne.TextWrapOff
 	text.SetMinRowsVisible(14)

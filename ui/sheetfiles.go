@@ -40,7 +40,7 @@ func (h *sheetsPage) duplicate() {
 // add brings a sheet into the project under a name that the person chooses, and
 // shows it.
 func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
-	h.askName(title, h.free(name), func(name string) error {
+	h.askName(title, h.w.text("Add to the project"), h.free(name), func(name string) error {
 		if h.w.session.Project().Sheet(name) != nil {
 			return message.New("The project has a hardware sheet “%v” already.", name)
 		}
@@ -56,8 +56,9 @@ func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile
 	})
 }
 
-// askName asks for a name in the project; take tells what is wrong with it.
-func (h *sheetsPage) askName(title, name string, take func(string) error) {
+// askName asks for a name in the project; answer is what the button says, and take
+// tells what is wrong with the name.
+func (h *sheetsPage) askName(title, answer, name string, take func(string) error) {
 	w := h.w
 	e, problem := field.NewText(""), widget.NewLabel("")
 	e.SetText(name)
@@ -71,7 +72,7 @@ func (h *sheetsPage) askName(title, name string, take func(string) error) {
 		d.Hide()
 	}
 	e.OnSubmitted = func(string) { done() }
-	ok := field.NewButton(w.text("Add to the project"), done)
+	ok := field.NewButton(answer, done)
 	ok.Importance = widget.HighImportance
 	body := field.Column(field.Labelled(w.text("Name in the project"), e), problem)
 	d = dialog.NewCustomWithoutButtons(title, container.New(minWidth{460}, body), w.win)

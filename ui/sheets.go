@@ -30,6 +30,8 @@ type sheetsPage struct {
 	choice *field.Choice
 	use    *field.Button
 	carry  *field.Button
+	rename *field.Button
+	remove *field.Button
 	told   *widget.Label
 }
 
@@ -41,6 +43,8 @@ func (w *window) openSheets(name string) {
 	h.use = field.NewButton(w.text("Use in the project"), func() { h.apply() })
 	h.use.Importance = widget.HighImportance
 	h.carry = field.NewButton(w.text("Carry a copy"), h.copyIn)
+	h.rename = field.NewButton(w.text("Rename…"), h.renameIt)
+	h.remove = field.NewButton(w.text("Remove"), h.removeIt)
 	h.told.Truncation = fyne.TextTruncateEllipsis
 	w.showOver(container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), nil, nil, nil, h.page.Content()))
 	w.sheets = h
@@ -56,12 +60,12 @@ func (h *sheetsPage) head() fyne.CanvasObject {
 	return container.NewBorder(nil, nil, text, container.NewHBox(h.use, back), h.told)
 }
 
-// tools choose the sheet, and make, copy, read and write one.
+// tools choose the sheet, and make, copy, rename, remove, read and write one.
 func (h *sheetsPage) tools() fyne.CanvasObject {
 	w := h.w
 	return container.NewHBox(
 		container.New(minWidth{220}, h.choice),
-		field.NewButton(w.text("New"), h.create), field.NewButton(w.text("Copy"), h.duplicate),
+		field.NewButton(w.text("New"), h.create), field.NewButton(w.text("Copy"), h.duplicate), h.rename, h.remove,
 		fynelayout.NewSpacer(), h.carry,
 		field.NewButton(w.text("Read a file…"), h.read), field.NewButton(w.text("Write a file…"), h.write),
 	)
@@ -90,6 +94,8 @@ func (h *sheetsPage) update() {
 	h.use.Able(h.page.Unsaved() && len(h.page.Problems()) == 0)
 	i := h.index()
 	h.carry.Able(i >= 0 && h.uses()[i].Source != "")
+	h.rename.Able(i >= 0)
+	h.remove.Able(i >= 0)
 	switch {
 	case i < 0:
 		h.tell(message.New("The project has no hardware sheet yet: make a new one, or read a file."))

@@ -4,6 +4,8 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"reflect"
+	"slices"
 	"strings"
 	"testing"
 
@@ -13,6 +15,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/assets"
+	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/ui/field"
@@ -192,7 +195,7 @@ func TestNewSheets(t *testing.T) {
 	if h.name != all[0].Name || w.session.Project().Sheet("new").Runner.Setback != 9*length.Millimetre {
 		t.Errorf("%q is shown", h.name)
 	}
-	h.askName("", "new", func(string) error { return errors.New("taken") })
+	h.askName("", "Add to the project", "new", func(string) error { return errors.New("taken") })
 	w.answer(t, "Add to the project")
 	w.answer(t, "Go back") // it still asks
 	if len(w.session.Project().Hardware) != n+2 {
@@ -260,4 +263,90 @@ func TestSheetsInAnotherLanguage(t *testing.T) {
 	if w.sheets == nil || w.sheets == h || w.sheets.page.Sheet().Runner.Setback != s.Runner.Setback || !w.sheets.page.Unsaved() {
 		t.Error("the changes are gone")
 	}
+}
+
+// A sheet gets another name in the project by one step, and all that use it
+// follow; undo gives the old one back.
+func TestASheetIsRenamed(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	start := w.session.Project()
+	w.openSheets("main")
+	h := w.sheets
+	test.Tap(h.rename)
+	e := w.win.Canvas().Focused().(*field.Text)
+	e.SetText(start.Hardware[1].Name)
+	w.answer(t, "Rename")
+	if w.win.Canvas().Overlays().Top() == nil || !reflect.DeepEqual(w.session.Project(), start) {
+		t.Fatal("two sheets have one name")
+	}
+	e.SetText("metal")
+	w.answer(t, "Rename")
+	p := w.session.Project()
+	if p.Sheet("metal") != start.Sheet("main") || p.Sheet("main") != nil || h.choice.Selected != "metal" {
+		t.Fatalf("the project has %v, the page shows %q", p.Hardware, h.choice.Selected)
+	}
+	for i := range w.session.Result().Plan.Fronts {
+		if f := &w.session.Result().Plan.Fronts[i]; f.Kind == model.DrawerFront && f.Sheet == nil {
+			t.Errorf("front %d has lost its sheet", f.Number)
+		}
+	}
+	w.session.Select(drawing.Subject{Kind: drawing.BayThing, Place: model.Place{Front: -1}})
+	h.leave(nil)
+	if !offers(w.inspector.Object, "metal") {
+		t.Error("the panel beside the drawing does not know the new name")
+	}
+	w.do("undo")
+	if !reflect.DeepEqual(w.session.Project(), start) {
+		t.Error("undo does not lead back")
+	}
+}
+
+// offers tells that a choice in an object has an option.
+func offers(o fyne.CanvasObject, option string) bool {
+	if c, ok := o.(*field.Choice); ok {
+		return slices.Contains(c.Options, option)
+	}
+	return slices.ContainsFunc(within(o), func(c fyne.CanvasObject) bool { return offers(c, option) })
+}
+
+// A sheet that drawers use stays, and the page says which; one that none uses
+// goes, and undo brings it back.
+func TestASheetIsRemoved(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	start := w.session.Project()
+	w.openSheets("main")
+	h := w.sheets
+	test.Tap(h.remove)
+	if !reflect.DeepEqual(w.session.Project(), start) {
+		t.Fatal("a sheet in use was removed")
+	}
+	if text := textsIn(w.win.Canvas().Overlays().Top()); !strings.Contains(text, "Buckets") || !strings.Contains(text, "Jars") {
+		t.Fatalf("it does not say which drawers use it: %s", text)
+	}
+	w.closeOverlays()
+	test.Tap(h.carry)
+	h.add("", "spare", h.page.Sheet().Clone(), nil)
+	w.answer(t, "Add to the project")
+	before := w.session.Project()
+	test.Tap(h.remove)
+	if p := w.session.Project(); p.Sheet("spare") != nil || len(p.Hardware) != len(start.Hardware) || h.name == "spare" || h.index() < 0 {
+		t.Fatalf("the project has %v, the page shows %q", p.Hardware, h.name)
+	}
+	h.leave(nil)
+	w.do("undo")
+	if !reflect.DeepEqual(w.session.Project(), before) {
+		t.Error("undo does not bring it back")
+	}
+}
+
+// textsIn are the labels in an object.
+func textsIn(o fyne.CanvasObject) string {
+	if l, ok := o.(*widget.Label); ok {
+		return l.Text
+	}
+	all := ""
+	for _, c := range within(o) {
+		all += textsIn(c) + "\n"
+	}
+	return all
 }

@@ -67,6 +67,7 @@ func drawEdit(t *rapid.T) edit.Edit {
 		edit.SetReveals{At: at, Reveals: &model.Reveals{Gap: v}}, edit.SetReveals{At: at}, edit.SetBoard{Use: edit.BoardUse(n & 3), Board: model.Board{Thickness: v, Density: f}},
 		edit.SetUnit{Unit: length.UnitInch}, edit.SetTitle{Title: text}, edit.SetNotes{Notes: text}, edit.SetRounding{Rounding: model.Rounding{Step: v}},
 		edit.ChooseHardware{At: at, Name: "main"}, edit.ChooseHardware{At: at, Name: text}, edit.UseHardware{Use: model.HardwareUse{Name: text}},
+		edit.RenameHardware{Name: "main", To: text}, edit.RemoveHardware{Name: "main"}, edit.RemoveHardware{Name: text},
 		edit.CopyStack{From: at, To: []model.Place{place(t)}}, edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: f}, Free: on},
 		edit.SetBeside{At: at, Right: on, Beside: model.Beside{Filler: v}}, edit.SetHoleRows{Rows: model.HoleRows{Pitch: v}},
 		edit.SetLimits{At: at, Least: v, Greatest: w}, edit.SetRunner{At: at, Length: v}, edit.SetHandle{At: at, Handle: &model.Handle{Diameter: v, Spacing: w}}, edit.SetHandle{At: at},

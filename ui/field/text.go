@@ -20,6 +20,9 @@ func NewText(hint string) *Text {
 // Need is the width that shows the text or the hint whole.
 func (t *Text) Need() float32 { return entryNeed(t.Text, t.PlaceHolder) }
 
+// AcceptsTab lets Tab leave the field, also one of several lines.
+func (t *Text) AcceptsTab() bool { return false }
+
 // FocusGained scrolls to where the field can be seen.
 func (t *Text) FocusGained() {
 	t.Entry.FocusGained()

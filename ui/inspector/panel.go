@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2/container"
 
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/session"
@@ -24,6 +25,7 @@ type Panel struct {
 	form    *form
 	shown   []drawing.Subject
 	unit    message.Language
+	sheets  []model.HardwareUse // whose names, drawers and runners are offered
 	begun   bool
 }
 
@@ -43,7 +45,7 @@ func (p *Panel) Watch(s *session.Session) {
 		if p.session != s {
 			return
 		}
-		if !same(p.shown, s.Selection()) || p.say().Unit != p.unit.Unit {
+		if !same(p.shown, s.Selection()) || p.say().Unit != p.unit.Unit || !slices.Equal(p.sheets, s.Project().Hardware) {
 			p.rebuild()
 		} else if c&session.Document != 0 {
 			p.update()
@@ -95,6 +97,7 @@ func (p *Panel) rebuild() {
 	defer p.keepFocus()()
 	sel := p.session.Selection()
 	p.shown, p.unit = append([]drawing.Subject(nil), sel...), p.say()
+	p.sheets = p.session.Project().Hardware
 	f := &form{session: p.session, say: p.say, tell: p.tell}
 	p.form = f
 	switch kind := kindOf(sel); kind {
