@@ -26,6 +26,7 @@ type sheetsPage struct {
 	name  string // of the sheet that is shown, in the project; empty: it has none
 	page  *hardware.Page
 	files map[string]*yamlfile.SheetFile // texts that sheets were read from, by name
+	draft *model.HardwareSheet           // changed figures as the journal keeps them; nil: none
 
 	choice *field.Choice
 	use    *field.Button
@@ -85,6 +86,7 @@ func (h *sheetsPage) index() int {
 
 // update shows what can be done with the sheet as it is.
 func (h *sheetsPage) update() {
+	h.keepDraft()
 	var names []string
 	for _, u := range h.uses() {
 		names = append(names, u.Name)

@@ -113,12 +113,20 @@ func (w *window) ready() {
 	}
 }
 
-// note hands what is not saved to the journal.
+// note hands what is not saved to the journal. A save clears that, and leaves the
+// figures of a hardware sheet that are not in the project yet.
 func (w *window) note(c session.Change) {
-	if w.work == nil || c&session.Document == 0 || w.session.InGesture() {
-		return
+	drafted := w.sheets != nil && w.sheets.draft != nil
+	if c&session.Document != 0 && !w.session.InGesture() || c&session.Saved != 0 && drafted {
+		w.journal()
 	}
-	w.work.Note(w.file, w.session.Committed())
+}
+
+// journal hands what is there to the journal.
+func (w *window) journal() {
+	if w.work != nil {
+		w.work.Note(w.file, w.sheets.withDraft(w.session.Committed()))
+	}
 }
 
 // write saves to the work's own file, or to another one.

@@ -14,6 +14,7 @@ import (
 	"frontlay/model"
 	store "frontlay/model/disk"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/look"
 )
@@ -270,5 +271,57 @@ func TestAFileOpenElsewhereIsTold(t *testing.T) {
 	w.answerWith(t, "Go back")
 	if got := content(t, path); !strings.Contains(got, "title: Glaze bench") {
 		t.Error("the other window's file was overwritten")
+	}
+}
+
+// Figures that are typed on the page of hardware sheets and are not in the
+// project yet stand in the journal too, as a sheet of their own that can be read
+// again; giving them up takes them out, and a save of the project leaves them.
+func TestADraftOfASheetIsJournalled(t *testing.T) {
+	w, k, path := keptWindow(t)
+	kept := func() *model.Project {
+		t.Helper()
+		if err := w.work.Flush(); err != nil {
+			t.Fatal(err)
+		}
+		files, err := filepath.Glob(filepath.Join(k.dir, "*.journal"))
+		if err != nil || len(files) != 1 {
+			t.Fatalf("journals: %v, %v", files, err)
+		}
+		_, body, err := store.DecodeJournal([]byte(content(t, files[0])))
+		if err != nil {
+			t.Fatal(err)
+		}
+		f, err := yamlfile.Read(path, body, sheets)
+		if err != nil {
+			t.Fatalf("the journal can't be opened again: %v", err)
+		}
+		return f.Project
+	}
+	const name = "main, changed and not in use"
+	w.openSheets("main")
+	main := w.session.Project().Sheet("main")
+	w.sheets.changed(9 * length.Millimetre)
+	if s := kept().Sheet(name); s == nil || s.Runner.Setback != 9*length.Millimetre {
+		t.Fatalf("the journal holds %v", kept().Hardware)
+	}
+	if s := kept().Sheet("main"); s.Runner.Setback != main.Runner.Setback {
+		t.Error("the journal's project uses figures that the person has not put into it")
+	}
+	w.sheets.changed(-9 * length.Millimetre)
+	if len(w.sheets.page.Problems()) == 0 {
+		t.Fatal("the figures go together")
+	}
+	if s := kept().Sheet(name); s == nil || s.Runner.Setback != 9*length.Millimetre {
+		t.Error("figures that do not go together have taken the good ones out of the journal")
+	}
+	w.save(nil)
+	if s := kept().Sheet(name); s == nil {
+		t.Error("saving the project has taken the figures out of the journal")
+	}
+	w.sheets.leave(nil)
+	w.answer(t, "Give them up")
+	if s := kept().Sheet(name); s != nil {
+		t.Error("figures that were given up are still in the journal")
 	}
 }
