@@ -125,6 +125,13 @@ func (p *painter) placeFigure(d *measured) {
 			continue
 		}
 		harm := l.harm(ink, d.own)
+		if inside {
+			for _, w := range p.wishes[d.m.Of.Place] {
+				if w.overlaps(ink) {
+					harm += w.harm
+				}
+			}
+		}
 		if !ink.within(whole) {
 			harm += 3
 		}

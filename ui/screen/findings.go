@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/drawing"
@@ -25,7 +27,7 @@ func (p *painter) findings(d *drawing.Drawing) {
 		if !p.shown(f.face.x1, f.face.y1, f.face.x2, f.face.y2) {
 			continue
 		}
-		if !p.labelAll(f) && !p.summary(f, len(f.labels), strong) {
+		if !p.labelAll(f) && !p.summary(f, len(f.labels), strong) && !p.besideNumber(f) {
 			crowded = append(crowded, f)
 		}
 	}
@@ -109,18 +111,39 @@ func (p *painter) summary(f found, count int, least weight) bool {
 	return false
 }
 
+// besideNumber writes how many findings a front has in the room of its name, of
+// which only the number stays.
+func (p *painter) besideNumber(f found) bool {
+	for i := range p.taken {
+		t := &p.taken[i]
+		if t.of.Of != f.of.Of || t.of.Meaning != drawing.Label {
+			continue
+		}
+		number, _, numbered := strings.Cut(t.say, "  ")
+		if !numbered {
+			return false
+		}
+		name := *t
+		t.say, t.size = number, p.measure.of(number, t.letter, t.bold)
+		if p.summary(f, len(f.labels), strong) {
+			return true
+		}
+		p.taken[i] = name
+		return false
+	}
+	return false
+}
+
 // label writes one label near its wanted place, in its front.
 func (p *painter) label(f found, s string, want fyne.Position, letter float32, least weight) bool {
 	const pad, rows = 4, 12
 	size := p.measure.of(s, letter, true)
 	area := box{f.face.x1 + pad, f.face.y1, f.face.x2 - pad, f.face.y2}
-	want.X = max(min(want.X, area.x2-size.Width), area.x1)
-	want.Y = max(min(want.Y, area.y2-size.Height), area.y1)
 	if least == none && area.y2-area.y1 < size.Height { // over the edges of a low front
 		middle := (area.y1 + area.y2) / 2
-		area.y1, area.y2 = middle-size.Height/2, middle+size.Height/2
-		want.Y = area.y1
+		area.y1, area.y2 = middle-size.Height, middle+size.Height
 	}
+	want = wanted(want, size, letter, drawing.TopLeft, area)
 	l := p.placeIn(area)
 	at, ok := l.seek(want, size, letter, search{rows, size.Width / 4, least}) // below one another rather than side by side
 	if !ok {

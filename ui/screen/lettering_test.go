@@ -4,12 +4,14 @@ import (
 	"fmt"
 	"image/color"
 	"math"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/ui/session"
 )
 
@@ -183,8 +185,11 @@ func TestLetteringStaysWithItsFront(t *testing.T) {
 				st.t = t
 				st.show(sc, m)
 				st.views(func(name string) {
-					if st.screen.Picture() == Elevation {
+					switch {
+					case st.screen.Picture() == Elevation:
 						st.stays(name)
+					case strings.HasSuffix(name, "fit"):
+						st.allMeasured(name)
 					}
 				})
 			})
@@ -218,6 +223,24 @@ func (s *stage) stays(name string) {
 			s.t.Errorf("%s: front %d has room for its height, but no figure", name, f.Number)
 		}
 	}
+	told := map[model.Place]bool{}
+	for _, w := range p.taken {
+		if w.of.Meaning == drawing.FindingMark {
+			told[w.of.Of.Place] = true
+		}
+	}
+	for _, m := range c.shown().Marks {
+		v, ok := m.(*drawing.Text)
+		if !ok || v.Meaning != drawing.FindingMark || v.Of.Kind != drawing.FrontThing || told[v.Of.Place] {
+			continue
+		}
+		pos, size := p.box(session.FrontOf(pl, v.Of.Place).Face)
+		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
+		visible := face.within(slab{0, 0, p.size.Width, p.size.Height}, 0)
+		if roomy := size.Width > 9*p.text && size.Height > 1.2*p.text; visible && roomy {
+			s.t.Errorf("%s: %q of front %d is not told in %v", name, p.say.Say(v.Say), v.Of.Place.Front+1, face)
+		}
+	}
 	for _, w := range p.taken {
 		if w.of.Of.Kind != drawing.FrontThing && w.of.Of.Kind != drawing.DrawerThing {
 			continue
@@ -228,8 +251,23 @@ func (s *stage) stays(name string) {
 		if w.of.Meaning == drawing.FindingMark { // can stand above a low front
 			face.y1, face.y2 = -1e6, 1e6
 		}
-		if at := (slab{w.at.X, w.at.Y, w.at.X + w.size.Width, w.at.Y + w.size.Height}); !at.within(face, 2) {
+		if at := (slab{w.at.X, w.at.Y + 0.33*w.letter, w.at.X + w.size.Width, w.at.Y + 1.3*w.letter}); !at.within(face, 0.5) {
 			s.t.Errorf("%s: a text of front %d stands at %v, its front at %v", name, f.Number, at, face)
 		}
+	}
+}
+
+// allMeasured looks whether every dimension of a view that is shown whole has a
+// figure.
+func (s *stage) allMeasured(name string) {
+	s.t.Helper()
+	dimensions := 0
+	for _, m := range s.screen.shown().Marks {
+		if _, ok := m.(*drawing.Dimension); ok {
+			dimensions++
+		}
+	}
+	if n := len(s.screen.figures); n != dimensions {
+		s.t.Errorf("%s: %d dimensions, but %d figures", name, dimensions, n)
 	}
 }

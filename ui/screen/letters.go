@@ -8,6 +8,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/model/length"
 )
 
@@ -112,7 +113,7 @@ func (p *painter) textMark(m *drawing.Text) {
 	for _, s := range tries {
 		for _, how := range searches(m) {
 			size := p.measure.of(s, letter, m.Bold)
-			if to, ok := l.seek(p.wanted(at, size, m.Anchor, area), size, letter, how); ok {
+			if to, ok := l.seek(wanted(at, size, letter, m.Anchor, area), size, letter, how); ok {
 				p.takeText(m, s, to, size, letter)
 				return
 			}
@@ -121,6 +122,41 @@ func (p *painter) textMark(m *drawing.Text) {
 	if m.Short.Empty() && !p.takeCut(m, l, tries[0], at, letter, strong) && m.Bold {
 		p.takeCut(m, l, tries[0], at, letter, none)
 	}
+}
+
+// wish is where a text of a front would stand, and what it costs a figure to
+// stand there: in place of a name more than over some holes, in place of a cover
+// more than over a drawer bottom.
+type wish struct {
+	box
+	harm int
+}
+
+// wish remembers where a text of a front would stand if nothing else were there,
+// so that figures, which have their places first, can keep out of it.
+func (p *painter) wish(m *drawing.Text) {
+	if m.Within.Empty() || m.Meaning == drawing.FindingMark {
+		return
+	}
+	letter := p.letters(m.Size)
+	say := m.Say
+	if !m.Short.Empty() {
+		say = m.Short
+	}
+	at, size := p.view.at(m.At), p.measure.of(p.say.Say(say), letter, m.Bold)
+	area := p.areaOf(m, at, size)
+	if !p.shown(area.x1, area.y1, area.x2, area.y2) {
+		return
+	}
+	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).grown(0.7*letter, 1)
+	if p.wishes == nil {
+		p.wishes = map[model.Place][]wish{}
+	}
+	harm := 5
+	if m.Bold {
+		harm = 50
+	}
+	p.wishes[m.Of.Place] = append(p.wishes[m.Of.Place], wish{ink, harm})
 }
 
 // areaOf is the part of the screen in which a text may stand: that of the
@@ -134,11 +170,18 @@ func (p *painter) areaOf(m *drawing.Text, at fyne.Position, size fyne.Size) box 
 	return box{b.x1 + pad, b.y1, b.x2 - pad, b.y2}
 }
 
-// wanted is the corner of a text at its point, moved into its area.
-func (p *painter) wanted(at fyne.Position, size fyne.Size, a drawing.Anchor, area box) fyne.Position {
+// wanted is the corner of a text at its point, moved so that its letters are in
+// its area, or in the middle of one that is too low for them.
+func wanted(at fyne.Position, size fyne.Size, letter float32, a drawing.Anchor, area box) fyne.Position {
 	to := anchored(at, size, a)
 	to.X = max(min(to.X, area.x2-size.Width), area.x1)
-	to.Y = max(min(to.Y, area.y2-size.Height), area.y1)
+	ink := inkOf(fyne.Position{}, size, letter)
+	lowest, highest := area.y2-edge-ink.y2, area.y1+edge-ink.y1
+	if lowest < highest {
+		to.Y = (lowest + highest) / 2
+	} else {
+		to.Y = max(min(to.Y, lowest), highest)
+	}
 	return to
 }
 
@@ -150,14 +193,14 @@ func (p *painter) takeText(m *drawing.Text, s string, at fyne.Position, size fyn
 // false where it has none.
 func (p *painter) takeCut(m *drawing.Text, l *place, s string, at fyne.Position, letter float32, least weight) bool {
 	size := p.measure.of(s, letter, m.Bold)
-	want := p.wanted(at, size, m.Anchor, l.area)
+	want := wanted(at, size, letter, m.Anchor, l.area)
 	var best, width, y float32
 	for k := range 5 {
 		row := want.Y + float32(swing(k))*size.Height/2
-		if row < l.area.y1-0.5 || row+size.Height > l.area.y2+0.5 {
+		ink := inkOf(fyne.NewPos(0, row), size, letter)
+		if !l.holds(ink) {
 			continue
 		}
-		ink := inkOf(fyne.NewPos(0, row), size, letter)
 		if from, to := l.gap(ink.y1, ink.y2, want.X, size.Width, least); to-from > width+1 {
 			best, width, y = from, to-from, row
 		}

@@ -30,8 +30,9 @@ type painter struct {
 	strokes  []stroke  // what should not run through letters
 	surfaces []surface // what letters stand on
 	taken    []taken
-	reserved []box // no letters here
-	room     place // see placeIn
+	wishes   map[model.Place][]wish // where names and covers of fronts would stand
+	reserved []box                  // no letters here
+	room     place                  // see placeIn
 }
 
 // figure is where a dimension's figure stands on the screen.
@@ -81,6 +82,11 @@ func (p *painter) paint(d *drawing.Drawing) {
 			p.circle(v)
 		case *drawing.Hatch:
 			p.hatch(v)
+		}
+	}
+	for _, m := range d.Marks {
+		if v, ok := m.(*drawing.Text); ok {
+			p.wish(v)
 		}
 	}
 	p.dimensions(d)
@@ -141,6 +147,9 @@ func (p *painter) dashed(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
 func (p *painter) lineMark(m *drawing.Line) {
 	pen := p.palette.Pen(m.Meaning)
 	a, b := p.view.at(m.From), p.view.at(m.To)
+	if m.Meaning == drawing.HoleCross && abs32(a.X-b.X)+abs32(a.Y-b.Y) < dot { // under its dot
+		return
+	}
 	axis := m.From.X == m.To.X || m.From.Y == m.To.Y
 	p.mark(a.X, a.Y, b.X, b.Y, weightOf(m.Meaning), 0)
 	if m.Dashed && axis {
@@ -190,18 +199,26 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 	}
 }
 
+// dot is how large a hole that is too small for a ring is drawn. At less than
+// so many screen units a millimetre small holes are left out: dots of holes 32 mm
+// apart would run together.
+const (
+	dot          = 4
+	leastForDots = dot / 32.0
+)
+
 func (p *painter) circle(m *drawing.Circle) {
 	pen := p.palette.Pen(m.Meaning)
 	pos, size := p.box(m.Bounds())
-	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
+	if size.Width < dot && p.view.scale < leastForDots || !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
 	}
 	c := fynecanvas.NewCircle(color.Transparent)
 	c.StrokeColor, c.StrokeWidth = pen.Line, pen.Width
-	if size.Width < 4 { // too small for a ring: a dot that can be seen
+	if size.Width < dot { // too small for a ring: a dot that can be seen
 		c.FillColor = pen.Line
-		grow := (4 - size.Width) / 2
-		pos, size = pos.SubtractXY(grow, grow), fyne.NewSize(4, 4)
+		grow := (dot - size.Width) / 2
+		pos, size = pos.SubtractXY(grow, grow), fyne.NewSquareSize(dot)
 	}
 	c.Move(pos)
 	c.Resize(size)

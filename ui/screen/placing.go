@@ -30,11 +30,14 @@ func inkOf(at fyne.Position, size fyne.Size, letter float32) box {
 	return box{at.X, at.Y + 0.3*letter, at.X + size.Width, at.Y + 1.32*letter}
 }
 
+// edge is what letters keep from the upper and lower edge of their area at least.
+const edge = 1
+
 func (t *taken) ink() box { return inkOf(t.at, t.size, t.letter) }
 
 // apart is the box that other texts keep out of: a letter beside it, so that two
 // texts don't read as one.
-func (t *taken) apart() box { return t.ink().grown(0.7*t.letter, 1) }
+func (t *taken) apart() box { return t.ink().grown(t.letter, 1) }
 
 // take gives a text its place.
 func (p *painter) take(t taken) { p.taken = append(p.taken, t) }
@@ -68,6 +71,12 @@ func (p *painter) placeIn(area box) *place {
 		}
 	}
 	return l
+}
+
+// holds tells that the letters of a row are in the area.
+func (l *place) holds(ink box) bool {
+	const rounding = 0.01
+	return ink.y1 > l.area.y1+edge-rounding && ink.y2 < l.area.y2-edge+rounding
 }
 
 // free tells that no text stands in a box.
@@ -160,10 +169,10 @@ const anywhere = 1e5
 func (l *place) seek(want fyne.Position, size fyne.Size, letter float32, how search) (fyne.Position, bool) {
 	for k := range 2*how.rows + 1 {
 		y := want.Y + float32(swing(k))*size.Height/2
-		if y < l.area.y1-0.5 || y+size.Height > l.area.y2+0.5 {
+		ink := inkOf(fyne.NewPos(0, y), size, letter)
+		if !l.holds(ink) {
 			continue
 		}
-		ink := inkOf(fyne.NewPos(0, y), size, letter)
 		from, to := l.gap(ink.y1, ink.y2, want.X, size.Width, how.least)
 		if to-from < size.Width {
 			continue
