@@ -38,6 +38,7 @@ type report struct {
 	Title    string
 	Status   string
 	Findings []string
+	Focus    string // the name of the place that has the focus of the keyboard
 	Places   map[string]spot
 }
 
@@ -49,7 +50,11 @@ func (p *places) write() {
 	for _, f := range w.session.Result().Findings {
 		r.Findings = append(r.Findings, w.say().Say(f.What))
 	}
+	focused := w.win.Canvas().Focused()
 	at := func(name string, o fyne.CanvasObject) {
+		if f, ok := o.(fyne.Focusable); ok && f == focused {
+			r.Focus = name
+		}
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
 		r.Places[name] = spot{pos.X, pos.Y, o.Size().Width, o.Size().Height}
 	}

@@ -138,6 +138,7 @@ type report struct {
 	Title    string
 	Status   string
 	Findings []string
+	Focus    string
 	Places   map[string]struct{ X, Y, Width, Height float64 }
 }
 
