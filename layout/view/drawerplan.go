@@ -94,13 +94,15 @@ func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth length.Length) {
 		upright(drawing.Subject{}, start, start+f.Runner.Length, inside, 2),
 		upright(drawing.Subject{}, 0, depth, inside, 3),
 	)
-	label := func(y length.Length, m message.Message) {
+	label := func(y length.Length, m, short message.Message) {
 		d.Add(&drawing.Text{
 			Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: inside / 2, Y: y},
-			Size: smallLetters, Say: m,
+			Size: smallLetters, Say: m, Short: short,
 			Within: plane.R(b.Min.X-f.Opening.Min.X, start, b.Max.X-f.Opening.Min.X, start+f.Runner.Length),
 		})
 	}
-	label(start+f.Runner.Length/2, message.New("drawer bottom %v × %v", f.Drawer.BottomCut.Width, f.Drawer.BottomCut.Length))
-	label(start+f.Runner.Length/4, message.New("drawer back %v × %v", f.Drawer.BackCut.Width, f.Drawer.BackCut.Length))
+	size := func(s plan.Size) message.Message { return message.New("%v × %v", s.Width, s.Length) }
+	bottom, back := f.Drawer.BottomCut, f.Drawer.BackCut
+	label(start+f.Runner.Length/2, message.New("drawer bottom %v × %v", bottom.Width, bottom.Length), size(bottom))
+	label(start+f.Runner.Length*7/8, message.New("drawer back %v × %v", back.Width, back.Length), size(back)) // near the back
 }

@@ -10,6 +10,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // measures remembers how large texts are, because measuring is what costs.
@@ -119,9 +120,26 @@ func (p *painter) textMark(m *drawing.Text) {
 			}
 		}
 	}
-	if m.Short.Empty() && !p.takeCut(m, l, tries[0], at, letter, strong) && m.Bold {
-		p.takeCut(m, l, tries[0], at, letter, none)
+	last, short := m.Say, tries[len(tries)-1]
+	if !m.Short.Empty() {
+		last = m.Short
 	}
+	if hasFigure(last) { // which is never cut
+		return
+	}
+	if !p.takeCut(m, l, short, at, letter, strong) && m.Bold {
+		p.takeCut(m, l, short, at, letter, none)
+	}
+}
+
+// hasFigure tells that a message says a length.
+func hasFigure(m message.Message) bool {
+	for _, a := range m.Args {
+		if _, ok := a.(length.Length); ok {
+			return true
+		}
+	}
+	return false
 }
 
 // wish is where a text of a front would stand, and what it costs a figure to
