@@ -16,7 +16,10 @@ func (w *window) viewCommands() []command {
 		return func() {
 			w.theme.Mode = m
 			w.app.Preferences().SetInt(prefLook, int(m))
-			w.restyle()
+			w.app.Settings().SetTheme(w.theme)
+			for _, one := range w.group.windows {
+				one.restyle()
+			}
 		}
 	}
 	isMode := func(m look.Mode) func() bool { return func() bool { return w.theme.Mode == m } }
@@ -66,17 +69,21 @@ func (w *window) viewCommands() []command {
 		{name: "dark", menu: "Settings", label: "Dark", do: mode(look.DarkMode), checked: isMode(look.DarkMode)},
 		{name: "contrast", menu: "Settings", label: "High contrast", do: mode(look.ContrastMode), checked: isMode(look.ContrastMode)},
 		{name: "large", menu: "Settings", label: "Large text", after: true, checked: func() bool { return w.theme.Large }, do: func() {
+			for _, one := range w.group.windows {
+				one.keepPanels()
+			}
 			w.theme.Large = !w.theme.Large
 			w.app.Preferences().SetBool(prefLarge, w.theme.Large)
 			w.app.Settings().SetTheme(w.theme)
-			w.rebuild()
+			for _, one := range w.group.windows {
+				one.rebuild()
+			}
 		}},
 	}
 }
 
 // restyle shows everything in another look.
 func (w *window) restyle() {
-	w.app.Settings().SetTheme(w.theme)
 	w.updateMenus()
 	w.screen.Refresh()
 	w.inspector.Rebuild()

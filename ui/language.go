@@ -86,21 +86,26 @@ func (w *window) languageFile() {
 	w.askFile([]string{".json"}, w.speak)
 }
 
-// speak changes the language of the window at once.
+// speak changes the language of every window at once.
 func (w *window) speak(code string) {
 	l, err := readLanguage(code)
 	if err != nil {
 		w.complain(err)
 		return
 	}
-	w.language = l
 	w.app.Preferences().SetString(prefLanguage, code)
-	w.rebuild()
+	for _, one := range w.group.windows {
+		one.keepPanels()
+		one.language = l
+		one.rebuild()
+	}
 }
 
-// rebuild makes every widget anew, for another language.
+// rebuild makes every widget anew, for another language or size of letters. A
+// page over the drawing that can't be made anew goes back to the drawing.
 func (w *window) rebuild() {
 	w.inspector.Take()
+	beginning := w.beginning != nil
 	picture, through, start := w.screen.Picture(), w.screen.SeeThrough(), w.start.Visible()
 	sheets := w.sheets
 	w.session.Forget()
@@ -112,7 +117,7 @@ func (w *window) rebuild() {
 	switch {
 	case sheets != nil:
 		sheets.again()
-	case start:
+	case start && (beginning || !w.opened):
 		w.showStart()
 	default:
 		w.start.Hide()

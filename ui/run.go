@@ -30,4 +30,6 @@ const (
 	prefThrough = "see through"
 	prefWidth   = "window width"
 	prefHeight  = "window height"
+	prefDown    = "height of the drawing"
+	prefAcross  = "width of the drawing"
 )

@@ -37,6 +37,9 @@ func (w *window) copySelection() {
 		w.shelf.fronts, w.shelf.cabinet = nil, p.CabinetAt(w.here())
 		w.tell(message.New("Copied the cabinet “%v”.", w.shelf.cabinet.Name))
 	}
+	for _, one := range w.group.windows {
+		one.updateMenus() // it can be pasted now
+	}
 }
 
 // cutSelection copies and removes.

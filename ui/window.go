@@ -33,7 +33,8 @@ type window struct {
 	path     string // empty: never saved
 	session  *session.Session
 	language language
-	shelf    *shelf        // what was cut or copied, shared by all windows
+	group    *group
+	shelf    *shelf        // the group's
 	closed   chan struct{} // closed when the window is
 
 	screen    *screen.Screen
@@ -46,8 +47,10 @@ type window struct {
 	commands  []command
 	menus     []*fyne.MenuItem // of the commands, by index
 	places    *places
-	desk      *fyne.Container // the drawing with its panels
-	start     *fyne.Container // the start page
+	desk      *fyne.Container  // the drawing with its panels
+	down      *container.Split // the drawing and the findings below it
+	across    *container.Split // both and the inspector
+	start     *fyne.Container  // the start page
 	beginning *beginning
 	opened    bool        // a project is on the desk
 	sheets    *sheetsPage // nil while it is not shown
@@ -59,9 +62,13 @@ type window struct {
 	recentMenu   *fyne.MenuItem
 }
 
-// open makes the window on the project that the options name.
-func open(a fyne.App, th *look.Theme, o Options) *window {
-	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a), shelf: &shelf{}, closed: make(chan struct{})}
+// open makes the first window, on the project that the options name.
+func open(a fyne.App, th *look.Theme, o Options) *window { return openIn(&group{}, a, th, o) }
+
+// openIn makes a window of a group.
+func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
+	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a), group: g, shelf: &g.shelf, closed: make(chan struct{})}
+	g.windows = append(g.windows, w)
 	f, err := w.first()
 	w.file = f
 	w.session = session.New(f.Project, layout.Solve)
@@ -77,7 +84,10 @@ func open(a fyne.App, th *look.Theme, o Options) *window {
 	}
 	w.win.SetCloseIntercept(w.quit)
 	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
-	w.win.SetOnClosed(sync.OnceFunc(func() { close(w.closed) }))
+	w.win.SetOnClosed(sync.OnceFunc(func() {
+		close(w.closed)
+		g.left(w)
+	}))
 	w.win.Resize(w.startSize())
 	return w
 }
@@ -131,14 +141,10 @@ func (w *window) build() {
 	w.commands = w.table()
 	w.strip = newStrip(w)
 	bottom := container.NewBorder(nil, nil, nil, w.pointer, w.status.label)
-	left := container.NewVSplit(w.screen, w.findings.Object)
-	left.Offset = 0.72
-	all := container.NewHSplit(left, w.inspector.Object)
-	all.Offset = 0.76
-	if w.theme.Large {
-		all.Offset = 0.7
-	}
-	w.desk = container.NewBorder(w.strip.object, bottom, nil, nil, all)
+	w.down = container.NewVSplit(w.screen, w.findings.Object)
+	w.across = container.NewHSplit(w.down, w.inspector.Object)
+	w.down.Offset, w.across.Offset = w.panelShares()
+	w.desk = container.NewBorder(w.strip.object, bottom, nil, nil, w.across)
 	w.start = container.NewStack()
 	w.win.SetContent(container.NewStack(w.desk, w.start))
 	w.win.SetMainMenu(w.mainMenu())

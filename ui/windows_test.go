@@ -1,0 +1,152 @@
+package ui
+
+import (
+	"math"
+	"path/filepath"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/storage"
+	"fyne.io/fyne/v2/test"
+
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/ui/look"
+)
+
+func (w *window) menu(name string) *fyne.MenuItem {
+	for i := range w.commands {
+		if w.commands[i].name == name {
+			return w.menus[i]
+		}
+	}
+	return nil
+}
+
+// What is copied in one window can be pasted in another; each asks about its own
+// unsaved work; closing one leaves the other alone.
+func TestTwoWindows(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	other := w.another()
+	other.beginning.begin()
+	other.closeOverlays()
+	if !other.menu("paste").Disabled {
+		t.Error("there is nothing to paste yet")
+	}
+	w.session.Select(w.face(1), w.face(2))
+	w.do("cut")
+	if other.menu("paste").Disabled || w.menu("paste").Disabled {
+		t.Error("what was cut can't be pasted from the menu")
+	}
+	other.session.Select(other.face(1))
+	other.do("paste")
+	p := other.session.Project()
+	if got := len(p.Cabinets[0].Bays[0].Fronts); got != 5 || p.FrontAt(model.Place{Front: 1}).Name != "Buckets" || p.FrontAt(model.Place{Front: 2}).Name != "Jars" {
+		t.Errorf("pasted: %+v", p.Cabinets[0].Bays[0].Fronts)
+	}
+	other.do("quit")
+	other.answerWith(t, "Don't save")
+	if w.win.Canvas().Overlays().Top() != nil || len(w.group.windows) != 1 {
+		t.Errorf("the first window asks too, or %d windows are left", len(w.group.windows))
+	}
+	w.do("undo")
+	if w.session.Unsaved() {
+		t.Error("the window that is left does not work on")
+	}
+}
+
+// Look, size of letters and language are those of every window.
+func TestSettingsHoldInEveryWindow(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	other := w.another()
+	t.Cleanup(other.win.Close)
+	w.speak("de")
+	if other.language.code != "de" || other.menu("save").Label != w.menu("save").Label {
+		t.Errorf("the other window speaks %q", other.language.code)
+	}
+	w.do("dark")
+	if !other.menu("dark").Checked || other.menu("light").Checked {
+		t.Error("the other window's menu does not tell the look")
+	}
+	w.do("large")
+	if !other.menu("large").Checked {
+		t.Error("the other window's menu does not tell the size of letters")
+	}
+}
+
+// The bars between the drawing and its panels stay where they were put, also with
+// another language; large text has places of its own for them.
+func TestPanelsStayWhereTheyWerePut(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	near := func(a, b float64) bool { return math.Abs(a-b) < 0.01 }
+	w.down.SetOffset(0.6)
+	w.across.SetOffset(0.66)
+	w.speak("de")
+	if !near(w.down.Offset, 0.6) || !near(w.across.Offset, 0.66) {
+		t.Errorf("another language moves them to %v and %v", w.down.Offset, w.across.Offset)
+	}
+	w.do("large")
+	if near(w.across.Offset, 0.66) {
+		t.Errorf("large text has the place %v", w.across.Offset)
+	}
+	w.do("large")
+	w.keepSize()
+	next := open(w.app, &look.Theme{}, Options{Files: &disk{}, Demo: true})
+	t.Cleanup(next.win.Close)
+	if !near(next.down.Offset, 0.6) || !near(next.across.Offset, 0.66) {
+		t.Errorf("the next window has them at %v and %v", next.down.Offset, next.across.Offset)
+	}
+}
+
+// The first project among dropped files opens, after a question where work would
+// be lost; other files are refused with a word.
+func TestDroppedFiles(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	path := filepath.Join(t.TempDir(), "dropped.yaml")
+	w.apply(edit.SetTitle{Title: "Dropped"})
+	w.saveTo(path, nil)
+	w.apply(edit.SetTitle{Title: "Changed"})
+	drop := func(names ...string) {
+		var all []fyne.URI
+		for _, n := range names {
+			all = append(all, storage.NewFileURI(n))
+		}
+		w.dropped(all)
+	}
+	drop("/shop/picture.png", "/shop/notes.txt")
+	if !w.status.refused || w.session.Project().Title != "Changed" {
+		t.Errorf("of a picture it says %q", w.says())
+	}
+	drop("/shop/picture.png", path)
+	if w.session.Project().Title != "Changed" || w.win.Canvas().Overlays().Top() == nil {
+		t.Fatal("unsaved work is gone without a question")
+	}
+	w.answerWith(t, "Don't save")
+	if w.session.Project().Title != "Dropped" || w.path != path || w.session.Unsaved() {
+		t.Errorf("open is %q of %q", w.session.Project().Title, w.path)
+	}
+	drop(filepath.Join(t.TempDir(), "gone.yaml"))
+	if w.win.Canvas().Overlays().Top() == nil || w.session.Project().Title != "Dropped" {
+		t.Error("a file that can't be read is not told")
+	}
+}
+
+// The page for printing gives way to the drawing when the language changes, not
+// to the start page.
+func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.do("print")
+	w.speak("de")
+	if w.start.Visible() {
+		t.Error("the start page is shown")
+	}
+}
+
+func TestAnotherLanguageOverTheStartPage(t *testing.T) {
+	w := open(test.NewTempApp(t), &look.Theme{}, Options{Files: &disk{}})
+	t.Cleanup(w.win.Close)
+	w.speak("de")
+	if !w.start.Visible() || w.beginning == nil {
+		t.Error("the start page is gone")
+	}
+}
