@@ -9,8 +9,10 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
+	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/ui/field"
+	"frontlay/ui/session"
 )
 
 // Every field of the inspector takes what can be and changes the project by one
@@ -140,6 +142,56 @@ func TestSteppersOfANewCabinet(t *testing.T) {
 		fields[c.field].TypedKey(keyUp)
 		if d := c.of() - before; d != c.want {
 			t.Errorf("a step of %s is %v, not %v", c.field, d, c.want)
+		}
+	}
+}
+
+// Where the selected fronts differ every field says so in one way, and what is
+// typed holds for all of them and leaves the rest as it was.
+func TestSeveralFrontsThatDiffer(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	a, b := w.face(1).Place, w.face(6).Place
+	for _, e := range []edit.Edit{
+		edit.SetHeight{At: a, Height: length.MM(300)}, edit.SetDrawer{At: a, Drawer: "low"}, edit.SetDrawer{At: b, Drawer: model.DrawerAuto},
+		edit.SetContents{At: a, Contents: model.Contents{Weight: 3}}, edit.SetLimits{At: a, Least: length.MM(100)},
+		edit.Lock{At: []model.Place{a}, Heights: []length.Length{length.MM(300)}, Locked: true},
+		edit.SetHandle{At: a, Handle: &model.Handle{Diameter: length.MM(4), FromTop: length.MM(40)}},
+		edit.SetHandle{At: b, Handle: &model.Handle{Diameter: length.MM(6), FromTop: length.MM(50)}},
+	} {
+		if !w.apply(e) {
+			t.Fatalf("%T can't be made", e)
+		}
+	}
+	w.session.Select(session.Front(a), session.Front(b))
+	for _, label := range []string{"Height", "Share of the rest", "Contents weight", "Least height", "Diameter", "From the top edge"} {
+		if f := w.inspector.Fields()[label]; f == nil || f.Text != "" || f.PlaceHolder != "several" {
+			t.Errorf("the field %q does not say that the fronts differ", label)
+		}
+	}
+	dashes, partial := 0, 0
+	for _, c := range controls(w.inspector.Object, nil) {
+		switch v := c.(type) {
+		case *field.Choice:
+			if v.Selected == "" && v.PlaceHolder != "several" {
+				dashes++
+			}
+		case *field.Mark:
+			if v.Partial {
+				partial++
+			}
+		}
+	}
+	if dashes != 0 || partial != 1 {
+		t.Errorf("%d choices show a dash, %d boxes are half ticked", dashes, partial)
+	}
+	f := w.inspector.Fields()["Diameter"]
+	f.SetText("5")
+	if !f.Take() {
+		t.Fatal("the diameter is not taken")
+	}
+	for at, top := range map[model.Place]int64{a: 40, b: 50} {
+		if h := w.session.Project().FrontAt(at).Handle; h.Diameter != length.MM(5) || h.FromTop != length.MM(top) {
+			t.Errorf("the handle at %v is %+v", at, h)
 		}
 	}
 }

@@ -24,8 +24,6 @@ func walkNamed(top fyne.CanvasObject, prefix string, visit func(string, fyne.Can
 			visit(prefix+v.Named(), o)
 		case *widget.Button:
 			visit(prefix+v.Text, v)
-		case *closer:
-			visit(prefix+v.Text, v)
 		case *field.Text:
 			visit(prefix+"entry "+v.PlaceHolder, v)
 		case *widget.Entry:

@@ -50,7 +50,7 @@ func (b *Button) FocusLost() {
 func (b *Button) TypedKey(e *fyne.KeyEvent) {
 	switch e.Name {
 	case fyne.KeyReturn, fyne.KeyEnter:
-		b.Tapped(nil)
+		b.press()
 	case fyne.KeyEscape:
 		Leave(b, e)
 	case fyne.KeySpace:
@@ -66,7 +66,15 @@ func (b *Button) TypedKey(e *fyne.KeyEvent) {
 // TypedRune takes the space bar.
 func (b *Button) TypedRune(r rune) {
 	if r == ' ' {
-		b.Tapped(nil)
+		b.press()
+	}
+}
+
+// press does what a tap does, and leaves the focus where it is: a tap takes it
+// away, and Tab would begin at the top of the window again.
+func (b *Button) press() {
+	if !b.Disabled() && b.OnTapped != nil {
+		b.OnTapped()
 	}
 }
 

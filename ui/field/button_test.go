@@ -29,3 +29,22 @@ func TestTheSpaceBarPressesOnce(t *testing.T) {
 		t.Errorf("pressed %d times, the field says %q", pressed, name.Text)
 	}
 }
+
+// Keys that press a button leave the focus on it.
+func TestAPressedButtonKeepsTheFocus(t *testing.T) {
+	test.NewTempApp(t)
+	pressed := 0
+	b := NewButton("On", func() { pressed++ })
+	c := test.NewTempWindow(t, container.NewVBox(b)).Canvas()
+	c.Focus(b)
+	b.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	b.TypedRune(' ')
+	if pressed != 2 || c.Focused() != b {
+		t.Errorf("pressed %d times, the focus is at %v", pressed, c.Focused())
+	}
+	b.Able(false)
+	b.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if pressed != 2 {
+		t.Error("a button that is off was pressed")
+	}
+}

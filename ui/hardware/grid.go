@@ -1,6 +1,8 @@
 package hardware
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -31,6 +33,7 @@ type grid struct {
 	count   func(*picked) int
 	remove  func(k *picked, i int)
 	rows    []*row
+	stops   []fyne.Focusable // fields and buttons, in their order
 	box     *fyne.Container
 	problem *widget.Label
 	object  fyne.CanvasObject
@@ -62,7 +65,8 @@ func (g *grid) update() {
 
 func (g *grid) build(n int) {
 	p := g.form.page
-	g.rows, g.box.Objects = nil, nil
+	defer g.keepFocus(g.stops)()
+	g.rows, g.stops, g.box.Objects = nil, nil, nil
 	g.tell(message.Message{})
 	if n > 0 {
 		heads := container.NewGridWithColumns(len(g.columns))
@@ -78,11 +82,13 @@ func (g *grid) build(n int) {
 			r := g.entry(c, i)
 			line.Add(r.entry)
 			made = append(made, r)
+			g.stops = append(g.stops, r.entry)
 		}
 		away := field.NewButton("×", func() {
 			p.form.giveUp()
 			p.change(func(k *picked) { g.remove(k, i) })
 		})
+		g.stops = append(g.stops, away)
 		whole := container.NewBorder(nil, nil, nil, narrow(away), line)
 		for _, r := range made {
 			r.object = whole
@@ -92,6 +98,26 @@ func (g *grid) build(n int) {
 	}
 	g.box.Refresh()
 	g.form.refresh()
+}
+
+// keepFocus brings the keyboard from a field or button that is gone to the one in
+// its place, or to the last.
+func (g *grid) keepFocus(gone []fyne.Focusable) func() {
+	c := fyne.CurrentApp().Driver().CanvasForObject(g.object)
+	if c == nil || c.Focused() == nil {
+		return func() {}
+	}
+	i := slices.Index(gone, c.Focused())
+	if i < 0 {
+		return func() {}
+	}
+	return func() {
+		if len(g.stops) == 0 {
+			c.Unfocus()
+			return
+		}
+		c.Focus(g.stops[min(i, len(g.stops)-1)])
+	}
 }
 
 // narrow gives an object the width of a small button.

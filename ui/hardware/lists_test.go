@@ -176,3 +176,23 @@ func checkPlaces(t *testing.T, s *sketch) {
 		}
 	}
 }
+
+// A hole that is removed by the keyboard gives the focus to the next one's button.
+func TestRemovingByKeyboardKeepsTheFocus(t *testing.T) {
+	p, w, _ := open(t, sample(t))
+	g := p.form.grids[0]
+	columns, holes := len(g.columns)+1, len(p.sheet.Runner.Lengths[0].Screws)
+	w.Canvas().Focus(g.stops[columns-1])
+	for left := holes - 1; left >= 0; left-- {
+		w.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+		if n := len(p.sheet.Runner.Lengths[0].Screws); n != left {
+			t.Fatalf("%d holes are left, want %d", n, left)
+		}
+		if left > 0 && w.Canvas().Focused() != g.stops[columns-1] {
+			t.Fatalf("with %d left the focus is at %v", left, w.Canvas().Focused())
+		}
+	}
+	if f := w.Canvas().Focused(); f != nil {
+		t.Errorf("the focus is still at %v, which is gone", f)
+	}
+}

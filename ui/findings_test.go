@@ -1,0 +1,141 @@
+package ui
+
+import (
+	"strings"
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
+
+	"frontlay/layout/check"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/ui/field"
+)
+
+// withFindings opens the demo with several things wrong.
+func withFindings(t *testing.T) *window {
+	t.Helper()
+	w, _, _ := newWindow(t, "")
+	low := -20 * length.Millimetre
+	w.apply(edit.SetDrop{At: model.Place{}, Drop: &low})
+	w.apply(edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(90)})
+	if n := len(w.session.Result().Findings); n < 3 {
+		t.Fatalf("there are only %d findings", n)
+	}
+	return w
+}
+
+// controls finds what can have the focus in an object.
+func controls(o fyne.CanvasObject, all []fyne.Focusable) []fyne.Focusable {
+	if f, ok := o.(fyne.Focusable); ok && o.Visible() {
+		all = append(all, f)
+	}
+	for _, c := range within(o) {
+		if o.Visible() {
+			all = controls(c, all)
+		}
+	}
+	return all
+}
+
+// The findings are worked by the keyboard alone: Tab reaches the list, the arrow
+// keys choose, Enter leads to the fix, Enter makes it, and the list has the
+// keyboard again.
+func TestFindingsByKeyboard(t *testing.T) {
+	w := withFindings(t)
+	c := w.win.Canvas()
+	list := controls(w.findings.Object, nil)[0]
+	for range 40 {
+		if c.Focused() != list {
+			c.FocusNext()
+		}
+	}
+	if c.Focused() != list {
+		t.Fatal("Tab does not reach the list")
+	}
+	found := w.session.Result().Findings
+	press(w, fyne.KeyDown)
+	press(w, fyne.KeyDown)
+	press(w, fyne.KeyUp)
+	if sel := w.session.Selection(); len(sel) != 1 || sel[0].Place != found[0].Place {
+		t.Fatalf("the arrow keys have chosen %v", sel)
+	}
+	press(w, fyne.KeyReturn)
+	b, ok := c.Focused().(*field.Button)
+	if !ok || !strings.HasPrefix(b.Text, "Mend it") {
+		t.Fatalf("Enter leads to %v", c.Focused())
+	}
+	press(w, fyne.KeyReturn)
+	if n := len(w.session.Result().Findings); n >= len(found) {
+		t.Fatalf("there are still %d findings", n)
+	}
+	if c.Focused() != list {
+		t.Errorf("after the fix the focus is at %v", c.Focused())
+	}
+	press(w, fyne.KeyEnd)
+	press(w, fyne.KeyReturn)
+	press(w, fyne.KeyEscape)
+	if c.Focused() != nil {
+		t.Error("Esc does not lead back to the drawing")
+	}
+}
+
+// Every row of the list shows its whole text, also in a narrow pane.
+func TestFindingsAreWhole(t *testing.T) {
+	w := withFindings(t)
+	for _, width := range []float32{1366, 1000} {
+		w.win.Resize(fyne.NewSize(width, 740))
+		rows := 0
+		for _, o := range test.LaidOutObjects(w.findings.Object) {
+			l, ok := o.(*widget.Label)
+			if !ok || l.Wrapping != fyne.TextWrapWord || !strings.Contains(l.Text, ": ") || l.TextStyle.Bold {
+				continue
+			}
+			for _, f := range w.session.Result().Findings {
+				if l.Text != w.say().Say(f.Where)+": "+w.say().Say(f.What) {
+					continue
+				}
+				rows++
+				if l.MinSize().Height > l.Size().Height {
+					t.Errorf("%v wide: %q needs %v of height and has %v", width, l.Text, l.MinSize().Height, l.Size().Height)
+				}
+			}
+		}
+		if rows < 2 {
+			t.Errorf("%v wide: %d rows are shown", width, rows)
+		}
+	}
+}
+
+// An empty list says what was looked at, and Tab passes it by.
+func TestNothingFoundIsSaid(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	text := labelsOf(w.findings.Object)
+	for _, want := range []string{"nothing found", "fronts: 13", "23 of 23"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("%q is not said in %q", want, text)
+		}
+	}
+	if all := controls(w.findings.Object, nil); len(all) != 0 {
+		t.Errorf("there is still %T to reach", all[0])
+	}
+	w.apply(edit.SetSeverity{Rule: check.Rules()[0].Name, Severity: "off"})
+	text = labelsOf(w.findings.Object)
+	if !strings.Contains(text, "22 of 23") {
+		t.Errorf("a rule that is off counts: %q", text)
+	}
+}
+
+// labelsOf are the texts of the labels that an object shows.
+func labelsOf(o fyne.CanvasObject) string {
+	text := ""
+	for _, one := range test.LaidOutObjects(o) {
+		if l, ok := one.(*widget.Label); ok {
+			text += l.Text + "\n"
+		}
+	}
+	return text
+}
