@@ -41,12 +41,12 @@ func (w *window) startSize() fyne.Size {
 // it had when the last window was closed. Large text wants wider panels, and has
 // shares of its own.
 func (w *window) panelShares() (down, across float64) {
-	p, usual := w.app.Preferences(), 0.76
+	p, usualDown, usual := w.app.Preferences(), 0.68, 0.76 // room for three findings of two lines
 	if w.theme.Large {
-		usual = 0.7
+		usualDown, usual = 0.67, 0.7
 	}
 	within := func(v float64) float64 { return min(max(v, 0.2), 0.95) }
-	return within(p.FloatWithFallback(w.panelPref(prefDown), 0.72)), within(p.FloatWithFallback(w.panelPref(prefAcross), usual))
+	return within(p.FloatWithFallback(w.panelPref(prefDown), usualDown)), within(p.FloatWithFallback(w.panelPref(prefAcross), usual))
 }
 
 func (w *window) panelPref(name string) string {
