@@ -28,6 +28,10 @@ func (c *caption) show(name, text string) {
 	if c.name.Text != name {
 		c.name.SetText(name)
 	}
+	if there := name != ""; there != c.name.Visible() {
+		c.name.Hidden = !there
+		c.object.Refresh()
+	}
 	if c.text.Text != text {
 		c.text.SetText(text)
 	}
@@ -38,7 +42,7 @@ func (c *caption) show(name, text string) {
 type foot struct{}
 
 // How many lines of text caption and faults have room for.
-const captionLines, faultLines = 5, 4.6
+const captionLines, faultLines = 4.8, 3.4
 
 func (foot) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	h := s.Height * captionLines / (captionLines + faultLines)

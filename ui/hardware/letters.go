@@ -210,6 +210,29 @@ func (p *painter) over(at fyne.Position, size fyne.Size) bool {
 	return false
 }
 
+// crossed tells that a hole or a line that is drawn already runs through a box. The
+// lines of a surface, on which a name lies, are faint enough.
+func (p *painter) crossed(at fyne.Position, size fyne.Size, onSurface bool) bool {
+	for _, o := range p.objects {
+		var a, b fyne.Position
+		switch v := o.(type) {
+		case *fynecanvas.Line:
+			if onSurface {
+				continue
+			}
+			a, b = v.Position1, v.Position2
+		case *fynecanvas.Circle:
+			a, b = v.Position1, v.Position2
+		default:
+			continue
+		}
+		if min(a.X, b.X) < at.X+size.Width && at.X < max(a.X, b.X) && min(a.Y, b.Y) < at.Y+size.Height && at.Y < max(a.Y, b.Y) {
+			return true
+		}
+	}
+	return false
+}
+
 // name writes what a part is, where it has room and lies over nothing written,
 // with the line that leads to the part.
 func (p *painter) name(m *drawing.Text, leader *drawing.Line) {
@@ -237,7 +260,7 @@ func (p *painter) name(m *drawing.Text, leader *drawing.Line) {
 			return
 		}
 	}
-	if p.over(at, box) {
+	if p.over(at, box) || p.crossed(at, box, !m.Within.Empty()) {
 		return
 	}
 	if leader != nil {

@@ -1,10 +1,12 @@
 package hardware
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 
@@ -142,8 +144,8 @@ func TestUnit(t *testing.T) {
 }
 
 // On a window of 1000 × 700 nothing written on a sketch lies over something else
-// written, or past its edge, in each unit, with plain and
-// large text.
+// written, or past its edge, and no hole lies in letters, in each unit, with plain
+// and large text.
 func TestNothingOverlaps(t *testing.T) {
 	p, w, _ := open(t, sample(t))
 	for _, large := range []bool{false, true} {
@@ -172,6 +174,22 @@ func checkPlaces(t *testing.T, s *sketch) {
 		for _, b := range s.figures[:i] {
 			if a.at.X+1 < b.at.X+b.size.Width && b.at.X+1 < a.at.X+a.size.Width && a.at.Y+3 < b.at.Y+b.size.Height && b.at.Y+3 < a.at.Y+a.size.Height {
 				t.Errorf("%q lies over %q (unit %v)", a.text, b.text, s.say.Unit)
+			}
+		}
+	}
+	for _, o := range s.box.Objects {
+		hole, ok := o.(*fynecanvas.Circle)
+		if !ok {
+			continue
+		}
+		for _, o := range s.box.Objects {
+			name, ok := o.(*fynecanvas.Text)
+			if !ok || slices.ContainsFunc(s.figures, func(f placedFigure) bool { return f.text == name.Text }) {
+				continue // figures have a ground of their own
+			}
+			a, b := name.Position(), hole.Position()
+			if a.X < b.X+hole.Size().Width && b.X < a.X+name.Size().Width && a.Y < b.Y+hole.Size().Height && b.Y < a.Y+name.Size().Height {
+				t.Errorf("a hole lies in the letters of %q (unit %v)", name.Text, s.say.Unit)
 			}
 		}
 	}
