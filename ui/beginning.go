@@ -29,6 +29,7 @@ type beginning struct {
 	session *session.Session
 	screen  *screen.Screen
 	rows    []*field.Row
+	choices []*field.Choice
 	object  fyne.CanvasObject
 	told    *widget.Label
 }
@@ -46,6 +47,9 @@ func newBeginning(w *window) *beginning {
 	b.session.Listen(func(session.Change) {
 		for _, r := range b.rows {
 			r.Entry.Update()
+		}
+		for _, c := range b.choices {
+			c.Update()
 		}
 	})
 	begin := field.NewButton(w.text("Begin with this cabinet"), b.begin)
@@ -159,14 +163,21 @@ func (b *beginning) hardware() fyne.CanvasObject {
 		names, titles = append(names, h.Name), append(titles, h.Sheet.Name)
 	}
 	bay := model.Place{Front: -1}
-	return field.Labelled(b.w.text("Hardware sheet"), field.NewChoice(titles, func() int {
+	return b.choice("Hardware sheet", titles, func() int {
 		for i, n := range names {
 			if h := b.session.Project().BayAt(bay).Hardware; n == h || h == "" {
 				return i
 			}
 		}
 		return -1
-	}, func(i int) { b.do(edit.ChooseHardware{At: bay, Name: names[i]}) }))
+	}, func(i int) { b.do(edit.ChooseHardware{At: bay, Name: names[i]}) })
+}
+
+// choice is a row with a list to choose from.
+func (b *beginning) choice(label string, options []string, get func() int, put func(int)) fyne.CanvasObject {
+	c := field.NewChoice(options, get, put)
+	b.choices = append(b.choices, c)
+	return field.Labelled(b.w.text(label), c)
 }
 
 // count chooses how many drawers the stack has.
@@ -175,7 +186,7 @@ func (b *beginning) count() fyne.CanvasObject {
 	for n := 1; n <= 8; n++ {
 		options = append(options, strconv.Itoa(n))
 	}
-	return field.Labelled(b.w.text("Drawers"), field.NewChoice(options, func() int {
+	return b.choice("Drawers", options, func() int {
 		return len(b.session.Project().Cabinets[0].Bays[0].Fronts) - 1
 	}, func(i int) {
 		e := edit.Several{Name: message.New("%v drawers", i+1)}
@@ -187,7 +198,7 @@ func (b *beginning) count() fyne.CanvasObject {
 			e.Edits = append(e.Edits, edit.RemoveFront{At: model.Place{Front: have - 1}})
 		}
 		b.do(e)
-	}))
+	})
 }
 
 // rule chooses how the stack is divided.
@@ -198,20 +209,20 @@ func (b *beginning) rule() fyne.CanvasObject {
 		{Rule: model.DivideRatio, Ratio: 1.25},
 	}
 	names := []string{b.w.text("all equal"), b.w.text("taller downwards by a step"), b.w.text("taller downwards by a factor")}
-	return field.Labelled(b.w.text("Heights"), field.NewChoice(names, func() int {
+	return b.choice("Heights", names, func() int {
 		for i, r := range rules {
 			if r.Rule == b.session.Project().Cabinets[0].Bays[0].Division.Rule {
 				return i
 			}
 		}
 		return 0
-	}, func(i int) { b.do(edit.SetDivision{At: model.Place{Front: -1}, Division: rules[i], Free: true}) }))
+	}, func(i int) { b.do(edit.SetDivision{At: model.Place{Front: -1}, Division: rules[i], Free: true}) })
 }
 
 func (b *beginning) unit() fyne.CanvasObject {
 	names := []string{b.w.text("millimetres"), b.w.text("centimetres"), b.w.text("inches, fractions"), b.w.text("inches, decimal")}
-	return field.Labelled(b.w.text("Unit"), field.NewChoice(names, func() int { return int(b.session.Project().Unit) },
-		func(i int) { b.do(edit.SetUnit{Unit: length.Unit(i)}) }))
+	return b.choice("Unit", names, func() int { return int(b.session.Project().Unit) },
+		func(i int) { b.do(edit.SetUnit{Unit: length.Unit(i)}) })
 }
 
 // begin takes the cabinet to the desk.

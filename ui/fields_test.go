@@ -195,3 +195,20 @@ func TestSeveralFrontsThatDiffer(t *testing.T) {
 		}
 	}
 }
+
+// The choices of the page for a new cabinet follow what is done in its drawing,
+// and undo there.
+func TestChoicesOfANewCabinetFollow(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.showStart()
+	b := w.beginning
+	b.do(edit.SetUnit{Unit: length.UnitInch})
+	b.do(edit.AddFront{At: model.Place{Front: 1}, Front: model.Front{Share: 1, Drawer: model.DrawerAuto}})
+	var shown []string
+	for _, c := range b.choices {
+		shown = append(shown, c.Selected)
+	}
+	if !slices.Contains(shown, "4") || !slices.Contains(shown, "inches, fractions") {
+		t.Errorf("the choices show %q", shown)
+	}
+}
