@@ -24,7 +24,7 @@ func (e AcceptFinding) Label() message.Message {
 
 // Apply makes the change. A reason of at least three letters is needed.
 func (e AcceptFinding) Apply(p *model.Project) (*model.Project, error) {
-	reason := strings.TrimSpace(e.Finding.Reason)
+	reason := strings.TrimSpace(lines(e.Finding.Reason))
 	if !e.Revoke && len([]rune(reason)) < 3 {
 		return nil, message.New("Write the reason in a few words. It is kept in the project and printed.")
 	}

@@ -19,8 +19,8 @@ const (
 )
 
 // SetBoard changes a board: thickness from 1 to 200 mm, lipping from 0
-// (none) to 50 mm, density from 0 (not
-// given) to 5000 kg/m³.
+// (none) to 50 mm, density from 1 to 5000
+// kg/m³, or 0 (not given).
 type SetBoard struct {
 	Use   BoardUse
 	Board model.Board
@@ -43,8 +43,8 @@ func (e SetBoard) Apply(p *model.Project) (*model.Project, error) {
 	if err := within(e.Board.Thickness, length.Millimetre, 200*length.Millimetre); err != nil {
 		return nil, err
 	}
-	if d := e.Board.Density; math.IsNaN(d) || d < 0 || d > 5000 {
-		return nil, message.New("A board's density is from 0 (not known) to 5000 kg/m³.")
+	if d := e.Board.Density; math.IsNaN(d) || d != 0 && d < 1 || d > 5000 {
+		return nil, message.New("A board's density is from 1 to 5000 kg/m³, or 0 where it is not known.")
 	}
 	if err := within(e.Board.Lipping, 0, 50*length.Millimetre); err != nil {
 		return nil, err

@@ -52,11 +52,14 @@ func (e SetCabinetSize) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	least := leastBox
-	if e.Which >= Plinth {
+	least, greatest := leastBox, greatestBox
+	if e.Which >= Plinth && e.Which <= Channel {
 		least = 0
 	}
-	if err := within(e.Size, least, greatestBox); err != nil {
+	if e.Which == Worktop || e.Which == Channel {
+		greatest = greatestFitting
+	}
+	if err := within(e.Size, least, greatest); err != nil {
 		return nil, err
 	}
 	switch e.Which {

@@ -13,12 +13,6 @@ type SetCheckLimit struct {
 	Value *length.Length
 }
 
-// Bounds of the check's limits, those of project files.
-const (
-	mostLimit = 2 * length.Metre
-	mostWidth = 20 * length.Metre // of a front
-)
-
 // Label names the change.
 func (e SetCheckLimit) Label() message.Message { return message.New("Limits of the check") }
 
@@ -33,9 +27,9 @@ func (e SetCheckLimit) Apply(p *model.Project) (*model.Project, error) {
 		*c.Checks.Limits.Of(e.Which) = nil
 		return c, nil
 	}
-	most := mostLimit
+	most := greatestFitting
 	if e.Which == model.WideFront {
-		most = mostWidth
+		most = greatestBox
 	}
 	v := *e.Value
 	if err := within(v, 0, most); err != nil {

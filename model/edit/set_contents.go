@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"frontlay/model"
-	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -24,7 +23,7 @@ func (e SetContents) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := within(e.Contents.Height, 0, 3*length.Metre); err != nil {
+	if err := within(e.Contents.Height, 0, greatestFitting); err != nil {
 		return nil, err
 	}
 	if w := e.Contents.Weight; math.IsNaN(w) || w < 0 || w > 1000 {

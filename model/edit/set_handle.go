@@ -22,7 +22,7 @@ func (e SetHandle) Label() message.Message {
 }
 
 // Apply makes the change. The diameter is from 1 to 40 mm, the places from 0
-// (the middle; one hole) to 3 m.
+// (the middle; one hole) to 2 m.
 func (e SetHandle) Apply(p *model.Project) (*model.Project, error) {
 	c, f, err := front(p, e.At)
 	if err != nil {
@@ -37,7 +37,7 @@ func (e SetHandle) Apply(p *model.Project) (*model.Project, error) {
 		return nil, err
 	}
 	for _, v := range []length.Length{h.Spacing, h.FromTop, h.FromLeft} {
-		if err := within(v, 0, 3*length.Metre); err != nil {
+		if err := within(v, 0, greatestFitting); err != nil {
 			return nil, err
 		}
 	}

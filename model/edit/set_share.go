@@ -6,7 +6,7 @@ import (
 )
 
 // SetShare lets a front take a share of what the fixed ones leave. Share is
-// above 0 and at most 1000.
+// from 0.001 to 1000.
 type SetShare struct {
 	At    model.Place
 	Share float64
@@ -21,8 +21,8 @@ func (e SetShare) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	if !(e.Share > 0 && e.Share <= 1000) {
-		return nil, message.New("A share is a number above 0, at most 1000: a front with 2 becomes twice as high as one with 1.")
+	if !(e.Share >= 0.001 && e.Share <= 1000) {
+		return nil, message.New("A share is a number from 0.001 to 1000: a front with 2 becomes twice as high as one with 1.")
 	}
 	if err := unlocked(f); err != nil {
 		return nil, err

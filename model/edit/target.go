@@ -12,6 +12,8 @@ const (
 	leastFront  = 10 * length.Millimetre
 	leastBox    = 50 * length.Millimetre
 	greatestBox = 20 * length.Metre
+
+	greatestFitting = 2 * length.Metre // of parts and hardware, as in project files
 )
 
 // front gives a copy of the project and the front in it at a place.
