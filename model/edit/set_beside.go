@@ -27,8 +27,11 @@ func (e SetBeside) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	for _, v := range []length.Length{e.Beside.EndPanel, e.Beside.Filler, e.Beside.Projection} {
-		if err := within(v, 0, 2*length.Metre); err != nil {
+	if err := within(e.Beside.EndPanel, 0, greatestBoard); err != nil {
+		return nil, err
+	}
+	for _, v := range []length.Length{e.Beside.Filler, e.Beside.Projection} {
+		if err := within(v, 0, greatestFitting); err != nil {
 			return nil, err
 		}
 	}

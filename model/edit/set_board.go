@@ -40,7 +40,7 @@ func (e SetBoard) Label() message.Message {
 
 // Apply makes the change.
 func (e SetBoard) Apply(p *model.Project) (*model.Project, error) {
-	if err := within(e.Board.Thickness, length.Millimetre, 200*length.Millimetre); err != nil {
+	if err := within(e.Board.Thickness, length.Millimetre, greatestBoard); err != nil {
 		return nil, err
 	}
 	if d := e.Board.Density; math.IsNaN(d) || d != 0 && d < 1 || d > 5000 {
