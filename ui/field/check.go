@@ -49,7 +49,7 @@ func (c *Check) TypedKey(e *fyne.KeyEvent) {
 // CreateRenderer draws the box with its ring.
 func (c *Check) CreateRenderer() fyne.WidgetRenderer {
 	r := c.Check.CreateRenderer()
-	return hugging{WithRing(r, func() bool { return c.ringOn })}
+	return hugging{newRing(r, func() bool { return c.ringOn }, false)}
 }
 
 // hugging keeps the ring around box and label, however wide the row is.

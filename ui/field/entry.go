@@ -42,6 +42,7 @@ type Entry struct {
 	widget.Entry
 	source Source
 	was    string
+	ringOn bool
 	grown  func() // lays the row out anew when a text came that is cut; may be nil
 }
 
@@ -119,6 +120,7 @@ func (e *Entry) Dirty() bool { return e.Text != e.was }
 
 // FocusGained tells who asks for it.
 func (e *Entry) FocusGained() {
+	e.ringOn = true
 	e.Entry.FocusGained()
 	Reveal(e)
 	if e.source.Focused != nil {
@@ -128,10 +130,16 @@ func (e *Entry) FocusGained() {
 
 // FocusLost takes what was typed; what can't be is given up.
 func (e *Entry) FocusLost() {
+	e.ringOn = false
 	e.Entry.FocusLost()
 	if !e.Take() {
 		e.Restore()
 	}
+}
+
+// CreateRenderer draws the field with a line around it while it has the focus.
+func (e *Entry) CreateRenderer() fyne.WidgetRenderer {
+	return WithLine(e.Entry.CreateRenderer(), func() bool { return e.ringOn })
 }
 
 // TypedKey knows Esc and the steps.

@@ -10,7 +10,8 @@ import (
 // list.
 type Offer struct {
 	widget.SelectEntry
-	open func()
+	open   func()
+	ringOn bool
 }
 
 // NewOffer makes a field with a list.
@@ -33,8 +34,20 @@ func (o *Offer) Need() float32 {
 
 // FocusGained scrolls to where the field can be seen.
 func (o *Offer) FocusGained() {
+	o.ringOn = true
 	o.SelectEntry.FocusGained()
 	Reveal(o)
+}
+
+// FocusLost takes the line around the field away.
+func (o *Offer) FocusLost() {
+	o.ringOn = false
+	o.SelectEntry.FocusLost()
+}
+
+// CreateRenderer draws the field with a line around it while it has the focus.
+func (o *Offer) CreateRenderer() fyne.WidgetRenderer {
+	return WithLine(o.SelectEntry.CreateRenderer(), func() bool { return o.ringOn })
 }
 
 // TypedKey opens the list, and hands Esc on.

@@ -7,7 +7,10 @@ import (
 
 // Text is a field of a dialog or page that is about nothing in the document: what
 // is typed stays in it.
-type Text struct{ widget.Entry }
+type Text struct {
+	widget.Entry
+	ringOn bool
+}
 
 // NewText makes a field. hint is shown grey while it is empty.
 func NewText(hint string) *Text {
@@ -25,8 +28,20 @@ func (t *Text) AcceptsTab() bool { return false }
 
 // FocusGained scrolls to where the field can be seen.
 func (t *Text) FocusGained() {
+	t.ringOn = true
 	t.Entry.FocusGained()
 	Reveal(t)
+}
+
+// FocusLost takes the line around the field away.
+func (t *Text) FocusLost() {
+	t.ringOn = false
+	t.Entry.FocusLost()
+}
+
+// CreateRenderer draws the field with a line around it while it has the focus.
+func (t *Text) CreateRenderer() fyne.WidgetRenderer {
+	return WithLine(t.Entry.CreateRenderer(), func() bool { return t.ringOn })
 }
 
 // TypedKey hands Esc on.

@@ -13,6 +13,7 @@ type note struct {
 	widget.Entry
 	page *Page
 	was  string
+	ring bool
 }
 
 func newNote(p *Page) *note {
@@ -51,6 +52,7 @@ func (n *note) AcceptsTab() bool { return false }
 
 // FocusGained tells what belongs here.
 func (n *note) FocusGained() {
+	n.ring = true
 	n.Entry.FocusGained()
 	field.Reveal(n)
 	n.page.look(&row{page: n.page, path: "note", label: "Where from", item: -1})
@@ -58,8 +60,14 @@ func (n *note) FocusGained() {
 
 // FocusLost takes what was typed.
 func (n *note) FocusLost() {
+	n.ring = false
 	n.Entry.FocusLost()
 	n.take()
+}
+
+// CreateRenderer draws the field with a line around it while it has the focus.
+func (n *note) CreateRenderer() fyne.WidgetRenderer {
+	return field.WithLine(n.Entry.CreateRenderer(), func() bool { return n.ring })
 }
 
 // TypedKey gives back what was on Esc.
