@@ -96,7 +96,9 @@ func (p *Panel) Update() {
 	if !p.session.InGesture() { // heights are too much for each move
 		p.list.measure()
 	}
-	p.list.Refresh()
+	if p.list.Visible() {
+		p.list.Refresh()
+	}
 	p.quiet = true
 	if p.chosen >= 0 {
 		p.list.Select(p.chosen)
@@ -182,8 +184,10 @@ func (p *Panel) fillRow(id widget.ListItemID, o fyne.CanvasObject) {
 // showNothing tells in the place of an empty list what was looked at.
 func (p *Panel) showNothing() {
 	if len(p.rows) > 0 {
-		p.nothing.Hide()
-		p.list.Show()
+		if p.nothing.Visible() {
+			p.nothing.Hide()
+			p.list.Show()
+		}
 		return
 	}
 	on := 0
@@ -197,9 +201,14 @@ func (p *Panel) showNothing() {
 	for i := range fronts {
 		holes += len(fronts[i].Holes)
 	}
-	p.nothing.SetText(p.say().Say(message.New("Checked – fronts: %v, holes in them: %v, rules: %v of %v.", len(fronts), holes, on, len(rules))))
-	p.nothing.Show()
-	p.list.Hide() // nothing to choose: Tab passes it by
+	text := p.say().Say(message.New("Checked – fronts: %v, holes in them: %v, rules: %v of %v.", len(fronts), holes, on, len(rules)))
+	if p.nothing.Text != text {
+		p.nothing.SetText(text)
+	}
+	if p.list.Visible() || !p.nothing.Visible() {
+		p.nothing.Show()
+		p.list.Hide() // nothing to choose: Tab passes it by
+	}
 }
 
 // choose selects what a finding speaks of and tells about it.
