@@ -16,8 +16,9 @@ type Reach struct {
 }
 
 // Hit finds the thing at a point: the figure of a dimension before a division,
-// a partition, a hole, a front, a bay, a cabinet; of two of a kind, the one
-// painted later. False where there is nothing.
+// a partition, a hole, a front, the mark of a front's finding (which can lie over
+// the next front), a bay, a cabinet; of two of a kind, the one painted later.
+// False where there is nothing.
 func (d *Drawing) Hit(at plane.Point, r Reach) (Subject, bool) {
 	best, rank := Subject{}, 0
 	for _, m := range d.Marks {
@@ -26,6 +27,9 @@ func (d *Drawing) Hit(at plane.Point, r Reach) (Subject, bool) {
 			continue
 		}
 		k := rankOf(t.Of.Kind)
+		if t.Meaning == FindingMark && t.Of.Kind == FrontThing {
+			k = rankOfFinding
+		}
 		if k < rank || k == 0 || !touches(m, at, r) {
 			continue
 		}
@@ -34,18 +38,20 @@ func (d *Drawing) Hit(at plane.Point, r Reach) (Subject, bool) {
 	return best, rank > 0
 }
 
+const rankOfFinding = 3
+
 func rankOf(k SubjectKind) int {
 	switch k {
 	case FrontHeight, CabinetWidth, CabinetHeight, BayWidth:
-		return 7
+		return 8
 	case DivisionThing:
-		return 6
+		return 7
 	case PartitionThing:
-		return 5
+		return 6
 	case HoleThing:
-		return 4
+		return 5
 	case FrontThing:
-		return 3
+		return 4
 	case BayThing:
 		return 2
 	case CabinetThing:

@@ -144,3 +144,29 @@ func TestHit(t *testing.T) {
 		t.Errorf("there is nothing beside the run, but %+v is hit", s)
 	}
 }
+
+// TestHitOfFindings points at a front where the mark of the finding of the front
+// below lies over it.
+func TestHitOfFindings(t *testing.T) {
+	r := solve(t, filepath.Join("..", "..", "testdata", "projects", "with-findings.yaml"))
+	proved := false
+	for k, f := range r.Findings {
+		d := view.Elevation(r.Plan, view.ElevationOptions{Findings: r.Findings[k : k+1]})
+		for i := range r.Plan.Fronts {
+			front := &r.Plan.Fronts[i]
+			over := front.Face.Intersect(f.Area)
+			if f.Front == 0 || f.Front == front.Number || over.Height() < 8*length.Millimetre {
+				continue
+			}
+			proved = true
+			at := over.Centre()
+			at.X = front.Face.Min.X + front.Face.Width()/3
+			if got, _ := d.Hit(at, drawing.Reach{}); got.Kind != drawing.FrontThing || got.Place != front.Place {
+				t.Errorf("in front %d the finding of front %d is hit: %+v", front.Number, f.Front, got)
+			}
+		}
+	}
+	if !proved {
+		t.Fatal("no finding's mark lies over another front")
+	}
+}

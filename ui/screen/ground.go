@@ -95,12 +95,19 @@ func (p *painter) mark(x1, y1, x2, y2 float32, w weight, own int) {
 	})
 }
 
+// edges are those of a rectangle.
+func edges(b box) []stroke {
+	return []stroke{
+		{box: box{b.x1, b.y1, b.x2, b.y1}}, {box: box{b.x1, b.y2, b.x2, b.y2}},
+		{box: box{b.x1, b.y1, b.x1, b.y2}}, {box: box{b.x2, b.y1, b.x2, b.y2}},
+	}
+}
+
 // markEdges remembers the edges of a rectangle.
 func (p *painter) markEdges(b box, w weight) {
-	p.mark(b.x1, b.y1, b.x2, b.y1, w, 0)
-	p.mark(b.x1, b.y2, b.x2, b.y2, w, 0)
-	p.mark(b.x1, b.y1, b.x1, b.y2, w, 0)
-	p.mark(b.x2, b.y1, b.x2, b.y2, w, 0)
+	for _, e := range edges(b) {
+		p.mark(e.x1, e.y1, e.x2, e.y2, w, 0)
+	}
 }
 
 // markAll remembers everything in a box.

@@ -166,7 +166,7 @@ func (p *painter) wish(m *drawing.Text) {
 	if !p.shown(area.x1, area.y1, area.x2, area.y2) {
 		return
 	}
-	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).grown(0.7*letter, 1)
+	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).grown(0.2*letter, 1)
 	if p.wishes == nil {
 		p.wishes = map[model.Place][]wish{}
 	}

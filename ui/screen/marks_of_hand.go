@@ -2,6 +2,7 @@ package screen
 
 import (
 	"image/color"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -12,10 +13,10 @@ import (
 	"frontlay/ui/tool"
 )
 
-// paintSelection draws a frame around each thing that is selected.
+// paintSelection draws a frame around each thing that is selected: under the
+// letters, which have their places already.
 func (c *Screen) paintSelection(p *painter) {
 	if c.subject != Elevation {
-		c.paintTitle(p)
 		return
 	}
 	for _, t := range c.session.Selection() {
@@ -33,6 +34,7 @@ func (c *Screen) paintSelection(p *painter) {
 		f.Move(pos.SubtractXY(grow, grow))
 		f.Resize(size.AddWidthHeight(2*grow, 2*grow))
 		p.objects = append(p.objects, f)
+		p.markEdges(boxAt(pos, size).grown(grow, grow), quiet)
 	}
 }
 
@@ -68,10 +70,23 @@ func (c *Screen) rectOf(t drawing.Subject) (plane.Rect, bool) {
 }
 
 // paintFeedback draws what the tool shows: lines it was drawn to, what it would
-// make, and figures.
+// make, and figures. Texts of the picture that its lines would run through are
+// covered first: they are of what will not be any more.
 func (c *Screen) paintFeedback(p *painter) {
+	letters := slices.Clone(c.written)
+	clear := func(lines ...stroke) {
+		letters = slices.DeleteFunc(letters, func(b box) bool {
+			b = b.grown(2, 1)
+			meets := slices.ContainsFunc(lines, func(l stroke) bool { return l.meets(b) })
+			if meets {
+				p.backdrop(b, p.under(b))
+			}
+			return meets
+		})
+	}
 	if o := c.feedback.Outline; !o.Empty() {
 		pos, size := p.box(o)
+		clear(edges(boxAt(pos, size))...)
 		r := fynecanvas.NewRectangle(color.NRGBA{})
 		fill := p.palette.Accent
 		fill.A = 0x30
@@ -82,38 +97,87 @@ func (c *Screen) paintFeedback(p *painter) {
 	}
 	for _, l := range c.feedback.Lines {
 		a, b := p.view.at(l.From), p.view.at(l.To)
+		clear(stroke{box: box{min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y)}})
 		if l.Snapped {
 			p.dashed(a.X-12, a.Y, b.X+12, b.Y, p.palette.Guide, 1.5)
 		} else {
 			p.line(a.X, a.Y, b.X, b.Y, p.palette.Accent, 1.5)
 		}
 	}
+	var labels []placed
 	for _, l := range c.feedback.Labels {
-		c.paintLabel(p, l)
+		labels = append(labels, placeLabel(p, l, letters))
+	}
+	for _, l := range labels { // half a word is worse than none
+		for _, b := range letters {
+			if b = b.grown(2, 1); b.overlaps(l.around) {
+				p.backdrop(b, p.under(b))
+			}
+		}
+	}
+	for _, l := range labels {
+		paintLabel(p, l)
 	}
 }
 
-func (c *Screen) paintLabel(p *painter, l tool.Label) {
+// placed is a label of the tool with its place: that of its letters, and of its
+// ground.
+type placed struct {
+	tool.Label
+	say    string
+	letter float32
+	at     fyne.Position
+	around box
+}
+
+// placeLabel finds the place of a label.
+func placeLabel(p *painter, l tool.Label, letters []box) placed {
 	const pad = 5
-	s := p.say.Say(l.Say)
-	size := p.text * 1.1
-	box := p.measure.of(s, size, true)
+	d := placed{Label: l, say: p.say.Say(l.Say), letter: p.text * 1.1}
+	size := p.measure.of(d.say, d.letter, true)
 	at := p.view.at(l.At)
 	if l.Centred {
-		at = at.SubtractXY(box.Width/2, box.Height/2)
+		at = at.SubtractXY(size.Width/2, size.Height/2)
+		if !l.Within.Empty() {
+			at = besideLetters(at, size, boxAt(p.box(l.Within)), letters)
+		}
 	} else {
-		at = at.AddXY(16, -box.Height-12)
+		at = at.AddXY(16, -size.Height-12)
 	}
-	at.X = min(max(at.X, pad), max(p.size.Width-box.Width-pad, pad))
-	at.Y = min(max(at.Y, pad), max(p.size.Height-box.Height-pad, pad))
+	at.X = min(max(at.X, pad), max(p.size.Width-size.Width-pad, pad))
+	at.Y = min(max(at.Y, pad), max(p.size.Height-size.Height-pad, pad))
+	d.at, d.around = at, boxAt(at, size).grown(pad, pad-3)
+	return d
+}
+
+// paintLabel writes a label on a ground of its own.
+func paintLabel(p *painter, l placed) {
 	ink := p.palette.Accent
 	if l.Warn {
 		ink = p.palette.Error
 	}
 	back := fynecanvas.NewRectangle(p.palette.Paper)
 	back.StrokeColor, back.StrokeWidth, back.CornerRadius = ink, 1, 3
-	back.Move(at.SubtractXY(pad, pad-3))
-	back.Resize(fyne.NewSize(box.Width+2*pad, box.Height+2*pad-6))
+	back.Move(fyne.NewPos(l.around.x1, l.around.y1))
+	back.Resize(fyne.NewSize(l.around.x2-l.around.x1, l.around.y2-l.around.y1))
 	p.objects = append(p.objects, back)
-	p.write(s, at, drawing.TopLeft, size, true, ink)
+	p.write(l.say, l.at, drawing.TopLeft, l.letter, true, ink)
+}
+
+// besideLetters moves a label off its place to the nearest one in its area where
+// it covers no text of the picture. Where there is none it stays.
+func besideLetters(at fyne.Position, size fyne.Size, area box, letters []box) fyne.Position {
+	const pad = 8
+	middle := (area.y1 + area.y2) / 2
+	l := place{area: box{
+		area.x1 + pad, min(area.y1+2, middle-size.Height/2), area.x2 - pad, max(area.y2-2, middle+size.Height/2),
+	}}
+	for _, b := range letters {
+		l.taken = append(l.taken, b.grown(pad, 4))
+	}
+	letter := size.Height / 1.4
+	if to, ok := l.seek(at, size, letter, search{rows: 6, shift: anywhere, least: none}); ok {
+		return to
+	}
+	return at
 }

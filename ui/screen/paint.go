@@ -71,6 +71,12 @@ func (p *painter) prepare(d *drawing.Drawing) {
 // paint adds the marks of a drawing: geometry first, then dimension lines, and
 // over everything the letters.
 func (p *painter) paint(d *drawing.Drawing) {
+	p.lines(d)
+	p.writeTaken()
+}
+
+// lines adds the lines of a drawing and gives its texts their places.
+func (p *painter) lines(d *drawing.Drawing) {
 	p.prepare(d)
 	for _, m := range d.Marks {
 		switch v := m.(type) {
@@ -93,7 +99,6 @@ func (p *painter) paint(d *drawing.Drawing) {
 	p.texts(d, true) // names have the right of way
 	p.findings(d)
 	p.texts(d, false)
-	p.writeTaken()
 }
 
 // texts gives the bold texts of a drawing their places, or the others; those of

@@ -35,9 +35,14 @@ const edge = 1
 
 func (t *taken) ink() box { return inkOf(t.at, t.size, t.letter) }
 
-// apart is the box that other texts keep out of: a letter beside it, so that two
-// texts don't read as one.
-func (t *taken) apart() box { return t.ink().grown(t.letter, 1) }
+// apart is the box that other texts keep out of, so that two texts don't read as
+// one: more of a letter's width beside one that has a ground.
+func (t *taken) apart() box {
+	if t.tagged {
+		return t.ink().grown(t.letter, 1)
+	}
+	return t.ink().grown(0.7*t.letter, 1)
+}
 
 // take gives a text its place.
 func (p *painter) take(t taken) { p.taken = append(p.taken, t) }

@@ -43,15 +43,17 @@ type Screen struct {
 	over     drawing.Subject
 	focused  bool
 
-	view    lens
-	fitting bool // the picture follows the size of the widget
-	drawing *drawing.Drawing
-	figures []figure
-	measure measures
+	view     lens
+	fitting  bool // the picture follows the size of the widget
+	drawing  *drawing.Drawing
+	figures  []figure
+	written  []box     // where letters are
+	surfaces []surface // and what they stand on
+	measure  measures
 
 	paper   *fynecanvas.Rectangle
-	picture *fyne.Container // the drawing
-	overlay *fyne.Container // selection and what the tool shows
+	picture *fyne.Container // the drawing and what is selected in it
+	overlay *fyne.Container // what the tool shows
 	typing  *typing
 }
 
@@ -224,11 +226,16 @@ func (c *Screen) repaint() {
 	if c.subject != Elevation {
 		p.reserved = append(p.reserved, c.titleBox(p))
 	}
-	p.paint(c.shown())
+	p.lines(c.shown())
+	c.paintSelection(p)
+	p.writeTaken()
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.scale))
 	}
-	c.picture.Objects, c.figures = p.objects, p.figures
+	c.picture.Objects, c.figures, c.surfaces, c.written = p.objects, p.figures, p.surfaces, c.written[:0]
+	for i := range p.taken {
+		c.written = append(c.written, p.taken[i].ink())
+	}
 	c.paper.FillColor = p.palette.Paper
 	c.repaintOverlay()
 	c.placeTyping()
@@ -240,10 +247,13 @@ func (c *Screen) painter() *painter {
 	return &painter{view: c.view, size: c.Size(), palette: look.Current(), say: c.say(), text: look.Text(), measure: &c.measure}
 }
 
-// repaintOverlay shows the selection and the feedback of the tool.
+// repaintOverlay shows the title, the feedback of the tool, and the focus.
 func (c *Screen) repaintOverlay() {
 	p := c.painter()
-	c.paintSelection(p)
+	p.surfaces = c.surfaces
+	if c.subject != Elevation {
+		c.paintTitle(p)
+	}
 	c.paintFeedback(p)
 	if c.focused {
 		// Four lines: a frame would be a surface as large as the window, and

@@ -109,7 +109,7 @@ func (t DragDivision) figures(s *session.Session) []Label {
 	above.Front++
 	for _, at := range []model.Place{t.place, above} {
 		if f := session.FrontOf(s.Result().Plan, at); f != nil {
-			labels = append(labels, Label{At: f.Face.Centre(), Say: message.New("%v", f.Face.Height()), Centred: true})
+			labels = append(labels, Label{At: f.Face.Centre(), Say: message.New("%v", f.Face.Height()), Centred: true, Within: f.Face})
 		}
 	}
 	return labels

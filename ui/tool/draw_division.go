@@ -38,10 +38,11 @@ func (DrawDivision) split(d Desk, p Pointer) (edit.SplitFront, Feedback, bool) {
 	for _, y := range []length.Length{line, line + gap} {
 		show.Lines = append(show.Lines, GuideLine{From: plane.Point{X: f.Face.Min.X, Y: y}, To: plane.Point{X: f.Face.Max.X, Y: y}})
 	}
-	x := f.Face.Centre().X
+	lower, upper := f.Face, f.Face
+	lower.Max.Y, upper.Min.Y = line, line+gap
 	show.Labels = append(show.Labels,
-		Label{At: plane.Point{X: x, Y: line - e.Lower/2}, Say: message.New("%v", e.Lower), Centred: true},
-		Label{At: plane.Point{X: x, Y: f.Face.Max.Y - e.Upper/2}, Say: message.New("%v", e.Upper), Centred: true})
+		Label{At: lower.Centre(), Say: message.New("%v", e.Lower), Centred: true, Within: lower},
+		Label{At: upper.Centre(), Say: message.New("%v", e.Upper), Centred: true, Within: upper})
 	return e, show, true
 }
 

@@ -24,10 +24,14 @@ func (DrawPartition) split(d Desk, p Pointer) (edit.AddBay, Feedback, bool) {
 			right := b.Opening.Width() - left - thick
 			x := b.Opening.Min.X + left
 			board := plane.R(x, b.Opening.Min.Y, x+thick, b.Opening.Max.Y)
-			show := Feedback{Outline: board, Labels: []Label{
-				{At: plane.Point{X: x - left/2, Y: p.At.Y}, Say: message.New("%v", left), Centred: true},
-				{At: plane.Point{X: x + thick + right/2, Y: p.At.Y}, Say: message.New("%v", right), Centred: true},
-			}}
+			show := Feedback{Outline: board}
+			for _, side := range []plane.Rect{
+				plane.R(b.Opening.Min.X, b.Opening.Min.Y, x, b.Opening.Max.Y),
+				plane.R(x+thick, b.Opening.Min.Y, b.Opening.Max.X, b.Opening.Max.Y),
+			} {
+				at := plane.Point{X: side.Centre().X, Y: p.At.Y}
+				show.Labels = append(show.Labels, Label{At: at, Say: message.New("%v", side.Width()), Centred: true, Within: side})
+			}
 			return edit.AddBay{At: b.Place, Left: left, Right: right}, show, true
 		}
 	}

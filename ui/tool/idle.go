@@ -84,7 +84,7 @@ func (h held) Move(d Desk, p Pointer) Tool {
 	if dx*dx+dy*dy < slack*slack {
 		return h
 	}
-	if h.press.Thing.Kind == drawing.FrontThing && d.Session().IsSelected(h.press.Thing) {
+	if t := Selectable(h.press.Thing); t.Kind == drawing.FrontThing && d.Session().IsSelected(t) {
 		if r := holdFront(d, h.press); r != nil {
 			return r.Move(d, p)
 		}

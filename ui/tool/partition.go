@@ -52,7 +52,7 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 	for _, at := range []model.Place{t.place, next} {
 		if b := session.BayOf(s.Result().Plan, at); b != nil {
 			c := b.Opening.Centre()
-			labels = append(labels, Label{At: plane.Point{X: c.X, Y: p.At.Y}, Say: message.New("%v", b.Opening.Width()), Centred: true})
+			labels = append(labels, Label{At: plane.Point{X: c.X, Y: p.At.Y}, Say: message.New("%v", b.Opening.Width()), Centred: true, Within: b.Opening})
 		}
 	}
 	d.Display(Feedback{Labels: labels})

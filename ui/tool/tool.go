@@ -62,12 +62,14 @@ type GuideLine struct {
 	Snapped  bool
 }
 
-// Label is a text over the picture; beside the pointer, or in the middle of its
-// point where Centred.
+// Label is a text over the picture; beside the pointer, or with its middle at its
+// point where Centred. Within, where it is not empty, is the area that a centred
+// one should stay in where it has to make room for a text of the picture.
 type Label struct {
 	At      plane.Point
 	Say     message.Message
 	Centred bool
+	Within  plane.Rect
 	Warn    bool
 }
 
