@@ -9,9 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/check"
-	"frontlay/model"
 	"frontlay/model/edit"
-	"frontlay/model/length"
 	"frontlay/ui/field"
 )
 
@@ -19,9 +17,7 @@ import (
 func withFindings(t *testing.T) *window {
 	t.Helper()
 	w, _, _ := newWindow(t, "")
-	low := -20 * length.Millimetre
-	w.apply(edit.SetDrop{At: model.Place{}, Drop: &low})
-	w.apply(edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(90)})
+	spoil(w)
 	if n := len(w.session.Result().Findings); n < 3 {
 		t.Fatalf("there are only %d findings", n)
 	}
