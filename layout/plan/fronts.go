@@ -106,6 +106,8 @@ func (m *maker) face(at model.Place) Front {
 		Bays:       m.spanOf(at),
 	}
 	if f.Name == "" {
+		// A name, and no message: it goes into lists and files, where a front is
+		// found again by it, whatever language the window speaks.
 		f.Name = "Front " + strconv.Itoa(f.Number)
 	}
 	f.Overlay = Edges{
