@@ -160,8 +160,10 @@ func faults(objects []fyne.CanvasObject, size fyne.Size, mayHide bool) []string 
 	return list
 }
 
-// TestNothingRunsThroughLettering paints every view and looks at every text.
-func TestNothingRunsThroughLettering(t *testing.T) {
+// TestLettering paints every view and looks at every text: whether something runs
+// through it, and whether names, covers, heights and findings stand in the fronts
+// that they tell of; and whether a figure or a finding is left out that has room.
+func TestLettering(t *testing.T) {
 	st := newStage(t)
 	for _, sc := range scenes(t) {
 		for _, m := range manners(t) {
@@ -170,8 +172,13 @@ func TestNothingRunsThroughLettering(t *testing.T) {
 				st.show(sc, m)
 				st.views(func(name string) {
 					st.keep(sc.name + " " + m.name + " " + name)
-					list := faults(st.screen.Objects(), st.screen.Size(), false)
-					report(t, name, list)
+					report(t, name, faults(st.screen.Objects(), st.screen.Size(), false))
+					switch {
+					case st.screen.Picture() == Elevation:
+						st.stays(name)
+					case strings.HasSuffix(name, "fit"):
+						st.allMeasured(name)
+					}
 				})
 			})
 		}
@@ -190,29 +197,7 @@ func report(t *testing.T, name string, list []string) {
 	}
 }
 
-// TestLetteringStaysWithItsFront looks whether names, covers, heights and
-// findings stand in the fronts that they tell of, and whether a height is left
-// out of a front that has room for it.
-func TestLetteringStaysWithItsFront(t *testing.T) {
-	st := newStage(t)
-	for _, sc := range scenes(t) {
-		for _, m := range manners(t) {
-			t.Run(sc.name+" "+m.name, func(t *testing.T) {
-				st.t = t
-				st.show(sc, m)
-				st.views(func(name string) {
-					switch {
-					case st.screen.Picture() == Elevation:
-						st.stays(name)
-					case strings.HasSuffix(name, "fit"):
-						st.allMeasured(name)
-					}
-				})
-			})
-		}
-	}
-}
-
+// stays looks whether the texts of an elevation stand in their fronts.
 func (s *stage) stays(name string) {
 	s.t.Helper()
 	c := s.screen

@@ -81,11 +81,17 @@ func (p *painter) rulersOver(step length.Length) {
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
 		at := p.view.px(x)
 		p.line(at, high*0.7, at, high, p.palette.Ink, 1)
-		p.write(p.say.Figure(x), fyne.NewPos(at+3, 0), drawing.TopLeft, letters, false, p.palette.Ink)
+		if say := p.say.Figure(x); at+3+p.measure.of(say, letters, false).Width < p.size.Width {
+			p.write(say, fyne.NewPos(at+3, 0), drawing.TopLeft, letters, false, p.palette.Ink)
+		}
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
 		at := p.view.py(y)
 		p.line(wide*0.85, at, wide, at, p.palette.Ink, 1)
-		p.write(p.say.Figure(y), fyne.NewPos(wide*0.8, at), drawing.MiddleRight, letters, false, p.palette.Ink)
+		say := p.say.Figure(y)
+		fits := p.measure.of(say, letters, false).Width < wide*0.8 && at > high+letters && at < p.size.Height-letters
+		if fits {
+			p.write(say, fyne.NewPos(wide*0.8, at), drawing.MiddleRight, letters, false, p.palette.Ink)
+		}
 	}
 }

@@ -202,6 +202,15 @@ func (s *stage) views(see func(name string)) {
 			zooms(name)
 		}
 	}
+	c.drawing = nil
+	rulers := func(name string) {
+		if !s.theme.Large { // once for each unit is enough
+			c.SetRulers(true)
+			zooms(name + " with rulers")
+			c.SetRulers(false)
+		}
+	}
+	rulers("see-through")
 	const first = 12
 	for i := range pl.Fronts {
 		f := &pl.Fronts[i]
@@ -212,6 +221,7 @@ func (s *stage) views(see func(name string)) {
 		if f.Place.Front == 0 {
 			c.ShowPicture(Section)
 			zooms(fmt.Sprintf("section at %d", f.Number))
+			rulers(fmt.Sprintf("section at %d", f.Number))
 		}
 		c.ShowPicture(RearFace)
 		zooms(fmt.Sprintf("rear %d", f.Number))
