@@ -4,33 +4,96 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model/message"
 )
 
-// showSteps lists every step; a click goes to the state after it.
+// showSteps lists every step; a click or the arrow keys go to the state after
+// one.
 func (w *window) showSteps() {
-	labels, done := w.session.Steps()
-	list := widget.NewList(func() int { return len(labels) + 1 },
-		func() fyne.CanvasObject { return widget.NewLabel("") },
-		func(i widget.ListItemID, o fyne.CanvasObject) {
-			l := o.(*widget.Label)
-			text := w.text("As it was opened")
-			if i > 0 {
-				text = w.say().Say(labels[i-1])
-			}
-			l.TextStyle.Bold = i == done
-			l.Importance = widget.MediumImportance
-			if i > done {
-				l.Importance = widget.LowImportance
-			}
-			l.SetText(text)
-		})
-	box := container.NewGridWrap(fyne.NewSize(460, 320), list)
+	s := newStepList(w)
+	hint := widget.NewLabel(w.text("Choose a step to go to what was after it: Up and Down, or a click."))
+	hint.Wrapping, hint.Importance = fyne.TextWrapWord, widget.LowImportance
+	box := container.New(minSize{fyne.NewSize(460, 340)}, container.NewBorder(hint, nil, nil, nil, s))
 	d := w.closing(w.text("Steps"), w.text("Close"), box, nil)
-	list.Select(done)
-	list.OnSelected = func(i widget.ListItemID) {
-		done = i
-		w.session.Go(i)
-		list.Refresh()
-	}
+	s.close = d.Hide
 	w.showDialog(d)
+	w.win.Canvas().Focus(s)
+	s.ScrollTo(s.done)
+}
+
+// minSize is a layout that gives an object all the room, at least a size.
+type minSize struct{ fyne.Size }
+
+func (m minSize) MinSize([]fyne.CanvasObject) fyne.Size { return m.Size }
+
+func (m minSize) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
+
+// stepList is the list of the steps with the keys of a list to choose from.
+type stepList struct {
+	widget.List
+	w      *window
+	labels []message.Message
+	done   int
+	close  func()
+}
+
+func newStepList(w *window) *stepList {
+	s := &stepList{w: w}
+	s.labels, s.done = w.session.Steps()
+	s.Length = func() int { return len(s.labels) + 1 }
+	s.CreateItem = func() fyne.CanvasObject {
+		l := widget.NewLabel("")
+		l.Truncation = fyne.TextTruncateEllipsis
+		return l
+	}
+	s.UpdateItem = func(i widget.ListItemID, o fyne.CanvasObject) { s.fill(i, o.(*widget.Label)) }
+	s.HideSeparators = true
+	s.ExtendBaseWidget(s)
+	s.Select(s.done)
+	s.OnSelected = func(i widget.ListItemID) {
+		if i != s.done {
+			s.done = i
+			w.session.Go(i)
+			s.Refresh()
+		}
+	}
+	return s
+}
+
+// fill writes a row: the step that is shown is bold, those after it are grey.
+func (s *stepList) fill(i int, l *widget.Label) {
+	text := s.w.text("As it was opened")
+	if i > 0 {
+		text = s.w.say().Say(s.labels[i-1])
+	}
+	l.TextStyle.Bold = i == s.done
+	l.Importance = widget.MediumImportance
+	if i > s.done {
+		l.Importance = widget.LowImportance
+	}
+	l.SetText(text)
+}
+
+// TypedKey goes a step up or down, or closes the list.
+func (s *stepList) TypedKey(e *fyne.KeyEvent) {
+	to := s.done
+	switch e.Name {
+	case fyne.KeyUp:
+		to--
+	case fyne.KeyDown:
+		to++
+	case fyne.KeyPageUp:
+		to -= 10
+	case fyne.KeyPageDown:
+		to += 10
+	case fyne.KeyHome:
+		to = 0
+	case fyne.KeyEnd:
+		to = len(s.labels)
+	case fyne.KeyEscape, fyne.KeyReturn, fyne.KeyEnter:
+		s.close()
+		return
+	}
+	s.Select(min(max(to, 0), len(s.labels)))
 }
