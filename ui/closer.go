@@ -29,35 +29,9 @@ func (c *closer) TypedKey(e *fyne.KeyEvent) {
 		c.close()
 		return
 	}
-	if c.scroll == nil || !c.move(e.Name) {
+	if c.scroll == nil || !field.Move(c.scroll, e.Name) {
 		c.Button.TypedKey(e)
 	}
-}
-
-// move scrolls; it is false for keys that do not.
-func (c *closer) move(key fyne.KeyName) bool {
-	const line = 40
-	page := c.scroll.Size().Height - line
-	to := c.scroll.Offset
-	switch key {
-	case fyne.KeyDown:
-		to.Y += line
-	case fyne.KeyUp:
-		to.Y -= line
-	case fyne.KeyPageDown:
-		to.Y += page
-	case fyne.KeyPageUp:
-		to.Y -= page
-	case fyne.KeyHome:
-		to.Y = 0
-	case fyne.KeyEnd:
-		to.Y = c.scroll.Content.Size().Height
-	default:
-		return false
-	}
-	to.Y = max(min(to.Y, c.scroll.Content.Size().Height-c.scroll.Size().Height), 0)
-	c.scroll.ScrollToOffset(to)
-	return true
 }
 
 // focusCloser gives the focus to the closer in a dialog, if there is one.

@@ -92,8 +92,9 @@ func newPrinting(w *window) *printing {
 		field.NewButton("+", func() { p.enlarge(1.5) }),
 		fynelayout.NewSpacer(),
 	)
-	p.frame = container.NewScroll(p.picture)
-	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, p.frame))
+	view := field.NewView(p.picture)
+	p.frame = view.Scroll
+	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
 	split.Offset = 0.34
 	p.object = w.overPage("Templates, drawings and lists", split)
 	p.make()

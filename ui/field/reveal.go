@@ -13,17 +13,22 @@ func Reveal(o fyne.CanvasObject) {
 	if c == nil {
 		return
 	}
+	for _, s := range scrollsAround(c, o) {
+		scrollTo(s, o)
+	}
+}
+
+// scrollsAround are the scrolled columns around an object, the innermost first.
+func scrollsAround(c fyne.Canvas, o fyne.CanvasObject) []*container.Scroll {
 	top := c.Content()
 	if over := c.Overlays().Top(); over != nil {
 		top = over
 	}
 	var scrolls []*container.Scroll
 	if !pathTo(o, top, &scrolls) {
-		return
+		return nil
 	}
-	for _, s := range scrolls {
-		scrollTo(s, o)
-	}
+	return scrolls
 }
 
 // pathTo collects the scrolled columns from an object up to one that holds it,

@@ -72,12 +72,17 @@ func (n *note) CreateRenderer() fyne.WidgetRenderer {
 
 // TypedKey gives back what was on Esc.
 func (n *note) TypedKey(k *fyne.KeyEvent) {
-	if k.Name == fyne.KeyEscape {
+	switch k.Name {
+	case fyne.KeyEscape:
 		if n.Text == n.was {
 			field.Leave(n, k)
 		}
 		n.giveUp()
-		return
+	case fyne.KeyPageUp, fyne.KeyPageDown: // of its own lines
+		n.Entry.TypedKey(k)
+	default:
+		if !field.HandOn(n, k) {
+			n.Entry.TypedKey(k)
+		}
 	}
-	n.Entry.TypedKey(k)
 }
