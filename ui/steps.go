@@ -35,6 +35,7 @@ type stepList struct {
 	w      *window
 	labels []message.Message
 	done   int
+	marked int // the row with Fyne's mark of the focus
 	close  func()
 }
 
@@ -57,8 +58,25 @@ func newStepList(w *window) *stepList {
 			w.session.Go(i)
 			s.Refresh()
 		}
+		s.mark()
 	}
 	return s
+}
+
+// FocusGained marks the step that is shown, not the first one.
+func (s *stepList) FocusGained() {
+	s.List.FocusGained()
+	s.mark()
+}
+
+// mark brings Fyne's mark to the step that is shown; only keys move it.
+func (s *stepList) mark() {
+	for ; s.marked < s.done; s.marked++ {
+		s.List.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
+	}
+	for ; s.marked > s.done; s.marked-- {
+		s.List.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	}
 }
 
 // fill writes a row: the step that is shown is bold, those after it are grey.
