@@ -33,6 +33,16 @@ var drawingKeys = [][2]string{
 	{"Shift+F10 or Menu", "open the menu of what is selected"},
 }
 
+// fieldKeys are what forms and lists know besides.
+var fieldKeys = [][2]string{
+	{"Enter or Tab", "take what is typed"},
+	{"Up, Down in a size", "one step more or less"},
+	{"Esc in a field", "give back what was; once more, go back to the drawing"},
+	{"Page Up, Page Down in a field", "move the form"},
+	{"Enter or Space", "press a button, tick a box, open a list of choices"},
+	{"Up, Down in the findings", "choose one; Enter goes on to what mends it"},
+}
+
 // showKeys lists every command with its keys.
 func (w *window) showKeys() {
 	var o []fyne.CanvasObject
@@ -51,6 +61,10 @@ func (w *window) showKeys() {
 	}
 	o = append(o, field.Heading(w.text("In the drawing")))
 	for _, k := range drawingKeys {
+		add(w.text(k[0]), w.text(k[1]))
+	}
+	o = append(o, field.Heading(w.text("In forms and lists")))
+	for _, k := range fieldKeys {
 		add(w.text(k[0]), w.text(k[1]))
 	}
 	w.page("Keys", field.Column(o...))
