@@ -29,7 +29,7 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 	folderEntry.SetText(folder)
 	folderEntry.SetPlaceHolder(w.text("folder"))
 	outcome := widget.NewLabel("")
-	outcome.Wrapping = fyne.TextWrapBreak
+	outcome.Wrapping = fyne.TextWrapWord
 	tell := func(path, trouble string) {
 		outcome.Importance = widget.DangerImportance
 		if trouble == "" {
