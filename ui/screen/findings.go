@@ -134,17 +134,11 @@ func (p *painter) besideNumber(f found) bool {
 	return false
 }
 
-// frame is how far the frame of a selected division reaches into the fronts.
-const frame = 4
-
 // label writes one label near its wanted place, in its front.
 func (p *painter) label(f found, s string, want fyne.Position, letter float32, least weight) bool {
-	const pad, rows = 4, 12
+	const pad, rows = 4, 24
 	size := p.measure.of(s, letter, true)
 	area := box{f.face.x1 + pad, f.face.y1, f.face.x2 - pad, f.face.y2}
-	ink := inkOf(fyne.Position{}, size, letter)
-	free := max(0, min(frame, (area.y2-area.y1-ink.y2+ink.y1)/2-edge))
-	area.y1, area.y2 = area.y1+free, area.y2-free
 	if least == none && area.y2-area.y1 < size.Height { // over the edges of a low front
 		middle := (area.y1 + area.y2) / 2
 		area.y1, area.y2 = middle-size.Height, middle+size.Height

@@ -84,7 +84,7 @@ func anchored(at fyne.Position, box fyne.Size, a drawing.Anchor) fyne.Position {
 // own height, then near it, then anywhere in its area. Names are worth a part of
 // what lies behind a front, and even of an outline; others only dashes.
 func searches(m *drawing.Text) []search {
-	const line = 2
+	const line = 4
 	list := []search{
 		{0, anywhere, faint}, {0, anywhere, weak},
 		{line, anywhere, faint}, {line, anywhere, weak},

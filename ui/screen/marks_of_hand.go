@@ -176,7 +176,7 @@ func besideLetters(at fyne.Position, size fyne.Size, area box, letters []box) fy
 		l.taken = append(l.taken, b.grown(pad, 4))
 	}
 	letter := size.Height / 1.4
-	if to, ok := l.seek(at, size, letter, search{rows: 6, shift: anywhere, least: none}); ok {
+	if to, ok := l.seek(at, size, letter, search{rows: 12, shift: anywhere, least: none}); ok {
 		return to
 	}
 	return at

@@ -161,7 +161,7 @@ func (l *place) blocks(y1, y2 float32, least weight) []box {
 // search tells how far from its wanted corner a text may go, and what may run
 // through it there (on which it then gets a ground).
 type search struct {
-	rows  int     // up and down, in half lines
+	rows  int     // up and down, in quarters of a line
 	shift float32 // to the left and right
 	least weight  // lines of this weight or more stay whole
 }
@@ -173,7 +173,7 @@ const anywhere = 1e5
 // area, where no other text is.
 func (l *place) seek(want fyne.Position, size fyne.Size, letter float32, how search) (fyne.Position, bool) {
 	for k := range 2*how.rows + 1 {
-		y := want.Y + float32(swing(k))*size.Height/2
+		y := want.Y + float32(swing(k))*size.Height/4
 		ink := inkOf(fyne.NewPos(0, y), size, letter)
 		if !l.holds(ink) {
 			continue

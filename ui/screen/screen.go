@@ -125,11 +125,12 @@ func (c *Screen) margins() margins {
 	p := c.painter()
 	p.prepare(c.shown())
 	m := p.margins(c.shown())
-	if c.rulers {
-		m.left, m.top = m.left+2.8*look.Text(), m.top+1.3*look.Text()
-	}
 	if c.subject != Elevation { // its title stands at the top
 		m.top = max(m.top, 3.4*look.Text())
+	}
+	if c.rulers {
+		_, high, wide := p.rulerSizes()
+		m.left, m.top = m.left+wide, m.top+high
 	}
 	return m
 }
