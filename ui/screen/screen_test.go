@@ -398,6 +398,22 @@ func TestReorderingByDragging(t *testing.T) {
 	}
 }
 
+// A selected front is dragged by its holes as by its face.
+func TestReorderingByAHole(t *testing.T) {
+	d := newDesk(t, demo(t))
+	d.SetSeeThrough(true)
+	d.pointer.Click(d.centre(t, "front 1"))
+	f := d.session.Result().Plan.Fronts[0]
+	box := d.Places()["front 1"]
+	scale := box.Height / float32(f.Face.Height().MM())
+	hole := f.Holes[0].At
+	from := fyne.NewPos(box.X+float32(hole.X.MM())*scale, box.Y+box.Height-float32(hole.Y.MM())*scale)
+	d.pointer.Drag(from, from.AddXY(0, d.centre(t, "front 3").Y-from.Y-8), 8)
+	if name := d.session.Project().FrontAt(model.Place{Front: 2}).Name; name != "Buckets" {
+		t.Errorf("on top is %q", name)
+	}
+}
+
 func TestRulersHaveStepsThatCanBeRead(t *testing.T) {
 	d := newDesk(t, demo(t))
 	before := len(d.Objects())

@@ -14,10 +14,10 @@ import (
 // the upper edge of the lower front; it stands where the pointer is, rounded to
 // the step or drawn to a neighbour's line.
 type DragDivision struct {
+	drag
 	place        model.Place
 	lower, upper plane.Rect    // the faces when it began
 	grip         length.Length // pointer above the line when it began
-	moved        bool
 }
 
 // holdDivision takes hold of the division under the pointer, nil where there is
@@ -40,10 +40,7 @@ func (t DragDivision) Press(Desk, Pointer) Tool { return t }
 // Move previews the division at the pointer.
 func (t DragDivision) Move(d Desk, p Pointer) Tool {
 	s := d.Session()
-	if !t.moved {
-		s.Begin()
-		t.moved = true
-	}
+	t.begin(s)
 	pl := s.CommittedResult().Plan
 	want := p.At.Y - t.grip
 	step := Step(s.Project().Unit, p.Free)
@@ -113,22 +110,6 @@ func (t DragDivision) figures(s *session.Session) []Label {
 		}
 	}
 	return labels
-}
-
-// Release makes the move one step.
-func (t DragDivision) Release(d Desk, p Pointer) Tool {
-	if t.moved {
-		d.Session().Commit()
-		d.Display(Feedback{})
-	}
-	return Idle{}
-}
-
-// Escape puts the division back.
-func (t DragDivision) Escape(d Desk) Tool {
-	d.Session().Cancel()
-	d.Display(Feedback{})
-	return Idle{}
 }
 
 // Cursor is that of a move up and down.

@@ -11,11 +11,11 @@ import (
 
 // DragEdge makes a cabinet wider by its right edge or higher by its top edge.
 type DragEdge struct {
+	drag
 	place   model.Place
 	which   edit.CabinetSize
 	outline plane.Rect
 	grip    length.Length
-	moved   bool
 }
 
 // edgeAt finds the cabinet edge that is near the pointer, where no front lies
@@ -47,10 +47,7 @@ func (t DragEdge) Press(Desk, Pointer) Tool { return t }
 // Move previews the cabinet's size at the pointer.
 func (t DragEdge) Move(d Desk, p Pointer) Tool {
 	s := d.Session()
-	if !t.moved {
-		s.Begin()
-		t.moved = true
-	}
+	t.begin(s)
 	step := Step(s.Project().Unit, p.Free)
 	size := (p.At.X - t.grip - t.outline.Min.X).RoundTo(step)
 	if t.which == edit.Height {
@@ -67,20 +64,10 @@ func (t DragEdge) Move(d Desk, p Pointer) Tool {
 // Release makes the change one step; a click without a move selects the
 // cabinet.
 func (t DragEdge) Release(d Desk, p Pointer) Tool {
-	if t.moved {
-		d.Session().Commit()
-		d.Display(Feedback{})
-	} else {
+	if !t.moved {
 		d.Session().Select(drawing.Subject{Kind: drawing.CabinetThing, Place: t.place})
 	}
-	return Idle{}
-}
-
-// Escape gives the cabinet its size back.
-func (t DragEdge) Escape(d Desk) Tool {
-	d.Session().Cancel()
-	d.Display(Feedback{})
-	return Idle{}
+	return t.drag.Release(d, p)
 }
 
 // Cursor is that of the way the edge can move.

@@ -11,10 +11,10 @@ import (
 
 // DragPartition moves the partition between two bays.
 type DragPartition struct {
+	drag
 	place       model.Place
 	left, right plane.Rect // the openings when it began
 	grip        length.Length
-	moved       bool
 }
 
 func holdPartition(d Desk, p Pointer) Tool {
@@ -35,10 +35,7 @@ func (t DragPartition) Press(Desk, Pointer) Tool { return t }
 // Move previews the partition at the pointer.
 func (t DragPartition) Move(d Desk, p Pointer) Tool {
 	s := d.Session()
-	if !t.moved {
-		s.Begin()
-		t.moved = true
-	}
+	t.begin(s)
 	width := (p.At.X - t.grip - t.left.Min.X).RoundTo(Step(s.Project().Unit, p.Free))
 	sum := t.left.Width() + t.right.Width()
 	err := s.Preview(edit.MovePartition{Left: t.place, WidthLeft: width, WidthRight: sum - width})
@@ -57,22 +54,6 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 	}
 	d.Display(Feedback{Labels: labels})
 	return t
-}
-
-// Release makes the move one step.
-func (t DragPartition) Release(d Desk, p Pointer) Tool {
-	if t.moved {
-		d.Session().Commit()
-		d.Display(Feedback{})
-	}
-	return Idle{}
-}
-
-// Escape puts the partition back.
-func (t DragPartition) Escape(d Desk) Tool {
-	d.Session().Cancel()
-	d.Display(Feedback{})
-	return Idle{}
 }
 
 // Cursor is that of a move left and right.
