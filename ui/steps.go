@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/message"
+	"frontlay/ui/field"
 )
 
 // showSteps lists every step; a click or the arrow keys go to the state after
@@ -32,11 +33,11 @@ func (m minSize) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
 // stepList is the list of the steps with the keys of a list to choose from.
 type stepList struct {
 	widget.List
-	w      *window
-	labels []message.Message
-	done   int
-	marked int // the row with Fyne's mark of the focus
-	close  func()
+	w       *window
+	labels  []message.Message
+	done    int
+	focused bool
+	close   func()
 }
 
 func newStepList(w *window) *stepList {
@@ -58,25 +59,26 @@ func newStepList(w *window) *stepList {
 			w.session.Go(i)
 			s.Refresh()
 		}
-		s.mark()
 	}
 	return s
 }
 
-// FocusGained marks the step that is shown, not the first one.
+// FocusGained shows the ring. Fyne's own mark of the focus would stand on the
+// first row, whatever step is shown.
 func (s *stepList) FocusGained() {
-	s.List.FocusGained()
-	s.mark()
+	s.focused = true
+	s.Refresh()
 }
 
-// mark brings Fyne's mark to the step that is shown; only keys move it.
-func (s *stepList) mark() {
-	for ; s.marked < s.done; s.marked++ {
-		s.List.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
-	}
-	for ; s.marked > s.done; s.marked-- {
-		s.List.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
-	}
+// FocusLost takes the ring away.
+func (s *stepList) FocusLost() {
+	s.focused = false
+	s.Refresh()
+}
+
+// CreateRenderer draws the list with its ring.
+func (s *stepList) CreateRenderer() fyne.WidgetRenderer {
+	return field.WithRing(s.List.CreateRenderer(), func() bool { return s.focused })
 }
 
 // fill writes a row: the step that is shown is bold, those after it are grey.
