@@ -95,12 +95,17 @@ func (l *list) FocusLost() {
 
 // TypedKey chooses, and goes on to the chosen one.
 func (l *list) TypedKey(e *fyne.KeyEvent) {
+	const somePage = 4 // about as many rows as are seen
 	p := l.panel
 	switch e.Name {
 	case fyne.KeyDown:
 		l.Select(min(p.chosen+1, len(p.rows)-1))
 	case fyne.KeyUp:
 		l.Select(max(p.chosen-1, 0))
+	case fyne.KeyPageDown:
+		l.Select(min(p.chosen+somePage, len(p.rows)-1))
+	case fyne.KeyPageUp:
+		l.Select(max(p.chosen-somePage, 0))
 	case fyne.KeyHome:
 		l.Select(0)
 	case fyne.KeyEnd:
