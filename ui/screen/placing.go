@@ -216,7 +216,11 @@ func (p *painter) writeTaken() {
 	}
 	for i := range p.taken {
 		t := &p.taken[i]
-		p.write(t.say, t.at, drawing.TopLeft, t.letter, t.bold, t.colour)
+		colour := t.colour
+		if t.of.Meaning == drawing.CoverBand && p.under(t.ink()) == p.palette.BottomIn {
+			colour = p.palette.Ink // their own colour can't be read on a drawer bottom
+		}
+		p.write(t.say, t.at, drawing.TopLeft, t.letter, t.bold, colour)
 	}
 }
 
