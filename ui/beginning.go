@@ -38,9 +38,12 @@ func newBeginning(w *window) *beginning {
 	b := &beginning{w: w, told: widget.NewLabel("")}
 	b.told.Wrapping = fyne.TextWrapWord
 	p := newProject(nil)
-	p.Title, p.Cabinets[0].Name = w.text("New cabinet"), w.text("Cabinet 1")
 	p.Unit = w.startUnit()
 	p.Hardware = sampleHardware()
+	if w.figures != nil {
+		p = w.figures.Clone()
+	}
+	p.Title, p.Cabinets[0].Name = w.text("New cabinet"), w.text("Cabinet 1")
 	b.session = session.New(p, layout.Solve)
 	b.screen = screen.New(b.session, b.say)
 	b.screen.OnTell = func(m message.Message) { b.told.SetText(b.say().Say(m)) }
@@ -227,9 +230,7 @@ func (b *beginning) unit() fyne.CanvasObject {
 
 // begin takes the cabinet to the desk.
 func (b *beginning) begin() {
-	for _, r := range b.rows {
-		r.Entry.Take()
-	}
+	b.take()
 	p := b.session.Committed().Clone()
 	used := p.Cabinets[0].Bays[0].Hardware
 	var kept []model.HardwareUse
@@ -248,4 +249,11 @@ func (b *beginning) begin() {
 		b.w.show(yamlfile.New(p), "")
 		b.w.session.MarkUnsaved()
 	})
+}
+
+// take hands on what is typed in the form, if anything.
+func (b *beginning) take() {
+	for _, r := range b.rows {
+		r.Entry.Take()
+	}
 }

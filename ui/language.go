@@ -106,6 +106,11 @@ func (w *window) speak(code string) {
 func (w *window) rebuild() {
 	w.inspector.Take()
 	beginning := w.beginning != nil
+	if beginning {
+		w.beginning.take()
+		w.figures = w.beginning.session.Committed()
+		defer func() { w.figures = nil }()
+	}
 	picture, through, start := w.screen.Picture(), w.screen.SeeThrough(), w.start.Visible()
 	sheets := w.sheets
 	w.session.Forget()

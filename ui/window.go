@@ -52,8 +52,9 @@ type window struct {
 	across    *container.Split // both and the inspector
 	start     *fyne.Container  // the start page
 	beginning *beginning
-	opened    bool        // a project is on the desk
-	sheets    *sheetsPage // nil while it is not shown
+	figures   *model.Project // of the new cabinet, while its page is made anew
+	opened    bool           // a project is on the desk
+	sheets    *sheetsPage    // nil while it is not shown
 
 	work         Work // nil: the Files have no Keeper
 	toldOfChange bool // that another program changed the file

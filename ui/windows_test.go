@@ -11,6 +11,7 @@ import (
 
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/ui/look"
 )
 
@@ -145,8 +146,18 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	w := open(test.NewTempApp(t), &look.Theme{}, Options{Files: &disk{}})
 	t.Cleanup(w.win.Close)
+	w.beginning.do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(777)})
+	w.beginning.do(edit.SetUnit{Unit: length.UnitCM})
 	w.speak("de")
 	if !w.start.Visible() || w.beginning == nil {
-		t.Error("the start page is gone")
+		t.Fatal("the start page is gone")
+	}
+	p := w.beginning.session.Project()
+	if p.Cabinets[0].Width != length.MM(777) || p.Unit != length.UnitCM || p.Cabinets[0].Name == "Cabinet 1" {
+		t.Errorf("the figures of the new cabinet are lost, or its name stays English: %v wide, in %v, %q", p.Cabinets[0].Width, p.Unit, p.Cabinets[0].Name)
+	}
+	w.showStart()
+	if w.beginning.session.Project().Cabinets[0].Width == length.MM(777) {
+		t.Error("a new page begins with the old figures")
 	}
 }
