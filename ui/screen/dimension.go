@@ -95,10 +95,20 @@ func (p *painter) inFront(m *drawing.Dimension) (box, bool) {
 // and no line is, or else the one where the fewest lines are.
 func (p *painter) placeFigure(d *measured) {
 	face, inside := p.inFront(d.m)
+	seen := p.window()
+	if inside {
+		if d.across < seen.x1 || d.across > seen.x2 {
+			return
+		}
+		face.x1, face.x2 = max(face.x1, seen.x1), min(face.x2, seen.x2)
+	}
 	if inside && (d.to-d.from < d.size.Height-4 || d.size.Width+4 > face.x2-face.x1) {
 		return // the front is too low or too narrow for it
 	}
-	options := d.places()
+	options := d.places(seen)
+	if len(options) == 0 {
+		return
+	}
 	if inside && !d.fits() {
 		options = options[:2] // not over or under its front
 	}
@@ -121,8 +131,8 @@ func (p *painter) placeFigure(d *measured) {
 	l := p.placeIn(area)
 	for _, at := range options {
 		ink := inkOf(at, d.size, d.letter).grown(1, 0)
-		if !l.free(ink) {
-			continue
+		if !ink.within(whole) || !l.free(ink) {
+			continue // half a figure is worse than none
 		}
 		harm := l.harm(ink, d.own)
 		if inside {
@@ -131,9 +141,6 @@ func (p *painter) placeFigure(d *measured) {
 					harm += w.harm
 				}
 			}
-		}
-		if !ink.within(whole) {
-			harm += 3
 		}
 		if !found || harm < least {
 			best, least, found = at, harm, true
@@ -150,24 +157,30 @@ func (p *painter) placeFigure(d *measured) {
 	p.take(taken{of: d.m.Tag, say: d.say, at: best, size: d.size, letter: d.letter, colour: p.palette.Letters(drawing.DimensionLine), own: d.own})
 }
 
-// places are where a figure can stand, the best first: in its line, in the
-// middle or a little off it; or where it does not fit there beside the line's
-// ends, and over and under it.
-func (d *measured) places() []fyne.Position {
+// places are where a figure can stand, the best first: in its line, in the middle
+// of what is seen of it or a little off that; or where it does not fit there
+// beside the line's ends, and over and under it.
+func (d *measured) places(seen box) []fyne.Position {
 	var list []fyne.Position
 	add := func(x, y float32, a drawing.Anchor) {
 		list = append(list, anchored(fyne.NewPos(x, y), d.size, a))
 	}
-	mid := (d.from + d.to) / 2
+	from, to, need := max(d.from, seen.x1), min(d.to, seen.x2), d.size.Width+2*room
+	if d.m.Vertical {
+		from, to, need = max(d.from, seen.y1), min(d.to, seen.y2), d.size.Height+4
+	}
+	if !d.fits() {
+		from, to = d.from, d.to
+	}
+	mid, play := (from+to)/2, (to-from-need)/2
 	const steps = 4
 	switch {
+	case d.fits() && play < 0: // too little is seen of it
 	case d.fits() && d.m.Vertical:
-		play := (d.to - d.from - d.size.Height - 4) / 2
 		for k := range 2*steps + 1 {
 			add(d.across, mid+play*float32(swing(k))/steps, drawing.MiddleCentre)
 		}
 	case d.fits():
-		play := (d.to - d.from - d.size.Width - 2*room) / 2
 		for k := range 2*steps + 1 {
 			add(mid+play*float32(swing(k))/steps, d.across, drawing.MiddleCentre)
 		}

@@ -8,6 +8,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -38,5 +39,26 @@ func TestLowFrontsKeepTheirFigures(t *testing.T) {
 	}
 	if seen == 0 {
 		t.Fatal("no height has a figure")
+	}
+}
+
+// Close up, the name and the height of a front stand in what is seen of it.
+func TestCloseUpAFrontKeepsItsName(t *testing.T) {
+	st := newStage(t)
+	st.show(scenes(t)[0], manners(t)[0])
+	c := st.screen
+	f := &c.session.Result().Plan.Fronts[0]
+	c.ZoomTo(plane.R(f.Face.Max.X-f.Face.Width()/4, f.Face.Min.Y, f.Face.Max.X, f.Face.Centre().Y-50*length.Millimetre))
+	p := c.painter()
+	p.paint(c.shown())
+	seen := slab{0, 0, c.Size().Width, c.Size().Height}
+	name, height := false, false
+	for _, w := range p.taken {
+		at := slab{w.at.X, w.at.Y, w.at.X + w.size.Width, w.at.Y + w.size.Height}
+		name = name || w.of.Of.Kind == drawing.FrontThing && w.of.Of.Place == f.Place && at.within(seen, 0)
+		height = height || w.of.Of.Kind == drawing.FrontHeight && w.of.Of.Place == f.Place && at.within(seen, 0)
+	}
+	if !name || !height {
+		t.Errorf("the name is seen: %v; the height is seen: %v", name, height)
 	}
 }

@@ -24,7 +24,7 @@ type found struct {
 func (p *painter) findings(d *drawing.Drawing) {
 	var crowded []found
 	for _, f := range p.foundIn(d) {
-		if !p.shown(f.face.x1, f.face.y1, f.face.x2, f.face.y2) {
+		if f.face = f.face.common(p.window()); f.face.empty() {
 			continue
 		}
 		if !p.labelAll(f) && !p.summary(f, len(f.labels), strong) && !p.besideNumber(f) {

@@ -22,6 +22,14 @@ func (a box) overlaps(b box) bool { return a.x1 < b.x2 && b.x1 < a.x2 && a.y1 < 
 
 func (a box) within(b box) bool { return a.x1 >= b.x1 && a.y1 >= b.y1 && a.x2 <= b.x2 && a.y2 <= b.y2 }
 
+// common is the part that two boxes share; where they share none, one edge lies
+// beyond the other.
+func (a box) common(b box) box {
+	return box{max(a.x1, b.x1), max(a.y1, b.y1), min(a.x2, b.x2), min(a.y2, b.y2)}
+}
+
+func (a box) empty() bool { return a.x1 >= a.x2 || a.y1 >= a.y2 }
+
 func (a box) grown(dx, dy float32) box { return box{a.x1 - dx, a.y1 - dy, a.x2 + dx, a.y2 + dy} }
 
 // weight is how much a line of the picture is missed where a text's ground

@@ -210,6 +210,12 @@ func (s *stage) stays(name string) {
 			heights[f.of] = slab{f.at.X, f.at.Y, f.at.X + f.size.Width, f.at.Y + f.size.Height}
 		}
 	}
+	lines := map[drawing.Subject]float32{}
+	for _, m := range c.shown().Marks {
+		if d, ok := m.(*drawing.Dimension); ok && d.Of.Kind == drawing.FrontHeight {
+			lines[d.Of] = p.view.px(d.Line)
+		}
+	}
 	for i := range pl.Fronts {
 		f := &pl.Fronts[i]
 		pos, size := p.box(f.Face)
@@ -217,6 +223,11 @@ func (s *stage) stays(name string) {
 		of := drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}
 		at, there := heights[of]
 		room := p.measure.of(p.say.Figure(f.Face.Height()), p.text*0.95, false)
+		if line := lines[of]; line > room.Width && line < p.size.Width-room.Width { // otherwise it may be out of sight
+			size = fyne.NewSize(min(face.x2, p.size.Width)-max(face.x1, 0), min(face.y2, p.size.Height-12)-max(face.y1, 12))
+		} else {
+			size = fyne.Size{}
+		}
 		switch {
 		case there && !at.within(face, 4):
 			s.t.Errorf("%s: the height of front %d stands at %v, its front at %v", name, f.Number, at, face)

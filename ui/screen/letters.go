@@ -107,7 +107,7 @@ func (p *painter) textMark(m *drawing.Text) {
 		tries = append(tries, p.say.Say(m.Short))
 	}
 	area := p.areaOf(m, at, p.measure.of(tries[0], letter, m.Bold))
-	if !p.shown(area.x1, area.y1, area.x2, area.y2) {
+	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
 		return
 	}
 	l := p.placeIn(area)
@@ -163,7 +163,7 @@ func (p *painter) wish(m *drawing.Text) {
 	}
 	at, size := p.view.at(m.At), p.measure.of(p.say.Say(say), letter, m.Bold)
 	area := p.areaOf(m, at, size)
-	if !p.shown(area.x1, area.y1, area.x2, area.y2) {
+	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
 		return
 	}
 	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).grown(0.2*letter, 1)
@@ -177,15 +177,19 @@ func (p *painter) wish(m *drawing.Text) {
 	p.wishes[m.Of.Place] = append(p.wishes[m.Of.Place], wish{ink, harm})
 }
 
-// areaOf is the part of the screen in which a text may stand: that of the
-// drawing, or a line about its point where the drawing gives none.
+// areaOf is the part of the screen in which a text may stand: what is seen of
+// that of the drawing, or a line about its point where the drawing gives none.
+// Only names follow a front up and down; other texts stay with what they are of.
 func (p *painter) areaOf(m *drawing.Text, at fyne.Position, size fyne.Size) box {
 	if m.Within.Empty() {
 		return boxAt(anchored(at, size, m.Anchor), size).grown(0, size.Height)
 	}
 	const pad = 3
-	b := boxAt(p.box(m.Within))
-	return box{b.x1 + pad, b.y1, b.x2 - pad, b.y2}
+	b, seen := boxAt(p.box(m.Within)), p.window()
+	if !m.Bold {
+		seen.y1, seen.y2 = b.y1, b.y2
+	}
+	return b.grown(-pad, 0).common(seen)
 }
 
 // wanted is the corner of a text at its point, moved so that its letters are in
@@ -203,7 +207,12 @@ func wanted(at fyne.Position, size fyne.Size, letter float32, a drawing.Anchor, 
 	return to
 }
 
+// takeText gives a text its place; one that would be cut at the edge of the
+// screen has none.
 func (p *painter) takeText(m *drawing.Text, s string, at fyne.Position, size fyne.Size, letter float32) {
+	if !m.Within.Empty() && !inkOf(at, size, letter).within(box{0, 0, p.size.Width, p.size.Height}) {
+		return
+	}
 	p.take(taken{of: m.Tag, say: s, at: at, size: size, letter: letter, bold: m.Bold, colour: p.palette.Letters(m.Meaning)})
 }
 

@@ -32,6 +32,7 @@ type painter struct {
 	taken    []taken
 	wishes   map[model.Place][]wish // where names and covers of fronts would stand
 	reserved []box                  // no letters here
+	inset    fyne.Position          // what rulers take at the left and the top
 	room     place                  // see placeIn
 }
 
@@ -109,6 +110,12 @@ func (p *painter) texts(d *drawing.Drawing, bold bool) {
 			p.textMark(v)
 		}
 	}
+}
+
+// window is the part of the screen where letters can be read.
+func (p *painter) window() box {
+	const edge = 3
+	return box{p.inset.X + edge, p.inset.Y + edge, p.size.Width - edge, p.size.Height - edge}
 }
 
 // shown tells that a box on the screen is at least partly visible.

@@ -222,6 +222,7 @@ func (c *Screen) repaint() {
 	if c.rulers {
 		p.grid(rulerStep(p.say.Unit, c.view.scale))
 		_, high, wide := p.rulerSizes()
+		p.inset = fyne.NewPos(wide, high)
 		p.reserved = append(p.reserved, box{0, 0, p.size.Width, high}, box{0, 0, wide, p.size.Height})
 	}
 	if c.subject != Elevation {
