@@ -40,7 +40,8 @@ type Options struct {
 	// Date is today's date as it is to be printed.
 	Date string
 	// Exit, where it is given, ends the program after its last window was left
-	// in good order. It is called in a goroutine of its own.
+	// in good order, and where the system ends it. It is called in a goroutine of
+	// its own.
 	Exit func()
 	// Places, where it is not empty, is a file into which the window writes
 	// where its widgets are, for scripts that work it.

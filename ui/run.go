@@ -15,6 +15,12 @@ func Run(a fyne.App, o Options) {
 	a.Settings().SetTheme(th)
 	w := open(a, th, o)
 	a.Lifecycle().SetOnStarted(w.begin)
+	if o.Exit != nil {
+		// Where the system ends the program, as at logging out. Fyne 2.7.4 would
+		// then write its settings and read them at once, half written, with an
+		// error on the terminal.
+		a.Lifecycle().SetOnStopped(o.Exit)
+	}
 	w.win.ShowAndRun()
 }
 

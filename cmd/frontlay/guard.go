@@ -58,6 +58,7 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 		}
 	}()
 	o.Exit = func() {
+		files.flush() // the system may end the program in the midst of work
 		logger.Info("ends")
 		if watch != nil {
 			_ = watch.Close() // nothing is left to tell it to
