@@ -74,13 +74,17 @@ func (p *painter) measured(m *drawing.Dimension, own int) measured {
 	return d
 }
 
-// fits tells that the figure has room between the ticks.
-func (d *measured) fits() bool {
+// need is the length of line in which the figure has room between the ticks.
+func (d *measured) need() float32 {
 	if d.m.Vertical {
-		return d.to-d.from >= d.size.Height+4
+		ink := inkOf(fyne.Position{}, d.size, d.letter)
+		return ink.y2 - ink.y1 + 2*arm
 	}
-	return d.to-d.from >= d.size.Width+2*room
+	return d.size.Width + 2*room
 }
+
+// fits tells that the figure has room between the ticks.
+func (d *measured) fits() bool { return d.to-d.from >= d.need() }
 
 // inFront tells that a dimension is a front's height that stands in the front.
 func (p *painter) inFront(m *drawing.Dimension) (box, bool) {
@@ -165,20 +169,23 @@ func (d *measured) places(seen box) []fyne.Position {
 	add := func(x, y float32, a drawing.Anchor) {
 		list = append(list, anchored(fyne.NewPos(x, y), d.size, a))
 	}
-	from, to, need := max(d.from, seen.x1), min(d.to, seen.x2), d.size.Width+2*room
+	from, to := max(d.from, seen.x1), min(d.to, seen.x2)
 	if d.m.Vertical {
-		from, to, need = max(d.from, seen.y1), min(d.to, seen.y2), d.size.Height+4
+		from, to = max(d.from, seen.y1), min(d.to, seen.y2)
 	}
 	if !d.fits() {
 		from, to = d.from, d.to
 	}
-	mid, play := (from+to)/2, (to-from-need)/2
+	mid, play := (from+to)/2, (to-from-d.need())/2
+	ink := inkOf(fyne.Position{}, d.size, d.letter)
+	up := (ink.y1 + ink.y2 - d.size.Height) / 2 // from the middle of the line to that of the letters
 	const steps = 4
 	switch {
 	case d.fits() && play < 0: // too little is seen of it
 	case d.fits() && d.m.Vertical:
 		for k := range 2*steps + 1 {
-			add(d.across, mid+play*float32(swing(k))/steps, drawing.MiddleCentre)
+			move := play * float32(swing(k)) / steps
+			add(d.across, mid-max(up-play, 0)+move, drawing.MiddleCentre)
 		}
 	case d.fits():
 		for k := range 2*steps + 1 {
