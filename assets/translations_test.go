@@ -36,7 +36,7 @@ func TestGermanWritesLengthsWithAComma(t *testing.T) {
 		length.UnitMM:          "12,5 mm",
 		length.UnitCM:          "1,25 cm",
 		length.UnitInch:        "≈ 31/64 in",
-		length.UnitInchDecimal: "≈ 0,492126 in",
+		length.UnitInchDecimal: "≈ 0,4921 in",
 	} {
 		german := message.Language{Unit: unit, Comma: message.DecimalComma(all), Catalogue: all}
 		if got := german.Length(half); got != want {

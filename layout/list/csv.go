@@ -67,7 +67,7 @@ func (t *Table) CSV(w io.Writer, say Speaker) error {
 		}
 		for i, c := range r.Cells {
 			if t.Columns[i].Length {
-				c = strings.ReplaceAll(c, "≈ ", "") // a number, exact to a millionth of an inch
+				c = strings.ReplaceAll(c, "≈ ", "") // a number, to a ten-thousandth of an inch
 			}
 			if t.Columns[i].Head != "" {
 				cells = append(cells, c)

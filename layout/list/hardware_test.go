@@ -54,7 +54,7 @@ func TestMakersFiguresInBothSystems(t *testing.T) {
 		want string
 	}{
 		"metric sheet, inches":       {inchProject, metric, length.MM(10), "10 mm (≈ 25/64 in)"},
-		"metric sheet, decimal inch": {Speaker{Unit: length.UnitInchDecimal}, metric, length.MM(10), "10 mm (≈ 0.393701 in)"},
+		"metric sheet, decimal inch": {Speaker{Unit: length.UnitInchDecimal}, metric, length.MM(10), "10 mm (≈ 0.3937 in)"},
 		"metric sheet, millimetres":  {Speaker{}, metric, length.MM(10), "10 mm"},
 		"centimetres, millimetres":   {Speaker{}, length.UnitCM, length.MM(10), "10 mm"},
 		"inch sheet, millimetres":    {Speaker{}, length.UnitInch, length.Inch / 2, "1/2 in (12.7 mm)"},

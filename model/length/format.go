@@ -7,8 +7,8 @@ import (
 
 // Format writes l in the unit, without the unit's symbol, with a decimal
 // point. Millimetres, centimetres and decimal inches are the shortest exact
-// decimal (decimal inches to at most 6 places, with ≈ where that is not
-// exact); fractional inches are the nearest 1/64 with ≈ where that is not
+// decimal. Decimal inches that are not exact in 6 places are rounded to 4 of
+// them, which is 0.0025 mm, with ≈ before; fractional inches are the nearest 1/64 with ≈ where that is not
 // exact. Parse reads back every exact result as the same length.
 func (u Unit) Format(l Length) string {
 	switch u {
@@ -82,15 +82,24 @@ func fraction(l Length) string {
 
 func decimalInch(l Length) string {
 	m := magnitude(l)
-	const scale = 1_000_000
+	const exact, rounded = 6, 4
 	inch := uint64(Inch)
-	whole, rest := m/inch, m%inch
-	micro := (rest*scale + inch/2) / inch
-	s := decimal(Length(whole*scale+micro), 6)
+	round := func(places int, scale uint64) (uint64, bool) {
+		whole, rest := m/inch, m%inch
+		part := (rest*scale + inch/2) / inch
+		return whole*scale + part, part*inch == rest*scale
+	}
+	n, ok := round(exact, 1_000_000)
+	places := exact
+	if !ok {
+		n, _ = round(rounded, 10_000)
+		places = rounded
+	}
+	s := decimal(Length(n), places)
 	if l < 0 && s != "0" {
 		s = "-" + s
 	}
-	if micro*inch != rest*scale {
+	if !ok {
 		s = "≈ " + s
 	}
 	return s

@@ -30,7 +30,7 @@ func TestFormat(t *testing.T) {
 		"not exact":                  {length.UnitInch, 600 * mm, "≈ 23 5/8"},
 		"not exact, less than 1/128": {length.UnitInch, 1, "≈ 0"},
 		"decimal inches":             {length.UnitInchDecimal, 48 * length.Inch64th, "0.75"},
-		"decimal inches, not exact":  {length.UnitInchDecimal, 600 * mm, "≈ 23.622047"},
+		"decimal inches, not exact":  {length.UnitInchDecimal, 600 * mm, "≈ 23.622"},
 		"least of all":               {length.UnitMM, math.MinInt64, "-9223372036854.775808"},
 		"greatest of all":            {length.UnitMM, math.MaxInt64, "9223372036854.775807"},
 	}
