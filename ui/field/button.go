@@ -80,5 +80,5 @@ func (b *Button) press() {
 
 // CreateRenderer draws the button with its ring.
 func (b *Button) CreateRenderer() fyne.WidgetRenderer {
-	return WithRing(b.Button.CreateRenderer(), func() bool { return b.focused })
+	return withEdge(b.Button.CreateRenderer(), func() bool { return b.focused })
 }

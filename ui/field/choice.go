@@ -61,7 +61,7 @@ func (c *Choice) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the choice with its ring.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
-	return WithRing(c.Select.CreateRenderer(), func() bool { return c.ringOn })
+	return withEdge(c.Select.CreateRenderer(), func() bool { return c.ringOn })
 }
 
 // Need is the width that shows every option whole.

@@ -47,7 +47,9 @@ func (k *knob) CreateRenderer() fyne.WidgetRenderer {
 	back := fynecanvas.NewRectangle(fynetheme.Color(fynetheme.ColorNameButton))
 	label := fynecanvas.NewText(k.text, fynetheme.Color(fynetheme.ColorNameForeground))
 	label.TextStyle.Bold = true
-	return &knobRenderer{k, back, label, container.NewStack(back, container.NewCenter(label))}
+	r := &knobRenderer{k, back, label, container.NewStack(back, container.NewCenter(label))}
+	r.colour()
+	return r
 }
 
 type knobRenderer struct {
@@ -65,15 +67,23 @@ func (r *knobRenderer) MinSize() fyne.Size {
 }
 
 func (r *knobRenderer) Refresh() {
+	r.colour()
+	r.back.Refresh()
+	r.label.Refresh()
+}
+
+func (r *knobRenderer) colour() {
 	r.back.FillColor = fynetheme.Color(fynetheme.ColorNameButton)
 	if r.knob.hovered {
 		r.back.FillColor = fynetheme.Color(fynetheme.ColorNameHover)
 	}
+	r.back.StrokeWidth = 0
+	if needsEdge() {
+		r.back.StrokeColor, r.back.StrokeWidth = fynetheme.Color(fynetheme.ColorNameForeground), thinEdge
+	}
 	r.back.CornerRadius = fynetheme.Size(fynetheme.SizeNameInputRadius)
 	r.label.Color = fynetheme.Color(fynetheme.ColorNameForeground)
 	r.label.TextSize = fynetheme.Size(fynetheme.SizeNameText)
-	r.back.Refresh()
-	r.label.Refresh()
 }
 
 func (r *knobRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.all} }

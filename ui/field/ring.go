@@ -15,6 +15,24 @@ func WithRing(r fyne.WidgetRenderer, focused func() bool) fyne.WidgetRenderer {
 	return newRing(r, focused, false)
 }
 
+// withEdge is WithRing for what can be pressed: without the focus it has a thin
+// line where the look's buttons have the colour of what they lie on.
+func withEdge(r fyne.WidgetRenderer, focused func() bool) fyne.WidgetRenderer {
+	ring := newRing(r, focused, false)
+	ring.edged = true
+	ring.colour()
+	return ring
+}
+
+// needsEdge tells that buttons don't stand out by their surface, as in high
+// contrast.
+func needsEdge() bool {
+	return fynetheme.Color(fynetheme.ColorNameButton) == fynetheme.Color(fynetheme.ColorNameBackground)
+}
+
+// thinEdge is the width of the line around what does not stand out.
+const thinEdge = 1
+
 // WithLine adds a line around a field for text that is seen while it has the
 // focus; the field itself shows a cursor, and keeps its own colours.
 func WithLine(r fyne.WidgetRenderer, focused func() bool) fyne.WidgetRenderer {
@@ -25,6 +43,7 @@ type ringed struct {
 	fyne.WidgetRenderer
 	focused      func() bool
 	lineOnly     bool
+	edged        bool // it has a line where its surface does not stand out
 	outer, inner fynecanvas.Rectangle
 }
 
@@ -71,6 +90,9 @@ func (r *ringed) colour() {
 	if r.lineOnly {
 		r.inner.Hidden = true
 		r.outer.StrokeColor = fynetheme.Color(fynetheme.ColorNamePrimary)
+	}
+	if r.edged && !r.focused() && needsEdge() {
+		r.outer.Hidden, r.outer.StrokeWidth = false, thinEdge
 	}
 	r.outer.FillColor, r.inner.FillColor = color.Transparent, color.Transparent
 	r.outer.CornerRadius = fynetheme.Size(fynetheme.SizeNameInputRadius)

@@ -1,0 +1,45 @@
+package ui
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/ui/field"
+	"frontlay/ui/look"
+)
+
+// In high contrast buttons and choices have a line around them: by their surface
+// they do not stand out from the white ground.
+func TestEdgesInHighContrast(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.showStart()
+	var edges func(o fyne.CanvasObject) int
+	edges = func(o fyne.CanvasObject) (n int) {
+		if !o.Visible() {
+			return 0
+		}
+		for _, c := range within(o) {
+			r, ok := c.(*fynecanvas.Rectangle)
+			switch o.(type) {
+			case *field.Button, *field.Choice:
+				if ok && r.Visible() && r.StrokeWidth > 0 {
+					n++
+				}
+			default:
+				n += edges(c)
+			}
+		}
+		return n
+	}
+	if n := edges(w.start); n > 0 {
+		t.Errorf("%d buttons and choices have a line in the light look", n)
+	}
+	w.theme.Mode = look.ContrastMode
+	w.restyle()
+	w.showStart()
+	if n := edges(w.start); n < 6 {
+		t.Errorf("%d buttons and choices have a line in high contrast", n)
+	}
+}
