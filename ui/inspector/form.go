@@ -25,12 +25,11 @@ type form struct {
 	tell    func(message.Message)
 	objects []fyne.CanvasObject
 	updates []func()
-	entries []*field.Entry
-	labels  []string // of the entries
 	focus   []labelled
 }
 
-// labelled is what can have the focus, with the label that names it.
+// labelled is what can have the focus, with the English label that names it.
+// Several can have one label, such as what stands at a cabinet's left and right.
 type labelled struct {
 	name string
 	of   fyne.Focusable
@@ -54,12 +53,32 @@ func (f *form) note(text string) {
 }
 
 func (f *form) row(label, unit string, s field.Source) {
-	r := field.NewRow(label, unit, s, func(m message.Message) string { return f.say().Say(m) })
-	f.objects = append(f.objects, r.Object)
-	f.entries = append(f.entries, r.Entry)
-	f.labels = append(f.labels, label)
-	f.focus = append(f.focus, labelled{label, r.Entry})
-	f.updates = append(f.updates, r.Entry.Update)
+	r := field.NewRow(f.text(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
+	f.add(r.Object, label, r.Entry)
+}
+
+// control is what can have the focus and shows what the document holds.
+type control interface {
+	fyne.Focusable
+	Update()
+}
+
+// add adds an object with the control in it that a label names.
+func (f *form) add(o fyne.CanvasObject, label string, c control) {
+	f.objects = append(f.objects, o)
+	f.focus = append(f.focus, labelled{label, c})
+	f.updates = append(f.updates, c.Update)
+}
+
+// entries are the fields to type into, in their order.
+func (f *form) entries() []*field.Entry {
+	var all []*field.Entry
+	for _, l := range f.focus {
+		if e, ok := l.of.(*field.Entry); ok {
+			all = append(all, e)
+		}
+	}
+	return all
 }
 
 // size is a field for a length. get tells the value and whether it is given (a
@@ -85,7 +104,7 @@ func (f *form) size(label string, s size) {
 		}
 		return s.put(v), nil
 	}
-	f.row(f.text(label), unit().Symbol(), field.Source{
+	f.row(label, unit().Symbol(), field.Source{
 		Get: func() field.Value {
 			v, given, mixed := s.get()
 			switch {
@@ -135,7 +154,7 @@ func sampleOf(u length.Unit) string {
 
 // number is a field for a plain number.
 func (f *form) number(label, unit string, get func() (v float64, given, mixed bool), put func(float64) edit.Edit) {
-	f.row(f.text(label), unit, field.Source{
+	f.row(label, unit, field.Source{
 		Get: func() field.Value {
 			v, given, mixed := get()
 			if mixed {
@@ -162,7 +181,7 @@ func (f *form) number(label, unit string, get func() (v float64, given, mixed bo
 
 // line is a field for a name or note.
 func (f *form) line(label string, get func() (text, grey string), put func(string) edit.Edit) {
-	f.row(f.text(label), "", field.Source{
+	f.row(label, "", field.Source{
 		Get: func() field.Value { t, g := get(); return field.Value{Text: t, Grey: g} },
 		Put: func(text string) error { return f.session.Do(put(text)) },
 		Check: func(text string) error {
@@ -179,9 +198,7 @@ func (f *form) choice(label string, options []string, get func() int, put func(i
 		}
 	})
 	c.PlaceHolder = f.text("several")
-	f.focus = append(f.focus, labelled{label, c})
-	f.objects = append(f.objects, field.Labelled(f.text(label), c))
-	f.updates = append(f.updates, c.Update)
+	f.add(field.Labelled(f.text(label), c), label, c)
 }
 
 // mark is a box to tick; mixed tells that the things selected differ, and may be
@@ -189,10 +206,8 @@ func (f *form) choice(label string, options []string, get func() int, put func(i
 func (f *form) mark(label string, get, mixed func() bool, put func(bool) edit.Edit) {
 	m := field.NewMark(f.text(label), get, func(on bool) { f.do(put(on)) })
 	m.Mixed = mixed
-	f.focus = append(f.focus, labelled{label, m})
 	m.Update()
-	f.objects = append(f.objects, m)
-	f.updates = append(f.updates, m.Update)
+	f.add(m, label, m)
 }
 
 // figure shows what the layout works out; it can't be typed.

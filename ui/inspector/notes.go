@@ -16,10 +16,7 @@ func (f *form) notes() {
 		Put:  func(text string) error { return f.session.Do(edit.SetNotes{Notes: text}) },
 		Tell: func(m message.Message) { f.refused(m) },
 	}, 4)
-	f.objects = append(f.objects, e)
-	f.entries = append(f.entries, e)
-	f.labels = append(f.labels, "Notes")
-	f.updates = append(f.updates, e.Update)
+	f.add(e, "Notes", e)
 }
 
 // refused tells what can't be taken, and nothing where that is taken away.

@@ -65,7 +65,7 @@ func (p *Panel) Rebuild() { p.rebuild() }
 
 // Take hands on what is typed in the panel, if anything.
 func (p *Panel) Take() {
-	for _, e := range p.form.entries {
+	for _, e := range p.form.entries() {
 		if e.Dirty() && !e.Take() {
 			e.Restore()
 		}
@@ -120,8 +120,8 @@ func (p *Panel) rebuild() {
 }
 
 // keepFocus brings the keyboard from a field that is made anew to the new one of
-// its label, or back to the drawing where there is none: the old one would take
-// keys unseen.
+// its label, the same of those that share it, or back to the drawing where there
+// is none: the old one would take keys unseen, another one change another thing.
 func (p *Panel) keepFocus() func() {
 	c := fyne.CurrentApp().Driver().CanvasForObject(p.Object)
 	if c == nil || c.Focused() == nil {
@@ -131,14 +131,25 @@ func (p *Panel) keepFocus() func() {
 	if i < 0 {
 		return func() {}
 	}
-	gone := p.form.focus[i]
+	gone, which := p.form.focus[i], 0 // of those with its label
+	for _, l := range p.form.focus[:i] {
+		if l.name == gone.name {
+			which++
+		}
+	}
 	return func() {
 		if e, ok := gone.of.(*field.Entry); ok && e.Dirty() {
 			e.Restore() // what it was about is shown no more
 		}
-		if i := slices.IndexFunc(p.form.focus, func(l labelled) bool { return l.name == gone.name }); i >= 0 {
-			c.Focus(p.form.focus[i].of)
-			return
+		for _, l := range p.form.focus {
+			if l.name != gone.name {
+				continue
+			}
+			if which == 0 {
+				c.Focus(l.of)
+				return
+			}
+			which--
 		}
 		c.Unfocus()
 	}
@@ -151,12 +162,13 @@ func kindOf(sel []drawing.Subject) drawing.SubjectKind {
 	return sel[0].Kind
 }
 
-// Fields gives the fields by their labels; of several with one label the first.
+// Fields gives the fields by their English labels; of several with one label the
+// first.
 func (p *Panel) Fields() map[string]*field.Entry {
 	all := map[string]*field.Entry{}
-	for i, e := range p.form.entries {
-		if all[p.form.labels[i]] == nil {
-			all[p.form.labels[i]] = e
+	for _, l := range p.form.focus {
+		if e, ok := l.of.(*field.Entry); ok && all[l.name] == nil {
+			all[l.name] = e
 		}
 	}
 	return all

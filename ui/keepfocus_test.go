@@ -1,0 +1,75 @@
+package ui
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/drawing"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/ui/field"
+)
+
+// A panel that is made anew, for another look or unit, leaves the keyboard in the
+// field that had it: several fields share a label, and what is typed next would
+// change another thing.
+func TestTheFocusStaysInItsField(t *testing.T) {
+	again := map[string][2]func(w *window){
+		"look": {func(w *window) { w.do("dark") }, func(w *window) { w.do("light") }},
+		"unit": {
+			func(w *window) { w.apply(edit.SetUnit{Unit: length.UnitCM}) },
+			func(w *window) { w.apply(edit.SetUnit{Unit: length.UnitMM}) },
+		},
+	}
+	cabinet := []drawing.Subject{{Kind: drawing.CabinetThing, Place: placeOfCabinet(0)}}
+	for name, chosen := range map[string][]drawing.Subject{"cabinet": cabinet, "project": nil} {
+		for way, change := range again {
+			t.Run(name+"/"+way, func(t *testing.T) {
+				w, _, _ := newWindow(t, "")
+				w.session.Select(chosen...)
+				layOut(w)
+				c := w.win.Canvas()
+				all := usable(w.inspector.Object)
+				for i := range all {
+					c.Focus(all[i])
+					change[i%2](w)
+					now := usable(w.inspector.Object)
+					if now[i] == all[i] {
+						t.Fatal("the panel is not made anew")
+					}
+					if c.Focused() != now[i] {
+						t.Errorf("from control %d, %s, the focus goes to %s", i, named(all[i]), named(c.Focused()))
+					}
+					all = now
+				}
+			})
+		}
+	}
+}
+
+// What is typed after an undo that makes the panel anew changes the thing that
+// the field was about.
+func TestTypingAfterUndoChangesTheSameThing(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	w.session.Select(drawing.Subject{Kind: drawing.CabinetThing, Place: placeOfCabinet(0)})
+	w.apply(edit.SetUnit{Unit: length.UnitCM})
+	layOut(w)
+	c := w.win.Canvas()
+	var last *field.Entry
+	for _, f := range usable(w.inspector.Object) {
+		if e, ok := f.(*field.Entry); ok {
+			last = e
+		}
+	}
+	c.Focus(last)
+	before := w.session.Project().Cabinets[0]
+	w.do("undo")
+	e := c.Focused().(*field.Entry)
+	e.SetText("12")
+	e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	after := w.session.Project().Cabinets[0]
+	if after.Left != before.Left || after.Right.Projection != 12*length.Millimetre {
+		t.Errorf("left %+v, right %+v", after.Left, after.Right)
+	}
+}
