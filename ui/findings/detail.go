@@ -22,6 +22,9 @@ func (p *Panel) showDetail() {
 	defer p.scroll.ScrollToTop()
 	defer p.keepFocus(p.answers)()
 	p.answers = nil
+	if p.chosen >= 0 && p.chosen < len(p.rows) {
+		p.tellOf(&p.rows[p.chosen])
+	}
 	text := func(m message.Message) string { return p.say().Say(m) }
 	if p.chosen < 0 || p.chosen >= len(p.rows) {
 		hint := message.New("Choose a finding to see where it is and what to change.")
@@ -86,25 +89,51 @@ func (p *Panel) addAccept(column *fyne.Container, f check.Finding) {
 		column.Add(container.NewPadded(b))
 		return
 	}
-	reason := field.NewText(text("reason to accept it, kept and printed"))
+	p.reason.SetPlaceHolder(text("reason to accept it, kept and printed"))
 	accept := func() {
-		accepted.Reason = reason.Text
+		accepted.Reason = p.reason.Text
 		p.do(edit.AcceptFinding{Finding: accepted})
 	}
-	reason.OnSubmitted = func(string) { accept() }
+	p.reason.OnSubmitted = func(string) { accept() }
 	b := field.NewButton(text("Accept"), accept)
-	p.answers = append(p.answers, reason, b)
-	column.Add(container.NewPadded(container.NewBorder(nil, nil, nil, b, reason)))
+	p.answers = append(p.answers, p.reason, b)
+	column.Add(container.NewPadded(container.NewBorder(nil, nil, nil, b, p.reason)))
+}
+
+// told is what names the finding that the detail told of last.
+type told struct {
+	rule     string
+	place    model.Place
+	accepted bool
+}
+
+// tellOf empties the field for a reason where the detail tells of another finding
+// than before, nil for none; while it stays the same one, a reason that is being
+// typed stays too, whatever else is changed.
+func (p *Panel) tellOf(f *check.Finding) {
+	var now told
+	if f != nil {
+		now = told{f.Rule, f.Place, f.Accepted != ""}
+	}
+	if now != p.told {
+		p.told = now
+		p.reason.SetText("")
+	}
 }
 
 // keepFocus brings the keyboard back from what was in the detail to the list once
-// the detail is another; what is gone would take keys unseen.
+// the detail is another; what is gone would take keys unseen. The field for a
+// reason keeps it while it is about the same finding.
 func (p *Panel) keepFocus(gone []fyne.Focusable) func() {
 	c := fyne.CurrentApp().Driver().CanvasForObject(p.scroll)
 	if c == nil || c.Focused() == nil || !slices.Contains(gone, c.Focused()) {
 		return func() {}
 	}
+	was := p.told
 	return func() {
+		if c.Focused() == fyne.Focusable(p.reason) && p.told == was && slices.Contains(p.answers, c.Focused()) {
+			return
+		}
 		if len(p.rows) == 0 {
 			c.Unfocus()
 			return

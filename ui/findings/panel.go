@@ -42,6 +42,8 @@ type Panel struct {
 	scroll  *container.Scroll
 	quiet   bool
 	answers []fyne.Focusable // what the detail can be told, in its order
+	reason  *field.Text      // for which the finding told of last shall be accepted
+	told    told
 }
 
 // New makes the panel of a session.
@@ -53,10 +55,11 @@ func New(s *session.Session, say func() message.Language, tell func(message.Mess
 	p.list = newList(p)
 	p.nothing = paragraph("", widget.MediumImportance)
 	p.detail = container.NewStack()
-	var told fyne.CanvasObject
-	p.scroll, told = field.Scrolled(p.detail)
+	p.reason = field.NewText("")
+	var right fyne.CanvasObject
+	p.scroll, right = field.Scrolled(p.detail)
 	empty := container.NewVScroll(p.nothing)
-	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, container.NewStack(empty, p.list)), told)
+	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, container.NewStack(empty, p.list)), right)
 	split.Offset = 0.55
 	p.Object = split
 	p.Watch(s)
@@ -66,6 +69,7 @@ func New(s *session.Session, say func() message.Language, tell func(message.Mess
 // Watch shows another session from now on.
 func (p *Panel) Watch(s *session.Session) {
 	p.session, p.chosen = s, -1
+	p.tellOf(nil)
 	p.list.UnselectAll()
 	s.Listen(func(c session.Change) {
 		if p.session == s && c&session.Document != 0 {
@@ -207,6 +211,9 @@ func (p *Panel) showNothing() {
 	}
 	if p.list.Visible() || !p.nothing.Visible() {
 		p.nothing.Show()
+		if c := fyne.CurrentApp().Driver().CanvasForObject(p.list); c != nil && c.Focused() == fyne.Focusable(p.list) {
+			c.Unfocus() // hidden, it would take keys unseen
+		}
 		p.list.Hide() // nothing to choose: Tab passes it by
 	}
 }

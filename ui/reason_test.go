@@ -1,0 +1,83 @@
+package ui
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/ui/field"
+)
+
+// reasonIn is the field for the reason to accept the chosen finding.
+func reasonIn(w *window) *field.Text {
+	for _, f := range controls(w.findings.Object, nil) {
+		if t, ok := f.(*field.Text); ok {
+			return t
+		}
+	}
+	return nil
+}
+
+// A reason that is being typed stays, with the keyboard in it, while something
+// else is changed; another finding gets an empty field.
+func TestATypedReasonStays(t *testing.T) {
+	w := withFindings(t)
+	w.findings.Choose(1)
+	layOut(w)
+	const text = "known and wanted"
+	reasonIn(w).SetText(text)
+	w.win.Canvas().Focus(reasonIn(w))
+	for _, c := range []struct {
+		name   string
+		change func()
+	}{
+		{"look", func() { w.do("dark") }},
+		{"document", func() { w.apply(edit.SetTitle{Title: "another"}) }},
+		{"undo", func() { w.do("undo") }},
+	} {
+		c.change()
+		if got := reasonIn(w); got.Text != text {
+			t.Errorf("%s: the reason is %q", c.name, got.Text)
+		} else if w.win.Canvas().Focused() != fyne.Focusable(got) {
+			t.Errorf("%s: the keyboard goes to %s", c.name, named(w.win.Canvas().Focused()))
+		}
+	}
+	w.findings.Choose(1)
+	if got := reasonIn(w).Text; got != "" {
+		t.Errorf("another finding has the reason %q", got)
+	}
+	w.findings.Choose(-1)
+	reasonIn(w).SetText(text)
+	reasonIn(w).OnSubmitted("")
+	if n := len(w.session.Project().Checks.Accepted); n != 1 || w.session.Project().Checks.Accepted[0].Reason != text {
+		t.Errorf("%d findings are accepted", n)
+	}
+}
+
+// The last finding takes its list away; the keyboard goes back to the drawing
+// rather than to what is not seen.
+func TestTheKeyboardLeavesAnEmptyList(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	low := -20 * length.Millimetre
+	w.apply(edit.SetDrop{At: model.Place{}, Drop: &low})
+	layOut(w)
+	w.findings.Choose(1)
+	c := w.win.Canvas()
+	c.Focus(controls(w.findings.Object, nil)[0])
+	if named(c.Focused()) != "*findings.list" {
+		t.Fatalf("the focus is at %s", named(c.Focused()))
+	}
+	for range w.session.Result().Findings {
+		press(w, fyne.KeyHome)
+		w.do("fix")
+	}
+	if n := len(w.session.Result().Findings); n != 0 {
+		t.Fatalf("%d findings are left", n)
+	}
+	if f := c.Focused(); f != nil {
+		t.Errorf("%s has the focus and is not seen", named(f))
+	}
+}
