@@ -39,7 +39,7 @@ func (w *window) viewCommands() []command {
 		{name: "rear", menu: "View", label: "Rear face of the front", key: fyne.KeyF4, mod: ctrl, do: picture(screen.RearFace)},
 		{name: "drawer", menu: "View", label: "Plan of the drawer", key: fyne.KeyF5, mod: ctrl, do: picture(screen.DrawerPlan)},
 		{name: "template", menu: "View", label: "Template of the front", key: fyne.KeyF8, mod: ctrl, do: w.templatePage,
-			can: func() bool { return len(w.session.SelectedFronts()) > 0 }},
+			can: func() bool { return len(w.drilled()) > 0 }},
 		{name: "through", menu: "View", label: "See through the fronts", key: fyne.KeyR, mod: ctrl, do: func() {
 			w.screen.SetSeeThrough(!w.screen.SeeThrough())
 			w.app.Preferences().SetBool(prefThrough, w.screen.SeeThrough())

@@ -84,3 +84,37 @@ func TestKeysScrollAPage(t *testing.T) {
 		t.Errorf("End leads to %v, the page up key from there to %v", end, up)
 	}
 }
+
+// F1 shows the keys on every page.
+func TestKeysOnEveryPage(t *testing.T) {
+	for name, show := range map[string]func(w *window){
+		"start":    (*window).showStart,
+		"print":    (*window).printPage,
+		"hardware": func(w *window) { w.do("sheets") },
+		"drawing":  (*window).showDesk,
+	} {
+		t.Run(name, func(t *testing.T) {
+			w, _, _ := newWindow(t, "")
+			show(w)
+			press(w, fyne.KeyF1)
+			if w.win.Canvas().Overlays().Top() == nil {
+				t.Error("F1 shows nothing")
+			}
+		})
+	}
+}
+
+// A dialog keeps its Esc where another window changes the language of both.
+func TestEscapeAfterAnotherLanguage(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	other := w.another()
+	other.beginning.begin()
+	other.closeOverlays()
+	other.askPath("Save as", "x", ".yaml", func(string) {})
+	other.win.Canvas().Unfocus()
+	w.speak("de")
+	press(other, fyne.KeyEscape)
+	if other.win.Canvas().Overlays().Top() != nil {
+		t.Error("Esc does not close the dialog any more")
+	}
+}

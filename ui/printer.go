@@ -38,13 +38,18 @@ type PrintJob struct {
 // listWait is how long the printing system may take to name its printers.
 const listWait = 10 * time.Second
 
-// printNow asks which printer to print on.
-func (p *printing) printNow() {
+// printNow asks which printer to print on. What it returns is closed once that is
+// asked.
+func (p *printing) printNow() <-chan struct{} {
+	asked := make(chan struct{})
+	p.print.Able(false) // asking takes a while, and one answer is enough
 	go func() {
 		ctx, cancel := context.WithTimeout(context.Background(), listWait)
 		defer cancel()
 		names, standard, err := p.w.options.Printer.Printers(ctx)
 		fyne.Do(func() {
+			defer close(asked)
+			p.print.Able(true)
 			switch {
 			case err != nil:
 				p.w.complain(err)
@@ -55,6 +60,7 @@ func (p *printing) printNow() {
 			}
 		})
 	}()
+	return asked
 }
 
 func (p *printing) askPrinter(names []string, standard string) {
@@ -65,32 +71,40 @@ func (p *printing) askPrinter(names []string, standard string) {
 	copies.SetText("1")
 	note := widget.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
 	note.Wrapping = fyne.TextWrapWord
-	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note)
+	problem := widget.NewLabel("")
+	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
+	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note, problem)
 	d := dialog.NewCustomWithoutButtons(w.text("Print"), container.New(minWidth{420}, body), w.win)
-	send := field.NewButton(w.text("Print"), func() {
-		d.Hide()
+	take := func() {
 		n, err := strconv.Atoi(strings.TrimSpace(copies.Text))
 		if err != nil || n < 1 || n > 99 {
-			w.complain(message.New("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
+			problem.SetText(w.text("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
 			return
 		}
+		d.Hide()
 		p.send(names[at], n)
-	})
+	}
+	copies.OnSubmitted = func(string) { take() }
+	send := field.NewButton(w.text("Print"), take)
 	send.Importance = widget.HighImportance
 	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), d.Hide), send})
 	w.showDialog(d)
-	w.win.Canvas().Focus(send)
+	// Not the button: the press that asked for this question would answer it too
+	// where it lasts.
+	w.win.Canvas().Focus(copies)
 }
 
-// send prints in the background, with a bar and a way to stop.
-func (p *printing) send(printer string, copies int) {
+// send prints in the background, with a bar and a way to stop. What it returns
+// is closed once everything is told.
+func (p *printing) send(printer string, copies int) <-chan struct{} {
+	sent := make(chan struct{})
 	w := p.w
 	r := w.session.CommittedResult()
 	ctx, cancel := context.WithCancel(context.Background())
 	bar := widget.NewProgressBar()
 	d := w.closing(w.text("Printing on %v", printer), w.text("Stop"), container.New(minWidth{360}, bar), nil)
 	d.SetOnClosed(cancel)
-	d.Show()
+	w.showDialog(d)
 	job := PrintJob{
 		Printer: printer, Title: w.session.Committed().Title, Copies: copies, Paper: p.options.Paper,
 		Document: sheet.Make(r.Plan, r.Findings, p.options),
@@ -102,6 +116,7 @@ func (p *printing) send(printer string, copies int) {
 		err := w.options.Printer.Print(ctx, job)
 		stopped := ctx.Err() != nil
 		fyne.Do(func() {
+			defer close(sent)
 			d.Hide()
 			switch {
 			case stopped:
@@ -113,4 +128,5 @@ func (p *printing) send(printer string, copies int) {
 			}
 		})
 	}()
+	return sent
 }

@@ -35,6 +35,7 @@ type printing struct {
 	parts   *fyne.Container
 	boxes   map[sheet.Part]*field.Check
 	write   *field.Button
+	print   *field.Button
 }
 
 // printPage shows the page for printing over the desk.
@@ -47,17 +48,22 @@ func (w *window) printPage() {
 func (w *window) templatePage() { w.showOver(newTemplates(w).object) }
 
 func newTemplates(w *window) *printing {
+	p := newPrinting(w)
+	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
+	p.fronts.SetText(strings.Join(w.drilled(), ", "))
+	return p
+}
+
+// drilled are the numbers of the selected fronts that have holes to drill.
+func (w *window) drilled() []string {
 	var numbers []string
 	pl := w.session.CommittedResult().Plan
 	for _, at := range w.session.SelectedFronts() {
-		if f := session.FrontOf(pl, at); f != nil {
+		if f := session.FrontOf(pl, at); f != nil && len(f.Holes) > 0 {
 			numbers = append(numbers, strconv.Itoa(f.Number))
 		}
 	}
-	p := newPrinting(w)
-	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
-	p.fronts.SetText(strings.Join(numbers, ", "))
-	return p
+	return numbers
 }
 
 func newPrinting(w *window) *printing {
@@ -71,6 +77,7 @@ func newPrinting(w *window) *printing {
 	}
 	p.write = field.NewButton(w.text("Write PDF…"), p.writePDF)
 	p.write.Importance = widget.HighImportance
+	p.print = field.NewButton(w.text("Print…"), func() { p.printNow() })
 	caution := widget.NewLabel(w.text("Print at actual size (100 %) and measure the check bars before you drill."))
 	caution.Wrapping = fyne.TextWrapWord
 	_, form := field.Scrolled(field.Column(
@@ -80,7 +87,7 @@ func newPrinting(w *window) *printing {
 	))
 	buttons := container.NewGridWithColumns(1, p.write)
 	if w.options.Printer != nil {
-		buttons = container.NewGridWithColumns(2, p.write, field.NewButton(w.text("Print…"), p.printNow))
+		buttons = container.NewGridWithColumns(2, p.write, p.print)
 	}
 	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, caution, buttons)), nil, nil, form)
 	turn := container.NewHBox(
@@ -226,15 +233,18 @@ func (p *printing) make() {
 	if len(p.options.Parts) == 0 {
 		p.pages = nil
 		p.need.SetText(p.w.text("Choose what to print."))
-		p.write.Disable()
 	} else {
 		r := p.w.session.CommittedResult()
 		doc := sheet.Make(r.Plan, r.Findings, p.options)
 		p.pages = doc.Pages
 		p.need.SetText(p.w.text("Pages: %v", len(p.pages)))
+		if len(p.pages) == 0 {
+			p.need.SetText(p.w.text("What is chosen needs no pages: these fronts have no holes of that kind."))
+		}
 		p.tellUse(doc)
-		p.write.Enable()
 	}
+	p.write.Able(len(p.pages) > 0)
+	p.print.Able(len(p.pages) > 0)
 	p.at = min(p.at, max(len(p.pages)-1, 0))
 	p.turn(0)
 }

@@ -74,6 +74,7 @@ func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 	w.file = f
 	w.session = session.New(f.Project, layout.Solve)
 	w.build()
+	w.win.Canvas().SetOnTypedKey(w.typedKey) // once: a window made anew may have a dialog open that has the keys
 	w.watch()
 	if w.opened {
 		w.showDesk()
@@ -149,7 +150,6 @@ func (w *window) build() {
 	w.start = container.NewStack()
 	w.win.SetContent(container.NewStack(w.desk, w.start))
 	w.win.SetMainMenu(w.mainMenu())
-	w.win.Canvas().SetOnTypedKey(w.typedKey)
 	w.otherKeys()
 	if w.options.Places != "" && w.places == nil {
 		w.places = newPlaces(w)
@@ -248,12 +248,14 @@ func (w *window) describe(t drawing.Subject) message.Message {
 // typedKey takes keys that no widget wants.
 func (w *window) typedKey(e *fyne.KeyEvent) {
 	if w.start.Visible() {
-		if e.Name == fyne.KeyF10 {
+		switch {
+		case e.Name == fyne.KeyF1:
+			w.do("keys")
+		case e.Name == fyne.KeyF10:
 			w.openMenus()
-		}
-		if e.Name == fyne.KeyEscape && w.sheets != nil {
+		case e.Name == fyne.KeyEscape && w.sheets != nil:
 			w.sheets.leave(nil)
-		} else if e.Name == fyne.KeyEscape && w.opened {
+		case e.Name == fyne.KeyEscape && w.opened:
 			w.showDesk()
 		}
 		return

@@ -77,6 +77,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	a := test.NewTempApp(t)
 	th := &look.Theme{Mode: look.LightMode}
 	a.Settings().SetTheme(th)
+	a.Preferences().SetBool(prefHints, true) // those of the first use were seen
 	d, pages := &disk{}, &[]printed{}
 	w := open(a, th, Options{Files: d, Open: path, Demo: path == "", Date: "2026-01-01", Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
 		*pages = append(*pages, printed{path, d})
@@ -84,9 +85,6 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	}})
 	w.inspector.Begin()
 	w.win.Resize(fyne.NewSize(1240, 690))
-	for top := w.win.Canvas().Overlays().Top(); top != nil && path == ""; top = w.win.Canvas().Overlays().Top() {
-		w.win.Canvas().Overlays().Remove(top) // the hints of the first use
-	}
 	t.Cleanup(w.win.Close)
 	return w, d, pages
 }

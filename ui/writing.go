@@ -40,7 +40,7 @@ func (w *window) writeDocument(path string, doc sheet.Document) <-chan struct{} 
 			close(stop)
 		}
 	})
-	d.Show()
+	w.showDialog(d)
 	go func() {
 		err := w.options.Write(path, doc, func(page, pages int) error {
 			select {
