@@ -96,7 +96,7 @@ func (w *window) showCautions() {
 func (w *window) page(title string, o fyne.CanvasObject) {
 	const width = 580
 	o.Resize(fyne.NewSize(width-20, o.MinSize().Height)) // wrapped texts know their height once they have a width
-	scroll := container.NewVScroll(container.NewPadded(o))
+	scroll, whole := field.Scrolled(o)
 	scroll.SetMinSize(fyne.NewSize(width, min(o.MinSize().Height+30, 430)))
-	w.showDialog(w.closing(w.text(title), w.text("Close"), scroll, scroll))
+	w.showDialog(w.closing(w.text(title), w.text("Close"), whole, scroll))
 }

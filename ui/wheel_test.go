@@ -18,6 +18,10 @@ func TestTheWheelScrollsOverFields(t *testing.T) {
 		"print":     func(w *window) fyne.CanvasObject { w.printPage(); return w.start },
 		"new":       func(w *window) fyne.CanvasObject { w.showStart(); return w.start },
 		"hardware":  func(w *window) fyne.CanvasObject { w.openSheets("main"); return w.start },
+		"rules": func(w *window) fyne.CanvasObject {
+			w.do("rules")
+			return w.win.Canvas().Overlays().Top()
+		},
 	} {
 		t.Run(name, func(t *testing.T) {
 			w, _, _ := newWindow(t, "")

@@ -30,6 +30,7 @@ func (m *Mark) Update() {
 	defer func() { m.updating = false }()
 	if mixed := m.Mixed != nil && m.Mixed(); mixed != m.Partial {
 		m.Partial = mixed
+		m.Checked = m.Checked && !mixed // from half ticked, a press ticks
 		m.Refresh()
 	}
 	if !m.Partial && m.Checked != m.get() {
