@@ -12,6 +12,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/model"
+	"frontlay/model/length"
 )
 
 // run gives a project of so many fronts, five to a cabinet.
@@ -93,6 +94,57 @@ func BenchmarkDragAgainstBareCanvas(b *testing.B) {
 			b.ReportMetric(ours.Seconds()*1000/float64(b.N), "ms/frame")
 			b.ReportMetric(theirs.Seconds()*1000/float64(b.N), "ms/bare-frame")
 			b.ReportMetric(ours.Seconds()/theirs.Seconds(), "times-bare")
+		})
+	}
+}
+
+// crowd is the screen of a run of fronts that shows all that it can: drawers
+// behind the fronts, and rulers; so wide that names, figures and findings have
+// room, or in the window of the other tests, where many have none.
+func crowd(t testing.TB, fronts int, width float32) *desk {
+	p := run(t, fronts)
+	for i := range p.Cabinets {
+		p.Cabinets[i].Width = 300 * length.Millimetre
+		p.Cabinets[i].Height /= 2 // too low: its drawers don't fit under one another
+	}
+	d := newDesk(t, p)
+	d.Resize(fyne.NewSize(width, 640))
+	d.SetSeeThrough(true)
+	d.SetRulers(true)
+	return d
+}
+
+// BenchmarkRepaintAFront measures whether a picture of four times as many fronts
+// costs four times as much: a run of 400 fronts against one of 100 that is
+// painted four times, by turns in one run. It reports the times of both and
+// their ratio, which is that of the cost of a front.
+func BenchmarkRepaintAFront(b *testing.B) {
+	for _, c := range []struct {
+		name  string
+		width float32
+	}{{"all told", 4000}, {"in one window", 1000}} {
+		b.Run(c.name, func(b *testing.B) {
+			few, many := crowd(b, 100, 1000), crowd(b, 400, c.width)
+			if n := len(many.session.Result().Findings); n < 400 {
+				b.Fatalf("400 fronts have %d findings only", n)
+			}
+			var one, all time.Duration
+			b.ResetTimer()
+			for i := range b.N {
+				dx := float32(1 - 2*(i%2))
+				start := time.Now()
+				for range 4 {
+					few.Pan(dx, 0)
+					dx = -dx
+				}
+				one += time.Since(start)
+				start = time.Now()
+				many.Pan(dx, 0)
+				all += time.Since(start)
+			}
+			b.ReportMetric(one.Seconds()*1000/float64(b.N)/4, "ms/100-fronts")
+			b.ReportMetric(all.Seconds()*1000/float64(b.N), "ms/400-fronts")
+			b.ReportMetric(all.Seconds()/one.Seconds(), "times/front")
 		})
 	}
 }

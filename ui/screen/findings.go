@@ -31,19 +31,27 @@ func (p *painter) findings(d *drawing.Drawing) {
 			crowded = append(crowded, f)
 		}
 	}
-	for len(crowded) > 0 {
-		bay, rest, count := crowded[0], []found(nil), 0
-		for _, f := range crowded {
-			if bayOf(f.of.Of) == bayOf(bay.of.Of) {
-				count += len(f.labels)
-				bay.face = box{min(bay.face.x1, f.face.x1), min(bay.face.y1, f.face.y1), max(bay.face.x2, f.face.x2), max(bay.face.y2, f.face.y2)}
-			} else {
-				rest = append(rest, f)
-			}
-		}
-		p.summary(bay, count, none)
-		crowded = rest
+	for _, bay := range byBay(crowded) {
+		p.summary(bay, len(bay.labels), none)
 	}
+}
+
+// byBay puts what is found in the fronts of a bay together.
+func byBay(fronts []found) []found {
+	var all []found
+	at := map[model.Place]int{}
+	for _, f := range fronts {
+		i, known := at[bayOf(f.of.Of)]
+		if !known {
+			at[bayOf(f.of.Of)] = len(all)
+			all = append(all, f)
+			continue
+		}
+		bay := &all[i]
+		bay.face = box{min(bay.face.x1, f.face.x1), min(bay.face.y1, f.face.y1), max(bay.face.x2, f.face.x2), max(bay.face.y2, f.face.y2)}
+		bay.labels = append(bay.labels, f.labels...)
+	}
+	return all
 }
 
 func bayOf(s drawing.Subject) model.Place {
@@ -86,7 +94,7 @@ func (p *painter) labelAll(f found) bool {
 		size := p.measure.of(s, letter, m.Bold)
 		want := anchored(p.view.at(m.At), size, m.Anchor)
 		if !p.label(f, s, want, letter, strong) {
-			p.taken = p.taken[:before]
+			p.giveBack(before)
 			return false
 		}
 	}
@@ -142,6 +150,9 @@ func (p *painter) label(f found, s string, want fyne.Position, letter float32, l
 	if least == none && area.y2-area.y1 < size.Height { // over the edges of a low front
 		middle := (area.y1 + area.y2) / 2
 		area.y1, area.y2 = middle-size.Height, middle+size.Height
+	}
+	if !roomy(area, size, letter) {
+		return false
 	}
 	want = wanted(want, size, letter, drawing.TopLeft, area)
 	l := p.placeIn(area)

@@ -98,14 +98,19 @@ func (p *painter) mark(x1, y1, x2, y2 float32, w weight, own int) {
 	if !p.shown(b.x1, b.y1, b.x2, b.y2) {
 		return
 	}
-	p.strokes = append(p.strokes, stroke{
+	p.keep(stroke{
 		box: b, slanted: x1 != x2 && y1 != y2, falling: (x2 > x1) == (y2 > y1), weight: w, own: own,
 	})
 }
 
+func (p *painter) keep(s stroke) {
+	p.strokesIn.add(len(p.strokes), s.box)
+	p.strokes = append(p.strokes, s)
+}
+
 // edges are those of a rectangle.
-func edges(b box) []stroke {
-	return []stroke{
+func edges(b box) [4]stroke {
+	return [4]stroke{
 		{box: box{b.x1, b.y1, b.x2, b.y1}}, {box: box{b.x1, b.y2, b.x2, b.y2}},
 		{box: box{b.x1, b.y1, b.x1, b.y2}}, {box: box{b.x2, b.y1, b.x2, b.y2}},
 	}
@@ -121,7 +126,7 @@ func (p *painter) markEdges(b box, w weight) {
 // markAll remembers everything in a box.
 func (p *painter) markAll(b box, w weight) {
 	if p.shown(b.x1, b.y1, b.x2, b.y2) {
-		p.strokes = append(p.strokes, stroke{box: b, weight: w})
+		p.keep(stroke{box: b, weight: w})
 	}
 }
 
@@ -131,14 +136,30 @@ type surface struct {
 	colour color.NRGBA
 }
 
+// floor is all painted areas, on paper.
+type floor struct {
+	paper    color.NRGBA
+	surfaces []surface // in the order of painting
+	in       columns
+}
+
+func (f *floor) add(s surface) {
+	f.in.add(len(f.surfaces), s.box)
+	f.surfaces = append(f.surfaces, s)
+}
+
 // under gives the colour on which a box stands: that of the last surface that
 // holds its middle.
-func (p *painter) under(b box) color.NRGBA {
+func (f *floor) under(b box) color.NRGBA {
 	x, y := (b.x1+b.x2)/2, (b.y1+b.y2)/2
-	for i := len(p.surfaces) - 1; i >= 0; i-- {
-		if s := &p.surfaces[i]; x >= s.x1 && x <= s.x2 && y >= s.y1 && y <= s.y2 {
-			return s.colour
+	last := -1
+	for i := range f.in.near(x, x) {
+		if s := &f.surfaces[i]; i > last && x >= s.x1 && x <= s.x2 && y >= s.y1 && y <= s.y2 {
+			last = i
 		}
 	}
-	return p.palette.Paper
+	if last < 0 {
+		return f.paper
+	}
+	return f.surfaces[last].colour
 }

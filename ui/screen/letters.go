@@ -110,6 +110,18 @@ func (p *painter) textMark(m *drawing.Text) {
 	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
 		return
 	}
+	last, short := m.Say, tries[len(tries)-1]
+	if !m.Short.Empty() {
+		last = m.Short
+	}
+	whole := hasFigure(last) // it is never cut
+	least := short
+	if !whole {
+		least = shortest(short)
+	}
+	if p.measure.of(least, letter, m.Bold).Width > area.x2-area.x1 {
+		return
+	}
 	l := p.placeIn(area)
 	for _, s := range tries {
 		for _, how := range searches(m) {
@@ -120,11 +132,7 @@ func (p *painter) textMark(m *drawing.Text) {
 			}
 		}
 	}
-	last, short := m.Say, tries[len(tries)-1]
-	if !m.Short.Empty() {
-		last = m.Short
-	}
-	if hasFigure(last) { // which is never cut
+	if whole {
 		return
 	}
 	if !p.takeCut(m, l, short, at, letter, strong) && m.Bold {
@@ -240,6 +248,18 @@ func (p *painter) takeCut(m *drawing.Text, l *place, s string, at fyne.Position,
 	return true
 }
 
+// shortest is what of a text is left at least where it is cut: the number before a
+// wide space, or two letters.
+func shortest(s string) string {
+	if number, _, numbered := strings.Cut(s, "  "); numbered {
+		return number
+	}
+	if r := []rune(s); len(r) > 2 {
+		return string(r[:2]) + "…"
+	}
+	return s
+}
+
 // shortened cuts a text to a width with an ellipsis: to what stands before a
 // wide space, which is a front's number, where fewer than two letters of the
 // rest would be left, and to nothing where not even two letters fit.
@@ -247,6 +267,9 @@ func (p *painter) shortened(s string, width, size float32, bold bool) string {
 	fits := func(s string) bool { return p.measure.of(s, size, bold).Width <= width }
 	if fits(s) {
 		return s
+	}
+	if !fits(shortest(s)) {
+		return ""
 	}
 	r := []rune(s)
 	number, _, numbered := strings.Cut(s, "  ")

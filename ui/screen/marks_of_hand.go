@@ -79,14 +79,15 @@ func (c *Screen) paintFeedback(p *painter) {
 			b = b.grown(2, 1)
 			meets := slices.ContainsFunc(lines, func(l stroke) bool { return l.meets(b) })
 			if meets {
-				p.backdrop(b, p.under(b))
+				p.backdrop(b, p.floor.under(b))
 			}
 			return meets
 		})
 	}
 	if o := c.feedback.Outline; !o.Empty() {
 		pos, size := p.box(o)
-		clear(edges(boxAt(pos, size))...)
+		frame := edges(boxAt(pos, size))
+		clear(frame[:]...)
 		r := fynecanvas.NewRectangle(color.NRGBA{})
 		fill := p.palette.Accent
 		fill.A = 0x30
@@ -111,7 +112,7 @@ func (c *Screen) paintFeedback(p *painter) {
 	for _, l := range labels { // half a word is worse than none
 		for _, b := range letters {
 			if b = b.grown(2, 1); b.overlaps(l.around) {
-				p.backdrop(b, p.under(b))
+				p.backdrop(b, p.floor.under(b))
 			}
 		}
 	}

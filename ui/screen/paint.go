@@ -27,13 +27,23 @@ type painter struct {
 	objects []fyne.CanvasObject
 	figures []figure
 
-	strokes  []stroke  // what should not run through letters
-	surfaces []surface // what letters stand on
-	taken    []taken
-	wishes   map[model.Place][]wish // where names and covers of fronts would stand
-	reserved []box                  // no letters here
-	inset    fyne.Position          // what rulers take at the left and the top
-	room     place                  // see placeIn
+	strokes   []stroke // what should not run through letters
+	strokesIn columns
+	floor     floor // what letters stand on
+	taken     []taken
+	takenIn   columns                // by the boxes that others keep out of
+	wishes    map[model.Place][]wish // where names and covers of fronts would stand
+	reserved  []box                  // no letters here
+	inset     fyne.Position          // what rulers take at the left and the top
+	room      place                  // see placeIn
+}
+
+// newPainter begins a picture of a size.
+func newPainter(view lens, size fyne.Size, say message.Language, m *measures) *painter {
+	p := &painter{view: view, size: size, palette: look.Current(), say: say, text: look.Text(), measure: m}
+	p.strokesIn, p.takenIn = columnsOf(size.Width), columnsOf(size.Width)
+	p.floor = floor{paper: p.palette.Paper, in: columnsOf(size.Width)}
+	return p
 }
 
 // figure is where a dimension's figure stands on the screen.
@@ -188,7 +198,7 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 	}
 	p.markEdges(boxAt(pos, size), weightOf(m.Meaning))
 	if m.Filled && pen.Surface.A == 0xFF {
-		p.surfaces = append(p.surfaces, surface{boxAt(pos, size), pen.Surface})
+		p.floor.add(surface{boxAt(pos, size), pen.Surface})
 	}
 	if m.Filled || !m.Dashed {
 		r := fynecanvas.NewRectangle(color.Transparent)

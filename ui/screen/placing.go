@@ -45,14 +45,27 @@ func (t *taken) apart() box {
 }
 
 // take gives a text its place.
-func (p *painter) take(t taken) { p.taken = append(p.taken, t) }
+func (p *painter) take(t taken) {
+	p.takenIn.add(len(p.taken), t.apart())
+	p.taken = append(p.taken, t)
+}
+
+// giveBack takes the places of all texts but the first so many away.
+func (p *painter) giveBack(keep int) {
+	for len(p.taken) > keep {
+		last := len(p.taken) - 1
+		p.takenIn.drop(p.taken[last].apart())
+		p.taken = p.taken[:last]
+	}
+}
 
 // place looks for room for texts. It holds what lies in the area where a text
-// could stand, so that the whole picture is looked through once for each text.
+// could stand, so that its neighbourhood is looked through once for each text.
 type place struct {
 	area    box
 	strokes []stroke
 	taken   []box
+	row     []box // see blocks
 }
 
 // placeIn collects what lies in an area.
@@ -60,12 +73,12 @@ func (p *painter) placeIn(area box) *place {
 	l := &p.room
 	l.area, l.strokes, l.taken = area, l.strokes[:0], l.taken[:0]
 	wide := area.grown(8, 2)
-	for i := range p.strokes {
+	for i := range p.strokesIn.near(wide.x1, wide.x2) {
 		if s := &p.strokes[i]; s.weight > quiet && s.x1 <= wide.x2 && wide.x1 <= s.x2 && s.y1 <= wide.y2 && wide.y1 <= s.y2 {
 			l.strokes = append(l.strokes, *s)
 		}
 	}
-	for i := range p.taken {
+	for i := range p.takenIn.near(wide.x1, wide.x2) {
 		if b := p.taken[i].apart(); b.overlaps(wide) {
 			l.taken = append(l.taken, b)
 		}
@@ -76,6 +89,12 @@ func (p *painter) placeIn(area box) *place {
 		}
 	}
 	return l
+}
+
+// roomy tells that an area may have room for a text, whatever else is in it.
+func roomy(area box, size fyne.Size, letter float32) bool {
+	ink := inkOf(fyne.Position{}, size, letter)
+	return area.x2-area.x1 >= size.Width && area.y2-area.y1 >= ink.y2-ink.y1+edge
 }
 
 // holds tells that the letters of a row are in the area.
@@ -136,7 +155,7 @@ func (l *place) gap(y1, y2, wanted, width float32, least weight) (from, to float
 func (l *place) blocks(y1, y2 float32, least weight) []box {
 	const free = 2
 	row := box{l.area.x1, y1, l.area.x2, y2}
-	var blocks []box
+	blocks := l.row[:0]
 	add := func(b box) {
 		i := len(blocks)
 		blocks = append(blocks, b)
@@ -155,6 +174,7 @@ func (l *place) blocks(y1, y2 float32, least weight) []box {
 			add(s.box.grown(free, 0))
 		}
 	}
+	l.row = blocks
 	return blocks
 }
 
@@ -172,6 +192,9 @@ const anywhere = 1e5
 // seek finds the place for a text of a size nearest to a wanted corner: in the
 // area, where no other text is.
 func (l *place) seek(want fyne.Position, size fyne.Size, letter float32, how search) (fyne.Position, bool) {
+	if !roomy(l.area, size, letter) {
+		return fyne.Position{}, false
+	}
 	for k := range 2*how.rows + 1 {
 		y := want.Y + float32(swing(k))*size.Height/4
 		ink := inkOf(fyne.NewPos(0, y), size, letter)
@@ -207,7 +230,7 @@ func (p *painter) writeTaken() {
 		if !p.shown(ink.x1, ink.y1, ink.x2, ink.y2) {
 			continue
 		}
-		if colour := p.under(ink); t.tagged || p.crossed(ink.grown(1, 0), t.own) {
+		if colour := p.floor.under(ink); t.tagged || p.crossed(ink.grown(1, 0), t.own) {
 			if t.tagged {
 				colour = p.palette.Paper
 			}
@@ -217,7 +240,7 @@ func (p *painter) writeTaken() {
 	for i := range p.taken {
 		t := &p.taken[i]
 		colour := t.colour
-		if t.of.Meaning == drawing.CoverBand && p.under(t.ink()) == p.palette.BottomIn {
+		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.palette.BottomIn {
 			colour = p.palette.Ink // their own colour can't be read on a drawer bottom
 		}
 		p.write(t.say, t.at, drawing.TopLeft, t.letter, t.bold, colour)
@@ -226,7 +249,7 @@ func (p *painter) writeTaken() {
 
 // crossed tells that a line goes through a box.
 func (p *painter) crossed(b box, own int) bool {
-	for i := range p.strokes {
+	for i := range p.strokesIn.near(b.x1, b.x2) {
 		if s := &p.strokes[i]; (own == 0 || s.own != own) && s.meets(b) {
 			return true
 		}

@@ -43,13 +43,13 @@ type Screen struct {
 	over     drawing.Subject
 	focused  bool
 
-	view     lens
-	fitting  bool // the picture follows the size of the widget
-	drawing  *drawing.Drawing
-	figures  []figure
-	written  []box     // where letters are
-	surfaces []surface // and what they stand on
-	measure  measures
+	view    lens
+	fitting bool // the picture follows the size of the widget
+	drawing *drawing.Drawing
+	figures []figure
+	written []box // where letters are
+	floor   floor // and what they stand on
+	measure measures
 
 	paper   *fynecanvas.Rectangle
 	picture *fyne.Container // the drawing and what is selected in it
@@ -234,7 +234,7 @@ func (c *Screen) repaint() {
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.scale))
 	}
-	c.picture.Objects, c.figures, c.surfaces, c.written = p.objects, p.figures, p.surfaces, c.written[:0]
+	c.picture.Objects, c.figures, c.floor, c.written = p.objects, p.figures, p.floor, c.written[:0]
 	for i := range p.taken {
 		c.written = append(c.written, p.taken[i].ink())
 	}
@@ -246,13 +246,13 @@ func (c *Screen) repaint() {
 }
 
 func (c *Screen) painter() *painter {
-	return &painter{view: c.view, size: c.Size(), palette: look.Current(), say: c.say(), text: look.Text(), measure: &c.measure}
+	return newPainter(c.view, c.Size(), c.say(), &c.measure)
 }
 
 // repaintOverlay shows the title, the feedback of the tool, and the focus.
 func (c *Screen) repaintOverlay() {
 	p := c.painter()
-	p.surfaces = c.surfaces
+	p.floor = c.floor
 	if c.subject != Elevation {
 		c.paintTitle(p)
 	}

@@ -9,7 +9,6 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
-	"frontlay/ui/look"
 )
 
 // Still is a picture that only shows: a drawing, or a page as it will be
@@ -66,7 +65,7 @@ func (s *Still) paint() {
 	if s.page != nil {
 		s.box.Objects = pageObjects(s.page, s.say, size, &s.measure)
 	} else {
-		p := &painter{size: size, palette: look.Current(), say: s.say, text: look.Text(), measure: &s.measure}
+		p := newPainter(lens{}, size, s.say, &s.measure)
 		p.prepare(s.drawing)
 		m := p.margins(s.drawing)
 		if m == (margins{24, 24, 24, 24}) { // no dimensions: the picture can fill its place
