@@ -39,6 +39,8 @@ type Work interface {
 	Changed() *store.Changed
 	// Note hands the newest unsaved state to the journal.
 	Note(f *yamlfile.File, p *model.Project)
+	// Forget empties the journal, as nothing is unsaved any more.
+	Forget() error
 	// Flush puts what was noted on the disk at once.
 	Flush() error
 	// Close gives the lock back and clears the journal.

@@ -28,13 +28,20 @@ func (h *sheetsPage) withDraft(p *model.Project) *model.Project {
 	if h == nil || h.draft == nil {
 		return p
 	}
-	name := h.free(h.w.text("%v, changed and not in use", h.name))
-	with, err := edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: h.draft}}.Apply(p)
-	if err != nil { // its name is too long
-		with, err = edit.UseHardware{Use: model.HardwareUse{Name: h.free(h.w.text("changed")), Sheet: h.draft}}.Apply(p)
+	with := func(name string) (*model.Project, error) {
+		return edit.UseHardware{Use: model.HardwareUse{Name: h.free(name), Sheet: h.draft}}.Apply(p)
 	}
+	if len(p.Hardware) > 0 {
+		all, err := with(h.w.text("%v, changed and not in use", h.name))
+		if err == nil {
+			return all
+		}
+	}
+	// The name was too long, or the sheet is the only one, which drawers that are
+	// put in will use.
+	all, err := with(h.w.text("changed"))
 	if err != nil {
 		return p
 	}
-	return with
+	return all
 }

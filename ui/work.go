@@ -122,10 +122,18 @@ func (w *window) note(c session.Change) {
 	}
 }
 
-// journal hands what is there to the journal.
+// journal hands what is there to the journal, and empties that where everything is
+// saved again: it would be offered at the next start for nothing.
 func (w *window) journal() {
-	if w.work != nil {
+	drafted := w.sheets != nil && w.sheets.draft != nil
+	switch {
+	case w.work == nil:
+	case drafted || w.session.Unsaved():
 		w.work.Note(w.file, w.sheets.withDraft(w.session.Committed()))
+	default:
+		if err := w.work.Forget(); err != nil {
+			w.complain(err)
+		}
 	}
 }
 

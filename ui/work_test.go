@@ -89,8 +89,18 @@ func (d *keptDoc) Changed() *store.Changed { return d.doc.Changed() }
 func (d *keptDoc) Note(f *yamlfile.File, p *model.Project) {
 	d.doc.Note(p.Title, func() ([]byte, error) { return f.Draft(p) })
 }
+func (d *keptDoc) Forget() error { return d.doc.Forget() }
 func (d *keptDoc) Flush() error { return d.doc.Flush() }
 func (d *keptDoc) Close() error { return d.doc.Close() }
+
+// journals are the files of what is not saved.
+func (k *kept) journals() []string {
+	files, err := filepath.Glob(filepath.Join(k.dir, "*.journal"))
+	if err != nil {
+		k.t.Fatal(err)
+	}
+	return files
+}
 
 // keptWindow opens a window on a copy of the demo, with a keeper.
 func keptWindow(t *testing.T) (*window, *kept, string) {
@@ -184,19 +194,20 @@ func TestEditsAreJournalled(t *testing.T) {
 	if err := w.work.Flush(); err != nil {
 		t.Fatal(err)
 	}
-	journals := func() []string {
-		files, err := filepath.Glob(filepath.Join(k.dir, "*.journal"))
-		if err != nil {
-			t.Fatal(err)
-		}
-		return files
-	}
-	found := journals()
+	found := k.journals()
 	if len(found) != 1 || !strings.Contains(content(t, found[0]), "title: Not saved") {
 		t.Fatalf("journals: %v", found)
 	}
+	w.do("undo")
+	if found := k.journals(); len(found) != 0 {
+		t.Errorf("everything is as it was saved, and there is still %v", found)
+	}
+	w.do("redo")
+	if err := w.work.Flush(); err != nil || len(k.journals()) != 1 {
+		t.Errorf("after redo the journals are %v (%v)", k.journals(), err)
+	}
 	w.setWork(nil)
-	if found := journals(); len(found) != 0 {
+	if found := k.journals(); len(found) != 0 {
 		t.Errorf("after a close in good order there is still %v", found)
 	}
 }
@@ -321,7 +332,7 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 	}
 	w.sheets.leave(nil)
 	w.answer(t, "Give them up")
-	if s := kept().Sheet(name); s != nil {
-		t.Error("figures that were given up are still in the journal")
+	if found := k.journals(); len(found) != 0 {
+		t.Errorf("with the figures given up everything is saved, and there is still %v", found)
 	}
 }

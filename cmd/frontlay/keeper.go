@@ -147,6 +147,8 @@ func (k *keptWork) Note(f *yamlfile.File, p *model.Project) {
 	k.doc.Note(p.Title, func() ([]byte, error) { return now.Draft(p) })
 }
 
+func (k *keptWork) Forget() error { return k.doc.Forget() }
+
 func (k *keptWork) Flush() error { return k.doc.Flush() }
 
 func (k *keptWork) Close() error {

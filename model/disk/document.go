@@ -207,6 +207,10 @@ func (d *Document) Reread() ([]byte, error) {
 	return data, d.journal.Clear()
 }
 
+// Forget empties the journal: nothing is unsaved any more, as after an undo back to
+// what was saved.
+func (d *Document) Forget() error { return d.journal.Clear() }
+
 // Flush puts what was noted on the disk at once, for a program that is about to
 // end in an unforeseen way.
 func (d *Document) Flush() error { return d.journal.Flush() }
