@@ -41,12 +41,19 @@ func (h *sheetsPage) duplicate() {
 // shows it.
 func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
 	h.askName(title, h.w.text("Add to the project"), h.free(name), func(name string) error {
-		if h.w.session.Project().Sheet(name) != nil {
-			return message.New("The project has a hardware sheet “%v” already.", name)
-		}
-		if err := h.w.session.Do(edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: s}}); err != nil {
+		e := edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: s}}
+		with, err := e.Apply(h.w.session.Committed())
+		if err != nil {
 			return err
 		}
+		n := len(h.uses())
+		if len(with.Hardware) == n { // it would take the place of one
+			return message.New("The project has a hardware sheet “%v” already.", name)
+		}
+		if err := h.w.session.Do(e); err != nil {
+			return err
+		}
+		name = h.uses()[n].Name // without signs that can't be seen
 		if f != nil {
 			h.files[name] = f
 		}

@@ -14,10 +14,11 @@ func (h *sheetsPage) renameIt() {
 		if name == was {
 			return nil
 		}
-		e := edit.RenameHardware{Name: was, To: name}
-		if err := h.w.session.Do(e); err != nil {
+		at := h.index()
+		if err := h.w.session.Do(edit.RenameHardware{Name: was, To: name}); err != nil {
 			return err
 		}
+		name = h.uses()[at].Name // without signs that can't be seen
 		if f, ok := h.files[was]; ok {
 			delete(h.files, was)
 			h.files[name] = f

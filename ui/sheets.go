@@ -225,9 +225,9 @@ func (h *sheetsPage) free(name string) string {
 // again shows the page anew, for another language, with what was changed on it.
 func (h *sheetsPage) again() {
 	h.page.Take()
-	s, changed, files := h.page.Sheet(), h.page.Unsaved(), h.files
+	s, changed, files, draft := h.page.Sheet(), h.page.Unsaved(), h.files, h.draft
 	h.w.openSheets(h.name)
-	h.w.sheets.files = files
+	h.w.sheets.files, h.w.sheets.draft = files, draft
 	if changed {
 		h.w.sheets.page.Replace(s)
 	}

@@ -90,8 +90,8 @@ func (d *keptDoc) Note(f *yamlfile.File, p *model.Project) {
 	d.doc.Note(p.Title, func() ([]byte, error) { return f.Draft(p) })
 }
 func (d *keptDoc) Forget() error { return d.doc.Forget() }
-func (d *keptDoc) Flush() error { return d.doc.Flush() }
-func (d *keptDoc) Close() error { return d.doc.Close() }
+func (d *keptDoc) Flush() error  { return d.doc.Flush() }
+func (d *keptDoc) Close() error  { return d.doc.Close() }
 
 // journals are the files of what is not saved.
 func (k *kept) journals() []string {
