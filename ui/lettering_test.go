@@ -25,11 +25,12 @@ func (a area) empty() bool { return a.x1 >= a.x2 || a.y1 >= a.y2 }
 
 // piece is a text that is shown, with its box and what is seen of that.
 type piece struct {
-	text string
-	box  area
-	seen area
-	in   string // the widget that shows it
-	rank int    // in the order in which all is painted
+	text  string
+	box   area
+	seen  area
+	moved bool   // a scroll can bring the rest into sight
+	in    string // the widget that shows it
+	rank  int    // in the order in which all is painted
 }
 
 // ground is what is painted under a text so that it can be read.
@@ -43,8 +44,8 @@ func pieces(top fyne.CanvasObject, room area) ([]piece, []ground) {
 	var all []piece
 	var grounds []ground
 	rank := 0
-	var walk func(o fyne.CanvasObject, at fyne.Position, clip area, in string)
-	walk = func(o fyne.CanvasObject, at fyne.Position, clip area, in string) {
+	var walk func(o fyne.CanvasObject, at fyne.Position, clip area, moved bool, in string)
+	walk = func(o fyne.CanvasObject, at fyne.Position, clip area, moved bool, in string) {
 		if !o.Visible() {
 			return
 		}
@@ -69,23 +70,25 @@ func pieces(top fyne.CanvasObject, room area) ([]piece, []ground) {
 				x += v.Size().Width - size.Width
 			}
 			box := area{x, at.Y, x + size.Width, at.Y + size.Height}
-			all = append(all, piece{v.Text, box, box.cap(clip), in, rank})
+			all = append(all, piece{v.Text, box, box.cap(clip), moved, in, rank})
 		case *fyne.Container:
 			for _, c := range v.Objects {
-				walk(c, at, clip, in)
+				walk(c, at, clip, moved, in)
 			}
 		case fyne.Widget:
 			s := v.Size()
 			switch v.(type) {
 			case *container.Scroll, *container.Clip:
+				_, scrolls := v.(*container.Scroll)
+				moved = moved || scrolls
 				clip = clip.cap(area{at.X, at.Y, at.X + s.Width, at.Y + s.Height})
 			}
 			for _, c := range test.WidgetRenderer(v).Objects() {
-				walk(c, at, clip, fmt.Sprintf("%T", v))
+				walk(c, at, clip, moved, fmt.Sprintf("%T", v))
 			}
 		}
 	}
-	walk(top, fyne.Position{}, room, "")
+	walk(top, fyne.Position{}, room, false, "")
 	return all, grounds
 }
 
@@ -101,10 +104,16 @@ func faultsOfLettering(c fyne.Canvas) []string {
 		all, grounds := pieces(top, room)
 		for i, p := range all {
 			if p.seen.empty() {
+				if !p.moved {
+					faults = append(faults, fmt.Sprintf("%q in %s is out of sight at %.0f, %.0f", p.text, p.in, p.box.x1, p.box.y1))
+				}
 				continue
 			}
 			if p.box.x1 < p.seen.x1-1 || p.box.x2 > p.seen.x2+1 {
 				faults = append(faults, fmt.Sprintf("%q in %s is cut: it lies from %.0f to %.0f, seen is %.0f to %.0f", p.text, p.in, p.box.x1, p.box.x2, p.seen.x1, p.seen.x2))
+			}
+			if high := (p.box.y2 - p.box.y1) * leading; !p.moved && (p.box.y1+high < p.seen.y1 || p.box.y2-high > p.seen.y2) {
+				faults = append(faults, fmt.Sprintf("%q in %s is cut: it stands from %.0f to %.0f, seen is %.0f to %.0f", p.text, p.in, p.box.y1, p.box.y2, p.seen.y1, p.seen.y2))
 			}
 			if strings.HasSuffix(p.text, "…") && !meant(p) {
 				faults = append(faults, fmt.Sprintf("%q in %s is shortened", p.text, p.in))
@@ -152,15 +161,19 @@ func endings() func(piece) bool {
 		if shortNames.MatchString(p.text) && !strings.ContainsAny(p.text, ",") {
 			return true
 		}
-		return slices.ContainsFunc(all, func(s string) bool { return strings.HasSuffix(s, p.text) })
+		return slices.ContainsFunc(all, func(s string) bool { return s == p.text || strings.HasSuffix(s, " "+p.text) })
 	}
 }
+
+// leading is the part of a text's height that is free above the letters, and
+// below them.
+const leading = 0.18
 
 // overlap tells that two texts touch; the free space above and below the
 // letters may meet.
 func overlap(a, b area) bool {
 	inset := func(a area) area {
-		h := (a.y2 - a.y1) * 0.18
+		h := (a.y2 - a.y1) * leading
 		return area{a.x1 + 0.5, a.y1 + h, a.x2 - 0.5, a.y2 - h}
 	}
 	return !inset(a).cap(inset(b)).empty()
