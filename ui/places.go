@@ -38,7 +38,7 @@ type report struct {
 	Title    string
 	Status   string
 	Findings []string
-	Holder   string `json:"Focus"` // the name of the place that has the focus of the keyboard
+	Focused  string // the name of the place that has the focus of the keyboard
 	Places   map[string]spot
 }
 
@@ -53,7 +53,7 @@ func (p *places) write() {
 	focused := w.win.Canvas().Focused()
 	at := func(name string, o fyne.CanvasObject) {
 		if f, ok := o.(fyne.Focusable); ok && f == focused {
-			r.Holder = name
+			r.Focused = name
 		}
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
 		r.Places[name] = spot{pos.X, pos.Y, o.Size().Width, o.Size().Height}

@@ -138,7 +138,7 @@ type report struct {
 	Title    string
 	Status   string
 	Findings []string
-	Focus    string
+	Focused  string
 	Places   map[string]struct{ X, Y, Width, Height float64 }
 }
 

@@ -27,7 +27,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.until("the desk is there", func(r report) bool { return r.has("button drawdivision") })
 	d.until("the hints are there", func(r report) bool { return r.has("over Close") })
 	d.key("Escape")
-	d.until("the drawing has the keys", func(r report) bool { return !r.has("over Close") && r.Focus == "screen" })
+	d.until("the drawing has the keys", func(r report) bool { return !r.has("over Close") && r.Focused == "screen" })
 
 	// A height is typed, a front divided, a division moved.
 	d.key("Down")
@@ -89,12 +89,12 @@ func (d *desktop) tabTo(name string) {
 	d.t.Helper()
 	d.until(name+" is there", func(r report) bool { return r.has(name) })
 	for range 120 {
-		if d.read().Focus == name {
+		if d.read().Focused == name {
 			return
 		}
 		d.x("key", "Tab")
 		time.Sleep(200 * time.Millisecond) // the window tells its places every 150 ms
 	}
 	d.shoot("no way to " + name)
-	d.t.Fatalf("Tab does not lead to %q; the focus is on %q", name, d.read().Focus)
+	d.t.Fatalf("Tab does not lead to %q; the focus is on %q", name, d.read().Focused)
 }

@@ -21,7 +21,8 @@ const (
 
 // SetCabinetSize sets the outside width, the carcass height, the depth, the
 // plinth height, the worktop's thickness or the finger-pull channel's height of
-// a cabinet. The last three can be 0 for none.
+// a cabinet. The last three can be 0 for none; worktop and channel are at most
+// 2 m, the others 20 m.
 type SetCabinetSize struct {
 	At    model.Place
 	Which CabinetSize

@@ -6,8 +6,8 @@ import (
 	"frontlay/model/message"
 )
 
-// SetCheckLimit sets a figure that the check compares with; nil for what is
-// usual.
+// SetCheckLimit sets a figure that the check compares with, from 0 to 2 m (the
+// width from which a front is wide: to 20 m); nil for what is usual.
 type SetCheckLimit struct {
 	Which model.Limit
 	Value *length.Length

@@ -8,8 +8,9 @@ import (
 // Format writes l in the unit, without the unit's symbol, with a decimal
 // point. Millimetres, centimetres and decimal inches are the shortest exact
 // decimal. Decimal inches that are not exact in 6 places are rounded to 4 of
-// them, which is 0.0025 mm, with ≈ before; fractional inches are the nearest 1/64 with ≈ where that is not
-// exact. Parse reads back every exact result as the same length.
+// them, which is 0.0025 mm, with ≈ before; fractional inches are the nearest
+// 1/64 with ≈ where that is not exact. Parse reads back every exact result as
+// the same length.
 func (u Unit) Format(l Length) string {
 	switch u {
 	case UnitCM:
@@ -84,15 +85,15 @@ func decimalInch(l Length) string {
 	m := magnitude(l)
 	const exact, rounded = 6, 4
 	inch := uint64(Inch)
-	round := func(places int, scale uint64) (uint64, bool) {
+	round := func(scale uint64) (uint64, bool) {
 		whole, rest := m/inch, m%inch
 		part := (rest*scale + inch/2) / inch
 		return whole*scale + part, part*inch == rest*scale
 	}
-	n, ok := round(exact, 1_000_000)
+	n, ok := round(1_000_000)
 	places := exact
 	if !ok {
-		n, _ = round(rounded, 10_000)
+		n, _ = round(10_000)
 		places = rounded
 	}
 	s := decimal(Length(n), places)
