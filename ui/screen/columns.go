@@ -15,9 +15,17 @@ type columns struct {
 	begin, reach [][]int32
 }
 
-func columnsOf(width float32) columns {
+// widen makes the columns of a screen so wide, without numbers. Where there are
+// so many already their memory is used again.
+func (c *columns) widen(width float32) {
 	n := max(int(width/columnWidth), 0) + 1
-	return columns{make([][]int32, n), make([][]int32, n)}
+	if len(c.begin) != n {
+		c.begin, c.reach = make([][]int32, n), make([][]int32, n)
+		return
+	}
+	for k := range n {
+		c.begin[k], c.reach[k] = c.begin[k][:0], c.reach[k][:0]
+	}
 }
 
 // span gives the first and last column of what is from one x to another.

@@ -13,7 +13,8 @@ func TestColumnsFindWhatMeets(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		const width = 500
 		x := rapid.Float32Range(-200, width+200)
-		c := columnsOf(width)
+		var c columns
+		c.widen(width)
 		var boxes []box
 		for _, put := range rapid.SliceOfN(rapid.Bool(), 0, 60).Draw(t, "put") {
 			if n := len(boxes); !put && n > 0 {

@@ -136,6 +136,24 @@ type surface struct {
 	colour color.NRGBA
 }
 
+// traces are what is in a picture already where its texts look for their places.
+type traces struct {
+	strokes   []stroke // what should not run through letters
+	strokesIn columns
+	floor     floor // what letters stand on
+	taken     []taken
+	takenIn   columns // by the boxes that others keep out of
+}
+
+// begin empties the traces for a picture so wide.
+func (t *traces) begin(paper color.NRGBA, width float32) {
+	t.strokes, t.taken = t.strokes[:0], t.taken[:0]
+	t.strokesIn.widen(width)
+	t.takenIn.widen(width)
+	t.floor.paper, t.floor.surfaces = paper, t.floor.surfaces[:0]
+	t.floor.in.widen(width)
+}
+
 // floor is all painted areas, on paper.
 type floor struct {
 	paper    color.NRGBA

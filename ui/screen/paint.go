@@ -27,22 +27,18 @@ type painter struct {
 	objects []fyne.CanvasObject
 	figures []figure
 
-	strokes   []stroke // what should not run through letters
-	strokesIn columns
-	floor     floor // what letters stand on
-	taken     []taken
-	takenIn   columns                // by the boxes that others keep out of
-	wishes    map[model.Place][]wish // where names and covers of fronts would stand
-	reserved  []box                  // no letters here
-	inset     fyne.Position          // what rulers take at the left and the top
-	room      place                  // see placeIn
+	traces
+	wishes   map[model.Place][]wish // where names and covers of fronts would stand
+	reserved []box                  // no letters here
+	inset    fyne.Position          // what rulers take at the left and the top
+	room     place                  // see placeIn
 }
 
-// newPainter begins a picture of a size.
-func newPainter(view lens, size fyne.Size, say message.Language, m *measures) *painter {
-	p := &painter{view: view, size: size, palette: look.Current(), say: say, text: look.Text(), measure: m}
-	p.strokesIn, p.takenIn = columnsOf(size.Width), columnsOf(size.Width)
-	p.floor = floor{paper: p.palette.Paper, in: columnsOf(size.Width)}
+// newPainter begins a picture of a size. The traces of the one before give
+// their memory to it.
+func newPainter(view lens, size fyne.Size, say message.Language, m *measures, before traces) *painter {
+	p := &painter{view: view, size: size, palette: look.Current(), say: say, text: look.Text(), measure: m, traces: before}
+	p.traces.begin(p.palette.Paper, size.Width)
 	return p
 }
 

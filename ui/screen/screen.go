@@ -47,8 +47,8 @@ type Screen struct {
 	fitting bool // the picture follows the size of the widget
 	drawing *drawing.Drawing
 	figures []figure
-	written []box // where letters are
-	floor   floor // and what they stand on
+	written []box  // where letters are
+	traces  traces // and what they stand on
 	measure measures
 
 	paper   *fynecanvas.Rectangle
@@ -218,7 +218,7 @@ func (c *Screen) repaint() {
 	if c.fitting && !c.pressed { // under the hand the picture stays still
 		c.view = fitted(c.extent(), c.margins(), c.Size())
 	}
-	p := c.painter()
+	p := newPainter(c.view, c.Size(), c.say(), &c.measure, c.traces)
 	if c.rulers {
 		p.grid(rulerStep(p.say.Unit, c.view.scale))
 		_, high, wide := p.rulerSizes()
@@ -234,7 +234,7 @@ func (c *Screen) repaint() {
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.scale))
 	}
-	c.picture.Objects, c.figures, c.floor, c.written = p.objects, p.figures, p.floor, c.written[:0]
+	c.picture.Objects, c.figures, c.traces, c.written = p.objects, p.figures, p.traces, c.written[:0]
 	for i := range p.taken {
 		c.written = append(c.written, p.taken[i].ink())
 	}
@@ -246,13 +246,13 @@ func (c *Screen) repaint() {
 }
 
 func (c *Screen) painter() *painter {
-	return newPainter(c.view, c.Size(), c.say(), &c.measure)
+	return newPainter(c.view, c.Size(), c.say(), &c.measure, traces{})
 }
 
 // repaintOverlay shows the title, the feedback of the tool, and the focus.
 func (c *Screen) repaintOverlay() {
 	p := c.painter()
-	p.floor = c.floor
+	p.floor = c.traces.floor
 	if c.subject != Elevation {
 		c.paintTitle(p)
 	}

@@ -65,7 +65,7 @@ func (s *Still) paint() {
 	if s.page != nil {
 		s.box.Objects = pageObjects(s.page, s.say, size, &s.measure)
 	} else {
-		p := newPainter(lens{}, size, s.say, &s.measure)
+		p := newPainter(lens{}, size, s.say, &s.measure, traces{})
 		p.prepare(s.drawing)
 		m := p.margins(s.drawing)
 		if m == (margins{24, 24, 24, 24}) { // no dimensions: the picture can fill its place
