@@ -33,11 +33,11 @@ func (m minSize) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
 // stepList is the list of the steps with the keys of a list to choose from.
 type stepList struct {
 	widget.List
-	w       *window
-	labels  []message.Message
-	done    int
-	focused bool
-	close   func()
+	field.Ring
+	w      *window
+	labels []message.Message
+	done   int
+	close  func()
 }
 
 func newStepList(w *window) *stepList {
@@ -65,20 +65,14 @@ func newStepList(w *window) *stepList {
 
 // FocusGained shows the ring. Fyne's own mark of the focus would stand on the
 // first row, whatever step is shown.
-func (s *stepList) FocusGained() {
-	s.focused = true
-	s.Refresh()
-}
+func (s *stepList) FocusGained() { s.Gain(s, nil) }
 
 // FocusLost takes the ring away.
-func (s *stepList) FocusLost() {
-	s.focused = false
-	s.Refresh()
-}
+func (s *stepList) FocusLost() { s.Lose(s, nil) }
 
 // CreateRenderer draws the list with its ring.
 func (s *stepList) CreateRenderer() fyne.WidgetRenderer {
-	return field.WithRing(s.List.CreateRenderer(), func() bool { return s.focused })
+	return s.Around(s.List.CreateRenderer())
 }
 
 // fill writes a row: the step that is shown is bold, those after it are grey.

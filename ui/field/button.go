@@ -10,7 +10,8 @@ import (
 // only, and one of the main colour hardly changes with the focus.
 type Button struct {
 	widget.Button
-	focused bool
+	Ring
+	self fyne.Widget // the button, or what embeds it
 }
 
 // NewButton makes a button.
@@ -19,6 +20,12 @@ func NewButton(label string, tapped func()) *Button {
 	b.ExtendBaseWidget(b)
 	b.Text, b.OnTapped = label, tapped
 	return b
+}
+
+// ExtendBaseWidget takes what embeds the button, or the button itself.
+func (b *Button) ExtendBaseWidget(self fyne.Widget) {
+	b.self = self
+	b.Button.ExtendBaseWidget(self)
 }
 
 // Named is what the button says.
@@ -34,17 +41,10 @@ func (b *Button) Able(on bool) {
 }
 
 // FocusGained shows the ring.
-func (b *Button) FocusGained() {
-	b.focused = true
-	b.Button.FocusGained()
-	Reveal(b)
-}
+func (b *Button) FocusGained() { b.Gain(b.self, &b.Button) }
 
 // FocusLost takes the ring away.
-func (b *Button) FocusLost() {
-	b.focused = false
-	b.Button.FocusLost()
-}
+func (b *Button) FocusLost() { b.Lose(b.self, &b.Button) }
 
 // TypedKey takes Enter and Esc besides the button's own keys.
 func (b *Button) TypedKey(e *fyne.KeyEvent) {
@@ -52,12 +52,12 @@ func (b *Button) TypedKey(e *fyne.KeyEvent) {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		b.press()
 	case fyne.KeyEscape:
-		Leave(b, e)
+		Leave(b.self, e)
 	case fyne.KeySpace:
 		// Pressed by TypedRune: the desktop gives a space as a key and as a letter,
 		// and the letter would land in the field that the press gave the focus.
 	default:
-		if !HandOn(b, e) {
+		if !HandOn(b.self, e) {
 			b.Button.TypedKey(e)
 		}
 	}
@@ -80,5 +80,5 @@ func (b *Button) press() {
 
 // CreateRenderer draws the button with its ring.
 func (b *Button) CreateRenderer() fyne.WidgetRenderer {
-	return withEdge(b.Button.CreateRenderer(), func() bool { return b.focused })
+	return b.edge(b.Button.CreateRenderer())
 }

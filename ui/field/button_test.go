@@ -48,3 +48,27 @@ func TestAPressedButtonKeepsTheFocus(t *testing.T) {
 		t.Error("a button that is off was pressed")
 	}
 }
+
+// sign is a button of another package, which embeds the one here.
+type sign struct{ Button }
+
+// A button that another widget embeds is scrolled to where it is seen when it gets
+// the focus, and hands on the page keys and the function keys, as one by itself.
+func TestAnEmbeddedButtonIsScrolledTo(t *testing.T) {
+	test.NewTempApp(t)
+	b := &sign{}
+	b.ExtendBaseWidget(b)
+	b.SetText("far below")
+	s := container.NewVScroll(container.NewVBox(Spacer(900), b))
+	w := test.NewTempWindow(t, s)
+	w.Resize(fyne.NewSize(200, 150))
+	w.Canvas().Focus(b)
+	if s.Offset.Y == 0 {
+		t.Error("the button has the focus and is not seen")
+	}
+	was := s.Offset.Y
+	b.TypedKey(&fyne.KeyEvent{Name: fyne.KeyPageUp})
+	if s.Offset.Y >= was {
+		t.Errorf("the page key takes the column from %v to %v", was, s.Offset.Y)
+	}
+}

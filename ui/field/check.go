@@ -8,31 +8,29 @@ import (
 // Check is a box to tick that shows a ring while it has the focus.
 type Check struct {
 	widget.Check
-	ringOn bool
-	self   fyne.CanvasObject // the widget that embeds it
+	Ring
+	self fyne.Widget // the box, or what embeds it
 }
 
 // NewCheck makes a box to tick.
 func NewCheck(label string, changed func(bool)) *Check {
 	c := &Check{}
-	c.self = c
 	c.ExtendBaseWidget(c)
 	c.Text, c.OnChanged = label, changed
 	return c
 }
 
-// FocusGained shows the ring.
-func (c *Check) FocusGained() {
-	c.ringOn = true
-	c.Check.FocusGained()
-	Reveal(c.self)
+// ExtendBaseWidget takes what embeds the box, or the box itself.
+func (c *Check) ExtendBaseWidget(self fyne.Widget) {
+	c.self = self
+	c.Check.ExtendBaseWidget(self)
 }
 
+// FocusGained shows the ring.
+func (c *Check) FocusGained() { c.Gain(c.self, &c.Check) }
+
 // FocusLost takes the ring away.
-func (c *Check) FocusLost() {
-	c.ringOn = false
-	c.Check.FocusLost()
-}
+func (c *Check) FocusLost() { c.Lose(c.self, &c.Check) }
 
 // TypedKey takes Enter and Esc besides the box's own keys.
 func (c *Check) TypedKey(e *fyne.KeyEvent) {
@@ -48,8 +46,7 @@ func (c *Check) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the box with its ring.
 func (c *Check) CreateRenderer() fyne.WidgetRenderer {
-	r := c.Check.CreateRenderer()
-	return hugging{newRing(r, func() bool { return c.ringOn }, false)}
+	return hugging{newRing(c.Check.CreateRenderer(), &c.Ring)}
 }
 
 // hugging keeps the ring around box and label, however wide the row is.

@@ -10,9 +10,9 @@ import (
 // on what is chosen.
 type Choice struct {
 	widget.Select
+	Ring
 	get      func() int
 	updating bool
-	ringOn   bool
 }
 
 // NewChoice makes a choice. get gives the index of what the document holds, -1
@@ -33,17 +33,10 @@ func NewChoice(options []string, get func() int, put func(int)) *Choice {
 }
 
 // FocusGained shows the ring.
-func (c *Choice) FocusGained() {
-	c.ringOn = true
-	c.Select.FocusGained()
-	Reveal(c)
-}
+func (c *Choice) FocusGained() { c.Gain(c, &c.Select) }
 
 // FocusLost takes the ring away.
-func (c *Choice) FocusLost() {
-	c.ringOn = false
-	c.Select.FocusLost()
-}
+func (c *Choice) FocusLost() { c.Lose(c, &c.Select) }
 
 // TypedKey opens the list on Enter too, and hands Esc on.
 func (c *Choice) TypedKey(e *fyne.KeyEvent) {
@@ -61,7 +54,7 @@ func (c *Choice) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the choice with its ring.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
-	return withEdge(c.Select.CreateRenderer(), func() bool { return c.ringOn })
+	return c.edge(c.Select.CreateRenderer())
 }
 
 // Need is the width that shows every option whole.

@@ -40,9 +40,9 @@ type Source struct {
 // typed, Esc gives back what was, the up and down keys step.
 type Entry struct {
 	widget.Entry
+	Ring
 	source Source
 	was    string
-	ringOn bool
 	grown  func() // lays the row out anew when a text came that is cut; may be nil
 }
 
@@ -120,9 +120,7 @@ func (e *Entry) Dirty() bool { return e.Text != e.was }
 
 // FocusGained tells who asks for it.
 func (e *Entry) FocusGained() {
-	e.ringOn = true
-	e.Entry.FocusGained()
-	Reveal(e)
+	e.Gain(e, &e.Entry)
 	if e.source.Focused != nil {
 		e.source.Focused()
 	}
@@ -130,8 +128,7 @@ func (e *Entry) FocusGained() {
 
 // FocusLost takes what was typed; what can't be is given up.
 func (e *Entry) FocusLost() {
-	e.ringOn = false
-	e.Entry.FocusLost()
+	e.Lose(e, &e.Entry)
 	if !e.Take() {
 		e.Restore()
 	}
@@ -139,7 +136,7 @@ func (e *Entry) FocusLost() {
 
 // CreateRenderer draws the field with a line around it while it has the focus.
 func (e *Entry) CreateRenderer() fyne.WidgetRenderer {
-	return WithLine(e.Entry.CreateRenderer(), func() bool { return e.ringOn })
+	return e.Line(e.Entry.CreateRenderer())
 }
 
 // TypedKey knows Esc and the steps.

@@ -13,7 +13,7 @@ type Mark struct {
 func NewMark(label string, get func() bool, put func(bool)) *Mark {
 	m := &Mark{get: get}
 	m.ExtendBaseWidget(m)
-	m.Text, m.self = label, m
+	m.Text = label
 	m.OnChanged = func(on bool) {
 		if !m.updating {
 			put(on)

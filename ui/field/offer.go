@@ -10,8 +10,8 @@ import (
 // list.
 type Offer struct {
 	widget.SelectEntry
-	open   func()
-	ringOn bool
+	Ring
+	open func()
 }
 
 // NewOffer makes a field with a list.
@@ -33,21 +33,14 @@ func (o *Offer) Need() float32 {
 }
 
 // FocusGained scrolls to where the field can be seen.
-func (o *Offer) FocusGained() {
-	o.ringOn = true
-	o.SelectEntry.FocusGained()
-	Reveal(o)
-}
+func (o *Offer) FocusGained() { o.Gain(o, &o.SelectEntry) }
 
 // FocusLost takes the line around the field away.
-func (o *Offer) FocusLost() {
-	o.ringOn = false
-	o.SelectEntry.FocusLost()
-}
+func (o *Offer) FocusLost() { o.Lose(o, &o.SelectEntry) }
 
 // CreateRenderer draws the field with a line around it while it has the focus.
 func (o *Offer) CreateRenderer() fyne.WidgetRenderer {
-	return WithLine(o.SelectEntry.CreateRenderer(), func() bool { return o.ringOn })
+	return o.Line(o.SelectEntry.CreateRenderer())
 }
 
 // TypedKey opens the list, and hands Esc on.

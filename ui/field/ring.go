@@ -8,18 +8,51 @@ import (
 	fynetheme "fyne.io/fyne/v2/theme"
 )
 
-// WithRing adds a ring to a widget's renderer that is seen while the widget has
-// the focus: a dark line with a light one inside it, so that it stands out from
-// every colour a button can have.
-func WithRing(r fyne.WidgetRenderer, focused func() bool) fyne.WidgetRenderer {
-	return newRing(r, focused, false)
+// Ring shows which widget has the focus. Widgets embed it, tell it when they gain
+// the focus and lose it, and let it draw around them.
+type Ring struct{ on bool }
+
+// Gain shows the ring of a widget and scrolls to where that is seen whole. inner is
+// the widget of Fyne in it that is told too; nil: there is none that has to know.
+func (r *Ring) Gain(self fyne.Widget, inner fyne.Focusable) {
+	r.on = true
+	if inner == nil {
+		self.Refresh()
+	} else {
+		inner.FocusGained()
+	}
+	Reveal(self)
 }
 
-// withEdge is WithRing for what can be pressed: without the focus it has a thin
-// line where the look's buttons have the colour of what they lie on.
-func withEdge(r fyne.WidgetRenderer, focused func() bool) fyne.WidgetRenderer {
-	ring := newRing(r, focused, false)
+// Lose takes away what Gain shows.
+func (r *Ring) Lose(self fyne.Widget, inner fyne.Focusable) {
+	r.on = false
+	if inner == nil {
+		self.Refresh()
+	} else {
+		inner.FocusLost()
+	}
+}
+
+// Around adds a ring to a widget's renderer that is seen while the widget has the
+// focus: a dark line with a light one inside it, so that it stands out from every
+// colour a button can have.
+func (r *Ring) Around(of fyne.WidgetRenderer) fyne.WidgetRenderer { return newRing(of, r) }
+
+// edge is Around for what can be pressed: without the focus it has a thin line
+// where the look's buttons have the colour of what they lie on.
+func (r *Ring) edge(of fyne.WidgetRenderer) fyne.WidgetRenderer {
+	ring := newRing(of, r)
 	ring.edged = true
+	ring.colour()
+	return ring
+}
+
+// Line adds a line around a field for text that is seen while it has the focus; the
+// field itself shows a cursor, and keeps its own colours.
+func (r *Ring) Line(of fyne.WidgetRenderer) fyne.WidgetRenderer {
+	ring := newRing(of, r)
+	ring.lineOnly = true
 	ring.colour()
 	return ring
 }
@@ -33,22 +66,16 @@ func needsEdge() bool {
 // thinEdge is the width of the line around what does not stand out.
 const thinEdge = 1
 
-// WithLine adds a line around a field for text that is seen while it has the
-// focus; the field itself shows a cursor, and keeps its own colours.
-func WithLine(r fyne.WidgetRenderer, focused func() bool) fyne.WidgetRenderer {
-	return newRing(r, focused, true)
-}
-
 type ringed struct {
 	fyne.WidgetRenderer
-	focused      func() bool
+	focus        *Ring
 	lineOnly     bool
 	edged        bool // it has a line where its surface does not stand out
 	outer, inner fynecanvas.Rectangle
 }
 
-func newRing(r fyne.WidgetRenderer, focused func() bool, lineOnly bool) *ringed {
-	ring := &ringed{WidgetRenderer: r, focused: focused, lineOnly: lineOnly}
+func newRing(of fyne.WidgetRenderer, focus *Ring) *ringed {
+	ring := &ringed{WidgetRenderer: of, focus: focus}
 	ring.colour()
 	return ring
 }
@@ -84,14 +111,14 @@ func (r *ringed) Refresh() {
 }
 
 func (r *ringed) colour() {
-	r.outer.Hidden, r.inner.Hidden = !r.focused(), !r.focused()
+	r.outer.Hidden, r.inner.Hidden = !r.focus.on, !r.focus.on
 	r.outer.StrokeColor, r.outer.StrokeWidth = fynetheme.Color(fynetheme.ColorNameForeground), outerRing
 	r.inner.StrokeColor, r.inner.StrokeWidth = fynetheme.Color(fynetheme.ColorNameInputBackground), innerRing
 	if r.lineOnly {
 		r.inner.Hidden = true
 		r.outer.StrokeColor = fynetheme.Color(fynetheme.ColorNamePrimary)
 	}
-	if r.edged && !r.focused() && needsEdge() {
+	if r.edged && !r.focus.on && needsEdge() {
 		r.outer.Hidden, r.outer.StrokeWidth = false, thinEdge
 	}
 	r.outer.FillColor, r.inner.FillColor = color.Transparent, color.Transparent

@@ -9,7 +9,7 @@ import (
 // is typed stays in it.
 type Text struct {
 	widget.Entry
-	ringOn bool
+	Ring
 }
 
 // NewText makes a field. hint is shown grey while it is empty.
@@ -27,21 +27,14 @@ func (t *Text) Need() float32 { return entryNeed(t.Text, t.PlaceHolder) }
 func (t *Text) AcceptsTab() bool { return false }
 
 // FocusGained scrolls to where the field can be seen.
-func (t *Text) FocusGained() {
-	t.ringOn = true
-	t.Entry.FocusGained()
-	Reveal(t)
-}
+func (t *Text) FocusGained() { t.Gain(t, &t.Entry) }
 
 // FocusLost takes the line around the field away.
-func (t *Text) FocusLost() {
-	t.ringOn = false
-	t.Entry.FocusLost()
-}
+func (t *Text) FocusLost() { t.Lose(t, &t.Entry) }
 
 // CreateRenderer draws the field with a line around it while it has the focus.
 func (t *Text) CreateRenderer() fyne.WidgetRenderer {
-	return WithLine(t.Entry.CreateRenderer(), func() bool { return t.ringOn })
+	return t.Line(t.Entry.CreateRenderer())
 }
 
 // TypedKey hands Esc on.

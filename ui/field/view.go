@@ -10,8 +10,8 @@ import (
 // arrow and page keys move it.
 type View struct {
 	widget.BaseWidget
-	Scroll  *container.Scroll
-	focused bool
+	Ring
+	Scroll *container.Scroll
 }
 
 // NewView makes a view of an object.
@@ -22,16 +22,10 @@ func NewView(o fyne.CanvasObject) *View {
 }
 
 // FocusGained shows the ring.
-func (v *View) FocusGained() {
-	v.focused = true
-	v.Refresh()
-}
+func (v *View) FocusGained() { v.Gain(v, nil) }
 
 // FocusLost takes the ring away.
-func (v *View) FocusLost() {
-	v.focused = false
-	v.Refresh()
-}
+func (v *View) FocusLost() { v.Lose(v, nil) }
 
 // TypedRune takes no letters.
 func (v *View) TypedRune(rune) {}
@@ -48,5 +42,5 @@ func (v *View) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the picture with its ring.
 func (v *View) CreateRenderer() fyne.WidgetRenderer {
-	return WithRing(widget.NewSimpleRenderer(v.Scroll), func() bool { return v.focused })
+	return v.Around(widget.NewSimpleRenderer(v.Scroll))
 }

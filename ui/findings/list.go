@@ -15,8 +15,8 @@ import (
 // shows that it has the focus.
 type list struct {
 	widget.List
+	field.Ring
 	panel   *Panel
-	focused bool
 	sample  *widget.Label      // measures texts
 	heights map[string]float32 // of the rows of texts, in the width of the moment
 	width   float32
@@ -82,16 +82,10 @@ func (l *list) show(i int) {
 }
 
 // FocusGained shows the ring.
-func (l *list) FocusGained() {
-	l.focused = true
-	l.Refresh()
-}
+func (l *list) FocusGained() { l.Gain(l, nil) }
 
 // FocusLost takes the ring away.
-func (l *list) FocusLost() {
-	l.focused = false
-	l.Refresh()
-}
+func (l *list) FocusLost() { l.Lose(l, nil) }
 
 // TypedKey chooses, and goes on to the chosen one.
 func (l *list) TypedKey(e *fyne.KeyEvent) {
@@ -121,7 +115,7 @@ func (l *list) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the list with its ring.
 func (l *list) CreateRenderer() fyne.WidgetRenderer {
-	return field.WithRing(l.List.CreateRenderer(), func() bool { return l.focused })
+	return l.Around(l.List.CreateRenderer())
 }
 
 // newRow makes a row: the sign and word of the severity, and what is wrong where.

@@ -11,9 +11,9 @@ import (
 // Leaving it takes what was typed.
 type note struct {
 	widget.Entry
+	field.Ring
 	page *Page
 	was  string
-	ring bool
 }
 
 func newNote(p *Page) *note {
@@ -52,22 +52,19 @@ func (n *note) AcceptsTab() bool { return false }
 
 // FocusGained tells what belongs here.
 func (n *note) FocusGained() {
-	n.ring = true
-	n.Entry.FocusGained()
-	field.Reveal(n)
+	n.Gain(n, &n.Entry)
 	n.page.look(&row{page: n.page, path: "note", label: "Where from", item: -1})
 }
 
 // FocusLost takes what was typed.
 func (n *note) FocusLost() {
-	n.ring = false
-	n.Entry.FocusLost()
+	n.Lose(n, &n.Entry)
 	n.take()
 }
 
 // CreateRenderer draws the field with a line around it while it has the focus.
 func (n *note) CreateRenderer() fyne.WidgetRenderer {
-	return field.WithLine(n.Entry.CreateRenderer(), func() bool { return n.ring })
+	return n.Line(n.Entry.CreateRenderer())
 }
 
 // TypedKey gives back what was on Esc.
