@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/driver/desktop"
 
 	"frontlay/layout/drawing"
@@ -22,6 +23,7 @@ func TestToolsRunThroughNoLettering(t *testing.T) {
 	look := func(t *testing.T, name string) {
 		st.keep(t.Name() + " " + name)
 		report(t, name, faults(c.Objects(), c.Size(), true))
+		report(t, name, c.crowdedByLines())
 	}
 	for _, sc := range scenes(t) {
 		switch sc.name {
@@ -50,6 +52,28 @@ func TestToolsRunThroughNoLettering(t *testing.T) {
 			})
 		}
 	}
+}
+
+// crowdedByLines lists texts of the picture nearer than half a line of letters to
+// a line that a tool would draw across a front.
+func (c *Screen) crowdedByLines() []string {
+	var list []string
+	p, all := c.painter(), c.Objects()
+	for i, o := range c.picture.Objects {
+		t, ok := o.(*fynecanvas.Text)
+		if !ok || covered(lettersOf(t), all[i+2:]) { // the paper is the first of all
+			continue
+		}
+		a, free := lettersOf(t), 0.45*p.text
+		for _, l := range c.feedback.Lines {
+			from, to := p.view.at(l.From), p.view.at(l.To)
+			level := from.Y == to.Y && from.X < a.x2 && a.x1 < to.X
+			if level && !l.Snapped && a.y1-free < from.Y && from.Y < a.y2+free {
+				list = append(list, fmt.Sprintf("%s stands at the line %v", say(t), from.Y))
+			}
+		}
+	}
+	return list
 }
 
 // drag takes hold of a thing, moves it up and down, and gives it back.

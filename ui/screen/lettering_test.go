@@ -111,10 +111,12 @@ func say(o fyne.CanvasObject) string {
 	return fmt.Sprintf("%T %.0f,%.0f–%.0f,%.0f", o, s.x1, s.y1, s.x2, s.y2)
 }
 
-// covered tells that a later surface hides the whole of a text.
+// covered tells that a later surface hides the whole of a text, and the pixel above
+// it to which its top may be rounded.
 func covered(a slab, later []fyne.CanvasObject) bool {
+	a.y1 -= 2
 	for _, o := range later {
-		if g, ok := ground(o); ok && a.within(g, 0.5) {
+		if g, ok := ground(o); ok && a.within(g, 0) {
 			return true
 		}
 	}

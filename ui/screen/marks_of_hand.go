@@ -70,16 +70,18 @@ func (c *Screen) rectOf(t drawing.Subject) (plane.Rect, bool) {
 }
 
 // paintFeedback draws what the tool shows: lines it was drawn to, what it would
-// make, and figures. Texts of the picture that its lines would run through are
+// make, and figures. Texts of the picture that its lines would run through, or
+// that stand so near to what would be made that they read as a part of it, are
 // covered first: they are of what will not be any more.
 func (c *Screen) paintFeedback(p *painter) {
 	letters := slices.Clone(c.written)
+	hide := func(b box) { p.backdrop(hidden(b), p.floor.under(b)) }
 	clear := func(lines ...stroke) {
 		letters = slices.DeleteFunc(letters, func(b box) bool {
-			b = b.grown(2, 1)
-			meets := slices.ContainsFunc(lines, func(l stroke) bool { return l.meets(b) })
+			near := b.grown(2, 1)
+			meets := slices.ContainsFunc(lines, func(l stroke) bool { return l.meets(near) })
 			if meets {
-				p.backdrop(b, p.floor.under(b))
+				hide(b)
 			}
 			return meets
 		})
@@ -98,7 +100,15 @@ func (c *Screen) paintFeedback(p *painter) {
 	}
 	for _, l := range c.feedback.Lines {
 		a, b := p.view.at(l.From), p.view.at(l.To)
-		clear(stroke{box: box{min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y)}})
+		line := box{min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y)}
+		switch { // half a line of letters stays free at both sides of what would be made
+		case l.Snapped:
+		case line.x1 < line.x2:
+			line = line.grown(0, p.text/2)
+		default:
+			line = line.grown(p.text/2, 0)
+		}
+		clear(stroke{box: line})
 		if l.Snapped {
 			p.dashed(a.X-12, a.Y, b.X+12, b.Y, p.palette.Guide, 1.5)
 		} else {
@@ -111,14 +121,20 @@ func (c *Screen) paintFeedback(p *painter) {
 	}
 	for _, l := range labels { // half a word is worse than none
 		for _, b := range letters {
-			if b = b.grown(2, 1); b.overlaps(l.around) {
-				p.backdrop(b, p.floor.under(b))
+			if b.grown(2, 1).overlaps(l.around) {
+				hide(b)
 			}
 		}
 	}
 	for _, l := range labels {
 		paintLabel(p, l)
 	}
+}
+
+// hidden is what is covered to hide letters: a little more than they take,
+// because they are painted at whole pixels.
+func hidden(letters box) box {
+	return box{letters.x1 - 2, letters.y1 - 2.5, letters.x2 + 2, letters.y2 + 1}
 }
 
 // placed is a label of the tool with its place: that of its letters, and of its
