@@ -23,6 +23,7 @@ const labelPart = 0.43
 type beside struct {
 	part  float32 // of the width, for the label
 	width float32 // of the row, when it was laid out last; 0: never
+	above bool    // the label stands above since then
 }
 
 // suits gives the least and the greatest part of a width for the label with which
@@ -41,7 +42,7 @@ func (b *beside) fits(o []fyne.CanvasObject, width float32) bool {
 func (b *beside) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	b.width = s.Width
 	label := o[0].(*caption)
-	if b.fits(o, s.Width) {
+	if b.above = !b.fits(o, s.Width); !b.above {
 		w := s.Width * b.part
 		label.Move(fyne.NewPos(0, 0))
 		label.Resize(fyne.NewSize(w, s.Height))
@@ -69,7 +70,7 @@ func (b *beside) MinSize(o []fyne.CanvasObject) fyne.Size {
 	switch {
 	case b.width == 0:
 		return fyne.NewSize(width, max(label.MinSize().Height, value.Height))
-	case b.fits(o, b.width):
+	case !b.above:
 		return fyne.NewSize(width, max(label.heightAt(b.width*b.part), value.Height))
 	default:
 		return fyne.NewSize(width, label.heightAt(b.width)-closer()+value.Height)
@@ -87,17 +88,28 @@ func needOf(o fyne.CanvasObject) float32 {
 	case needy:
 		return v.Need()
 	case *fyne.Container:
-		w := v.MinSize().Width
-		for _, c := range v.Objects {
-			if c.Visible() {
-				w += max(needOf(c)-c.MinSize().Width, 0)
-			}
-		}
-		return w
+		return v.MinSize().Width + lacking(v)
 	case *widget.Entry:
 		return entryNeed(v.Text, v.PlaceHolder)
 	}
 	return o.MinSize().Width
+}
+
+// lacking is how much the objects of a container need beyond their least sizes.
+func lacking(in *fyne.Container) float32 {
+	w := float32(0)
+	for _, c := range in.Objects {
+		if !c.Visible() {
+			continue
+		}
+		switch v := c.(type) {
+		case *fyne.Container:
+			w += lacking(v)
+		case needy, *widget.Entry:
+			w += max(needOf(c)-c.MinSize().Width, 0)
+		}
+	}
+	return w
 }
 
 // entryNeed is the width of a field that shows the widest of some texts whole.

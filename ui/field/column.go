@@ -31,9 +31,12 @@ func (t *tight) Layout(o []fyne.CanvasObject, s fyne.Size) {
 		if !c.Visible() {
 			continue
 		}
-		c.Resize(fyne.NewSize(s.Width, c.MinSize().Height))
-		h := c.MinSize().Height
+		h, known := c.MinSize().Height, c.Size().Width == s.Width
 		c.Resize(fyne.NewSize(s.Width, h))
+		if !known { // in another width it may need another height
+			h = c.MinSize().Height
+			c.Resize(fyne.NewSize(s.Width, h))
+		}
 		c.Move(fyne.NewPos(0, y))
 		y += h
 	}

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 
 	"frontlay/layout/drawing"
@@ -115,8 +116,9 @@ func (p *Panel) rebuild() {
 		f.project()
 	}
 	p.column.Objects = f.objects
-	p.column.Refresh()
+	p.column.Layout.Layout(p.column.Objects, p.column.Size()) // they are new: no need to refresh them
 	p.scroll.ScrollToTop()
+	fynecanvas.Refresh(p.column)
 }
 
 // keepFocus brings the keyboard from a field that is made anew to the new one of
