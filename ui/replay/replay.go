@@ -97,6 +97,16 @@ func (p *Pointer) Drag(from, to fyne.Position, steps int) {
 	p.Release()
 }
 
+// ReleaseElsewhere lets the button go over a widget that takes no part in the
+// mouse's work: the one that is dragged hears only that the drag has ended.
+func (p *Pointer) ReleaseElsewhere() {
+	p.button = 0
+	if p.dragged {
+		p.dragged = false
+		p.To.DragEnd()
+	}
+}
+
 // Leave takes the pointer out of the widget.
 func (p *Pointer) Leave() {
 	if p.inside {

@@ -37,8 +37,8 @@ func (c *Screen) Tell(m message.Message) {
 	}
 }
 
-// held tells which modifier keys are held: it asks the driver which modifier keys are held, because move and drag
-// events do not carry them.
+// held asks the driver which modifier keys are held, because move and drag events
+// do not carry them.
 func (c *Screen) held() fyne.KeyModifier {
 	if c.Held != nil {
 		return c.Held()
@@ -107,16 +107,21 @@ func (c *Screen) MouseUp(e *desktop.MouseEvent) {
 		c.menu(e)
 		return
 	}
+	c.letGo(e.Position, e.Modifier)
+}
+
+// letGo ends what the hand holds, where it holds something.
+func (c *Screen) letGo(at fyne.Position, m fyne.KeyModifier) {
 	if !c.pressed {
 		return
 	}
 	c.pressed = false
-	p := c.point(e.Position, e.Modifier)
-	if e.Position != c.pointer {
+	p := c.point(at, m)
+	if at != c.pointer {
 		c.hand = c.hand.Move(c, p)
 	}
 	c.hand = c.hand.Release(c, p)
-	c.pointer = e.Position
+	c.pointer = at
 	if c.fitting {
 		c.repaint()
 	}
@@ -136,14 +141,26 @@ func (c *Screen) menu(e *desktop.MouseEvent) {
 // Dragged moves what the hand holds.
 func (c *Screen) Dragged(e *fyne.DragEvent) { c.move(e.Position) }
 
-// DragEnd comes after MouseUp, which has ended the drag already.
-func (c *Screen) DragEnd() {}
+// DragEnd ends a drag that MouseUp has not ended: let go over a button or another
+// panel, MouseUp does not come, and the keys have been taken away.
+func (c *Screen) DragEnd() {
+	if c.pressed {
+		c.letGo(c.pointer, c.held())
+		c.focus()
+	}
+}
 
 // MouseIn begins hovering.
-func (c *Screen) MouseIn(e *desktop.MouseEvent) { c.move(e.Position) }
+func (c *Screen) MouseIn(e *desktop.MouseEvent) { c.MouseMoved(e) }
 
-// MouseMoved hovers or moves what the hand holds.
-func (c *Screen) MouseMoved(e *desktop.MouseEvent) { c.move(e.Position) }
+// MouseMoved hovers or moves what the hand holds. A pointer that comes without
+// its button has let go where this widget was not told.
+func (c *Screen) MouseMoved(e *desktop.MouseEvent) {
+	if e.Button == 0 {
+		c.letGo(c.pointer, e.Modifier)
+	}
+	c.move(e.Position)
+}
 
 // MouseOut ends hovering.
 func (c *Screen) MouseOut() {

@@ -445,3 +445,32 @@ func TestZoomKeepsWhatIsUnderThePointer(t *testing.T) {
 		}
 	}
 }
+
+// Let go over another panel, a drag has ended: the pointer that comes back moves
+// nothing, and the drawing has the keys.
+func TestLettingGoElsewhereEndsTheDrag(t *testing.T) {
+	for _, name := range []string{"over a button", "unseen"} {
+		t.Run(name, func(t *testing.T) {
+			d := newDesk(t, demo(t))
+			from := d.centre(t, "division above 1")
+			d.pointer.Move(from)
+			d.pointer.Press(desktop.MouseButtonPrimary)
+			d.pointer.Move(from.AddXY(0, -20))
+			dragged := d.face(1)
+			if name == "unseen" {
+				d.pointer = &replay.Pointer{To: d.Screen} // comes without its button
+			} else {
+				fyne.CurrentApp().Driver().CanvasForObject(d.Screen).Unfocus() // as a press elsewhere does
+				d.pointer.ReleaseElsewhere()
+				if d.steps() != 1 || !d.Focused() {
+					t.Errorf("%d steps, the drawing has the focus: %v", d.steps(), d.Focused())
+				}
+			}
+			d.pointer.Move(from.AddXY(0, -60))
+			d.pointer.Click(from.AddXY(300, 150))
+			if d.face(1) != dragged || d.steps() != 1 {
+				t.Errorf("let go at %v, the front is %v after %d steps", dragged, d.face(1), d.steps())
+			}
+		})
+	}
+}
