@@ -98,8 +98,9 @@ func searches(m *drawing.Text) []search {
 
 // textMark gives a text its place: near its point, in the area it should stay
 // in, where no other text is. Where it has no room its short form is tried, or
-// as much of it as fits; where not even that does it is left out.
-func (p *painter) textMark(m *drawing.Text) {
+// as much of it as fits; where not even that does it is left out. It is false for
+// a text with figures that has no room, which is never cut.
+func (p *painter) textMark(m *drawing.Text) bool {
 	letter := p.letters(m.Size)
 	at := p.view.at(m.At)
 	tries := []string{p.say.Say(m.Say)}
@@ -108,19 +109,19 @@ func (p *painter) textMark(m *drawing.Text) {
 	}
 	area := p.areaOf(m, at, p.measure.of(tries[0], letter, m.Bold))
 	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
-		return
+		return true
 	}
 	last, short := m.Say, tries[len(tries)-1]
 	if !m.Short.Empty() {
 		last = m.Short
 	}
-	whole := hasFigure(last) // it is never cut
+	whole := hasFigure(last)
 	least := short
 	if !whole {
 		least = shortest(short)
 	}
 	if p.measure.of(least, letter, m.Bold).Width > area.x2-area.x1 {
-		return
+		return !whole
 	}
 	l := p.placeIn(area)
 	for _, s := range tries {
@@ -128,16 +129,17 @@ func (p *painter) textMark(m *drawing.Text) {
 			size := p.measure.of(s, letter, m.Bold)
 			if to, ok := l.seek(wanted(at, size, letter, m.Anchor, area), size, letter, how); ok {
 				p.takeText(m, s, to, size, letter)
-				return
+				return true
 			}
 		}
 	}
 	if whole {
-		return
+		return false
 	}
 	if !p.takeCut(m, l, short, at, letter, strong) && m.Bold {
 		p.takeCut(m, l, short, at, letter, none)
 	}
+	return true
 }
 
 // hasFigure tells that a message says a length.

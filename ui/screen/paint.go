@@ -109,13 +109,16 @@ func (p *painter) lines(d *drawing.Drawing) {
 }
 
 // texts gives the bold texts of a drawing their places, or the others; those of
-// findings have theirs from elsewhere.
+// findings have theirs from elsewhere. Sizes that have no room in one line come
+// last.
 func (p *painter) texts(d *drawing.Drawing, bold bool) {
+	var sizes []*drawing.Text
 	for _, m := range d.Marks {
-		if v, ok := m.(*drawing.Text); ok && v.Bold == bold && v.Meaning != drawing.FindingMark {
-			p.textMark(v)
+		if v, ok := m.(*drawing.Text); ok && v.Bold == bold && v.Meaning != drawing.FindingMark && !p.textMark(v) {
+			sizes = append(sizes, v)
 		}
 	}
+	p.breakSizes(sizes)
 }
 
 // window is the part of the screen where letters can be read.
