@@ -103,6 +103,7 @@ func (w *window) lineUp() {
 		return
 	}
 	var best *model.LineUp
+	number := 0 // of the front to line up with, where it has no name
 	var off length.Length
 	for _, side := range w.neighbours(at) {
 		p := w.session.Project()
@@ -120,6 +121,10 @@ func (w *window) lineUp() {
 				}
 				if d := (y - f.Face.Max.Y).Abs(); best == nil || d < off {
 					best, off = &model.LineUp{Cabinet: p.Cabinets[side.Cabinet].Name, Bay: side.Bay + 1, Front: frontName(p, other), Bottom: bottom}, d
+					number = 0
+					if p.FrontAt(other).Name == "" {
+						number = g.Number
+					}
 				}
 			}
 		}
@@ -131,7 +136,7 @@ func (w *window) lineUp() {
 		w.refuse(message.New("There is no bay beside this one to line up with."))
 		return
 	}
-	w.apply(edit.LineUp{At: at, With: best})
+	w.apply(edit.LineUp{At: at, With: best, Number: number})
 }
 
 // neighbours are the bays at the left and right of one, the left one first.

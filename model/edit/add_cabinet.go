@@ -2,6 +2,8 @@ package edit
 
 import (
 	"fmt"
+	"strconv"
+	"strings"
 
 	"frontlay/model"
 	"frontlay/model/message"
@@ -35,7 +37,8 @@ func (e AddCabinet) Apply(p *model.Project) (*model.Project, error) {
 }
 
 // freeName is the name itself, or with the least number behind it that makes
-// it different from all cabinets of the project.
+// it different from all cabinets of the project. A name that ends in a number
+// counts on from there: after “Cabinet 1” comes “Cabinet 2”.
 func freeName(p *model.Project, want string) string {
 	taken := map[string]bool{"": true}
 	for i := range p.Cabinets {
@@ -47,9 +50,23 @@ func freeName(p *model.Project, want string) string {
 	if want == "" {
 		want = "Cabinet"
 	}
-	for n := 2; ; n++ {
+	want, last := counted(want)
+	for n := last + 1; ; n++ {
 		if s := fmt.Sprintf("%s %d", want, n); !taken[s] {
 			return s
 		}
 	}
+}
+
+// counted takes the number off the end of a name, 1 where there is none. More
+// than two figures are a size, as in “Base 600”, which does not count.
+func counted(name string) (string, int) {
+	at := strings.LastIndexByte(name, ' ')
+	if at <= 0 {
+		return name, 1
+	}
+	if n, err := strconv.ParseUint(name[at+1:], 10, 8); err == nil && n >= 1 && n < 100 {
+		return name[:at], int(n)
+	}
+	return name, 1
 }

@@ -6,16 +6,21 @@ import (
 )
 
 // LineUp asks for a front's top edge to be level with an edge of another front;
-// nil ends that.
+// nil ends that. Number is the other front's number in the run, by which the
+// label tells one that has no name; it changes nothing.
 type LineUp struct {
-	At   model.Place
-	With *model.LineUp
+	At     model.Place
+	With   *model.LineUp
+	Number int
 }
 
 // Label names the change.
 func (e LineUp) Label() message.Message {
-	if e.With == nil {
+	switch {
+	case e.With == nil:
 		return message.New("No longer lined up")
+	case e.Number > 0:
+		return message.New("Line up with front %v", e.Number)
 	}
 	return message.New("Line up with “%v”", e.With.Front)
 }
