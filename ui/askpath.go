@@ -62,8 +62,8 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 		}
 		d.Hide()
 		if _, err := os.Stat(path); err == nil && path != w.path {
-			w.choose(title, w.text("“%v” is there already.", filepath.Base(path)),
-				[]string{w.text("Replace it"), w.text("Go back")}, func(i int) {
+			w.chooseFrom(title, w.text("“%v” is there already.", filepath.Base(path)),
+				[]string{w.text("Replace it"), w.text("Go back")}, 1, func(i int) {
 					if i == 0 {
 						then(path)
 					}

@@ -45,6 +45,12 @@ func (w *window) complain(err error) {
 
 // choose asks a question with several answers; Esc gives the last one.
 func (w *window) choose(title, question string, answers []string, then func(int)) {
+	w.chooseFrom(title, question, answers, 0, then)
+}
+
+// chooseFrom is choose with the focus on one of the answers: where something
+// would be lost, that is not the first.
+func (w *window) chooseFrom(title, question string, answers []string, first int, then func(int)) {
 	l := widget.NewLabel(question)
 	l.Wrapping = fyne.TextWrapWord
 	var d *dialog.CustomDialog
@@ -55,7 +61,7 @@ func (w *window) choose(title, question string, answers []string, then func(int)
 			given = i
 			d.Hide()
 		}, func() { d.Hide() })
-		if i == 0 {
+		if i == first {
 			b.Importance = widget.HighImportance
 		}
 		buttons = append(buttons, b)
@@ -65,7 +71,7 @@ func (w *window) choose(title, question string, answers []string, then func(int)
 	d.SetButtons(buttons)
 	d.Show()
 	old := w.win.Canvas().OnTypedKey()
-	w.win.Canvas().Focus(buttons[0].(*answer))
+	w.win.Canvas().Focus(buttons[first].(*answer))
 	w.win.Canvas().SetOnTypedKey(func(e *fyne.KeyEvent) {
 		if e.Name == fyne.KeyEscape {
 			d.Hide()

@@ -138,3 +138,22 @@ func labelsIn(o fyne.CanvasObject) (all []*widget.Label) {
 	}
 	return all
 }
+
+// Enter does not replace a file: the focus is on going back.
+func TestEnterReplacesNothing(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	path := filepath.Join(t.TempDir(), "there.pdf")
+	if err := os.WriteFile(path, []byte("mine"), 0o600); err != nil {
+		t.Fatal(err)
+	}
+	taken := false
+	w.askPath("Write PDF", path[:len(path)-len(".pdf")], ".pdf", func(string) { taken = true })
+	press(w, fyne.KeyReturn)
+	if w.win.Canvas().Overlays().Top() == nil {
+		t.Fatal("nothing asks")
+	}
+	press(w, fyne.KeyReturn)
+	if taken || w.win.Canvas().Overlays().Top() != nil {
+		t.Errorf("the file is replaced: %v", taken)
+	}
+}
