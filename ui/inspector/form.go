@@ -198,6 +198,9 @@ func (f *form) choice(label string, options []string, get func() int, put func(i
 		}
 	})
 	c.PlaceHolder = f.text("several")
+	if c.Selected == "" {
+		c.Refresh()
+	}
 	f.add(field.Labelled(f.text(label), c), label, c)
 }
 
