@@ -229,6 +229,9 @@ func (w *window) describe(t drawing.Subject) message.Message {
 	switch t.Kind {
 	case drawing.FrontThing, drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing:
 		if f := session.FrontOf(pl, t.Place); f != nil {
+			if !f.Named() {
+				return message.New("Front %v: %v × %v", f.Number, f.Face.Width(), f.Face.Height())
+			}
 			return message.New("Front %v, %v: %v × %v", f.Number, f.Name, f.Face.Width(), f.Face.Height())
 		}
 	case drawing.DivisionThing:
@@ -239,7 +242,7 @@ func (w *window) describe(t drawing.Subject) message.Message {
 		return message.New("Click to type this size")
 	case drawing.CabinetThing, drawing.BayThing:
 		if c := session.CabinetOf(pl, t.Place); c != nil {
-			return message.New("Cabinet %v: %v × %v", c.Name, c.Outline.Width(), c.Outline.Height())
+			return message.New("%v: %v × %v", c.Name, c.Outline.Width(), c.Outline.Height())
 		}
 	}
 	return message.Message{}

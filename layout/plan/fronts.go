@@ -108,7 +108,7 @@ func (m *maker) face(at model.Place) Front {
 	if f.Name == "" {
 		// A name, and no message: it goes into lists and files, where a front is
 		// found again by it, whatever language the window speaks.
-		f.Name = "Front " + strconv.Itoa(f.Number)
+		f.Name = f.usualName()
 	}
 	f.Overlay = Edges{
 		Left:   opening.Min.X - f.Face.Min.X,
@@ -124,3 +124,9 @@ func (m *maker) face(at model.Place) Front {
 	}
 	return f
 }
+
+// usualName is the name of a front that was given none.
+func (f *Front) usualName() string { return "Front " + strconv.Itoa(f.Number) }
+
+// Named tells that a front has a name that says more than its number.
+func (f *Front) Named() bool { return f.Name != f.usualName() }

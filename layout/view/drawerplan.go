@@ -16,6 +16,9 @@ import (
 // the drawing says so.
 func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Plan of drawer %v, %v", f.Number, f.Name)}
+	if !f.Named() {
+		d.Title = message.New("Plan of drawer %v", f.Number)
+	}
 	if !f.Fitted {
 		return d
 	}

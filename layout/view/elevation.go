@@ -119,7 +119,7 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	r := rect(m, s, f.Face)
 	r.Filled = true
 	d.Add(r)
-	label := message.New("%v  %v", f.Number, f.Name)
+	label := numbered(f)
 	within := f.Face
 	within.Max.X = heightLine(f) - f.Face.Width()/16 // the height's figure stands there
 	at := plane.Point{X: within.Centre().X, Y: f.Face.Max.Y}
@@ -127,8 +127,16 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	if !through {
 		at.Y, anchor = f.Face.Centre().Y, drawing.MiddleCentre
 	}
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Within: within})
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Least: message.New("%v", f.Number), Within: within})
 	d.Add(heightDimension(f))
+}
+
+// numbered is a front's number, with its name where it has one of its own.
+func numbered(f *plan.Front) message.Message {
+	if !f.Named() {
+		return message.New("%v", f.Number)
+	}
+	return message.New("%v  %v", f.Number, f.Name)
 }
 
 // heightLine is the x of a front's height dimension: in its right part, left of

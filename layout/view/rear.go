@@ -15,6 +15,9 @@ import (
 // lines of their centres, and dimensions from both side edges and the bottom.
 func Rear(f *plan.Front) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Rear face of front %v, %v", f.Number, f.Name)}
+	if !f.Named() {
+		d.Title = message.New("Rear face of front %v", f.Number)
+	}
 	s := of(drawing.FrontThing, f.Place)
 	panel := rect(drawing.Face, s, f.Blind())
 	panel.Filled = true

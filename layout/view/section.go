@@ -79,7 +79,7 @@ func addFrontSection(d *drawing.Drawing, f, below *plan.Front, depth length.Leng
 		addHole(d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
 	}
 	room := labelRoom(f, start, end)
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: room.Centre(), Size: smallLetters, Say: message.New("%v  %v, runner %v", f.Number, f.Name, f.Runner.Length), Short: message.New("%v  %v", f.Number, f.Name), Within: room})
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: room.Centre(), Size: smallLetters, Say: message.New("%v, runner %v", numbered(f), f.Runner.Length), Short: numbered(f), Within: room})
 	measure := func(a, b length.Length, x length.Length, level int) {
 		if a != b {
 			m := upright(drawing.Subject{}, min(a, b), max(a, b), x, level)
