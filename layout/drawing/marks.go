@@ -129,7 +129,9 @@ const (
 // Text is a text of one line. Size is its letter height on paper, which does
 // not scale with the drawing; renderers to a screen choose their own for the
 // same step. Within, where it is not empty, is the area that the text should
-// stay in: a renderer shortens or leaves it out where it does not fit.
+// stay in: a renderer shortens or leaves it out where it does not fit. Least
+// marks the names of things: those of one drawing get one size on paper, and
+// where a name has no room at that size, Least is written in its place.
 type Text struct {
 	Tag
 	At     plane.Point
@@ -137,6 +139,7 @@ type Text struct {
 	Size   length.Length
 	Say    message.Message
 	Short  message.Message // what to write where Say does not fit; empty: Say shortened
+	Least  message.Message // what stands for a name that has no room on paper, such as its number
 	Bold   bool
 	Within plane.Rect
 }

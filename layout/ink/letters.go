@@ -8,12 +8,13 @@ import (
 
 // lettered is a text that waits for its turn.
 type lettered struct {
-	text *drawing.Text
-	at   placing
+	text   *drawing.Text
+	at     placing
+	placed int // which of the drawings on the page it belongs to
 }
 
 // letters writes the texts and dimensions of the page: first the texts that have
-// their place, then dimensions, then the texts that can be shortened.
+// their place, then dimensions, then names, then the texts that can be shortened.
 func (w *writer) letters() {
 	for _, t := range w.texts {
 		if t.text.Within.Empty() && t.visible() {
@@ -23,12 +24,18 @@ func (w *writer) letters() {
 	for _, d := range w.dimensions {
 		w.dimension(d)
 	}
+	for i := range w.drawings {
+		w.names(i)
+	}
 	for _, t := range w.texts {
-		if !t.text.Within.Empty() && t.visible() {
+		if !t.text.Within.Empty() && !t.names() && t.visible() {
 			w.within(t)
 		}
 	}
 }
+
+// names tells that a text is the name of a thing.
+func (t lettered) names() bool { return !t.text.Within.Empty() && !t.text.Least.Empty() }
 
 func (t lettered) visible() bool {
 	return t.at.clip == nil || t.at.clip.holds(t.at.at(t.text.At))
@@ -45,27 +52,61 @@ func (w *writer) fixed(t lettered) {
 // meets another, and leaves it out where not even that helps.
 func (w *writer) within(t lettered) {
 	s := w.say.Say(t.text.Say)
-	lo, hi := t.at.at(t.text.Within.Min), t.at.at(t.text.Within.Max)
-	gap := 1.0
 	for _, size := range []length.Length{t.text.Size, lettering.Small, lettering.Tiny} {
-		if size > t.text.Size || size.MM()+gap/2 > hi.Y-lo.Y {
+		if size > t.text.Size {
 			continue
 		}
-		room := hi.X - lo.X - 2*gap
+		room := t.room(size)
 		for room > size.MM() {
 			short := lettering.Shorten(s, size, t.text.Bold, length.FromMM(room))
 			if short == "" || (short != s && size > lettering.Tiny) {
 				break
 			}
-			b := textBox(t.at.at(t.text.At), t.text.Anchor, size, t.text.Bold, short).inside(lo, hi, gap)
-			if b, ok := w.beside(b, lo, hi, gap); ok {
-				w.taken = append(w.taken, b)
-				w.Text(b.lo, size, t.text.Bold, inkFor(t.text.Meaning), short)
+			b, ok := w.stand(t, short, size)
+			if ok {
+				w.take(t, b, short, size)
 				return
 			}
 			room = (b.hi.X - b.lo.X) * 0.85
 		}
 	}
+}
+
+// sideGap is what stays free at the left and right of a text in its area, in
+// millimetres.
+const sideGap = 1.0
+
+// overAndUnder is what stays free above a text in its area, and under the tails
+// of its letters, in millimetres: what the lines around it have of that themselves
+// is half the width of a pen.
+const overAndUnder = 0.5
+
+// room is how wide a text of a height may be in its area; 0 where the area is too
+// low for letters of that height with their tails.
+func (t lettered) room(size length.Length) float64 {
+	lo, hi := t.at.at(t.text.Within.Min), t.at.at(t.text.Within.Max)
+	if (size+lettering.Descent(size)).MM()+2*overAndUnder > hi.Y-lo.Y {
+		return 0
+	}
+	return hi.X - lo.X - 2*sideGap
+}
+
+// stand gives the area where a text can stand, near its point; false where it
+// has no room there. The area is then where it would have stood.
+func (w *writer) stand(t lettered, s string, size length.Length) (box, bool) {
+	lo, hi := t.at.at(t.text.Within.Min), t.at.at(t.text.Within.Max)
+	b := textBox(t.at.at(t.text.At), t.text.Anchor, size, t.text.Bold, s)
+	if b.hi.X-b.lo.X > t.room(size) {
+		return b, false
+	}
+	lo, hi = Point{lo.X + sideGap, lo.Y + overAndUnder + lettering.Descent(size).MM()}, Point{hi.X - sideGap, hi.Y - overAndUnder}
+	return w.beside(b.inside(lo, hi), lo, hi)
+}
+
+// take writes a text where it stands.
+func (w *writer) take(t lettered, b box, s string, size length.Length) {
+	w.taken = append(w.taken, b)
+	w.Text(b.lo, size, t.text.Bold, inkFor(t.text.Meaning), s)
 }
 
 func (w *writer) covers(b box) bool {
@@ -79,14 +120,15 @@ func (w *writer) covers(b box) bool {
 
 // beside moves a box to the left or right of what it meets, where it stays
 // between lo and hi.
-func (w *writer) beside(b box, lo, hi Point, gap float64) (box, bool) {
+func (w *writer) beside(b box, lo, hi Point) (box, bool) {
+	const slack = sideGap / 2
 	for _, t := range w.taken {
-		if !t.overlaps(b.pad(gap)) {
+		if !t.overlaps(b.pad(sideGap)) {
 			continue
 		}
-		for _, dx := range []float64{t.lo.X - gap - b.hi.X, t.hi.X + gap - b.lo.X} {
+		for _, dx := range []float64{t.lo.X - sideGap - b.hi.X, t.hi.X + sideGap - b.lo.X} {
 			moved := box{Point{b.lo.X + dx, b.lo.Y}, Point{b.hi.X + dx, b.hi.Y}}
-			if moved.lo.X >= lo.X+gap/2 && moved.hi.X <= hi.X-gap/2 && !w.covers(moved) {
+			if moved.lo.X >= lo.X-slack && moved.hi.X <= hi.X+slack && !w.covers(moved) {
 				return moved, true
 			}
 		}
@@ -100,9 +142,9 @@ func (b box) pad(d float64) box {
 }
 
 // inside moves a box by what it needs to lie between lo and hi.
-func (b box) inside(lo, hi Point, gap float64) box {
-	dx := max(lo.X+gap-b.lo.X, 0) - max(b.hi.X-(hi.X-gap), 0)
-	dy := max(lo.Y+gap/2-b.lo.Y, 0) - max(b.hi.Y-(hi.Y-gap/2), 0)
+func (b box) inside(lo, hi Point) box {
+	dx := max(lo.X-b.lo.X, 0) - max(b.hi.X-hi.X, 0)
+	dy := max(lo.Y-b.lo.Y, 0) - max(b.hi.Y-hi.Y, 0)
 	return box{Point{b.lo.X + dx, b.lo.Y + dy}, Point{b.hi.X + dx, b.hi.Y + dy}}
 }
 

@@ -15,6 +15,7 @@ import (
 type writer struct {
 	Canvas
 	say        message.Language
+	drawings   int // how many were placed
 	texts      []lettered
 	dimensions []*dimension
 	taken      []box
@@ -85,6 +86,7 @@ func (w *writer) placed(p *sheet.Placed) {
 	if at.clip != nil {
 		w.Unclip()
 	}
+	w.drawings++
 }
 
 // hidden tells that a mark lies outside the clip. Dimensions are never hidden:
@@ -111,7 +113,7 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 	case *drawing.Circle:
 		w.Circle(penFor(t.Meaning, false), at.at(m.Centre), float64(m.Radius)*at.k)
 	case *drawing.Text:
-		w.texts = append(w.texts, lettered{m, at})
+		w.texts = append(w.texts, lettered{m, at, w.drawings})
 	case *drawing.Dimension:
 		w.queue(m, at)
 	case *drawing.Hatch:

@@ -70,13 +70,23 @@ func (d *draft) coverNotes(p *plan.Plan, y length.Length) length.Length {
 	return y
 }
 
-// facesOnly is the elevation without dimensions: a picture, not to scale.
+// facesOnly is the elevation without dimensions: a picture, not to scale. Names
+// have the whole of their fronts, where no figures stand.
 func facesOnly(p *plan.Plan) *drawing.Drawing {
 	v := &drawing.Drawing{Title: message.New("Front elevation")}
+	faces := map[drawing.Subject]plane.Rect{}
 	for _, m := range view.Elevation(p, view.ElevationOptions{}).Marks {
-		if _, dimension := m.(*drawing.Dimension); !dimension {
-			v.Add(m)
+		switch m := m.(type) {
+		case *drawing.Dimension:
+			continue
+		case *drawing.Rectangle:
+			faces[m.Of] = m.Rect
+		case *drawing.Text:
+			if face := faces[m.Of]; !m.Within.Empty() && !face.Empty() {
+				m.Within, m.At, m.Anchor = face, face.Centre(), drawing.MiddleCentre
+			}
 		}
+		v.Add(m)
 	}
 	return v
 }

@@ -1,0 +1,137 @@
+package ink
+
+import (
+	"fmt"
+	"strings"
+	"testing"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/sheet"
+	"frontlay/layout/sheet/lettering"
+	"frontlay/model/length"
+	"frontlay/model/message"
+
+	"pgregory.net/rapid"
+)
+
+// written is a canvas that keeps bold texts, as names are, with their sizes, and
+// lines.
+type written struct {
+	letters
+	sizes []length.Length
+	lines []box
+}
+
+func (c *written) Line(_ Pen, a, b Point) {
+	c.lines = append(c.lines, box{Point{min(a.X, b.X), min(a.Y, b.Y)}, Point{max(a.X, b.X), max(a.Y, b.Y)}})
+}
+
+func (c *written) Rect(edge *Pen, _ *Colour, lo, hi Point) {
+	if edge == nil {
+		return
+	}
+	for _, q := range [][2]Point{{lo, {hi.X, lo.Y}}, {lo, {lo.X, hi.Y}}, {{lo.X, hi.Y}, hi}, {{hi.X, lo.Y}, hi}} {
+		c.Line(*edge, q[0], q[1])
+	}
+}
+
+func (c *written) Text(at Point, size length.Length, bold bool, ink Colour, s string) {
+	if bold {
+		c.letters.Text(at, size, bold, ink, s)
+		c.sizes = append(c.sizes, size)
+	}
+}
+
+// struck tells of the first text that a line runs through, the tails of its
+// letters included.
+func (c *written) struck() string {
+	for i, t := range c.texts {
+		b := t.box
+		b.lo.Y -= lettering.Descent(c.sizes[i]).MM()
+		for _, l := range c.lines {
+			if l.lo.X < b.hi.X && l.hi.X > b.lo.X && l.lo.Y < b.hi.Y && l.hi.Y > b.lo.Y {
+				return fmt.Sprintf("the line %v runs through %q at %v", l, t.text, b)
+			}
+		}
+	}
+	return ""
+}
+
+// stackOf is a picture of fronts above one another, of heights in millimetres on
+// paper.
+func stackOf(wide int64, names []string, heights ...int64) *drawing.Drawing {
+	d := &drawing.Drawing{}
+	y := int64(0)
+	for i, h := range heights {
+		face := plane.R(0, length.MM(y), length.MM(wide), length.MM(y+h))
+		of := drawing.Subject{Kind: drawing.FrontThing, Index: i}
+		d.Add(
+			&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Face, Of: of}, Rect: face},
+			&drawing.Text{
+				Tag: drawing.Tag{Meaning: drawing.Label, Of: of}, At: face.Centre(), Size: lettering.Medium, Bold: true,
+				Say: message.New("%v  %v", i+1, names[i]), Least: message.New("%v", i+1), Within: face,
+			},
+		)
+		y += h
+	}
+	return d
+}
+
+// All names of a drawing have one size, and those without room give way to their
+// numbers; on a front that is lower than letters there is nothing.
+func TestNamesOfADrawingHaveOneSize(t *testing.T) {
+	long := strings.Repeat("Celadon ", 9)
+	for _, c := range []struct {
+		name    string
+		wide    int64
+		names   []string
+		heights []int64
+		want    string
+		size    length.Length
+	}{
+		{"room for all", 60, []string{"Jars", "Cones"}, []int64{20, 20}, "1  Jars|2  Cones", lettering.Medium},
+		{"one front low", 60, []string{"Jars", "Cones"}, []int64{20, 5}, "1  Jars|2  Cones", lettering.Small},
+		{"one front too low for any letters", 60, []string{"Jars", "Cones"}, []int64{20, 3}, "1  Jars", lettering.Medium},
+		{"one name too long", 60, []string{"Jars", long, "Cones"}, []int64{20, 20, 20}, "1  Jars|2|3  Cones", lettering.Medium},
+		{"narrow", 22, []string{"Jars", "Large tiles"}, []int64{20, 20}, "1  Jars|2  Large tiles", lettering.Tiny},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			l := &written{}
+			Drawings(l, []sheet.Placed{{Drawing: stackOf(c.wide, c.names, c.heights...), ScaleNum: 1, ScaleDen: 1}}, plane.R(0, 0, length.MM(200), length.MM(200)), message.Language{})
+			var got []string
+			for i, s := range l.texts {
+				got = append(got, s.text)
+				if l.sizes[i] != c.size {
+					t.Errorf("%q is %v high, not %v", s.text, l.sizes[i], c.size)
+				}
+			}
+			if s := strings.Join(got, "|"); s != c.want {
+				t.Errorf("written is %q, not %q", s, c.want)
+			}
+			if fault := l.struck(); fault != "" {
+				t.Error(fault)
+			}
+		})
+	}
+}
+
+// No line runs through a name on the cover and on the elevation, whatever the run
+// and the paper.
+func TestNoLineThroughNames(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		p := plan.Make(randomRun(t))
+		papers := append(sheet.Papers(), sheet.Paper{Name: "least", Width: length.MM(200), Height: length.MM(200)})
+		o := sheet.Options{Paper: papers[rapid.IntRange(0, len(papers)-1).Draw(t, "paper")], Say: randomLanguage(t), Parts: []sheet.Part{sheet.Cover, sheet.Elevation}}
+		for _, page := range sheet.Make(p, nil, o).Pages {
+			l := &written{}
+			names := page
+			names.Placed = page.Placed[:1] // the picture, without the words around it
+			Page(l, &names, o.Say)
+			if fault := l.struck(); fault != "" {
+				t.Fatalf("%s of %v: %s", page.Kind, o.Paper.Name, fault)
+			}
+		}
+	})
+}
