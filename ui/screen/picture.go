@@ -73,6 +73,9 @@ func (c *Screen) title() message.Message {
 	if c.subject == Elevation {
 		return message.Message{}
 	}
+	if c.subject == RearFace && len(c.shown().Marks) > 0 {
+		return message.New("%v: left here is RIGHT in the room", c.shown().Title)
+	}
 	return c.shown().Title
 }
 
