@@ -81,3 +81,23 @@ func TestTheKeyboardLeavesAnEmptyList(t *testing.T) {
 		t.Errorf("%s has the focus and is not seen", named(f))
 	}
 }
+
+// A list that was emptied behind a page hands the keys to the drawing when the page
+// is closed.
+func TestAListEmptiedBehindAPage(t *testing.T) {
+	w := withFindings(t)
+	layOut(w)
+	c := w.win.Canvas()
+	c.SetOnTypedKey(w.typedKey)
+	c.Focus(controls(w.findings.Object, nil)[0])
+	w.do("rules")
+	for len(w.session.Result().Findings) > 0 {
+		w.apply(edit.SetSeverity{Rule: w.session.Result().Findings[0].Rule, Severity: "off"})
+	}
+	press(w, fyne.KeyEscape)
+	w.session.Select(w.face(2))
+	press(w, fyne.KeyDown)
+	if f := c.Focused(); f != nil || w.session.Selection()[0] != w.face(1) {
+		t.Errorf("%s has the focus, the drawing has chosen %v", named(f), w.session.Selection())
+	}
+}

@@ -89,6 +89,10 @@ func (l *list) FocusLost() { l.Lose(l, nil) }
 
 // TypedKey chooses, and goes on to the chosen one.
 func (l *list) TypedKey(e *fyne.KeyEvent) {
+	if !l.Visible() {
+		l.handBack(e)
+		return
+	}
 	const somePage = 4 // about as many rows as are seen
 	p := l.panel
 	switch e.Name {
@@ -110,6 +114,19 @@ func (l *list) TypedKey(e *fyne.KeyEvent) {
 		field.Leave(l, e)
 	default:
 		field.HandOn(l, e)
+	}
+}
+
+// handBack gives the keyboard, with a key, to the drawing: a list that was emptied
+// behind a dialog has kept it.
+func (l *list) handBack(e *fyne.KeyEvent) {
+	c := fyne.CurrentApp().Driver().CanvasForObject(l)
+	if c == nil {
+		return
+	}
+	c.Unfocus()
+	if take := c.OnTypedKey(); take != nil {
+		take(e)
 	}
 }
 
