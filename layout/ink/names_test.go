@@ -20,6 +20,7 @@ import (
 // lines.
 type written struct {
 	letters
+	any   bool // texts that are not bold too
 	sizes []length.Length
 	lines []box
 }
@@ -38,7 +39,7 @@ func (c *written) Rect(edge *Pen, _ *Colour, lo, hi Point) {
 }
 
 func (c *written) Text(at Point, size length.Length, bold bool, ink Colour, s string) {
-	if bold {
+	if bold || c.any {
 		c.letters.Text(at, size, bold, ink, s)
 		c.sizes = append(c.sizes, size)
 	}

@@ -44,7 +44,7 @@ func TestNoTextOverText(t *testing.T) {
 		o := sheet.Options{
 			Paper: papers[rapid.IntRange(0, len(papers)-1).Draw(t, "paper")],
 			Say:   randomLanguage(t),
-			Parts: sheet.Parts(), Date: "2026-11-25",
+			Parts: sheet.Parts(), Date: "2026-11-25", Correction: randomCorrection(t),
 		}
 		d := sheet.Make(p, nil, o)
 		for i := range d.Pages {
@@ -53,6 +53,17 @@ func TestNoTextOverText(t *testing.T) {
 			}
 		}
 	})
+}
+
+// randomCorrection draws none, or one for a printer whose name may be long.
+func randomCorrection(t *rapid.T) sheet.Correction {
+	if rapid.Bool().Draw(t, "true printer") {
+		return sheet.Correction{}
+	}
+	return sheet.Correction{
+		Printer: strings.Repeat("Office ", rapid.IntRange(1, 30).Draw(t, "printer")), Paper: "210 x 297 mm",
+		Across: 1.0050251256, Up: rapid.Float64Range(0.98, 1).Draw(t, "up"),
+	}
 }
 
 // randomLanguage draws a unit, and English or a language that ships; German

@@ -56,6 +56,7 @@ func (d *draft) uprightBar(x, bottom length.Length) {
 // and what to do where it is off. It returns the y above it.
 func (d *draft) foot() length.Length {
 	d.acrossBar(d.area.Min.X, d.area.Min.Y+barTick/2)
+	d.page.footFrom = d.area.Min.X + barLength + mm(2)
 	note := message.New("Measure both bars before you drill. Not 100 mm? Print again at actual size (100 %), not fitted to the page, or drill by the figures.")
 	top := d.area.Min.Y + footHeight - mm(1)
 	d.paragraph(d.area.Min.X, top, d.area.Width(), lettering.Tiny, false, note)

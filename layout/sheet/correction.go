@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -104,6 +105,22 @@ func (c Correction) Factors() (across, up float64) {
 func (c Correction) say() message.Message {
 	c = c.filled()
 	return message.New("Corrected for %v on %v: %v across, %v up.", c.Printer, c.Paper, c.Across, c.Up)
+}
+
+// within is say in tiny letters, in a width; a long name of the printer is cut
+// before the figures are.
+func (c Correction) within(say message.Language, width length.Length) string {
+	const size = lettering.Tiny
+	whole := say.Say(c.say())
+	over := lettering.Width(whole, size, false) - width
+	if over <= 0 {
+		return whole
+	}
+	if s := lettering.Shorten(c.Printer, size, false, lettering.Width(c.Printer, size, false)-over); s != "" {
+		c.Printer = s
+		return say.Say(c.say())
+	}
+	return lettering.Shorten(whole, size, false, width)
 }
 
 // shrink is what is left of a page's printable width or height, so that after

@@ -11,12 +11,13 @@ import (
 // draft is a page while it is being laid out: its own marks in page
 // coordinates at 1:1, and the drawings placed on it.
 type draft struct {
-	page    Page
-	own     *drawing.Drawing
-	say     message.Language
-	area    plane.Rect // inside the margins
-	margins Margins
-	wraps   wraps
+	page       Page
+	own        *drawing.Drawing
+	say        message.Language
+	area       plane.Rect // inside the margins
+	margins    Margins
+	wraps      wraps
+	correction Correction
 }
 
 // wraps remembers wrapped texts: the same words stand on many sheets of a job.
@@ -42,12 +43,13 @@ func (w wraps) wrap(s string, size length.Length, bold bool, width length.Length
 
 func newDraft(kind Part, title message.Message, width, height length.Length, o Options) *draft {
 	return &draft{
-		page:    Page{Width: width, Height: height, Kind: string(kind), Title: title, Inside: printable(width, height, o)},
-		own:     &drawing.Drawing{Title: title},
-		say:     o.Say,
-		area:    printable(width, height, o),
-		margins: o.Margins,
-		wraps:   o.wraps,
+		page:       Page{Width: width, Height: height, Kind: string(kind), Title: title, Inside: printable(width, height, o)},
+		own:        &drawing.Drawing{Title: title},
+		say:        o.Say,
+		area:       printable(width, height, o),
+		margins:    o.Margins,
+		wraps:      o.wraps,
+		correction: o.Correction,
 	}
 }
 

@@ -7,26 +7,23 @@ import (
 	"frontlay/model/message"
 )
 
-// number writes “page n of m” at the lower right corner of every page, inside
-// its margins, and before it the correction that it is printed with.
+// number writes on every page which of how many it is: in its title block, or
+// where it has none at the lower right corner inside its margins, and before that
+// the correction that it is printed with, which title blocks have already.
 func number(pages []Page, o Options) {
 	for i := range pages {
-		area := printable(pages[i].Width, pages[i].Height, o)
 		own := pages[i].Placed[len(pages[i].Placed)-1].Drawing
-		own.Add(&drawing.Text{
-			Tag:    drawing.Tag{Meaning: drawing.Label},
-			At:     plane.Point{X: area.Max.X - mm(1), Y: area.Min.Y + mm(1)},
-			Anchor: drawing.BottomRight,
-			Size:   lettering.Tiny,
-			Say:    footer(i+1, len(pages), o.Correction),
-		})
+		d := &draft{own: own, say: o.Say, area: printable(pages[i].Width, pages[i].Height, o)}
+		if room := pages[i].number; !room.Empty() {
+			d.field(room, o.Say.Say(message.New("%v of %v", i+1, len(pages))))
+			continue
+		}
+		at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1)}
+		foot := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
+		if !o.Correction.None() {
+			room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3) - lettering.Width(foot, lettering.Tiny, false)
+			foot = o.Correction.within(o.Say, room) + "  " + foot
+		}
+		d.text(at, drawing.BottomRight, lettering.Tiny, false, foot)
 	}
-}
-
-func footer(page, pages int, c Correction) message.Message {
-	m := message.New("page %v of %v", page, pages)
-	if c.None() {
-		return m
-	}
-	return message.New("%v  %v", c.say(), m)
 }

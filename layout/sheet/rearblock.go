@@ -23,7 +23,7 @@ func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
 		h = w * 14142 / 10000
 	}
 	// Three to an upright sheet; on a low one as many as have 75 mm each.
-	each := int(min(max((printable(w, h, o).Height()-blockHeight)/mm(75), 1), 3))
+	each := int(min(max((printable(w, h, o).Height()-blockHeight(o))/mm(75), 1), 3))
 	var pages []Page
 	for len(all) > 0 {
 		n := min(each, len(all))

@@ -48,7 +48,9 @@ type Page struct {
 	Placed        []Placed
 	Table         *list.Table
 	Links         []Link
-	Inside        plane.Rect // what the margins leave; letters stay in it
+	Inside        plane.Rect    // what the margins leave; letters stay in it
+	number        plane.Rect    // the title block's room for the page's number; empty: it stands at the foot
+	footFrom      length.Length // where the foot's line is free, from the left; 0: from the margin
 }
 
 // Link is an area of a page that leads to another page (its index in the

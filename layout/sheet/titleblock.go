@@ -9,14 +9,35 @@ import (
 	"frontlay/model/message"
 )
 
-const blockHeight = 16 * length.Millimetre
+// fieldsHeight is how high the fields of a title block are.
+const fieldsHeight = 16 * length.Millimetre
+
+// correctionHeight is how high the line below them is, on which a correction
+// stands.
+const correctionHeight = 5 * length.Millimetre
+
+// blockHeight is how high a title block is.
+func blockHeight(o Options) length.Length {
+	if o.Correction.None() {
+		return fieldsHeight
+	}
+	return fieldsHeight + correctionHeight
+}
 
 // titleBlock draws the title block along the lower edge, with the fields of
 // ISO 7200 that a workshop drawing needs (from memory): project, title, scale,
-// unit, date, sheet. It gives the area above it.
+// unit, date, sheet. The sheet's number is written when all pages are known. A
+// correction has a line of its own below. It gives the area above the block.
 func (d *draft) titleBlock(job, title, scale message.Message, date string) plane.Rect {
 	r := d.area
-	r.Max.Y = r.Min.Y + blockHeight
+	above := d.area
+	if !d.correction.None() {
+		r.Min.Y += correctionHeight
+		d.box(drawing.Frame, plane.R(r.Min.X, d.area.Min.Y, r.Max.X, r.Min.Y))
+		at := plane.Point{X: r.Min.X + mm(1), Y: d.area.Min.Y + (correctionHeight-lettering.Tiny)/2}
+		d.text(at, drawing.BottomLeft, lettering.Tiny, false, d.correction.within(d.say, r.Width()-mm(2)))
+	}
+	r.Max.Y = r.Min.Y + fieldsHeight
 	d.box(drawing.Frame, r)
 	unit := message.New("all sizes in %v", list.UnitWord(d.say.Unit))
 	fields := []struct {
@@ -42,13 +63,17 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 			d.line(drawing.Frame, x, r.Min.Y, x, r.Max.Y)
 		}
 		d.text(plane.Point{X: x + mm(1), Y: r.Max.Y - mm(1)}, drawing.TopLeft, lettering.Tiny, false, d.say.Say(f.head))
-		d.field(plane.R(x+mm(1), r.Min.Y, end-mm(1), r.Max.Y-mm(4)), d.say.Say(f.text))
+		room := plane.R(x+mm(1), r.Min.Y, end-mm(1), r.Max.Y-mm(4))
+		if i+1 == len(fields) {
+			d.page.number = room
+			break
+		}
+		d.field(room, d.say.Say(f.text))
 		if i == 2 {
 			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.BottomLeft, lettering.Tiny, false, d.say.Say(unit))
 		}
 		x = end
 	}
-	above := d.area
 	above.Min.Y = r.Max.Y + mm(2)
 	return above
 }
@@ -87,7 +112,7 @@ func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options, 
 func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
 	d := newDraft(kind, v.Title, w, h, o)
 	above := d.area
-	above.Min.Y += blockHeight + mm(2)
+	above.Min.Y += blockHeight(o) + mm(2)
 	for i := len(notes) - 1; i >= 0; i-- {
 		width := above.Width() - mm(4)
 		above.Min.Y += d.heightOf(width, lettering.Tiny, false, notes[i])
