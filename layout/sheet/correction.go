@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"math"
+
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -51,14 +53,17 @@ func Measured(printer, paper string, nominalAcross, nominalUp, across, up length
 	c.Up = float64(nominalUp) / float64(up)
 	offAcross, offUp := off(c.Across), off(c.Up)
 	worst := max(offAcross, offUp)
+	found := message.New("Across: %v. Up: %v.", found(nominalAcross, across), found(nominalUp, up))
 	doubt := message.New("A reading half a millimetre off is an error of %v mm on 1000 mm.", round2(500/min(nominalAcross.MM(), nominalUp.MM())))
 	switch {
 	case worst < ignoreBelow:
 		return none, True, message.New("The printer is true to a thousandth; nothing is corrected. %v", doubt)
-	case worst > refuseAbove || scaledByViewer(c):
-		return none, Refuse, message.New("The print is off by %v %% across and %v %% up. That is no fault of the printer: the viewer fits the page to the paper. Print again at actual size (100 %%).", round2(offAcross*100), round2(offUp*100))
+	case scaledByViewer(c) || worst > refuseAbove && alike(c):
+		return none, Refuse, message.New("%v That is no fault of the printer: the page was fitted to the paper. Print again at actual size (100 %%).", found)
+	case worst > refuseAbove:
+		return none, Refuse, message.New("%v No printer is off by so much: measure and type both bars again, or print again at actual size (100 %%).", found)
 	case worst > askAbove:
-		return c, Ask, message.New("The print is off by %v %% across and %v %% up, which is much. Measure again before you use it. %v", round2(offAcross*100), round2(offUp*100), doubt)
+		return c, Ask, message.New("%v That is much: measure again before you use it. %v", found, doubt)
 	}
 	if offAcross < ignoreBelow {
 		c.Across = 1
@@ -66,20 +71,44 @@ func Measured(printer, paper string, nominalAcross, nominalUp, across, up length
 	if offUp < ignoreBelow {
 		c.Up = 1
 	}
-	return c, Apply, message.New("Pages are corrected by %v across and %v up. %v", c.Across, c.Up, doubt)
+	return c, Apply, message.New("%v Pages are corrected by %v across and %v up. %v", found, c.Across, c.Up, doubt)
 }
 
-func off(factor float64) float64 { return max(factor-1, 1/factor-1) }
+// found tells what a bar came to beside what it should be, in parts of that.
+func found(nominal, measured length.Length) message.Message {
+	by := percent(math.Abs(measured.MM()/nominal.MM() - 1))
+	switch {
+	case measured < nominal:
+		return message.New("%v instead of %v, %v %% too short", measured, nominal, by)
+	case measured > nominal:
+		return message.New("%v instead of %v, %v %% too long", measured, nominal, by)
+	}
+	return message.New("%v, as it should be", measured)
+}
 
-func round2(v float64) float64 { return float64(int64(v*100+0.5)) / 100 }
+// off is how far a print is off that a factor corrects, as a part of the length
+// that it should have: as found tells it.
+func off(factor float64) float64 { return math.Abs(1/factor - 1) }
+
+// percent is a part in hundredths, as exactly as anybody cares.
+func percent(part float64) float64 {
+	if part >= 0.1 {
+		return math.Round(part * 100)
+	}
+	return round2(part * 100)
+}
+
+func round2(v float64) float64 { return math.Round(v*100) / 100 }
 
 // scaledByViewer tells that both ways shrank alike by what fitting a page to a
 // printer's area does (0.91 to 0.98, measured).
 func scaledByViewer(c Correction) bool {
-	across, up := 1/c.Across, 1/c.Up
-	near := across-up < 0.003 && up-across < 0.003
-	return near && across > 0.90 && across < 0.981
+	across := 1 / c.Across
+	return alike(c) && across > 0.90 && across < 0.981
 }
+
+// alike tells that a print is as much off up as across, as a reading goes.
+func alike(c Correction) bool { return math.Abs(1/c.Across-1/c.Up) < 0.003 }
 
 // filled is the correction with 1 for what is not given.
 func (c Correction) filled() Correction {

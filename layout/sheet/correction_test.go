@@ -22,10 +22,15 @@ func TestMeasuredVerdicts(t *testing.T) {
 		{"under a thousandth", hundredths(20015), hundredths(24980), True, "half a millimetre off"},
 		{"half a hundredth short", hundredths(19900), hundredths(25000), Apply, "1.005 across and 1 up"},
 		{"long both ways", hundredths(20200), hundredths(25100), Apply, "corrected"},
-		{"two and a half hundredths", hundredths(20500), hundredths(25000), Ask, "Measure again"},
-		{"beyond three hundredths", hundredths(20800), hundredths(25000), Refuse, "actual size"},
-		{"fitted to the page", hundredths(19180), hundredths(23975), Refuse, "viewer"}, // 0.959, as CUPS fits A4 on A4
-		{"fitted, little", hundredths(19600), hundredths(24500), Refuse, "viewer"},
+		{"two and a half hundredths", hundredths(20500), hundredths(25000), Ask, "measure again"},
+		{"beyond three hundredths", hundredths(20800), hundredths(25000), Refuse, "Across: 208 mm instead of 200 mm, 4 % too long. Up: 250 mm, as it should be. No printer is off by so much"},
+		{"far too short", hundredths(10000), hundredths(25000), Refuse, "Across: 100 mm instead of 200 mm, 50 % too short."},
+		{"far too long", hundredths(20000), hundredths(50000), Refuse, "Up: 500 mm instead of 250 mm, 100 % too long."},
+		{"short by a third", hundredths(20000), hundredths(16625), Refuse, "Up: 166.25 mm instead of 250 mm, 34 % too short."},
+		{"enlarged", hundredths(21000), hundredths(26250), Refuse, "5 % too long. That is no fault of the printer"},
+		{"a little short", hundredths(19900), hundredths(25100), Apply, "Across: 199 mm instead of 200 mm, 0.5 % too short. Up: 251 mm instead of 250 mm, 0.4 % too long."},
+		{"fitted to the page", hundredths(19180), hundredths(23975), Refuse, "fitted to the paper"}, // 0.959, as CUPS fits A4 on A4
+		{"fitted, little", hundredths(19600), hundredths(24500), Refuse, "fitted to the paper"},
 		{"no reading", 0, hundredths(25000), Refuse, "above zero"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
