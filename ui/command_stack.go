@@ -58,16 +58,47 @@ func (w *window) reorder(by int) {
 // equalise gives the selected fronts equal heights, or all of the stack where
 // not several are selected.
 func (w *window) equalise() {
-	if at := w.session.SelectedFronts(); len(at) > 1 {
-		w.apply(edit.Equalise{At: at})
-		return
-	}
-	w.apply(edit.SetDivision{At: w.stackHere(), Division: model.Division{Rule: model.DivideEqual}, Free: true})
+	at, whole := w.frontsToShare()
+	w.apply(edit.Equalise{At: at, Heights: w.heights(w.stackHere()), Whole: whole})
 }
 
-// graduate makes the fronts of a stack taller from top to bottom.
+// graduate makes the selected fronts taller from top to bottom, or all of the
+// stack where not several are selected.
 func (w *window) graduate() {
-	w.apply(edit.SetDivision{At: w.stackHere(), Division: model.Division{Rule: model.DivideRatio, Ratio: 1.25}, Free: true})
+	const ratio = 1.25
+	at, whole := w.frontsToShare()
+	w.apply(edit.Graduate{At: at, Heights: w.heights(w.stackHere()), Ratio: ratio, Whole: whole})
+}
+
+// frontsToShare are the fronts that a command makes equal or graduates: those
+// selected where they are several, otherwise the whole stack but what is locked.
+func (w *window) frontsToShare() (at []model.Place, whole bool) {
+	if at := w.session.SelectedFronts(); len(at) > 1 {
+		return at, false
+	}
+	here := w.stackHere()
+	b := w.session.Project().BayAt(here)
+	for i := 0; b != nil && i < len(b.Fronts); i++ {
+		if !b.Fronts[i].Locked {
+			here.Front = i
+			at = append(at, here)
+		}
+	}
+	return at, true
+}
+
+// heights are those of the fronts of a bay, bottom to top.
+func (w *window) heights(at model.Place) []length.Length {
+	pl := w.session.CommittedResult().Plan
+	b := session.BayOf(pl, at)
+	if b == nil {
+		return nil
+	}
+	all := make([]length.Length, b.Count)
+	for i := range all {
+		all[i] = pl.Fronts[b.First+i].Face.Height()
+	}
+	return all
 }
 
 // stackHere is the bay that commands for a stack are about.
@@ -171,7 +202,7 @@ func (w *window) copyStack() {
 			to = append(to, model.Place{Cabinet: from.Cabinet, Bay: j, Front: -1})
 		}
 	}
-	w.apply(edit.CopyStack{From: from, To: to})
+	w.apply(edit.CopyStack{From: from, To: to, Heights: w.heights(from)})
 }
 
 func (w *window) copyStackToRun() {
@@ -185,7 +216,7 @@ func (w *window) copyStackToRun() {
 			}
 		}
 	}
-	w.apply(edit.CopyStack{From: from, To: to})
+	w.apply(edit.CopyStack{From: from, To: to, Heights: w.heights(from)})
 }
 
 // frontName is how a line-up names a front: its name, or its number from 1 in

@@ -2,29 +2,47 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// Equalise lets fronts of one stack take equal shares of what the others leave.
+// Equalise gives fronts of one stack equal heights, to the rounding step; the
+// others keep theirs. Heights are those of all fronts of the stack in the plan,
+// bottom to top. Whole tells that the fronts are all of the stack, for the
+// label.
 type Equalise struct {
-	At []model.Place
+	At      []model.Place
+	Heights []length.Length
+	Whole   bool
 }
 
 // Label names the change.
-func (e Equalise) Label() message.Message { return message.New("Equal heights") }
+func (e Equalise) Label() message.Message {
+	if e.Whole {
+		return message.New("Equal heights in the whole bay")
+	}
+	return message.New("Equal heights")
+}
 
-// Apply makes the change.
+// Apply makes the change. It is refused where the limits of one of the fronts
+// leave no equal height.
 func (e Equalise) Apply(p *model.Project) (*model.Project, error) {
-	if err := oneStack(p, e.At, 2); err != nil {
+	c, err := someFronts(p, e.At, e.Heights, model.Division{Rule: model.DivideEqual})
+	if err != nil {
 		return nil, err
 	}
-	c := p.Clone()
+	sum := length.Length(0)
 	for _, at := range e.At {
-		f := c.FrontAt(at)
-		if err := unlocked(f); err != nil {
-			return nil, err
+		sum += e.Heights[at.Front]
+	}
+	each := sum / length.Length(len(e.At))
+	for _, at := range e.At {
+		switch f := p.FrontAt(at); {
+		case f.Least > each:
+			return nil, message.New("Equal heights would be %v, but one of these fronts is to be at least %v high. Change its limit first.", each, f.Least)
+		case f.Greatest > 0 && f.Greatest < each:
+			return nil, message.New("Equal heights would be %v, but one of these fronts is to be at most %v high. Change its limit first.", each, f.Greatest)
 		}
-		f.Height, f.Share, f.LineUp = 0, 1, nil
 	}
 	return c, nil
 }

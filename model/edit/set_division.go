@@ -40,8 +40,10 @@ func (e SetDivision) Apply(p *model.Project) (*model.Project, error) {
 			return nil, err
 		}
 	}
-	if d.Rule == model.DivideRatio && !(d.Ratio >= 0.2 && d.Ratio <= 5) {
-		return nil, message.New("A factor from 0.2 to 5 is possible: with 1.2 each front is a fifth taller than the one above it.")
+	if d.Rule == model.DivideRatio {
+		if err := possibleRatio(d.Ratio); err != nil {
+			return nil, err
+		}
 	}
 	b.Division = d
 	for i := range b.Fronts {
