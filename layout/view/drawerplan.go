@@ -43,7 +43,7 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	}
 	add(drawing.Face, true, plane.R(f.Face.Min.X-left, y, f.Face.Max.X-left, y+f.Thickness))
 	if f.Runner.Length <= 0 {
-		drawerPlanWithout(d, f, depth)
+		drawerPlanWithout(d, f, depth, inside+t)
 		return d
 	}
 	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
@@ -54,16 +54,17 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	b := f.Drawer.Bottom
 	add(drawing.DrawerBottom, true, plane.R(b.Min.X-left, start, b.Max.X-left, start+f.Drawer.BottomCut.Length))
 	drawerPlanBack(f, add)
-	drawerPlanSizes(d, f, depth)
+	drawerPlanSizes(d, f, depth, inside+t)
 	return d
 }
 
 // drawerPlanWithout writes into the empty place of a drawer why it is not drawn.
-func drawerPlanWithout(d *drawing.Drawing, f *plan.Front, depth length.Length) {
+// edge is the x of the carcass's outer edge.
+func drawerPlanWithout(d *drawing.Drawing, f *plan.Front, depth, edge length.Length) {
 	inside := f.Opening.Width()
 	d.Add(
 		across(drawing.Subject{}, 0, inside, -f.Thickness, -1),
-		upright(drawing.Subject{}, 0, depth, inside, 2),
+		upright(drawing.Subject{}, 0, depth, edge, 1),
 		&drawing.Text{
 			Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: inside / 2, Y: depth / 2},
 			Size: normalLetters, Bold: true, Say: message.New("no runner fits, see Findings"), Within: plane.R(0, 0, inside, depth),
@@ -83,7 +84,9 @@ func drawerPlanBack(f *plan.Front, add func(drawing.Meaning, bool, plane.Rect)) 
 	add(drawing.DrawerPart, true, plane.R(x, end-thick, x+width, end))
 }
 
-func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth length.Length) {
+// drawerPlanSizes adds the dimensions, the upright ones right of the carcass's
+// outer edge, and the sizes of the boards.
+func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth, edge length.Length) {
 	inside, w := f.Opening.Width(), f.Sheet.SideClearance
 	low := -f.Thickness
 	b := f.Drawer.Bottom
@@ -94,8 +97,8 @@ func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth length.Length) {
 	)
 	start := f.Runner.Start
 	d.Add(
-		upright(drawing.Subject{}, start, start+f.Runner.Length, inside, 2),
-		upright(drawing.Subject{}, 0, depth, inside, 3),
+		upright(drawing.Subject{}, start, start+f.Runner.Length, edge, 1),
+		upright(drawing.Subject{}, 0, depth, edge, 2),
 	)
 	label := func(y length.Length, m, short message.Message) {
 		d.Add(&drawing.Text{
