@@ -11,7 +11,7 @@ import (
 var meaningNames = [...]string{
 	"carcass", "face", "niche", "panel", "hidden", "drawer", "bottom", "runner",
 	"hole", "cross", "centre", "dimension", "label", "cover", "shortfall",
-	"finding", "register", "check-bar", "frame", "cut", "grid", "grip",
+	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note",
 }
 
 // String is the meaning's name, as dumps and file layers write it.
@@ -21,6 +21,9 @@ func (m Meaning) String() string {
 	}
 	return "unknown"
 }
+
+// severityNames are what dumps write behind a mark; errors are plain.
+var severityNames = [...]string{"", " warning", " advice", " accepted"}
 
 // Dump writes a drawing as text, one mark a line, lengths in millimetres: for
 // tests to compare and people to read.
@@ -50,6 +53,9 @@ func (d *Drawing) Dump() string {
 		}
 		if t.Of.Kind != Nothing {
 			fmt.Fprintf(&b, " of %d at %d/%d/%d", t.Of.Kind, t.Of.Place.Cabinet, t.Of.Place.Bay, t.Of.Place.Front)
+		}
+		if int(t.Severity) < len(severityNames) {
+			b.WriteString(severityNames[t.Severity])
 		}
 		b.WriteByte('\n')
 	}

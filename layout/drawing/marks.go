@@ -43,6 +43,7 @@ const (
 	Cut                          // where to cut or fold paper
 	Grid                         // background grid
 	Grip                         // nothing to see: a place that can be taken hold of
+	Note                         // a remark beside a name or a figure, which counts for less
 )
 
 // SubjectKind names the kind of thing that a mark stands for.
@@ -73,10 +74,22 @@ type Subject struct {
 	Index int
 }
 
-// Tag is what every mark carries.
+// Severity tells how bad it is what the mark of a finding tells of.
+type Severity uint8
+
+// The severities, the worst first; the zero value is that of an error.
+const (
+	OfError Severity = iota
+	OfWarning
+	OfAdvice
+	OfAccepted // the user has said why it may stay
+)
+
+// Tag is what every mark carries. Severity counts only in marks of findings.
 type Tag struct {
-	Meaning Meaning
-	Of      Subject
+	Meaning  Meaning
+	Of       Subject
+	Severity Severity
 }
 
 // Mark is one of Line, Rectangle, Circle, Text, Dimension and Hatch; the set is

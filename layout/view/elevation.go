@@ -23,6 +23,7 @@ type ElevationOptions struct {
 	SeeThrough bool            // drawers, runners, holes and covers behind the fronts
 	Findings   []check.Finding // marked where they are
 	Paper      bool            // widths of fronts too, for who has no window to ask
+	Locks      bool            // which fronts are locked at their heights
 }
 
 // Elevation draws the run from the room, in the run frame.
@@ -33,6 +34,9 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	}
 	for i := range p.Fronts {
 		addFront(d, &p.Fronts[i], o.SeeThrough)
+		if o.Locks {
+			addLock(d, p, &p.Fronts[i])
+		}
 	}
 	if o.SeeThrough {
 		for i := range p.Fronts {
@@ -172,29 +176,6 @@ func addGrips(d *drawing.Drawing, p *plan.Plan, i int) {
 	for j, r := range c.Partitions {
 		at := model.Place{Cabinet: i, Bay: j, Front: -1}
 		d.Add(rect(drawing.Grip, of(drawing.PartitionThing, at), r))
-	}
-}
-
-// addFinding marks where a finding is. One that is about a front as a whole is
-// outlined only, as hatching would hide everything else in it.
-func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
-	if f.Area.Empty() {
-		return
-	}
-	s := of(drawing.FrontThing, f.Place)
-	if f.Place.Front < 0 {
-		s = drawing.Subject{}
-	}
-	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s}
-	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: f.Mark}
-	if f.Front > 0 && f.Area == p.Fronts[f.Front-1].Face {
-		label.At, label.Anchor = f.Area.Centre(), drawing.MiddleCentre
-	} else {
-		d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s}, Rect: f.Area})
-	}
-	d.Add(&drawing.Rectangle{Tag: t, Rect: f.Area})
-	if !f.Mark.Empty() {
-		d.Add(label)
 	}
 }
 

@@ -49,6 +49,9 @@ func rule(name string) string {
 func TestGoldens(t *testing.T) {
 	demo := solve(t, "")
 	short := solve(t, rule("cover-below"))
+	wide := solve(t, rule("wide-front"))
+	locked := solve(t, "")
+	locked.Plan.Project.Cabinets[0].Bays[0].Fronts[1].Locked = true
 	spanning := solve(t, filepath.Join("..", "..", "testdata", "rules", "span", "clean.yaml"))
 	cases := []struct {
 		name string
@@ -57,6 +60,9 @@ func TestGoldens(t *testing.T) {
 		{"demo-elevation", view.Elevation(demo.Plan, view.ElevationOptions{})},
 		{"demo-see-through", view.Elevation(demo.Plan, view.ElevationOptions{SeeThrough: true})},
 		{"cover-short", view.Elevation(short.Plan, view.ElevationOptions{SeeThrough: true, Findings: short.Findings})},
+		{"warning-wide", view.Elevation(wide.Plan, view.ElevationOptions{Findings: wide.Findings})},
+		{"locked", view.Elevation(locked.Plan, view.ElevationOptions{Locks: true})},
+		{"drawer-plan", view.DrawerPlan(demo.Plan, &demo.Plan.Fronts[0])},
 		{"spanning", view.Elevation(spanning.Plan, view.ElevationOptions{SeeThrough: true})},
 		{"demo-section", view.Section(demo.Plan, model.Place{Cabinet: 0, Bay: 0, Front: -1})},
 		{"demo-rear", view.Rear(&demo.Plan.Fronts[3])},
