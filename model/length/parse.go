@@ -20,7 +20,7 @@ const maxText = 120
 // what is wrong with the text, in the user's words; it does not repeat the place.
 func Parse(s string, u Unit) (Length, error) {
 	if strings.TrimSpace(s) == "" {
-		return 0, wrong("no size is given")
+		return 0, wrong("no size is given: type one, such as 320 or 12 5/8 in")
 	}
 	if len(s) > maxText {
 		return 0, wrong("a size of %v characters is too long", len(s))

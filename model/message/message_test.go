@@ -123,9 +123,9 @@ func TestErrorsAreSaidInTheLanguage(t *testing.T) {
 		"%v is read-only":    "%v ist schreibgeschützt",
 		"width: %v":          "Breite: %v",
 		"%v is not a number": "%v ist keine Zahl",
-		"no size is given":   "es ist kein Maß angegeben",
-		"unexpected EOF":     "nie gesagt",
-		"%v wrapped in %v":   "%[2]v um %[1]v",
+		"no size is given: type one, such as 320 or 12 5/8 in": "es ist kein Maß angegeben",
+		"unexpected EOF":   "nie gesagt",
+		"%v wrapped in %v": "%[2]v um %[1]v",
 	}}
 	_, noNumber := length.Parse("wide", length.UnitMM)
 	_, nothing := length.Parse(" ", length.UnitMM)

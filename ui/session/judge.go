@@ -10,11 +10,14 @@ import (
 // Judge tells whether an edit can be made and leaves the stacks possible; the
 // error says what would be possible. Nothing changes.
 func (s *Session) Judge(e edit.Edit) error {
+	h, ok := e.(edit.SetHeight)
 	next, err := e.Apply(s.Committed())
 	if err != nil {
+		if ok {
+			return s.judgeHeight(h, err)
+		}
 		return err
 	}
-	h, ok := e.(edit.SetHeight)
 	if !ok {
 		return nil
 	}
@@ -23,9 +26,33 @@ func (s *Session) Judge(e edit.Edit) error {
 		return nil
 	}
 	if most := room(next, h.At, before.Stack.Height()); most > 0 {
-		return message.New("%v is too high for this stack: at most %v is possible beside the other fronts.", h.Height, most)
+		return tooHigh(h.Height, most)
 	}
 	return message.New("%v is too high for this stack, which has no room left. Lower another front first.", h.Height)
+}
+
+// judgeHeight says the bounds that the stack leaves for a height that is refused
+// as none that any front can have; another refusal stays what it is.
+func (s *Session) judgeHeight(h edit.SetHeight, refused error) error {
+	if _, err := (edit.SetHeight{At: h.At, Height: least}).Apply(s.Committed()); err != nil {
+		return refused // whatever the height
+	}
+	b := BayOf(s.result.Plan, h.At)
+	if b == nil {
+		return refused
+	}
+	switch most := room(s.Committed(), h.At, b.Stack.Height()); {
+	case most < least:
+		return refused
+	case h.Height > most:
+		return tooHigh(h.Height, most)
+	default:
+		return message.New("%v is not possible here: write a size from %v to %v.", h.Height, least, most)
+	}
+}
+
+func tooHigh(height, most length.Length) error {
+	return message.New("%v is too high for this stack: at most %v is possible beside the other fronts.", height, most)
 }
 
 // least is what a computed front should keep when another grows.

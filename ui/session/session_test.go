@@ -134,10 +134,19 @@ func TestJudgeSaysTheGreatestHeight(t *testing.T) {
 	s := session.New(bench(), layout.Solve)
 	// 758 mm of stack, two gaps of 3 mm, and 10 mm for each of the two others
 	// leave 732 mm for the bottom front.
-	err := s.Judge(edit.SetHeight{Height: mm(900)})
-	const want = "900 mm is too high for this stack: at most 732 mm is possible beside the other fronts."
-	if err == nil || err.Error() != want {
-		t.Fatalf("got %v\nwant %s", err, want)
+	for _, c := range []struct {
+		height int64
+		want   string
+	}{
+		{900, "900 mm is too high for this stack: at most 732 mm is possible beside the other fronts."},
+		{99999, "99999 mm is too high for this stack: at most 732 mm is possible beside the other fronts."},
+		{0, "0 mm is not possible here: write a size from 10 mm to 732 mm."},
+		{-5, "-5 mm is not possible here: write a size from 10 mm to 732 mm."},
+	} {
+		err := s.Judge(edit.SetHeight{Height: mm(c.height)})
+		if err == nil || err.Error() != c.want {
+			t.Errorf("got %v\nwant %s", err, c.want)
+		}
 	}
 	if err := s.Judge(edit.SetHeight{Height: mm(732)}); err != nil {
 		t.Fatal(err)
