@@ -11,7 +11,7 @@ import (
 // deducted. Found is the size that is left of the part that is worst off, needed
 // more than 0. Make the bay wider, or use other hardware.
 func drawerSize() Rule {
-	return Rule{"drawer-size", message.New("Something is left of the drawer"), Error, findDrawerSize}
+	return Rule{"drawer-size", message.New("Drawer keeps a usable size"), Error, findDrawerSize}
 }
 
 func findDrawerSize(s *search) {

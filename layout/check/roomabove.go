@@ -25,9 +25,9 @@ func findRoomAbove(s *search) {
 		if found >= needed {
 			return
 		}
-		say := message.New("%v has %v of room up to %v; needed is %v", what, found, f.Drawer.Above.Say(), needed)
+		say := message.New("%v has %v of room %v; needed is %v", what, found, upTo(f.Drawer.Above), needed)
 		if found < 0 {
-			say = message.New("%v reaches %v into %v; needed is %v of room", what, -found, f.Drawer.Above.Say(), needed)
+			say = message.New("%v reaches %v %v; needed is %v of room", what, -found, into(f.Drawer.Above), needed)
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: say,

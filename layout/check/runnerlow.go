@@ -19,12 +19,14 @@ func runnerLow() Rule {
 
 func findRunnerLow(s *search) {
 	s.drawers(func(f *plan.Front) {
-		found, needed, board := f.Runner.Lower-f.Floor, f.Sheet.Runner.LeastHeight, message.New("the carcass bottom")
+		found, needed := f.Runner.Lower-f.Floor, f.Sheet.Runner.LeastHeight
+		above, below := message.New("above the carcass bottom"), message.New("below the carcass bottom")
 		switch {
 		case !f.OnFloor:
-			found, needed, board = f.Drawer.Body.Min.Y-f.Floor, 0, message.New("the top edge of the front below")
+			found, needed = f.Drawer.Body.Min.Y-f.Floor, 0
+			below = message.New("below the top edge of the front below")
 		case !f.Bottommost:
-			board = message.New("the shelf below")
+			above, below = message.New("above the shelf below"), message.New("below the shelf below")
 		}
 		if found >= needed {
 			return
@@ -32,7 +34,7 @@ func findRunnerLow(s *search) {
 		short := needed - found
 		s.front(f, Finding{
 			Found: found, Needed: needed,
-			What:   lowWords(found, needed, board),
+			What:   lowWords(found, needed, above, below),
 			Change: message.New("raise the runner by %v", short),
 			Area:   strip(f, f.Runner.Lower, f.Runner.Lower+short),
 			Mark:   message.New("runner low by %v", short),
@@ -41,9 +43,11 @@ func findRunnerLow(s *search) {
 	})
 }
 
-func lowWords(found, needed length.Length, board message.Message) message.Message {
+// lowWords says how low a runner is; above and below name the board, with the
+// preposition, as other languages bend the name behind it.
+func lowWords(found, needed length.Length, above, below message.Message) message.Message {
 	if found < 0 {
-		return message.New("the drawer lies %v below %v", -found, board)
+		return message.New("the drawer lies %v %v", -found, below)
 	}
-	return message.New("the runner is %v above %v; needed is %v", found, board, needed)
+	return message.New("the runner is %v %v; needed is %v", found, above, needed)
 }
