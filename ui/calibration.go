@@ -88,6 +88,11 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	name := field.NewText(w.text("name of the printer"))
 	a, b := field.NewText(w.say().Length(across)), field.NewText(w.say().Length(up))
 	side, end := field.NewText(w.say().Length(sheet.DefaultMargins.Side)), field.NewText(w.say().Length(sheet.DefaultMargins.End))
+	row := func(label string, t *field.Text) *mistake { return newMistake(label, field.Labelled(label, t)) }
+	rows := []*mistake{
+		row(w.text("Printer"), name), row(w.text("Bar across"), a), row(w.text("Bar up"), b),
+		row(w.text("Margin at the sides"), side), row(w.text("Margin top and bottom"), end),
+	}
 	verdict := widget.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 	verdict.Wrapping = fyne.TextWrapWord
 	var got sheet.KnownPrinter
@@ -100,65 +105,93 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	keep.Importance = widget.HighImportance
 	keep.Disable()
 	judge := func(string) {
-		va, errA := length.Parse(a.Text, u)
-		vb, errB := length.Parse(b.Text, u)
 		keep.Disable()
-		if errA != nil || errB != nil {
+		var bars [2]length.Length
+		for i, t := range []*field.Text{a, b} {
+			var err error
+			bars[i], err = barLength(t.Text, u)
+			rows[1+i].tell(w, err)
+		}
+		room := sheet.Margins{}
+		var errSide, errEnd error
+		room.Side, errSide = margin(side.Text, sheet.DefaultMargins.Side, u)
+		room.End, errEnd = margin(end.Text, sheet.DefaultMargins.End, u)
+		rows[3].tell(w, errSide)
+		rows[4].tell(w, errEnd)
+		verdict.Importance = widget.MediumImportance
+		switch {
+		case len(mistaken(rows...)) > 0:
+			verdict.SetText(w.text("Mend first: %v", strings.Join(mistaken(rows...), ", ")))
+			return
+		case bars[0] == 0 || bars[1] == 0:
+			verdict.SetText(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 			return
 		}
 		paper := p.options.Paper
 		if paper.Name == "" {
 			paper = sheet.Papers()[0]
 		}
-		c, v, m := sheet.Measured(name.Text, paper.Name, across, up, va, vb)
-		room, err := margins(side.Text, end.Text, u)
-		if err != nil {
-			verdict.SetText(w.say().Say(messageOf(err)))
-			return
-		}
+		c, v, m := sheet.Measured(strings.TrimSpace(name.Text), paper.Name, across, up, bars[0], bars[1])
 		got = sheet.KnownPrinter{Correction: c, Margins: room}
-		verdict.SetText(w.say().Say(m))
-		if v != sheet.Refuse && name.Text != "" {
+		switch {
+		case v == sheet.Refuse:
+			verdict.Importance = widget.DangerImportance
+		case c.Printer == "":
+			m = message.New("%v To keep this, write the printer’s name.", m)
+		default:
 			keep.Enable()
 		}
+		verdict.SetText(w.say().Say(m))
 	}
 	for _, e := range []*field.Text{name, a, b, side, end} {
 		e.OnChanged = judge
 	}
 	page := field.NewButton(w.text("Write the calibration page…"), func() {
-		w.askPath(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) { w.writeDocument(path, sheet.Calibration(p.options)) })
+		w.askPath(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) {
+			w.writeDocument(path, sheet.Calibration(p.options), func(m message.Message, failed bool) {
+				verdict.Importance = widget.SuccessImportance
+				if failed {
+					verdict.Importance = widget.DangerImportance
+				}
+				verdict.SetText(w.say().Say(m))
+			})
+		})
 	})
 	if w.options.Write == nil {
 		page.Disable()
 	}
-	body := field.Column(page, field.Labelled(w.text("Printer"), name),
-		field.Labelled(w.text("Bar across"), a), field.Labelled(w.text("Bar up"), b),
-		field.Labelled(w.text("Margin at the sides"), side), field.Labelled(w.text("Margin top and bottom"), end), verdict)
+	body := field.Column(page)
+	for _, r := range rows {
+		body.Add(r.object)
+	}
+	body.Add(verdict)
 	d = dialog.NewCustomWithoutButtons(w.text("Measure a printer"), container.New(minWidth{460}, body), w.win)
 	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Close"), func() { d.Hide() }), keep})
 	w.showDialog(d)
 }
 
-// margins reads typed margins; an empty one is the usual.
-func margins(side, end string, u length.Unit) (sheet.Margins, error) {
-	m := sheet.DefaultMargins
-	for _, f := range []struct {
-		text string
-		to   *length.Length
-	}{{side, &m.Side}, {end, &m.End}} {
-		if strings.TrimSpace(f.text) == "" {
-			continue
-		}
-		v, err := field.ParseSize(f.text, u)
-		if err != nil {
-			return m, err
-		}
-		if v < sheet.LeastMargin || v > 50*length.Millimetre {
-			return m, message.New("A margin of %v is not possible: write one from %v to %v.", v, sheet.LeastMargin, 50*length.Millimetre)
-		}
-		*f.to = v
+// barLength reads what a rule said of a bar; 0 where nothing is typed yet.
+func barLength(text string, u length.Unit) (length.Length, error) {
+	if strings.TrimSpace(text) == "" {
+		return 0, nil
 	}
-	return m, nil
+	v, err := field.ParseSize(text, u)
+	if err == nil && v <= 0 {
+		err = message.New("The lengths read from the rule must be above zero.")
+	}
+	return v, err
+}
+
+// margin reads a typed margin; an empty one is the usual.
+func margin(text string, usual length.Length, u length.Unit) (length.Length, error) {
+	if strings.TrimSpace(text) == "" {
+		return usual, nil
+	}
+	v, err := field.ParseSize(text, u)
+	if err == nil && (v < sheet.LeastMargin || v > sheet.GreatestMargin) {
+		err = message.New("A margin of %v is not possible: write one from %v to %v.", v, sheet.LeastMargin, sheet.GreatestMargin)
+	}
+	return v, err
 }
 
 // minWidth makes an object at least so wide.

@@ -42,14 +42,16 @@ const listWait = 10 * time.Second
 // asked.
 func (p *printing) printNow() <-chan struct{} {
 	asked := make(chan struct{})
-	p.print.Able(false) // asking takes a while, and one answer is enough
+	p.asking = true // that takes a while, and one answer is enough
+	p.able()
 	go func() {
 		ctx, cancel := context.WithTimeout(context.Background(), listWait)
 		defer cancel()
 		names, standard, err := p.w.options.Printer.Printers(ctx)
 		fyne.Do(func() {
 			defer close(asked)
-			p.print.Able(true)
+			p.asking = false
+			p.able()
 			switch {
 			case err != nil:
 				p.w.complain(err)
@@ -120,11 +122,12 @@ func (p *printing) send(printer string, copies int) <-chan struct{} {
 			d.Hide()
 			switch {
 			case stopped:
-				p.problem.SetText(w.text("Stopped; nothing was printed."))
+				p.tellOutcome(message.New("Stopped; nothing was printed."), true)
 			case err != nil:
+				p.tellOutcome(messageOf(err), true)
 				w.complain(err)
 			default:
-				p.need.SetText(w.text("Sent to %v.", printer))
+				p.tellOutcome(message.New("Sent to %v.", printer), false)
 			}
 		})
 	}()

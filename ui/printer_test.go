@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/sheet"
+	"frontlay/model/message"
 	"frontlay/ui/field"
 )
 
@@ -81,7 +82,7 @@ func TestEscapeStopsWriting(t *testing.T) {
 		return progress(1, 2)
 	}
 	r := w.session.CommittedResult()
-	written := w.writeDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, sheet.Options{Parts: []sheet.Part{sheet.JigSettings}, Say: w.say()}))
+	written := w.writeDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, sheet.Options{Parts: []sheet.Part{sheet.JigSettings}, Say: w.say()}), func(message.Message, bool) {})
 	within10s(t, begun)
 	press(w, fyne.KeyEscape)
 	close(stopped)

@@ -29,9 +29,12 @@ type printing struct {
 	picture *screen.Still
 	frame   *container.Scroll
 	need    *widget.Label
+	outcome *widget.Label // of writing and printing; before, what to see to
 	title   *widget.Label
-	problem *widget.Label
 	fronts  *field.Text
+	paper   *field.Offer
+	wrong   []*mistake
+	asking  bool // for the printers
 	parts   *fyne.Container
 	boxes   map[sheet.Part]*field.Check
 	write   *field.Button
@@ -67,9 +70,9 @@ func (w *window) drilled() []string {
 }
 
 func newPrinting(w *window) *printing {
-	p := &printing{w: w, zoom: 1, need: widget.NewLabel(""), title: widget.NewLabel(""), problem: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
+	p := &printing{w: w, zoom: 1, need: widget.NewLabel(""), outcome: widget.NewLabel(""), title: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
 	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
-	p.problem.Importance, p.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
+	p.outcome.Wrapping = fyne.TextWrapWord
 	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
 	p.picture = screen.NewPage(&sheet.Page{}, p.options.Say, fyne.NewSize(200, 260))
 	for _, part := range sheet.Parts() {
@@ -78,18 +81,16 @@ func newPrinting(w *window) *printing {
 	p.write = field.NewButton(w.text("Write PDF…"), p.writePDF)
 	p.write.Importance = widget.HighImportance
 	p.print = field.NewButton(w.text("Print…"), func() { p.printNow() })
-	caution := widget.NewLabel(w.text("Print at actual size (100 %) and measure the check bars before you drill."))
-	caution.Wrapping = fyne.TextWrapWord
 	_, form := field.Scrolled(field.Column(
 		field.Heading(w.text("What to print")), p.sets(), p.parts,
 		field.Heading(w.text("Fronts")), p.frontsRow(),
-		field.Heading(w.text("Paper")), p.paperRow(), p.correctionRow(), p.problem,
+		field.Heading(w.text("Paper")), p.paperRow(), p.correctionRow(),
 	))
 	buttons := container.NewGridWithColumns(1, p.write)
 	if w.options.Printer != nil {
 		buttons = container.NewGridWithColumns(2, p.write, p.print)
 	}
-	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, caution, buttons)), nil, nil, form)
+	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, p.outcome, buttons)), nil, nil, form)
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
 		field.NewButton(w.text("Page before"), func() { p.turn(-1) }),
@@ -164,15 +165,16 @@ func (p *printing) frontsRow() fyne.CanvasObject {
 	e := field.NewText("")
 	p.fronts = e
 	e.SetPlaceHolder(p.w.text("all, or numbers such as 2, 3, 5"))
+	m := newMistake(p.w.text("Fronts"), container.NewPadded(e))
+	p.wrong = append(p.wrong, m)
 	e.OnChanged = func(s string) {
 		fronts, err := parseFronts(s, len(p.w.session.CommittedResult().Plan.Fronts))
-		p.tell(err)
 		if err == nil {
 			p.options.Fronts = fronts
-			p.make()
 		}
+		p.tell(m, err)
 	}
-	return container.NewPadded(e)
+	return m.object
 }
 
 // parseFronts reads numbers and ranges of fronts; empty for all.
@@ -202,32 +204,44 @@ func (p *printing) paperRow() fyne.CanvasObject {
 		names = append(names, paper.Name)
 	}
 	e := field.NewOffer(names)
+	p.paper = e
+	label := p.w.text("Size or roll")
+	m := newMistake(label, field.Labelled(label, e))
+	p.wrong = append(p.wrong, m)
 	take := func(s string) {
 		paper, err := sheet.ParsePaper(s, p.w.session.Project().Unit)
-		p.tell(err)
 		if err == nil {
 			p.options.Paper = paper
 			p.w.app.Preferences().SetString(prefPaper, s)
-			p.make()
 		}
+		p.tell(m, err)
 	}
 	e.SetText(p.w.app.Preferences().StringWithFallback(prefPaper, "A4"))
 	take(e.Text)
 	e.OnChanged = take
-	return field.Labelled(p.w.text("Size or roll"), e)
+	return m.object
 }
 
-func (p *printing) tell(err error) {
-	if err == nil {
-		p.problem.SetText("")
-		return
+// tell shows under a field what is wrong with it, and makes the pages anew.
+func (p *printing) tell(m *mistake, err error) {
+	m.tell(p.w, err)
+	p.make()
+	if err != nil {
+		field.Reveal(m.note)
 	}
-	p.problem.SetText(p.w.say().Say(messageOf(err)))
 }
 
-// make decides the pages and shows the one of the moment.
+// make decides the pages and shows the one of the moment. While something typed
+// is wrong the pages stay as they were, and can't be printed.
 func (p *printing) make() {
 	if p.write == nil {
+		return
+	}
+	p.outcome.Importance = widget.MediumImportance
+	p.outcome.SetText(p.w.text("Print at actual size (100 %) and measure the check bars before you drill."))
+	defer p.able()
+	if wrong := mistaken(p.wrong...); len(wrong) > 0 {
+		p.need.SetText(p.w.text("Mend first: %v", strings.Join(wrong, ", ")))
 		return
 	}
 	if len(p.options.Parts) == 0 {
@@ -243,10 +257,25 @@ func (p *printing) make() {
 		}
 		p.tellUse(doc)
 	}
-	p.write.Able(len(p.pages) > 0)
-	p.print.Able(len(p.pages) > 0)
 	p.at = min(p.at, max(len(p.pages)-1, 0))
 	p.turn(0)
+}
+
+// able lets the pages be written and printed where there are any, as they were
+// asked for.
+func (p *printing) able() {
+	on := len(p.pages) > 0 && len(mistaken(p.wrong...)) == 0
+	p.write.Able(on)
+	p.print.Able(on && !p.asking)
+}
+
+// tellOutcome tells how writing or printing went, until something else is chosen.
+func (p *printing) tellOutcome(m message.Message, failed bool) {
+	p.outcome.Importance = widget.SuccessImportance
+	if failed {
+		p.outcome.Importance = widget.DangerImportance
+	}
+	p.outcome.SetText(p.w.say().Say(m))
 }
 
 // tellUse writes beside each part how much paper it takes, and ticks those that

@@ -8,7 +8,6 @@ import (
 	"testing"
 
 	"frontlay/layout/sheet"
-	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 )
 
@@ -80,17 +79,6 @@ func TestFrontsAreChosenByNumber(t *testing.T) {
 		got, err := parseFronts(c.text, 13)
 		if (err != nil) != c.bad || !c.bad && !slices.Equal(got, c.want) {
 			t.Errorf("%q: %v, %v", c.text, got, err)
-		}
-	}
-}
-
-func TestMarginsOfAPrinter(t *testing.T) {
-	if m, err := margins("", " 15 ", length.UnitMM); err != nil || m.Side != sheet.DefaultMargins.Side || m.End != length.MM(15) {
-		t.Errorf("%+v, %v", m, err)
-	}
-	for _, bad := range []string{"1", "60", "x"} {
-		if _, err := margins(bad, "", length.UnitMM); err == nil {
-			t.Errorf("a margin of %q was taken", bad)
 		}
 	}
 }

@@ -19,6 +19,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
@@ -64,8 +65,9 @@ type printed struct {
 // writeAndWait writes a PDF and waits until that is told.
 func (w *window) writeAndWait(t *testing.T, o sheet.Options) {
 	t.Helper()
+	r := w.session.CommittedResult()
 	select {
-	case <-w.writePDF(filepath.Join(t.TempDir(), "a.pdf"), o):
+	case <-w.writeDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, o), func(message.Message, bool) {}):
 	case <-time.After(10 * time.Second):
 		t.Fatal("nothing was written")
 	}

@@ -12,24 +12,23 @@ import (
 	"frontlay/model/message"
 )
 
-// writePDF asks where the PDF goes and writes it.
+// writePDF asks where the PDF goes, writes it, and tells on the page how that
+// went.
 func (p *printing) writePDF() {
 	o := p.options
-	p.w.askPath(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) { p.w.writePDF(path, o) })
-}
-
-// writePDF writes the project's pages; see writeDocument.
-func (w *window) writePDF(path string, o sheet.Options) (finished <-chan struct{}) {
-	r := w.session.CommittedResult()
-	return w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o))
+	p.w.askPath(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) {
+		r := p.w.session.CommittedResult()
+		p.w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o), p.tellOutcome)
+	})
 }
 
 // errStopped ends writing when the person stops it.
 var errStopped = errors.New("stopped")
 
-// writeDocument writes pages in the background, with a bar and a way to stop.
-// What it returns is closed once everything is told.
-func (w *window) writeDocument(path string, doc sheet.Document) <-chan struct{} {
+// writeDocument writes pages in the background, with a bar and a way to stop. told
+// hears how that went, to tell it where it was asked for. What it returns is
+// closed once everything is told.
+func (w *window) writeDocument(path string, doc sheet.Document, told func(m message.Message, failed bool)) <-chan struct{} {
 	finished := make(chan struct{})
 	bar := widget.NewProgressBar()
 	stop := make(chan struct{})
@@ -54,26 +53,29 @@ func (w *window) writeDocument(path string, doc sheet.Document) <-chan struct{} 
 		fyne.Do(func() {
 			done = true
 			d.Hide()
-			w.written(path, err)
+			told(w.written(path, err))
 			close(finished)
 		})
 	}()
 	return finished
 }
 
-// written tells how writing went.
-func (w *window) written(path string, err error) {
+// written tells how writing went, also on the status line.
+func (w *window) written(path string, err error) (m message.Message, failed bool) {
 	switch {
 	case errors.Is(err, errStopped):
-		w.tell(message.New("Stopped; nothing was written."))
+		m, failed = message.New("Stopped; nothing was written."), true
 	case err != nil:
 		w.complain(err)
+		return messageOf(err), true
 	default:
-		w.tell(message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path)))
+		m = message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path))
 		if w.options.Printer == nil {
 			w.offerViewer(path)
 		}
 	}
+	w.tell(m)
+	return m, failed
 }
 
 // offerViewer opens a PDF in the system's viewer, where there is no printing
