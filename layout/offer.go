@@ -1,6 +1,9 @@
 package layout
 
 import (
+	"reflect"
+	"slices"
+
 	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -8,19 +11,26 @@ import (
 
 // Offered gives those of a finding's fixes that really mend it: applied to the
 // project they can be made, the finding is gone (or, where there are several of
-// its rule at its place, fewer), and no error is there that was not before.
+// its rule at its place, fewer), and no error is there that was not before. Of
+// changes that come to the same the first is given, and no more than a person
+// likes to choose from.
 func Offered(p *model.Project, r Result, f check.Finding) []edit.Edit {
+	const most = 4
 	var good []edit.Edit
+	var made []*model.Project
 	before := tally(r.Findings)
 	for _, e := range f.Fixes {
+		if len(good) == most {
+			break
+		}
 		changed, err := e.Apply(p)
-		if err != nil {
+		if err != nil || slices.ContainsFunc(made, func(q *model.Project) bool { return reflect.DeepEqual(q, changed) }) {
 			continue
 		}
 		after := tally(Solve(changed).Findings)
 		k := spot{f.Rule, f.Place}
 		if after[k].all < before[k].all && !worse(before, after) {
-			good = append(good, e)
+			good, made = append(good, e), append(made, changed)
 		}
 	}
 	return good

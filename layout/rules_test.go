@@ -89,17 +89,7 @@ func TestSeverityAndAcceptance(t *testing.T) {
 
 // TestDemoIsFlawless keeps the demo free of findings.
 func TestDemoIsFlawless(t *testing.T) {
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(source string) (string, []byte, error) {
-		sheet, ok := assets.Sheet(source)
-		if !ok {
-			return source, nil, os.ErrNotExist
-		}
-		return source, sheet, nil
-	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	for _, g := range layout.Solve(f.Project).Findings {
+	for _, g := range layout.Solve(demo(t)).Findings {
 		t.Errorf("%v: %v", g.Where, g.What)
 	}
 }

@@ -53,6 +53,9 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 		Change: message.New("put a filler at the %v, or make it wider by %v", side, needed-found),
 		Area:   f.Face,
 		Mark:   message.New("can't open"),
-		Fixes:  []edit.Edit{edit.SetBeside{At: at, Right: right, Beside: b}},
+		Fixes: []edit.Edit{edit.Several{
+			Name:  message.New("Filler of %v at the %v", b.Filler, side),
+			Edits: []edit.Edit{edit.SetBeside{At: at, Right: right, Beside: b}},
+		}},
 	})
 }

@@ -3,7 +3,6 @@ package check
 import (
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -18,26 +17,21 @@ func coverBeside() Rule {
 func findCoverBeside(s *search) {
 	s.drawers(func(f *plan.Front) {
 		d := &f.Drawer
-		s.oneSide(f, message.New("left"), d.Cover.Left, plane.R(d.Body.Min.X, f.Face.Min.Y, f.Face.Min.X, f.Face.Max.Y))
-		s.oneSide(f, message.New("right"), d.Cover.Right, plane.R(f.Face.Max.X, f.Face.Min.Y, d.Body.Max.X, f.Face.Max.Y))
+		s.oneSide(f, message.New("left"), false, d.Cover.Left, plane.R(d.Body.Min.X, f.Face.Min.Y, f.Face.Min.X, f.Face.Max.Y))
+		s.oneSide(f, message.New("right"), true, d.Cover.Right, plane.R(f.Face.Max.X, f.Face.Min.Y, d.Body.Max.X, f.Face.Max.Y))
 	})
 }
 
-func (s *search) oneSide(f *plan.Front, side message.Message, found length.Length, area plane.Rect) {
+func (s *search) oneSide(f *plan.Front, side message.Message, right bool, found length.Length, area plane.Rect) {
 	if found >= 0 {
 		return
 	}
-	r := s.plan.Cabinets[f.Place.Cabinet].Reveals
-	r.Left = max(0, r.Left+min(0, f.Drawer.Cover.Left))
-	r.Right = max(0, r.Right+min(0, f.Drawer.Cover.Right))
-	at := f.Place
-	at.Bay, at.Front = -1, -1
 	s.front(f, Finding{
 		Found:  found,
 		What:   message.New("the drawer stands out %v past the front on the %v", -found, side),
 		Change: message.New("make the reveal on the %v smaller by %v", side, -found),
 		Area:   area,
 		Mark:   message.New("short by %v", -found),
-		Fixes:  []edit.Edit{edit.SetReveals{At: at, Reveals: &r}},
+		Fixes:  s.widen(f, right, -found),
 	})
 }

@@ -2,6 +2,7 @@ package check
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/message"
 )
@@ -21,6 +22,7 @@ func findHardware(s *search) {
 		case plan.SheetMissing:
 			f.What = message.New("there is no hardware sheet named %v in the project", name(p.Name))
 			f.Change = message.New("choose one of the project's hardware sheets")
+			f.Fixes = s.otherSheets(p.Place)
 		case plan.DrawerUnknown:
 			f.What = message.New("the hardware sheet has no drawer height named %v", p.Name)
 			f.Change = message.New("choose one of the sheet's drawer heights")
@@ -38,6 +40,27 @@ func findHardware(s *search) {
 		}
 		s.add(f)
 	}
+}
+
+// otherSheets are the changes that give a bay, or a front, a hardware sheet that
+// the project has: the first few.
+func (s *search) otherSheets(at model.Place) []edit.Edit {
+	const few = 4
+	var fixes []edit.Edit
+	if at.Front >= 0 {
+		fixes = append(fixes, edit.ChooseFrontHardware{At: at})
+	}
+	for i, h := range s.plan.Project.Hardware {
+		if i == few {
+			break
+		}
+		if at.Front >= 0 {
+			fixes = append(fixes, edit.ChooseFrontHardware{At: at, Name: h.Name})
+		} else {
+			fixes = append(fixes, edit.ChooseHardware{At: at, Name: h.Name})
+		}
+	}
+	return fixes
 }
 
 func name(s string) any {

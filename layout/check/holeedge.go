@@ -1,8 +1,11 @@
 package check
 
 import (
+	"slices"
+
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -29,7 +32,7 @@ func findHoleEdge(s *search) {
 
 // nearest finds the hole that falls most short of its distance from an edge,
 // nil where none does.
-func nearest(f *plan.Front, holes []plan.Hole, l limits) (worst *plan.Hole, found length.Length, side message.Message) {
+func nearest(f *plan.Front, holes []plan.Hole, l limits) (worst *plan.Hole, found length.Length, side int) {
 	short := length.Length(0)
 	for i := range holes {
 		h := &holes[i]
@@ -37,24 +40,27 @@ func nearest(f *plan.Front, holes []plan.Hole, l limits) (worst *plan.Hole, foun
 		edges := [4]length.Length{h.At.X - r, f.Face.Width() - h.At.X - r, h.At.Y - r, f.Face.Height() - h.At.Y - r}
 		for k, d := range edges {
 			if miss := l.edgeFor(h.Diameter) - d; miss > short {
-				short, worst, found, side = miss, h, d, sideNames(k)
+				short, worst, found, side = miss, h, d, k
 			}
 		}
 	}
 	return worst, found, side
 }
 
-// The edges that sideNames knows besides left and right.
+// The edges of a front, in the order of sideNames.
 const (
-	bottomEdge = 2
-	topEdge    = 3
+	leftEdge = iota
+	rightEdge
+	bottomEdge
+	topEdge
 )
 
 func sideNames(k int) message.Message {
 	return [4]message.Message{message.New("left"), message.New("right"), message.New("bottom"), message.New("top")}[k]
 }
 
-func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, side message.Message) {
+func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, edge int) {
+	side := sideNames(edge)
 	needed := s.limits.edgeFor(h.Diameter)
 	what := message.New("a hole of %v leaves %v to the %v edge; needed is %v", h.Diameter, found, side, needed)
 	if found < 0 {
@@ -62,24 +68,37 @@ func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, side
 	}
 	fix := Finding{
 		Found: found, Needed: needed, What: what,
-		Change: s.roomForHole(f, h, side, needed-found),
+		Change: s.roomForHole(f, h, edge, needed-found),
 		Area:   around(f, h),
 		Mark:   message.New("hole too near the edge"),
 	}
-	if h.Kind != plan.HandleHole {
-		fix.Fixes = append(s.lowerDrawers(f), setDrop(f, f.Drop+needed-found), setDrop(f, f.Drop-(needed-found)))
-	}
+	fix.Fixes = s.mendHole(f, h, edge, needed-found)
 	s.front(f, fix)
 }
 
+// mendHole are the changes that may bring a hole further from an edge by short.
+func (s *search) mendHole(f *plan.Front, h *plan.Hole, edge int, short length.Length) []edit.Edit {
+	switch {
+	case h.Kind == plan.HandleHole:
+		return s.moveHandle(f, [...]plane.Point{{X: short}, {X: -short}, {Y: short}, {Y: -short}}[edge])
+	case edge == leftEdge || edge == rightEdge:
+		return append(s.widen(f, edge == rightEdge, short), s.widenBoth(f, short)...)
+	case edge == topEdge:
+		return slices.Concat(s.lowerDrawers(f), []edit.Edit{setDrop(f, f.Drop-short)}, s.higher(f, short))
+	default:
+		return slices.Concat([]edit.Edit{setDrop(f, f.Drop+short)}, s.lowerDrawers(f))
+	}
+}
+
 // roomForHole says what to change where a hole is too near an edge by short.
-func (s *search) roomForHole(f *plan.Front, h *plan.Hole, side message.Message, short length.Length) message.Message {
+func (s *search) roomForHole(f *plan.Front, h *plan.Hole, edge int, short length.Length) message.Message {
+	side := sideNames(edge)
 	switch {
 	case h.Kind == plan.HandleHole:
 		return message.New("move the handle by %v, away from the %v edge", short, side)
-	case side.Text == sideNames(topEdge).Text && len(s.lowerDrawers(f)) > 0:
+	case edge == topEdge && len(s.lowerDrawers(f)) > 0:
 		return message.New("choose a lower drawer, or give the front %v more at the %v", short, side)
-	case side.Text == sideNames(bottomEdge).Text:
+	case edge == bottomEdge:
 		return message.New("raise the runner by %v, or give the front %v more at the %v", short, short, side)
 	default:
 		return message.New("give the front %v more at the %v", short, side)

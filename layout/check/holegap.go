@@ -2,6 +2,8 @@ package check
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -37,14 +39,20 @@ func findHoleGap(s *search) {
 		if worst < 0 {
 			what = message.New("the holes at %v and at %v above the bottom edge overlap by %v; needed is %v between them", b.At.Y, a.At.Y, -worst, s.limits.holeGap)
 		}
+		var fixes []edit.Edit
 		change := message.New("choose another drawer, or make the front wider, so that they are %v further apart", short)
 		if a.Kind == plan.HandleHole || b.Kind == plan.HandleHole {
 			change = message.New("move the handle by %v", short)
+			up := short
+			if a.Kind == plan.HandleHole && a.At.Y < b.At.Y || b.Kind == plan.HandleHole && b.At.Y < a.At.Y {
+				up = -short
+			}
+			fixes = append(s.moveHandle(f, plane.Point{Y: up}), s.moveHandle(f, plane.Point{Y: -up})...)
 		}
 		s.front(f, Finding{
 			Found: worst, Needed: s.limits.holeGap, What: what, Change: change,
 			Area: around(f, a),
-			Mark: message.New("holes too close"),
+			Mark: message.New("holes too close"), Fixes: fixes,
 		})
 	}
 }

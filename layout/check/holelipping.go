@@ -22,7 +22,7 @@ func findHoleLipping(s *search) {
 	for i := range s.plan.Fronts {
 		f := &s.plan.Fronts[i]
 		for _, holes := range [2][]plan.Hole{f.Holes, f.HandleHoles} {
-			h, found := intoLipping(f, holes, lipping)
+			h, found, edge := intoLipping(f, holes, lipping)
 			if h == nil {
 				continue
 			}
@@ -32,20 +32,22 @@ func findHoleLipping(s *search) {
 				Change: message.New("move the hole %v away from the edge: another drawer, a larger front, or the handle elsewhere", lipping-found),
 				Area:   around(f, h),
 				Mark:   message.New("hole in the lipping"),
-				Fixes:  s.lowerIfDrawer(f, h),
+				Fixes:  s.mendHole(f, h, edge, lipping-found),
 			})
 		}
 	}
 }
 
-func intoLipping(f *plan.Front, holes []plan.Hole, lipping length.Length) (worst *plan.Hole, found length.Length) {
+func intoLipping(f *plan.Front, holes []plan.Hole, lipping length.Length) (worst *plan.Hole, found length.Length, edge int) {
 	found = lipping
 	for i := range holes {
 		h := &holes[i]
 		r := h.Diameter / 2
-		if d := min(h.At.X, f.Face.Width()-h.At.X, h.At.Y, f.Face.Height()-h.At.Y) - r; d < found {
-			worst, found = h, d
+		for k, d := range [...]length.Length{h.At.X, f.Face.Width() - h.At.X, h.At.Y, f.Face.Height() - h.At.Y} {
+			if d-r < found {
+				worst, found, edge = h, d-r, k
+			}
 		}
 	}
-	return worst, found
+	return worst, found, edge
 }

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
+	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -24,21 +25,24 @@ func findOverlay(s *search) {
 			continue
 		}
 		face, open := f.Face, f.Opening
-		s.edge(f, message.New("left"), f.Overlay.Left, plane.R(open.Min.X, face.Min.Y, face.Min.X, face.Max.Y))
-		s.edge(f, message.New("right"), f.Overlay.Right, plane.R(face.Max.X, face.Min.Y, open.Max.X, face.Max.Y))
-		if s.plan.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay].Over != 0 {
+		s.edge(f, message.New("left"), f.Overlay.Left, func(by length.Length) []edit.Edit { return s.widen(f, false, by) }, plane.R(open.Min.X, face.Min.Y, face.Min.X, face.Max.Y))
+		s.edge(f, message.New("right"), f.Overlay.Right, func(by length.Length) []edit.Edit { return s.widen(f, true, by) }, plane.R(face.Max.X, face.Min.Y, open.Max.X, face.Max.Y))
+		c := &s.plan.Cabinets[f.Place.Cabinet]
+		if c.Bays[f.Place.Bay].Over != 0 {
 			continue // its height is told by another rule
 		}
 		if f.Bottommost {
-			s.edge(f, message.New("bottom"), f.Overlay.Bottom, strip(f, open.Min.Y, face.Min.Y))
+			s.edge(f, message.New("bottom"), f.Overlay.Bottom, func(by length.Length) []edit.Edit { return s.otherReveal(c, bottomReveal(), c.Reveals.Bottom-by) }, strip(f, open.Min.Y, face.Min.Y))
 		}
 		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel == 0 {
-			s.edge(f, message.New("top"), f.Overlay.Top, strip(f, face.Max.Y, open.Max.Y))
+			s.edge(f, message.New("top"), f.Overlay.Top, func(by length.Length) []edit.Edit { return s.otherReveal(c, topReveal(), c.Reveals.Top-by) }, strip(f, face.Max.Y, open.Max.Y))
 		}
 	}
 }
 
-func (s *search) edge(f *plan.Front, side message.Message, found length.Length, area plane.Rect) {
+// edge compares the overlay at one edge; mend gives the changes that make it
+// larger by an amount.
+func (s *search) edge(f *plan.Front, side message.Message, found length.Length, mend func(length.Length) []edit.Edit, area plane.Rect) {
 	needed := s.limits.leastOverlay
 	if found >= needed {
 		return
@@ -52,5 +56,6 @@ func (s *search) edge(f *plan.Front, side message.Message, found length.Length, 
 		Change: message.New("make the reveal or gap at the %v smaller by %v", side, needed-found),
 		Area:   area,
 		Mark:   message.New("overlay %v", found),
+		Fixes:  mend(needed - found),
 	})
 }

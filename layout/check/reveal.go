@@ -23,19 +23,19 @@ func findReveal(s *search) {
 		r := c.Reveals
 		inset := c.Mount == model.Inset
 		if stacked(c) {
-			s.gap(c, message.New("between fronts"), r.Gap, func(r *model.Reveals, v length.Length) { r.Gap = v })
+			s.gap(c, gapReveal(), r.Gap)
 		}
 		if inset || src.Worktop > 0 && src.Channel == 0 {
-			s.gap(c, message.New("at the top"), r.Top, func(r *model.Reveals, v length.Length) { r.Top = v })
+			s.gap(c, topReveal(), r.Top)
 		}
 		if inset {
-			s.gap(c, message.New("at the bottom"), r.Bottom, func(r *model.Reveals, v length.Length) { r.Bottom = v })
+			s.gap(c, bottomReveal(), r.Bottom)
 		}
 		if inset || touchesBeside(src.Left) {
-			s.gap(c, message.New("at the left"), r.Left, func(r *model.Reveals, v length.Length) { r.Left = v })
+			s.gap(c, leftReveal(), r.Left)
 		}
 		if inset || touchesBeside(src.Right) {
-			s.gap(c, message.New("at the right"), r.Right, func(r *model.Reveals, v length.Length) { r.Right = v })
+			s.gap(c, rightReveal(), r.Right)
 		}
 		s.neighbours(i)
 	}
@@ -52,16 +52,14 @@ func stacked(c *plan.Cabinet) bool {
 
 func touchesBeside(b model.Beside) bool { return b.EndPanel > 0 || b.Filler > 0 || b.Wall }
 
-// gap compares one reveal of a cabinet; set puts another value in its place.
-func (s *search) gap(c *plan.Cabinet, where message.Message, found length.Length, set func(*model.Reveals, length.Length)) {
-	f, ok := s.outOfRange(where, found)
+// gap compares one reveal of a cabinet.
+func (s *search) gap(c *plan.Cabinet, which oneReveal, found length.Length) {
+	f, ok := s.outOfRange(which.where, found)
 	if !ok {
 		return
 	}
-	r := c.Reveals
-	set(&r, f.Needed)
 	f.Place = c.Place
-	f.Fixes = []edit.Edit{edit.SetReveals{At: c.Place, Reveals: &r}}
+	f.Fixes = s.otherReveal(c, which, f.Needed)
 	s.add(f)
 }
 
@@ -96,6 +94,24 @@ func (s *search) neighbours(i int) {
 	gap := b.Bays[0].Stack.Min.X - a.Bays[len(a.Bays)-1].Stack.Max.X
 	if f, ok := s.outOfRange(message.New("to the next cabinet"), gap); ok {
 		f.Place = a.Place
+		f.Fixes = s.otherBetween(a, b, f.Needed)
 		s.add(f)
 	}
+}
+
+// otherBetween are the changes that give the gap between the fronts of two
+// cabinets another size: the one gap that they share, or half of it each.
+func (s *search) otherBetween(a, b *plan.Cabinet, to length.Length) []edit.Edit {
+	if s.plan.Project.SharedGaps {
+		return []edit.Edit{s.projectReveal(gapReveal(), to)}
+	}
+	left, right := a.Reveals, b.Reveals
+	left.Right, right.Left = to-to/2, to/2
+	return []edit.Edit{edit.ShareGaps{Shared: true}, edit.Several{
+		Name: message.New("Set the gap %v to %v", message.New("to the next cabinet"), to),
+		Edits: []edit.Edit{
+			edit.SetReveals{At: a.Place, Reveals: &left},
+			edit.SetReveals{At: b.Place, Reveals: &right},
+		},
+	}}
 }

@@ -25,16 +25,22 @@ func findRoomAbove(s *search) {
 		if found >= needed {
 			return
 		}
+		contents := top > f.Drawer.Body.Max.Y
+		var fixes []edit.Edit
+		if !contents {
+			fixes = s.lowerDrawers(f)
+		}
+		fixes = append(append(fixes, s.higher(f, needed-found)...), s.ownDrops(f)...)
 		say := message.New("%v has %v of room %v; needed is %v", what, found, upTo(f.Drawer.Above), needed)
 		if found < 0 {
 			say = message.New("%v reaches %v %v; needed is %v of room", what, -found, into(f.Drawer.Above), needed)
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: say,
-			Change: s.moreRoom(f, top > f.Drawer.Body.Max.Y, needed-found),
+			Change: s.moreRoom(f, contents, needed-found),
 			Area:   strip(f, top+min(0, found), top+max(needed, 0)),
 			Mark:   message.New("room short by %v", needed-found),
-			Fixes:  s.lowerDrawers(f),
+			Fixes:  fixes,
 		})
 	})
 }
@@ -69,12 +75,4 @@ func (s *search) lowerDrawers(f *plan.Front) []edit.Edit {
 		fixes = append(fixes, edit.SetDrawer{At: f.Place, Drawer: name})
 		under = next
 	}
-}
-
-// lowerIfDrawer offers lower drawers where a hole belongs to the drawer.
-func (s *search) lowerIfDrawer(f *plan.Front, h *plan.Hole) []edit.Edit {
-	if h.Kind == plan.HandleHole {
-		return nil
-	}
-	return s.lowerDrawers(f)
 }

@@ -2,6 +2,7 @@ package check
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/model/edit"
 	"frontlay/model/message"
 )
 
@@ -22,6 +23,7 @@ func findSpan(s *search) {
 		s.front(s.frontAt(p.Place), Finding{
 			What:   message.New("it can't span %v bays from here", int(p.Amount)),
 			Change: message.New("move it to the top or the bottom of its stack, with enough bays to its right, or let it span one bay"),
+			Fixes:  []edit.Edit{edit.ReorderFront{At: p.Place}, edit.ReorderFront{At: p.Place, To: len(s.plan.Project.BayAt(p.Place).Fronts) - 1}, edit.SetSpan{At: p.Place, Count: 1}},
 		})
 	}
 }

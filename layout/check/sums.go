@@ -1,6 +1,8 @@
 package check
 
 import (
+	"slices"
+
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -51,17 +53,29 @@ func (s *search) stackSum(p *plan.Problem) {
 		f.What = message.New("the fronts and gaps leave %v of the height; in the way: %v", -p.Amount, inTheWay)
 		f.Change = message.New("let one of them grow by %v, or let it take what is left", -p.Amount)
 	}
+	f.Fixes = s.giveWay(p)
+	s.add(f)
+}
+
+// giveWay are the changes that may let a stack add up: the topmost front that can
+// takes the difference once, or whatever is left from now on; limits end, and
+// then line-ups.
+func (s *search) giveWay(p *plan.Problem) []edit.Edit {
+	var heights, limits, lines []edit.Edit
 	for k := len(p.Others) - 1; k >= 0; k-- {
 		at := p.Others[k]
 		src := s.plan.Project.FrontAt(at)
-		if src.Height > 0 && !src.Locked {
-			if h := src.Height - p.Amount; h >= 10*length.Millimetre {
-				f.Fixes = append(f.Fixes, edit.SetHeight{At: at, Height: h})
-				break
-			}
+		switch h := src.Height - p.Amount; {
+		case src.Locked:
+		case src.Height > 0 && h >= 10*length.Millimetre && heights == nil:
+			heights = []edit.Edit{edit.SetHeight{At: at, Height: h}, edit.SetShare{At: at, Share: 1}}
+		case src.Height <= 0 && src.LineUp == nil && limits == nil:
+			limits = []edit.Edit{edit.SetLimits{At: at}}
+		case src.LineUp != nil && lines == nil:
+			lines = []edit.Edit{edit.LineUp{At: at}}
 		}
 	}
-	s.add(f)
+	return slices.Concat(heights, limits, lines)
 }
 
 // names lists the fronts in the way with what holds each, as one argument of a

@@ -2,6 +2,8 @@ package check
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/edit"
 	"frontlay/model/message"
 )
 
@@ -26,6 +28,20 @@ func findWideFront(s *search) {
 			Change: message.New("divide the bay, or use hardware with a stabiliser"),
 			Area:   f.Face,
 			Mark:   message.New("wide"),
+			Fixes:  s.stabilised(f),
 		})
 	})
+}
+
+// stabilised are the changes to hardware sheets of the project that have a
+// stabiliser, for the bay and for the front alone.
+func (s *search) stabilised(f *plan.Front) []edit.Edit {
+	var fixes []edit.Edit
+	for _, h := range s.plan.Project.Hardware {
+		if h.Sheet != nil && h.Sheet.Stabiliser.FromWidth > 0 {
+			bay := model.Place{Cabinet: f.Place.Cabinet, Bay: f.Place.Bay, Front: -1}
+			fixes = append(fixes, edit.ChooseHardware{At: bay, Name: h.Name}, edit.ChooseFrontHardware{At: f.Place, Name: h.Name})
+		}
+	}
+	return fixes
 }
