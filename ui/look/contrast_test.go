@@ -4,6 +4,8 @@ import (
 	"image/color"
 	"math"
 	"testing"
+
+	"frontlay/layout/drawing"
 )
 
 // luminance is the relative luminance of WCAG 2.2 (W3C Recommendation, section
@@ -43,9 +45,13 @@ func TestTextContrast(t *testing.T) {
 				t.Errorf("%s: ink on %s has %.2f:1", name, on, r)
 			}
 		}
-		for text, c := range map[string]color.NRGBA{"error": p.Error, "good": p.Good} {
-			if r := contrast(c, p.Front); r < 4.5 {
-				t.Errorf("%s: %s on a front has %.2f:1", name, text, r)
+		for text, c := range map[string]color.NRGBA{
+			"error": p.Error, "warning": p.Warning, "advice": p.Advice, "accepted": p.Soft, "a note": p.Letters(drawing.Note), "good": p.Good,
+		} {
+			for on, b := range map[string]color.NRGBA{"a front": p.Front, "a panel": p.Panel, "paper": p.Paper} {
+				if r := contrast(c, b); r < 4.5 {
+					t.Errorf("%s: %s on %s has %.2f:1", name, text, on, r)
+				}
 			}
 		}
 		if r := contrast(p.OnAccent, p.Accent); r < 4.5 {
@@ -66,6 +72,25 @@ func TestKeysInMenusAreLegible(t *testing.T) {
 		shown := color.NRGBA{R: mix(faded.R, p.Paper.R), G: mix(faded.G, p.Paper.G), B: mix(faded.B, p.Paper.B), A: 255}
 		if c := contrast(shown, p.Paper); c < 4.5 {
 			t.Errorf("%s: keys in menus have %.2f:1", name, c)
+		}
+	}
+}
+
+// A finding's severity must be told without colour too (WCAG 2.2, success
+// criterion 1.4.1, from memory), and marks must have the colour of their words.
+func TestSeveritiesDiffer(t *testing.T) {
+	all := []drawing.Severity{drawing.OfError, drawing.OfWarning, drawing.OfAdvice, drawing.OfAccepted}
+	for name, p := range map[string]Palette{"light": Light(), "dark": Dark(), "contrast": Contrast()} {
+		for i, a := range all {
+			sign, c := p.Severity(a)
+			if pen := p.TagPen(drawing.Tag{Meaning: drawing.Shortfall, Severity: a}); pen.Line != c {
+				t.Errorf("%s: the hatch of severity %v is drawn in %v, its words in %v", name, a, pen.Line, c)
+			}
+			for _, b := range all[:i] {
+				if s, d := p.Severity(b); s == sign || d == c {
+					t.Errorf("%s: severities %v and %v have the same sign or colour", name, a, b)
+				}
+			}
 		}
 	}
 }

@@ -57,8 +57,8 @@ func (p Palette) Letters(m drawing.Meaning) color.NRGBA {
 		return p.Good
 	case drawing.Shortfall, drawing.FindingMark:
 		return p.Error
-	case drawing.DimensionLine:
-		return p.Ink
+	case drawing.Note:
+		return p.Soft
 	default:
 		return p.Ink
 	}

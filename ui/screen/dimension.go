@@ -118,7 +118,7 @@ func (p *painter) placeFigure(d *measured) {
 	}
 	least := 0
 	var best fyne.Position
-	found := false
+	found, ousting := false, false
 	whole := box{0, 0, p.size.Width, p.size.Height}
 	var area box
 	for i, at := range options {
@@ -146,14 +146,18 @@ func (p *painter) placeFigure(d *measured) {
 				}
 			}
 		}
+		ousts := inside && p.ousts(d.m.Of.Place, ink, d.letter)
+		if ousts {
+			harm += 200
+		}
 		if !found || harm < least {
-			best, least, found = at, harm, true
+			best, least, found, ousting = at, harm, true, ousts
 		}
 		if harm == 0 {
 			break
 		}
 	}
-	if !found {
+	if !found || ousting {
 		return
 	}
 	d.figure = boxAt(best, d.size)

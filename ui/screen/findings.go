@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"cmp"
+	"slices"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -10,11 +12,12 @@ import (
 	"frontlay/model/message"
 )
 
-// found are the labels of the findings of one front, or of a place that belongs
-// to none.
+// found are the labels of the findings of one front, the worst first, or of a
+// place that belongs to none.
 type found struct {
 	of     drawing.Tag
 	face   box
+	name   int // which of the texts with places is the front's name; -1: none is
 	labels []*drawing.Text
 }
 
@@ -22,17 +25,36 @@ type found struct {
 // front has no room for all of its labels it tells how many they are; where it
 // has none even for that, its bay does.
 func (p *painter) findings(d *drawing.Drawing) {
+	all := p.foundIn(d)
+	if len(all) == 0 {
+		return
+	}
+	names := map[model.Place]int{}
+	for i := range p.taken {
+		if t := &p.taken[i]; t.bold && t.of.Of.Kind == drawing.FrontThing {
+			names[t.of.Of.Place] = i
+		}
+	}
 	var crowded []found
-	for _, f := range p.foundIn(d) {
+	for _, f := range all {
 		if f.face = f.face.common(p.window()); f.face.empty() {
 			continue
 		}
+		f.name = -1
+		if i, named := names[f.of.Of.Place]; named && f.of.Of.Kind == drawing.FrontThing {
+			f.name = i
+		}
+		slices.SortStableFunc(f.labels, func(a, b *drawing.Text) int { return cmp.Compare(a.Severity, b.Severity) })
+		f.of.Severity = f.labels[0].Severity
 		if !p.labelAll(f) && !p.summary(f, len(f.labels), strong) && !p.besideNumber(f) {
 			crowded = append(crowded, f)
 		}
 	}
 	for _, bay := range byBay(crowded) {
-		p.summary(bay, len(bay.labels), none)
+		if !p.summary(bay, len(bay.labels), none) {
+			bay.name = -1
+			p.summary(bay, len(bay.labels), none)
+		}
 	}
 }
 
@@ -49,7 +71,8 @@ func byBay(fronts []found) []found {
 		}
 		bay := &all[i]
 		bay.face = box{min(bay.face.x1, f.face.x1), min(bay.face.y1, f.face.y1), max(bay.face.x2, f.face.x2), max(bay.face.y2, f.face.y2)}
-		bay.labels = append(bay.labels, f.labels...)
+		bay.labels, bay.name = append(bay.labels, f.labels...), -1
+		bay.of.Severity = min(bay.of.Severity, f.of.Severity)
 	}
 	return all
 }
@@ -71,7 +94,7 @@ func (p *painter) foundIn(d *drawing.Drawing) []found {
 		face, inFront := p.faces[t.Of.Place]
 		if !inFront || t.Of.Kind != drawing.FrontThing {
 			a := p.view.at(t.At)
-			all = append(all, found{t.Tag, box{a.X - 200, a.Y - 60, a.X + 200, a.Y + 60}, []*drawing.Text{t}})
+			all = append(all, found{of: t.Tag, face: box{a.X - 200, a.Y - 60, a.X + 200, a.Y + 60}, labels: []*drawing.Text{t}})
 			continue
 		}
 		i, known := at[t.Of.Place]
@@ -85,15 +108,29 @@ func (p *painter) foundIn(d *drawing.Drawing) []found {
 	return all
 }
 
+// ofWholeFront tells that a finding's label is about a front as a whole: it
+// stands at the front's middle, others at what they are about.
+func ofWholeFront(m *drawing.Text) bool { return m.Anchor == drawing.MiddleCentre }
+
+// signed is a text with the sign of a severity, which tells it without colour.
+func (p *painter) signed(m message.Message, s drawing.Severity) string {
+	sign, _ := p.palette.Severity(s)
+	return sign + " " + p.say.Say(m)
+}
+
 // labelAll writes all labels of a front, or none where one has no room.
 func (p *painter) labelAll(f found) bool {
 	before := len(p.taken)
 	for _, m := range f.labels {
 		letter := p.letters(m.Size)
-		s := p.say.Say(m.Say)
-		size := p.measure.of(s, letter, m.Bold)
-		want := anchored(p.view.at(m.At), size, m.Anchor)
-		if !p.label(f, s, want, letter, strong) {
+		s := p.signed(m.Say, m.Severity)
+		want := p.underName(f, s, letter)
+		if !ofWholeFront(m) {
+			want = anchored(p.view.at(m.At), p.measure.of(s, letter, true), m.Anchor)
+		}
+		one := f
+		one.of = m.Tag
+		if !p.label(one, s, want, letter, strong) {
 			p.giveBack(before)
 			return false
 		}
@@ -108,62 +145,91 @@ func (p *painter) summary(f found, count int, least weight) bool {
 	if count == 1 {
 		words = message.New("1 finding")
 	}
-	for _, s := range []string{p.say.Say(words), p.say.Say(message.New("! %v", count))} {
-		letter := p.letters(f.labels[0].Size)
-		size := p.measure.of(s, letter, true)
-		middle := fyne.NewPos((f.face.x1+f.face.x2)/2, (f.face.y1+f.face.y2)/2)
-		if p.label(f, s, anchored(middle, size, drawing.MiddleCentre), letter, least) {
+	for _, m := range []message.Message{words, message.New("%v", count)} {
+		s, letter := p.signed(m, f.of.Severity), p.letters(f.labels[0].Size)
+		if p.label(f, s, p.underName(f, s, letter), letter, least) {
 			return true
 		}
 	}
 	return false
+}
+
+// underName is the wanted corner of a label: under the middle of its front's
+// name, or in the middle of a place whose name is not written.
+func (p *painter) underName(f found, s string, letter float32) fyne.Position {
+	size := p.measure.of(s, letter, true)
+	if f.name < 0 {
+		middle := fyne.NewPos((f.face.x1+f.face.x2)/2, (f.face.y1+f.face.y2)/2)
+		return anchored(middle, size, drawing.MiddleCentre)
+	}
+	name := p.taken[f.name].ink()
+	return fyne.NewPos((name.x1+name.x2-size.Width)/2, name.y2+underName-inkOf(fyne.Position{}, size, letter).y1)
 }
 
 // besideNumber writes how many findings a front has in the room of its name, of
 // which only the number stays.
 func (p *painter) besideNumber(f found) bool {
-	for i := range p.taken {
-		t := &p.taken[i]
-		if t.of.Of != f.of.Of || t.of.Meaning != drawing.Label {
-			continue
-		}
-		number, _, numbered := strings.Cut(t.say, "  ")
-		if !numbered {
-			return false
-		}
-		name := *t
-		t.say, t.size = number, p.measure.of(number, t.letter, t.bold)
-		if p.summary(f, len(f.labels), strong) {
-			return true
-		}
-		p.taken[i] = name
+	if f.name < 0 {
 		return false
 	}
+	t := &p.taken[f.name]
+	number, _, numbered := strings.Cut(t.say, "  ")
+	if !numbered {
+		return false
+	}
+	name := *t
+	t.say, t.size = number, p.measure.of(number, t.letter, t.bold)
+	if p.summary(f, len(f.labels), strong) {
+		return true
+	}
+	p.taken[f.name] = name
 	return false
 }
 
-// label writes one label near its wanted place, in its front.
+// label writes one label in its front: near its wanted place below the front's
+// name, or where there is no room at the name's height, on one line with it;
+// anywhere near its wanted place where the name is not written.
 func (p *painter) label(f found, s string, want fyne.Position, letter float32, least weight) bool {
-	const pad, rows = 4, 24
+	const pad, rows, air = 4, 24, 3 // air is above and below, where there is enough
 	size := p.measure.of(s, letter, true)
 	area := box{f.face.x1 + pad, f.face.y1, f.face.x2 - pad, f.face.y2}
 	if least == none && area.y2-area.y1 < size.Height { // over the edges of a low front
 		middle := (area.y1 + area.y2) / 2
 		area.y1, area.y2 = middle-size.Height, middle+size.Height
 	}
-	if !roomy(area, size, letter) {
-		return false
+	near := []search{{rows, size.Width / 4, least}, {rows, anywhere, least}} // below one another rather than side by side
+	type try struct {
+		area box
+		want fyne.Position
+		how  []search
 	}
-	want = wanted(want, size, letter, drawing.TopLeft, area)
-	l := p.placeIn(area)
-	at, ok := l.seek(want, size, letter, search{rows, size.Width / 4, least}) // below one another rather than side by side
-	if !ok {
-		at, ok = l.seek(want, size, letter, search{rows, anywhere, least})
+	tries := []try{{area.grown(0, -air), want, near}, {area, want, near}}
+	if f.name >= 0 {
+		name := &p.taken[f.name]
+		below := area.grown(0, -air)
+		below.y1 = name.ink().y2 + 2
+		const ascent = 1.069 // of letters, from the metrics of the font
+		line := fyne.NewPos(name.ink().x2+letter, name.at.Y+ascent*(name.letter-letter))
+		tries = []try{{below, want, near}, {area, line, []search{{0, anywhere, least}}}}
 	}
-	if ok {
-		tag := f.of
-		tag.Meaning = drawing.FindingMark
-		p.take(taken{of: tag, say: s, at: at, size: size, letter: letter, bold: true, colour: p.palette.Letters(drawing.FindingMark), tagged: true})
+	for _, t := range tries {
+		if !roomy(t.area, size, letter) {
+			continue
+		}
+		to, l := wanted(t.want, size, letter, drawing.TopLeft, t.area), p.placeIn(t.area)
+		for _, how := range t.how {
+			if at, ok := l.seek(to, size, letter, how); ok {
+				p.takeLabel(f.of, s, at, letter)
+				return true
+			}
+		}
 	}
-	return ok
+	return false
+}
+
+// takeLabel gives a finding's label its place.
+func (p *painter) takeLabel(of drawing.Tag, s string, at fyne.Position, letter float32) {
+	_, colour := p.palette.Severity(of.Severity)
+	of.Meaning = drawing.FindingMark
+	p.take(taken{of: of, say: s, at: at, size: p.measure.of(s, letter, true), letter: letter, bold: true, colour: colour, tagged: true})
 }

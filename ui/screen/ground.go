@@ -65,6 +65,7 @@ type stroke struct {
 	box
 	slanted bool // from corner to corner; falling: from the upper left one
 	falling bool
+	round   bool // a hole, from which letters keep away a little
 	weight  weight
 	own     int
 }

@@ -225,6 +225,7 @@ func (s *stage) stays(name string) {
 		of := drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}
 		at, there := heights[of]
 		room := p.measure.of(p.say.Figure(f.Face.Height()), p.text*0.95, false)
+		number := p.measure.of(fmt.Sprint(f.Number), p.text, true) // it goes before the height
 		if line := lines[of]; line > room.Width && line < p.size.Width-room.Width { // otherwise it may be out of sight
 			size = fyne.NewSize(min(face.x2, p.size.Width)-max(face.x1, 0), min(face.y2, p.size.Height-12)-max(face.y1, 12))
 		} else {
@@ -233,7 +234,7 @@ func (s *stage) stays(name string) {
 		switch {
 		case there && !at.within(face, 4):
 			s.t.Errorf("%s: the height of front %d stands at %v, its front at %v", name, f.Number, at, face)
-		case !there && size.Height >= room.Height && size.Width >= room.Width+20:
+		case !there && size.Height >= room.Height && size.Width >= room.Width+20 && (size.Width >= room.Width+number.Width+30 || size.Height >= room.Height+1.5*number.Height):
 			s.t.Errorf("%s: front %d has room for its height, but no figure", name, f.Number)
 		}
 	}

@@ -102,7 +102,7 @@ func searches(m *drawing.Text) []search {
 // a text with figures that has no room, which is never cut.
 func (p *painter) textMark(m *drawing.Text) bool {
 	letter := p.letters(m.Size)
-	at := p.view.at(m.At)
+	at := p.pointOf(m)
 	tries := []string{p.say.Say(m.Say)}
 	if !m.Short.Empty() {
 		tries = append(tries, p.say.Say(m.Short))
@@ -136,9 +136,11 @@ func (p *painter) textMark(m *drawing.Text) bool {
 	if whole {
 		return false
 	}
-	if !p.takeCut(m, l, short, at, letter, strong) && m.Bold {
-		p.takeCut(m, l, short, at, letter, none)
+	if p.takeCut(m, l, short, at, letter, strong) || !m.Bold || p.takeNumber(m, l, at, letter, strong) ||
+		p.takeCut(m, l, short, at, letter, none) {
+		return true
 	}
+	p.takeNumber(m, l, at, letter, none)
 	return true
 }
 
@@ -163,7 +165,7 @@ type wish struct {
 // wish remembers where a text of a front would stand if nothing else were there,
 // so that figures, which have their places first, can keep out of it.
 func (p *painter) wish(m *drawing.Text) {
-	if m.Within.Empty() || m.Meaning == drawing.FindingMark {
+	if m.Within.Empty() || m.Meaning == drawing.FindingMark || m.Meaning == drawing.Note {
 		return
 	}
 	letter := p.letters(m.Size)
@@ -171,11 +173,12 @@ func (p *painter) wish(m *drawing.Text) {
 	if !m.Short.Empty() {
 		say = m.Short
 	}
-	at, size := p.view.at(m.At), p.measure.of(p.say.Say(say), letter, m.Bold)
+	at, size := p.pointOf(m), p.measure.of(p.say.Say(say), letter, m.Bold)
 	area := p.areaOf(m, at, size)
 	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
 		return
 	}
+	p.needNumber(m, area, letter)
 	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).grown(0.2*letter, 1)
 	if p.wishes == nil {
 		p.wishes = map[model.Place][]wish{}
@@ -196,6 +199,11 @@ func (p *painter) areaOf(m *drawing.Text, at fyne.Position, size fyne.Size) box 
 	}
 	const pad = 3
 	b, seen := boxAt(p.box(m.Within)), p.window()
+	if !m.Least.Empty() && b.x2-b.x1 < p.measure.of(p.say.Say(m.Least), p.letters(m.Size), m.Bold).Width+2*pad {
+		if face, ok := p.faces[m.Of.Place]; ok { // a number goes before the height beside it
+			b = boxAt(p.box(face))
+		}
+	}
 	if !m.Bold {
 		seen.y1, seen.y2 = b.y1, b.y2
 	}

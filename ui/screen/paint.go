@@ -1,7 +1,9 @@
 package screen
 
 import (
+	"cmp"
 	"image/color"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -29,6 +31,8 @@ type painter struct {
 
 	traces
 	wishes   map[model.Place][]wish // where names and covers of fronts would stand
+	numbers  map[model.Place]number // what the numbers of fronts need
+	lifts    map[model.Place]int    // see makeRoom
 	reserved []box                  // no letters here
 	inset    fyne.Position          // what rulers take at the left and the top
 	room     place                  // see placeIn
@@ -85,18 +89,29 @@ func (p *painter) paint(d *drawing.Drawing) {
 // lines adds the lines of a drawing and gives its texts their places.
 func (p *painter) lines(d *drawing.Drawing) {
 	p.prepare(d)
+	var found []drawing.Mark
 	for _, m := range d.Marks {
 		switch v := m.(type) {
 		case *drawing.Line:
 			p.lineMark(v)
 		case *drawing.Rectangle:
-			p.rectangle(v)
+			if v.Meaning == drawing.FindingMark {
+				found = append(found, m)
+			} else {
+				p.rectangle(v)
+			}
 		case *drawing.Circle:
 			p.circle(v)
 		case *drawing.Hatch:
-			p.hatch(v)
+			if v.Meaning == drawing.Shortfall {
+				found = append(found, m)
+			} else {
+				p.hatch(v)
+			}
 		}
 	}
+	p.marksOfFindings(found)
+	p.makeRoom(d)
 	for _, m := range d.Marks {
 		if v, ok := m.(*drawing.Text); ok {
 			p.wish(v)
@@ -106,6 +121,23 @@ func (p *painter) lines(d *drawing.Drawing) {
 	p.texts(d, true) // names have the right of way
 	p.findings(d)
 	p.texts(d, false)
+	p.notes(d)
+}
+
+// marksOfFindings draws the frames and hatches of findings, the worst last, so
+// that an error's is not hidden by a warning's at the same place.
+func (p *painter) marksOfFindings(found []drawing.Mark) {
+	slices.SortStableFunc(found, func(a, b drawing.Mark) int {
+		return cmp.Compare(drawing.TagOf(b).Severity, drawing.TagOf(a).Severity)
+	})
+	for _, m := range found {
+		switch v := m.(type) {
+		case *drawing.Rectangle:
+			p.rectangle(v)
+		case *drawing.Hatch:
+			p.hatch(v)
+		}
+	}
 }
 
 // texts gives the bold texts of a drawing their places, or the others; those of
@@ -114,7 +146,7 @@ func (p *painter) lines(d *drawing.Drawing) {
 func (p *painter) texts(d *drawing.Drawing, bold bool) {
 	var sizes []*drawing.Text
 	for _, m := range d.Marks {
-		if v, ok := m.(*drawing.Text); ok && v.Bold == bold && v.Meaning != drawing.FindingMark && !p.textMark(v) {
+		if v, ok := m.(*drawing.Text); ok && v.Bold == bold && v.Meaning != drawing.FindingMark && v.Meaning != drawing.Note && !p.textMark(v) {
 			sizes = append(sizes, v)
 		}
 	}
@@ -190,7 +222,7 @@ func (p *painter) rectangle(m *drawing.Rectangle) {
 	if m.Meaning == drawing.Grip {
 		return
 	}
-	pen := p.palette.Pen(m.Meaning)
+	pen := p.palette.TagPen(m.Tag)
 	pos, size := p.box(m.Rect)
 	if !p.shown(pos.X, pos.Y, pos.X+size.Width, pos.Y+size.Height) {
 		return
@@ -245,7 +277,7 @@ func (p *painter) circle(m *drawing.Circle) {
 	c.Resize(size)
 	p.objects = append(p.objects, c)
 	if size.Width < 40 {
-		p.markAll(boxAt(pos, size), weightOf(m.Meaning))
+		p.keep(stroke{box: boxAt(pos, size), weight: weightOf(m.Meaning), round: true})
 	} else {
 		p.markEdges(boxAt(pos, size), weightOf(m.Meaning))
 	}
@@ -256,7 +288,7 @@ const hatchStep = 7
 
 // hatch draws lines at 45° clipped to the rectangle.
 func (p *painter) hatch(m *drawing.Hatch) {
-	pen := p.palette.Pen(m.Meaning)
+	pen := p.palette.TagPen(m.Tag)
 	pos, size := p.box(m.Rect)
 	x1, y1 := max(pos.X, 0), max(pos.Y, 0)
 	x2, y2 := min(pos.X+size.Width, p.size.Width), min(pos.Y+size.Height, p.size.Height)

@@ -57,7 +57,7 @@ func (c *Screen) draw() *drawing.Drawing {
 		}
 		return &drawing.Drawing{Title: message.New("Select a front with a drawer that fits.")}
 	}
-	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings})
+	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings, Locks: true})
 }
 
 // extent is what a fitted picture shows whole.

@@ -72,7 +72,7 @@ type place struct {
 func (p *painter) placeIn(area box) *place {
 	l := &p.room
 	l.area, l.strokes, l.taken = area, l.strokes[:0], l.taken[:0]
-	wide := area.grown(8, 2)
+	wide := area.grown(8, besideHole)
 	for i := range p.strokesIn.near(wide.x1, wide.x2) {
 		if s := &p.strokes[i]; s.weight > quiet && s.x1 <= wide.x2 && wide.x1 <= s.x2 && s.y1 <= wide.y2 && wide.y1 <= s.y2 {
 			l.strokes = append(l.strokes, *s)
@@ -113,13 +113,21 @@ func (l *place) free(ink box) bool {
 	return true
 }
 
+// besideHole is what figures keep free of a hole where they can.
+const besideHole = 4
+
 // harm is what a text's ground would cover: the weights of the lines in its box
-// but those of its own dimension.
+// but those of its own dimension; and a little for each hole that it touches.
 func (l *place) harm(ink box, own int) int {
 	sum := 0
 	for i := range l.strokes {
-		if s := &l.strokes[i]; (own == 0 || s.own != own) && s.meets(ink) {
+		s := &l.strokes[i]
+		switch {
+		case own != 0 && s.own == own:
+		case s.meets(ink):
 			sum += int(s.weight * s.weight) // a strong one is worth several others
+		case s.round && s.grown(besideHole, besideHole).overlaps(ink):
+			sum += int(weak)
 		}
 	}
 	return sum

@@ -71,7 +71,22 @@ func scenes(t testing.TB) []scene {
 		scene{"low fronts", cabinets(t, 2, 500, 760, 12)},
 		scene{"narrow cabinets", cabinets(t, 6, 300, 720, 4)},
 		scene{"cabinets of 400", cabinets(t, 12, 400, 720, 3)},
+		scene{"locked", locked(read(t, assets.DemoName, assets.Demo()))},
+		scene{"locked narrow cabinets", locked(cabinets(t, 6, 300, 720, 4))},
+		scene{"locked wide", locked(cabinets(t, 2, 1200, 720, 6))},
 	)
+}
+
+// locked is a project with all its fronts locked at their heights.
+func locked(p *model.Project) *model.Project {
+	for _, c := range p.Cabinets {
+		for _, b := range c.Bays {
+			for i := range b.Fronts {
+				b.Fronts[i].Locked = true
+			}
+		}
+	}
+	return p
 }
 
 // cabinets is a run of like cabinets with so many equal fronts each, on the

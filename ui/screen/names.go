@@ -1,0 +1,100 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/drawing"
+	"frontlay/model"
+)
+
+// number is what the number of a front needs to be written: where it can stand
+// and how large its letters are.
+type number struct {
+	area  box
+	width float32
+	high  float32
+}
+
+// needNumber remembers what the number of a front needs. Where there is no room
+// for it, whatever else is in the front, nothing is.
+func (p *painter) needNumber(m *drawing.Text, area box, letter float32) {
+	if m.Least.Empty() || m.Of.Kind != drawing.FrontThing {
+		return
+	}
+	size := p.measure.of(p.say.Say(m.Least), letter, m.Bold)
+	if !roomy(area, size, letter) {
+		return
+	}
+	ink := inkOf(fyne.Position{}, size, letter)
+	if p.numbers == nil {
+		p.numbers = map[model.Place]number{}
+	}
+	p.numbers[m.Of.Place] = number{area, size.Width, ink.y2 - ink.y1 + 2*edge + size.Height/4} // as texts go up and down by that
+}
+
+// takeNumber gives the number of a front a place anywhere in its area, where the
+// name has none at its height. It is false where not even the number has one.
+func (p *painter) takeNumber(m *drawing.Text, l *place, at fyne.Position, letter float32, least weight) bool {
+	if m.Least.Empty() {
+		return false
+	}
+	const all = 48
+	s := p.say.Say(m.Least)
+	size := p.measure.of(s, letter, m.Bold)
+	to, ok := l.seek(wanted(at, size, letter, m.Anchor, l.area), size, letter, search{all, anywhere, least})
+	if ok {
+		p.takeText(m, s, to, size, letter)
+	}
+	return ok
+}
+
+// ousts tells that a figure would leave no room for the number of its front,
+// which says more than its height.
+func (p *painter) ousts(at model.Place, ink box, letter float32) bool {
+	n, ok := p.numbers[at]
+	if !ok || ink.y1-n.area.y1 >= n.high || n.area.y2-ink.y2 >= n.high {
+		return false
+	}
+	ink = ink.grown(0.7*letter, 0)
+	return min(ink.x1, n.area.x2)-n.area.x1 < n.width && n.area.x2-max(ink.x2, n.area.x1) < n.width
+}
+
+// underName is between the letters of a name and those of the label under it.
+const underName = 5
+
+// makeRoom looks which names stand in the middle of their fronts and have labels
+// of findings below them, and how many, so that a name can go up by half of what
+// they take and both stand in the middle together.
+func (p *painter) makeRoom(d *drawing.Drawing) {
+	for _, m := range d.Marks {
+		t, ok := m.(*drawing.Text)
+		if ok && t.Meaning == drawing.FindingMark && t.Of.Kind == drawing.FrontThing && ofWholeFront(t) {
+			if p.lifts == nil {
+				p.lifts = map[model.Place]int{}
+			}
+			p.lifts[t.Of.Place]++
+		}
+	}
+}
+
+// pointOf is where the point of a text is on the screen: that of a name which
+// makes room for labels lies higher.
+func (p *painter) pointOf(m *drawing.Text) fyne.Position {
+	at := p.view.at(m.At)
+	rows := p.lifts[m.Of.Place]
+	if rows == 0 || !m.Bold || m.Anchor != drawing.MiddleCentre || m.Of.Kind != drawing.FrontThing {
+		return at
+	}
+	const air = 8 // above and below
+	letter := 0.9 * p.text
+	row := inkOf(fyne.Position{}, fyne.Size{}, letter)
+	pitch := row.y2 - row.y1 + underName
+	_, size := p.box(p.faces[m.Of.Place])
+	name := inkOf(fyne.Position{}, fyne.Size{}, p.letters(m.Size))
+	for _, n := range []int{rows, 1} { // one label can tell of them all
+		if name.y2-name.y1+float32(n)*pitch+air <= size.Height {
+			return at.SubtractXY(0, float32(n)*pitch/2)
+		}
+	}
+	return at
+}

@@ -1,0 +1,127 @@
+package screen
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/drawing"
+	"frontlay/model"
+)
+
+// notes marks the fronts that have a note, which are those locked at their
+// heights: the dimension of the height ends at two stops, and the note stands,
+// last of all texts, below the figure, or on one line with it or with the front's
+// name, or below that; in its short form where the whole has no room. Where not
+// even that has any the stops are left to tell.
+func (p *painter) notes(d *drawing.Drawing) {
+	var heights, names map[model.Place]int
+	for _, m := range d.Marks {
+		t, ok := m.(*drawing.Text)
+		if !ok || t.Meaning != drawing.Note {
+			continue
+		}
+		if heights == nil {
+			heights, names = p.standing()
+		}
+		p.stops(t)
+		p.note(t, at(heights, t.Of.Place), at(names, t.Of.Place))
+	}
+}
+
+// standing tells which of the texts with places are the heights and the names of
+// fronts.
+func (p *painter) standing() (heights, names map[model.Place]int) {
+	heights, names = map[model.Place]int{}, map[model.Place]int{}
+	for i := range p.taken {
+		switch t := &p.taken[i]; {
+		case t.of.Of.Kind == drawing.FrontHeight:
+			heights[t.of.Of.Place] = i
+		case t.of.Of.Kind == drawing.FrontThing && t.bold && !t.tagged:
+			names[t.of.Of.Place] = i
+		}
+	}
+	return heights, names
+}
+
+// at is the number of a text, -1 where there is none.
+func at(all map[model.Place]int, place model.Place) int {
+	if i, ok := all[place]; ok {
+		return i
+	}
+	return -1
+}
+
+// stops draws a bar in place of the slanted stroke at both ends of the dimension
+// on which a note lies.
+func (p *painter) stops(m *drawing.Text) {
+	const thick = 3
+	colour := p.palette.Pen(drawing.DimensionLine).Line
+	face, x := boxAt(p.box(m.Within)), p.view.px(m.At.X)
+	for _, y := range []float32{face.y1 + thick, face.y2 - thick} {
+		p.line(x-arm, y, x+arm, y, colour, thick)
+	}
+}
+
+// note writes a note beside the texts with the numbers of its front's height and
+// name, -1 for one that is not written.
+func (p *painter) note(m *drawing.Text, height, name int) {
+	const pad = 3
+	face := boxAt(p.box(m.Within)).common(p.window()).grown(-pad, -pad)
+	letter := p.letters(m.Size)
+	take := func(s string, at fyne.Position, size fyne.Size) {
+		p.take(taken{of: m.Tag, say: s, at: at, size: size, letter: letter, colour: p.palette.Letters(m.Meaning)})
+	}
+	for _, s := range []string{p.say.Say(m.Say), p.say.Say(m.Short)} {
+		size := p.measure.of(s, letter, false)
+		if height >= 0 {
+			if at, ok := p.underFigure(&p.taken[height], size, letter, face); ok {
+				take(s, at, size)
+				return
+			}
+		}
+		for _, i := range []int{height, name} {
+			if i < 0 {
+				continue
+			}
+			const ascent = 1.069 // of letters, from the metrics of the font
+			beside := &p.taken[i]
+			want := fyne.NewPos(beside.ink().x1-letter-size.Width, beside.at.Y+ascent*(beside.letter-letter))
+			if i == name {
+				want.X = beside.ink().x2 + letter
+			}
+			area := face.grown(0, pad)
+			if !roomy(area, size, letter) {
+				continue
+			}
+			want.X = max(min(want.X, area.x2-size.Width), area.x1)
+			if at, ok := p.placeIn(area).seek(want, size, letter, search{0, anywhere, weak}); ok {
+				take(s, at, size)
+				return
+			}
+		}
+		if name >= 0 {
+			above := p.taken[name].ink()
+			area := face
+			area.y1 = above.y2 + underName
+			want := fyne.NewPos((above.x1+above.x2-size.Width)/2, area.y1)
+			if at, ok := p.placeIn(area).seek(wanted(want, size, letter, drawing.TopLeft, area), size, letter, search{12, anywhere, weak}); ok {
+				take(s, at, size)
+				return
+			}
+		}
+	}
+}
+
+// underFigure is the place of a note below the figure of a height, in the line of
+// its dimension. It is false where something else stands there.
+func (p *painter) underFigure(figure *taken, size fyne.Size, letter float32, face box) (fyne.Position, bool) {
+	const between = 3
+	above := figure.ink()
+	at := fyne.NewPos((above.x1+above.x2-size.Width)/2, above.y2+between-inkOf(fyne.Position{}, size, letter).y1)
+	at.X = max(min(at.X, face.x2-size.Width), face.x1)
+	ink := inkOf(at, size, letter)
+	if !ink.within(face) {
+		return at, false
+	}
+	l := p.placeIn(ink)
+	return at, l.free(ink) && l.harm(ink, figure.own) == 0
+}
