@@ -88,6 +88,7 @@ var shown = []sink{
 	{"ui", "newCloser", 0},
 	{"ui/field", "NewButton", 0},
 	{"ui/field", "NewCheck", 0},
+	{"ui/field", "NewLabel", 0},
 	{"ui/field", "NewMark", 0},
 	{"ui/field", "NewText", 0},
 	{"ui/field", "newCaption", 0},

@@ -28,7 +28,7 @@ func (w *window) askPath(title, name, ext string, then func(path string)) {
 	nameEntry.SetPlaceHolder(w.text("name of the file"))
 	folderEntry.SetText(folder)
 	folderEntry.SetPlaceHolder(w.text("folder"))
-	outcome := widget.NewLabel("")
+	outcome := field.NewLabel("")
 	outcome.Wrapping = fyne.TextWrapWord
 	tell := func(path, trouble string) {
 		outcome.Importance = widget.DangerImportance

@@ -31,11 +31,11 @@ type beginning struct {
 	rows    []*field.Row
 	choices []*field.Choice
 	object  fyne.CanvasObject
-	told    *widget.Label
+	told    *field.Label
 }
 
 func newBeginning(w *window) *beginning {
-	b := &beginning{w: w, told: widget.NewLabel("")}
+	b := &beginning{w: w, told: field.NewLabel("")}
 	b.told.Wrapping = fyne.TextWrapWord
 	p := newProject(nil)
 	p.Unit = w.startUnit()
@@ -68,7 +68,7 @@ func newBeginning(w *window) *beginning {
 		b.hardware(), b.count(), b.rule(), b.unit(),
 		field.Spacer(8), begin, b.told,
 	)
-	hint := widget.NewLabel(w.text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
+	hint := field.NewLabel(w.text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
 	hint.Wrapping = fyne.TextWrapWord
 	hint.Importance = widget.LowImportance
 	right := container.NewBorder(nil, hint, nil, nil, b.screen)

@@ -93,7 +93,7 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 		row(w.text("Printer"), name), row(w.text("Bar across"), a), row(w.text("Bar up"), b),
 		row(w.text("Margin at the sides"), side), row(w.text("Margin top and bottom"), end),
 	}
-	verdict := widget.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
+	verdict := field.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 	verdict.Wrapping = fyne.TextWrapWord
 	var got sheet.KnownPrinter
 	var d *dialog.CustomDialog

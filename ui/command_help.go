@@ -3,7 +3,6 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
 )
@@ -47,7 +46,7 @@ var fieldKeys = [][2]string{
 func (w *window) showKeys() {
 	var o []fyne.CanvasObject
 	add := func(key, what string) {
-		k, text := widget.NewLabel(key), widget.NewLabel(what)
+		k, text := field.NewLabel(key), field.NewLabel(what)
 		k.TextStyle.Bold, k.Wrapping, text.Wrapping = true, fyne.TextWrapWord, fyne.TextWrapWord
 		o = append(o, container.NewGridWithColumns(2, k, text))
 	}
@@ -85,7 +84,7 @@ var cautions = []string{
 func (w *window) showCautions() {
 	var o []fyne.CanvasObject
 	for _, c := range cautions {
-		l := widget.NewLabel("• " + w.text(c))
+		l := field.NewLabel("• " + w.text(c))
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/message"
+	"frontlay/ui/field"
 )
 
 // showDialog shows a dialog that Esc closes.
@@ -36,7 +37,7 @@ func (w *window) closing(title, label string, o fyne.CanvasObject, scroll *conta
 
 // complain shows an error until it is read.
 func (w *window) complain(err error) {
-	l := widget.NewLabel(w.say().Say(messageOf(err)))
+	l := field.NewLabel(w.say().Say(messageOf(err)))
 	l.Wrapping = fyne.TextWrapWord
 	scroll := container.NewVScroll(l)
 	scroll.SetMinSize(fyne.NewSize(520, 140))
@@ -51,7 +52,7 @@ func (w *window) choose(title, question string, answers []string, then func(int)
 // chooseFrom is choose with the focus on one of the answers: where something
 // would be lost, that is not the first.
 func (w *window) chooseFrom(title, question string, answers []string, first int, then func(int)) {
-	l := widget.NewLabel(question)
+	l := field.NewLabel(question)
 	l.Wrapping = fyne.TextWrapWord
 	var d *dialog.CustomDialog
 	given := len(answers) - 1

@@ -6,7 +6,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/check"
 	"frontlay/model/edit"
@@ -86,7 +85,7 @@ func TestFindingsAreWhole(t *testing.T) {
 		w.win.Resize(fyne.NewSize(width, 740))
 		rows := 0
 		for _, o := range test.LaidOutObjects(w.findings.Object) {
-			l, ok := o.(*widget.Label)
+			l, ok := o.(*field.Label)
 			if !ok || l.Wrapping != fyne.TextWrapWord || !strings.Contains(l.Text, ": ") || l.TextStyle.Bold {
 				continue
 			}
@@ -129,7 +128,7 @@ func TestNothingFoundIsSaid(t *testing.T) {
 func labelsOf(o fyne.CanvasObject) string {
 	text := ""
 	for _, one := range test.LaidOutObjects(o) {
-		if l, ok := one.(*widget.Label); ok {
+		if l, ok := one.(*field.Label); ok {
 			text += l.Text + "\n"
 		}
 	}

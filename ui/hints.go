@@ -2,7 +2,6 @@ package ui
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
 )
@@ -26,7 +25,7 @@ func (w *window) showHints() {
 func (w *window) hintsAgain() {
 	var o []fyne.CanvasObject
 	for i, h := range hints {
-		l := widget.NewLabel(w.text("%v.  %v", i+1, w.text(h)))
+		l := field.NewLabel(w.text("%v.  %v", i+1, w.text(h)))
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}

@@ -11,14 +11,14 @@ import (
 // what is typed in it.
 type mistake struct {
 	name   string // of the field
-	note   *widget.Label
+	note   *field.Label
 	object *fyne.Container // the field with the note under it
 	err    error
 }
 
 // newMistake puts a field above the place for what is wrong with it.
 func newMistake(name string, o fyne.CanvasObject) *mistake {
-	m := &mistake{name: name, note: widget.NewLabel("")}
+	m := &mistake{name: name, note: field.NewLabel("")}
 	m.note.Importance, m.note.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	m.note.Hide()
 	m.object = field.Column(o, m.note)

@@ -10,6 +10,8 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
+
+	"frontlay/ui/field"
 )
 
 // A path to write can be typed in two parts or whole, from home or relative; what
@@ -125,9 +127,9 @@ func TestThePathIsJudgedWhileItIsTyped(t *testing.T) {
 }
 
 // labelsIn are the labels in an object that can be seen.
-func labelsIn(o fyne.CanvasObject) (all []*widget.Label) {
+func labelsIn(o fyne.CanvasObject) (all []*field.Label) {
 	switch v := o.(type) {
-	case *widget.Label:
+	case *field.Label:
 		all = append(all, v)
 	case *widget.PopUp:
 		all = labelsIn(v.Content)

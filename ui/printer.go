@@ -71,9 +71,9 @@ func (p *printing) askPrinter(names []string, standard string) {
 	printer := field.NewChoice(names, func() int { return at }, func(i int) { at = i })
 	copies := field.NewText("")
 	copies.SetText("1")
-	note := widget.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
+	note := field.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
 	note.Wrapping = fyne.TextWrapWord
-	problem := widget.NewLabel("")
+	problem := field.NewLabel("")
 	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note, problem)
 	d := dialog.NewCustomWithoutButtons(w.text("Print"), container.New(minWidth{420}, body), w.win)

@@ -28,9 +28,9 @@ type printing struct {
 	object  fyne.CanvasObject
 	picture *screen.Still
 	frame   *container.Scroll
-	need    *widget.Label
-	outcome *widget.Label // of writing and printing; before, what to see to
-	title   *widget.Label
+	need    *field.Label
+	outcome *field.Label // of writing and printing; before, what to see to
+	title   *field.Label
 	fronts  *field.Text
 	paper   *field.Offer
 	wrong   []*mistake
@@ -70,7 +70,7 @@ func (w *window) drilled() []string {
 }
 
 func newPrinting(w *window) *printing {
-	p := &printing{w: w, zoom: 1, need: widget.NewLabel(""), outcome: widget.NewLabel(""), title: widget.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
+	p := &printing{w: w, zoom: 1, need: field.NewLabel(""), outcome: field.NewLabel(""), title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
 	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
 	p.outcome.Wrapping = fyne.TextWrapWord
 	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true

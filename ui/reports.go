@@ -3,7 +3,6 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
 )
@@ -22,7 +21,7 @@ func (w *window) showReports(reports []Report, then func()) {
 	text.SetText(r.Text)
 	text.Wrapping = fyne.TextWrapOff
 	text.SetMinRowsVisible(14)
-	intro := widget.NewLabel(w.text("frontlay ended in an unforeseen way the last time. This report names no file and no person; send it to who keeps the program, if you like."))
+	intro := field.NewLabel(w.text("frontlay ended in an unforeseen way the last time. This report names no file and no person; send it to who keeps the program, if you like."))
 	intro.Wrapping = fyne.TextWrapWord
 	copyIt := field.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
 	box := container.NewBorder(intro, container.NewHBox(copyIt), nil, nil, text)

@@ -18,11 +18,11 @@ import (
 // showRules lists the rules of the check: how bad their findings are in this
 // project, and the figures that they compare with.
 func (w *window) showRules() {
-	intro := widget.NewLabel(w.text("Grey figures are the usual ones. Empty a field to go back to them."))
+	intro := field.NewLabel(w.text("Grey figures are the usual ones. Empty a field to go back to them."))
 	intro.Wrapping = fyne.TextWrapWord
 	o := []fyne.CanvasObject{intro}
 	for _, r := range check.Rules() {
-		title := widget.NewLabel(w.say().Say(r.Title))
+		title := field.NewLabel(w.say().Say(r.Title))
 		title.Wrapping, title.TextStyle.Bold = fyne.TextWrapWord, true
 		o = append(o, widget.NewSeparator(),
 			container.NewBorder(nil, nil, nil, container.New(minWidth{190}, w.severityChoice(r)), title))

@@ -67,7 +67,7 @@ func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile
 // tells what is wrong with the name.
 func (h *sheetsPage) askName(title, answer, name string, take func(string) error) {
 	w := h.w
-	e, problem := field.NewText(""), widget.NewLabel("")
+	e, problem := field.NewText(""), field.NewLabel("")
 	e.SetText(name)
 	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	var d *dialog.CustomDialog

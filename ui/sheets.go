@@ -33,12 +33,12 @@ type sheetsPage struct {
 	carry  *field.Button
 	rename *field.Button
 	remove *field.Button
-	told   *widget.Label
+	told   *field.Label
 }
 
 // openSheets shows the page on a sheet of the project.
 func (w *window) openSheets(name string) {
-	h := &sheetsPage{w: w, name: name, files: map[string]*yamlfile.SheetFile{}, told: widget.NewLabel("")}
+	h := &sheetsPage{w: w, name: name, files: map[string]*yamlfile.SheetFile{}, told: field.NewLabel("")}
 	h.page = hardware.New(hardware.Options{Sheet: w.session.Project().Sheet(name), Say: w.say, Changed: func(*model.HardwareSheet) { h.update() }})
 	h.choice = field.NewChoice(nil, h.index, h.show)
 	h.use = field.NewButton(w.text("Use in the project"), func() { h.apply() })

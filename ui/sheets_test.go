@@ -341,7 +341,7 @@ func TestASheetIsRemoved(t *testing.T) {
 
 // textsIn are the labels in an object.
 func textsIn(o fyne.CanvasObject) string {
-	if l, ok := o.(*widget.Label); ok {
+	if l, ok := o.(*field.Label); ok {
 		return l.Text
 	}
 	all := ""

@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout"
 	"frontlay/layout/view"
@@ -57,7 +56,7 @@ func (w *window) doors() fyne.CanvasObject {
 		}
 		f, err := w.options.Files.Open(path)
 		if err != nil {
-			l := widget.NewLabel(w.text("%v can't be opened any more.", filepath.Base(path)))
+			l := field.NewLabel(w.text("%v can't be opened any more.", filepath.Base(path)))
 			l.Wrapping = fyne.TextWrapWord
 			o = append(o, l)
 			continue

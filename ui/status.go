@@ -5,6 +5,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/message"
+	"frontlay/ui/field"
 	"frontlay/ui/session"
 )
 
@@ -12,14 +13,14 @@ import (
 // of why it could not be done, and of nothing before that; while the pointer
 // rests on a figure it explains that instead.
 type statusLine struct {
-	label     *widget.Label
+	label     *field.Label
 	said      message.Message
 	refused   bool // said is a refusal, which nothing but the next action takes away
 	explained message.Message
 }
 
 func newStatusLine() *statusLine {
-	l := &statusLine{label: widget.NewLabel("")}
+	l := &statusLine{label: field.NewLabel("")}
 	l.label.Truncation = fyne.TextTruncateEllipsis
 	return l
 }

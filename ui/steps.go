@@ -13,7 +13,7 @@ import (
 // one.
 func (w *window) showSteps() {
 	s := newStepList(w)
-	hint := widget.NewLabel(w.text("Choose a step to go to what was after it: Up and Down, or a click."))
+	hint := field.NewLabel(w.text("Choose a step to go to what was after it: Up and Down, or a click."))
 	hint.Wrapping, hint.Importance = fyne.TextWrapWord, widget.LowImportance
 	box := container.New(minSize{fyne.NewSize(460, 340)}, container.NewBorder(hint, nil, nil, nil, s))
 	d := w.closing(w.text("Steps"), w.text("Close"), box, nil)
@@ -45,11 +45,11 @@ func newStepList(w *window) *stepList {
 	s.labels, s.done = w.session.Steps()
 	s.Length = func() int { return len(s.labels) + 1 }
 	s.CreateItem = func() fyne.CanvasObject {
-		l := widget.NewLabel("")
+		l := field.NewLabel("")
 		l.Truncation = fyne.TextTruncateEllipsis
 		return l
 	}
-	s.UpdateItem = func(i widget.ListItemID, o fyne.CanvasObject) { s.fill(i, o.(*widget.Label)) }
+	s.UpdateItem = func(i widget.ListItemID, o fyne.CanvasObject) { s.fill(i, o.(*field.Label)) }
 	s.HideSeparators = true
 	s.ExtendBaseWidget(s)
 	s.Select(s.done)
@@ -76,7 +76,7 @@ func (s *stepList) CreateRenderer() fyne.WidgetRenderer {
 }
 
 // fill writes a row: the step that is shown is bold, those after it are grey.
-func (s *stepList) fill(i int, l *widget.Label) {
+func (s *stepList) fill(i int, l *field.Label) {
 	text := s.w.text("As it was opened")
 	if i > 0 {
 		text = s.w.say().Say(s.labels[i-1])

@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout"
 	"frontlay/layout/check"
@@ -14,6 +13,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
 	"frontlay/ui/findings"
 	"frontlay/ui/inspector"
 	"frontlay/ui/look"
@@ -42,7 +42,7 @@ type window struct {
 	findings  *findings.Panel
 	strip     *strip
 	status    *statusLine
-	pointer   *widget.Label
+	pointer   *field.Label
 	under     drawing.Subject // what the pointer is over
 	commands  []command
 	menus     []*fyne.MenuItem // of the commands, by index
@@ -128,7 +128,7 @@ func (w *window) text(s string, args ...any) string { return w.say().Say(message
 
 // build puts the window together.
 func (w *window) build() {
-	w.status, w.pointer = newStatusLine(), widget.NewLabel("")
+	w.status, w.pointer = newStatusLine(), field.NewLabel("")
 	w.screen = screen.New(w.session, w.say)
 	w.screen.SetRulers(w.app.Preferences().Bool(prefRulers))
 	w.screen.SetSeeThrough(w.app.Preferences().Bool(prefThrough))

@@ -32,6 +32,9 @@ type Source struct {
 	// Sample is a text for which the field shall have room besides what it shows;
 	// it may be empty.
 	Sample string
+	// Refused is told why something typed was given up when the field was left; nil:
+	// nobody asks.
+	Refused func(message.Message)
 	// Tell shows a message beside the field; an empty one takes it away.
 	Tell func(message.Message)
 }
@@ -92,20 +95,21 @@ func (e *Entry) Need() float32 {
 }
 
 // Take hands on what was typed, if anything. It is false where that can't be.
-func (e *Entry) Take() bool {
+func (e *Entry) Take() bool { return e.take() == nil }
+
+func (e *Entry) take() error {
 	if e.Text == e.was {
 		e.tell(message.Message{})
-		return true
+		return nil
 	}
-	text := e.Text
-	if err := e.source.Put(text); err != nil {
+	if err := e.source.Put(e.Text); err != nil {
 		e.tell(message.Of(err))
-		return false
+		return err
 	}
 	e.was = e.Text
 	e.tell(message.Message{})
 	e.Update()
-	return true
+	return nil
 }
 
 // Restore gives back what the document holds.
@@ -118,19 +122,33 @@ func (e *Entry) Restore() {
 // Dirty tells that something was typed that is not in the document.
 func (e *Entry) Dirty() bool { return e.Text != e.was }
 
-// FocusGained tells who asks for it.
+// FocusGained tells who asks for it. What the field holds is selected, so that
+// what is typed replaces it; a click puts the cursor where it is made.
 func (e *Entry) FocusGained() {
 	e.Gain(e, &e.Entry)
+	if !e.Dirty() {
+		e.tell(message.Message{})
+		if !e.MultiLine {
+			e.TypedShortcut(&fyne.ShortcutSelectAll{})
+		}
+	}
 	if e.source.Focused != nil {
 		e.source.Focused()
 	}
 }
 
-// FocusLost takes what was typed; what can't be is given up.
+// FocusLost takes what was typed; what can't be is given up, and that is told.
 func (e *Entry) FocusLost() {
 	e.Lose(e, &e.Entry)
-	if !e.Take() {
-		e.Restore()
+	err := e.take()
+	if err == nil {
+		return
+	}
+	given := message.New("“%v” was not taken: %v", e.Text, message.Of(err))
+	e.Restore()
+	e.tell(given)
+	if e.source.Refused != nil {
+		e.source.Refused(given)
 	}
 }
 

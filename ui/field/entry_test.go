@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/model/message"
@@ -93,8 +94,36 @@ func TestAnEntryTellsWhatCantBe(t *testing.T) {
 		t.Fatal("a change elsewhere takes away what is being typed")
 	}
 	e.FocusLost()
-	if e.Text != "one" || s.told != "" {
+	if want := "“bad” was not taken: this can't be"; e.Text != "one" || s.told != want {
 		t.Fatalf("after leaving it shows %q and tells %q", e.Text, s.told)
+	}
+	e.FocusGained()
+	if s.told != "" {
+		t.Errorf("in the field again it still tells %q", s.told)
+	}
+}
+
+// What is typed into a field that was reached by Tab replaces what it holds; a
+// click puts the cursor into it.
+func TestTypingReplacesWhatAFieldHolds(t *testing.T) {
+	test.NewTempApp(t)
+	s := &source{text: "333"}
+	e := field.NewEntry(s.source())
+	c := test.NewTempWindow(t, e).Canvas()
+	c.FocusNext()
+	for _, r := range "22" {
+		c.Focused().TypedRune(r)
+	}
+	if e.Text != "22" {
+		t.Errorf("typed over 333: %q", e.Text)
+	}
+	e.TypedKey(key(fyne.KeyEscape))
+	c.Unfocus()
+	e.MouseDown(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary, PointEvent: fyne.PointEvent{Position: fyne.NewPos(300, 10)}})
+	e.MouseUp(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary})
+	e.TypedRune('4')
+	if e.Text != "3334" {
+		t.Errorf("clicked behind 333 and typed 4: %q", e.Text)
 	}
 }
 

@@ -13,12 +13,12 @@ import (
 type Row struct {
 	Object  fyne.CanvasObject
 	Entry   *Entry
-	problem *widget.Label
+	problem *Label
 }
 
 // NewRow makes a row. The source's Tell is replaced by the row's own.
 func NewRow(label, unit string, s Source, say func(message.Message) string) *Row {
-	r := &Row{problem: widget.NewLabel("")}
+	r := &Row{problem: NewLabel("")}
 	r.problem.Importance = widget.DangerImportance
 	r.problem.Wrapping = fyne.TextWrapWord
 	r.problem.Hide()

@@ -37,7 +37,7 @@ func (p *Panel) showDetail() {
 	}
 	f := p.rows[p.chosen]
 	_, word, _ := sign(f)
-	head := widget.NewLabel(text(message.New("%v: %v", word, f.Where)))
+	head := field.NewLabel(text(message.New("%v: %v", word, f.Where)))
 	head.TextStyle.Bold = true
 	head.Wrapping = fyne.TextWrapWord
 	column := field.Column(head)
@@ -147,8 +147,8 @@ func acceptedOf(p *model.Project, f check.Finding) model.Accepted {
 	return check.Acceptance(p, &f)
 }
 
-func paragraph(s string, i widget.Importance) *widget.Label {
-	l := widget.NewLabel(s)
+func paragraph(s string, i widget.Importance) *field.Label {
+	l := field.NewLabel(s)
 	l.Wrapping = fyne.TextWrapWord
 	l.Importance = i
 	return l

@@ -17,7 +17,7 @@ type list struct {
 	widget.List
 	field.Ring
 	panel   *Panel
-	sample  *widget.Label      // measures texts
+	sample  *field.Label       // measures texts
 	heights map[string]float32 // of the rows of texts, in the width of the moment
 	width   float32
 	size    float32 // of letters, for which heights hold
@@ -25,7 +25,7 @@ type list struct {
 }
 
 func newList(p *Panel) *list {
-	l := &list{panel: p, sample: widget.NewLabel("")}
+	l := &list{panel: p, sample: field.NewLabel("")}
 	l.ExtendBaseWidget(l)
 	l.sample.Wrapping = fyne.TextWrapWord
 	l.Length = func() int { return len(p.rows) }
@@ -139,7 +139,7 @@ func (l *list) CreateRenderer() fyne.WidgetRenderer {
 func newRow() fyne.CanvasObject {
 	mark := fynecanvas.NewText("×", fynetheme.Color(fynetheme.ColorNameForeground))
 	mark.TextStyle.Bold = true
-	text := widget.NewLabel("")
+	text := field.NewLabel("")
 	text.Wrapping = fyne.TextWrapWord
 	return container.New(&rowLayout{}, mark, text)
 }

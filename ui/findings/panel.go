@@ -35,9 +35,9 @@ type Panel struct {
 	tell    func(message.Message)
 	rows    []check.Finding
 	chosen  int // index in rows, -1 for none
-	title   *widget.Label
+	title   *field.Label
 	list    *list
-	nothing *widget.Label // stands where the list is, while that is empty
+	nothing *field.Label // stands where the list is, while that is empty
 	detail  *fyne.Container
 	scroll  *container.Scroll
 	quiet   bool
@@ -49,7 +49,7 @@ type Panel struct {
 // New makes the panel of a session.
 func New(s *session.Session, say func() message.Language, tell func(message.Message)) *Panel {
 	p := &Panel{say: say, tell: tell, chosen: -1}
-	p.title = widget.NewLabel("")
+	p.title = field.NewLabel("")
 	p.title.TextStyle.Bold = true
 	p.title.Wrapping = fyne.TextWrapWord
 	p.list = newList(p)
@@ -172,7 +172,7 @@ func (p *Panel) fillRow(id widget.ListItemID, o fyne.CanvasObject) {
 		return
 	}
 	c := o.(*fyne.Container)
-	mark, text := c.Objects[0].(*fynecanvas.Text), c.Objects[1].(*widget.Label)
+	mark, text := c.Objects[0].(*fynecanvas.Text), c.Objects[1].(*field.Label)
 	s, word, ink := sign(p.rows[id])
 	mark.Text, mark.Color, mark.TextSize = s+" "+p.say().Say(word), ink, look.Text()
 	mark.Refresh()

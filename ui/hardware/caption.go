@@ -6,18 +6,19 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 )
 
 // caption tells what a figure is and where on a maker's document it stands.
 type caption struct {
-	name   *widget.Label
-	text   *widget.Label
+	name   *field.Label
+	text   *field.Label
 	object fyne.CanvasObject
 }
 
 func newCaption() *caption {
-	c := &caption{name: widget.NewLabel(""), text: widget.NewLabel("")}
+	c := &caption{name: field.NewLabel(""), text: field.NewLabel("")}
 	c.name.TextStyle.Bold = true
 	c.text.Wrapping = fyne.TextWrapWord
 	c.object = container.NewBorder(c.name, nil, nil, nil, container.NewVScroll(c.text))

@@ -16,13 +16,13 @@ import (
 // look, each with a way to its field.
 type faults struct {
 	page   *Page
-	good   *widget.Label
+	good   *field.Label
 	list   *fyne.Container
 	object *container.Scroll
 }
 
 func newFaults(p *Page) *faults {
-	f := &faults{page: p, good: widget.NewLabel(p.text("The figures go together.")), list: field.Column()}
+	f := &faults{page: p, good: field.NewLabel(p.text("The figures go together.")), list: field.Column()}
 	f.good.Importance = widget.SuccessImportance
 	f.object = container.NewVScroll(field.BesideBar(f.list))
 	return f
@@ -46,7 +46,7 @@ func (f *faults) show(all yamlfile.Problems, more []doubt) {
 
 // add lists one text with a button that leads to the figure.
 func (f *faults) add(text, path string, how widget.Importance) {
-	l := widget.NewLabel(text)
+	l := field.NewLabel(text)
 	l.Importance, l.Wrapping = how, fyne.TextWrapWord
 	var to fyne.CanvasObject
 	if f.page.form.rowAt(path) != nil {

@@ -98,7 +98,7 @@ func (f *form) heading(text string) fyne.CanvasObject {
 
 // subheading is the title of a list inside a group.
 func (f *form) subheading(text string, add func()) fyne.CanvasObject {
-	l := widget.NewLabel(f.page.text(text))
+	l := field.NewLabel(f.page.text(text))
 	l.Importance = widget.LowImportance
 	return container.NewBorder(nil, nil, nil, field.NewButton(f.page.text("Add"), add), l)
 }

@@ -35,12 +35,12 @@ type grid struct {
 	rows    []*row
 	stops   []fyne.Focusable // fields and buttons, in their order
 	box     *fyne.Container
-	problem *widget.Label
+	problem *field.Label
 	object  fyne.CanvasObject
 }
 
 func (f *form) grid(title string, columns []column, count func(*picked) int, add func(*picked), remove func(*picked, int)) *grid {
-	g := &grid{form: f, columns: columns, count: count, remove: remove, box: field.Column(), problem: widget.NewLabel("")}
+	g := &grid{form: f, columns: columns, count: count, remove: remove, box: field.Column(), problem: field.NewLabel("")}
 	g.problem.Importance, g.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	g.problem.Hide()
 	head := f.subheading(title, func() {
@@ -71,7 +71,7 @@ func (g *grid) build(n int) {
 	if n > 0 {
 		heads := container.NewGridWithColumns(len(g.columns))
 		for _, c := range g.columns {
-			heads.Add(widget.NewLabel(p.text(c.head)))
+			heads.Add(field.NewLabel(p.text(c.head)))
 		}
 		g.box.Add(container.NewBorder(nil, nil, nil, narrow(field.Spacer(1)), heads))
 	}

@@ -46,13 +46,14 @@ func (f *form) heading(text string) {
 
 // note is a text of several lines.
 func (f *form) note(text string) {
-	l := widget.NewLabel(text)
+	l := field.NewLabel(text)
 	l.Wrapping = fyne.TextWrapWord
 	l.Importance = widget.LowImportance
 	f.objects = append(f.objects, l)
 }
 
 func (f *form) row(label, unit string, s field.Source) {
+	s.Refused = f.tell
 	r := field.NewRow(f.text(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
 	f.add(r.Object, label, r.Entry)
 }

@@ -4,13 +4,13 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/field"
 	"frontlay/ui/session"
 )
 
@@ -202,7 +202,7 @@ func (f *form) workedOut(pf func() *plan.Front) {
 // explanations tell how the figures of a front came about.
 func (f *form) explanations(pf func() *plan.Front) {
 	f.heading(f.text("How it came about"))
-	l := widget.NewLabel("")
+	l := field.NewLabel("")
 	l.Wrapping = fyne.TextWrapWord
 	show := func() {
 		var lines []string

@@ -1,0 +1,28 @@
+package field
+
+import (
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
+)
+
+// Label is Fyne's label that keeps its lines. Fyne drops the renderer of a widget
+// that was not painted for a minute, and its label then forgets the width that it
+// breaks its lines in: a message shown again would stand in one line, cut.
+type Label struct{ widget.Label }
+
+// NewLabel makes a label.
+func NewLabel(text string) *Label {
+	l := &Label{}
+	l.ExtendBaseWidget(l)
+	l.Text = text
+	return l
+}
+
+// CreateRenderer lays the text out in the size that the label has already.
+func (l *Label) CreateRenderer() fyne.WidgetRenderer {
+	r := l.Label.CreateRenderer()
+	if s := l.Size(); s.Width > 0 {
+		r.Layout(s)
+	}
+	return r
+}
