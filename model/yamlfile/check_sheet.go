@@ -26,10 +26,10 @@ var checkFigure = message.New("one of the two figures must be wrong: check both 
 // checkSheet finds figures that contradict one another.
 func (r *reader) checkSheet(s *model.HardwareSheet) {
 	if len(s.Runner.Lengths) == 0 {
-		r.fail(r.nodes[s], message.New("the hardware sheet has no runner lengths"), message.New("add those that can be ordered under lengths"))
+		r.fail(r.nodes[s], message.New("the hardware sheet has no runner lengths"), r.advice(message.New("add those that can be ordered under lengths"), message.New("add those that can be ordered")))
 	}
 	if len(s.Drawers) == 0 {
-		r.fail(r.nodes[s], message.New("the hardware sheet has no drawer heights"), message.New("add at least one under drawers"))
+		r.fail(r.nodes[s], message.New("the hardware sheet has no drawer heights"), r.advice(message.New("add at least one under drawers"), message.New("add at least one")))
 	}
 	r.checkRunners(s)
 	r.checkBottom(s)
@@ -87,10 +87,10 @@ func (r *reader) checkDrawer(s *model.HardwareSheet, d *model.DrawerHeight) {
 		r.fail(r.nodes[&d.RailTop], message.New("the rail of %v ends at %v, below the top of the drawer side at %v", shown(d.Name), d.RailTop, d.SideTop), checkFigure)
 	}
 	if len(d.RailHoles) > 0 && d.RailTop == 0 {
-		r.fail(r.nodes[&d.RailHoles], message.New("%v has rail holes but no rail", shown(d.Name)), message.New("add rail_top, or remove rail_holes"))
+		r.fail(r.nodes[&d.RailHoles], message.New("%v has rail holes but no rail", shown(d.Name)), r.advice(message.New("add rail_top, or remove rail_holes"), message.New("write the top of the rail, or empty the field of its holes")))
 	}
 	if len(d.Holes) == 0 {
-		r.fail(r.nodes[d], message.New("%v has no connector holes", shown(d.Name)), message.New("add their heights under holes, such as [48, 80]"))
+		r.fail(r.nodes[d], message.New("%v has no connector holes", shown(d.Name)), r.advice(message.New("add their heights under holes, such as [48, 80]"), message.New("write their heights, such as 48; 80")))
 	}
 	r.checkHoles(d, &d.Holes, d.SideTop, message.New("the drawer side"))
 	if d.RailTop > 0 {

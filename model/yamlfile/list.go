@@ -38,7 +38,7 @@ func (l listOf[T]) read(r *reader, n *yaml.Node, v *[]T) {
 		return
 	}
 	if len(n.Content) > l.most {
-		r.fail(n, message.New("the list %v has %v items, which is more than %v", l.key, len(n.Content), l.most), message.New("shorten it"))
+		r.fail(n, message.New("the list %v has %v items, which is more than %v", key(l.key), len(n.Content), l.most), message.New("shorten it"))
 		return
 	}
 	items := make([]T, len(n.Content))

@@ -43,7 +43,7 @@ func (r *reader) number(n *yaml.Node, lo, hi float64) (float64, bool) {
 	case !ok:
 		r.fail(n, message.New("%v: %v is not a number", r.name(), shown(text)), message.New("write a number such as 2 or 0.5, without a unit"))
 	case x == 0 && lo > 0:
-		r.fail(n, message.New("%v can't be 0", r.name()), message.New("write a number above 0, or leave the key out"))
+		r.fail(n, message.New("%v can't be 0", r.name()), r.advice(message.New("write a number above 0, or leave the key out"), message.New("write a number above 0, or empty the field")))
 	case x < lo || x > hi:
 		r.fail(n, message.New("%v is %v and must be from %v to %v", r.name(), x, lo, hi), message.New("check the figure"))
 	default:

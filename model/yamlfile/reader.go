@@ -20,6 +20,7 @@ type reader struct {
 	unit      length.Unit
 	sheets    SheetSource
 	known     map[string]*model.HardwareSheet // sheets by source that need no reading (any more)
+	form      bool                            // problems are shown in a form, not beside a file
 	sheetOnly bool                            // the file is a hardware sheet
 	path      []string
 	problems  Problems
@@ -127,7 +128,7 @@ func (r *reader) mapping(n *yaml.Node, fields []field) {
 				if v != nil {
 					at = v
 				}
-				r.fail(at, message.New("%v is missing", f.key), message.New("add it: %v", message.New(f.doc)))
+				r.fail(at, message.New(missing, key(f.key)), r.advice(message.New("add it: %v", message.New(f.doc)), message.New("add it")))
 			}
 			continue
 		}

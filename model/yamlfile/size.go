@@ -76,7 +76,7 @@ func (r *reader) size(n *yaml.Node, lo, hi length.Length) (length.Length, bool) 
 	case l < lo && lo == 0:
 		r.fail(n, message.New("%v is %v and can't be negative", name, l), message.New("write 0 or more"))
 	case l < lo && lo == positive:
-		r.fail(n, message.New("%v is %v and must be more than 0", name, l), message.New("write the size, or leave the key out where it may be left out"))
+		r.fail(n, message.New("%v is %v and must be more than 0", name, l), r.advice(message.New("write the size, or leave the key out where it may be left out"), message.New("write the size, or empty the field where it may be empty")))
 	case l < lo:
 		r.fail(n, message.New("%v is %v and can't be less than %v", name, l, lo), message.New("check the figure and its unit"))
 	case l > hi:
@@ -105,13 +105,13 @@ const positive = length.Nanometre
 func (r *reader) sizeText(l length.Length) string { return exact(l, r.unit) }
 
 // name is the last key on the path, with its index in a list of sizes.
-func (r *reader) name() string {
+func (r *reader) name() key {
 	i := len(r.path) - 1
 	if i > 0 && strings.HasPrefix(r.path[i], "[") {
-		return r.path[i-1] + r.path[i]
+		return key(r.path[i-1] + r.path[i])
 	}
 	if i >= 0 {
-		return r.path[i]
+		return key(r.path[i])
 	}
 	return ""
 }

@@ -22,7 +22,7 @@ func CheckSheet(s *model.HardwareSheet) Problems {
 		return Problems{{Message: message.New("the hardware sheet can't be written: %v", err.Error()), Advice: message.New("please report this with the sheet")}}
 	}
 	r := newReader("", nil)
-	r.sheetOnly = true
+	r.sheetOnly, r.form = true, true
 	doc := r.parse(data)
 	if doc != nil {
 		r.sheet(doc.Content[0])

@@ -81,7 +81,7 @@ func (p *Page) judge(r *row, do func(*picked)) error {
 	do(p.pick(c))
 	for _, problem := range yamlfile.CheckSheet(c) {
 		if path, _ := plainPath(problem.Path); path == r.path {
-			return message.New("%v; %v", problem.Message, problem.Advice)
+			return problem.Labelled(p.form.labelOf)
 		}
 	}
 	return nil
