@@ -47,7 +47,7 @@ func (w *window) openSheets(name string) {
 	h.rename = field.NewButton(w.text("Rename…"), h.renameIt)
 	h.remove = field.NewButton(w.text("Remove"), h.removeIt)
 	h.told.Truncation = fyne.TextTruncateEllipsis
-	w.showOver(container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), nil, nil, nil, h.page.Content()))
+	w.showOver(container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), h.told, nil, nil, h.page.Content()))
 	w.sheets = h
 	h.update()
 }
@@ -58,7 +58,7 @@ func (h *sheetsPage) head() fyne.CanvasObject {
 	text := fynecanvas.NewText(w.text("Hardware sheets"), w.theme.Palette(w.app.Settings().ThemeVariant()).Ink)
 	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
 	back := field.NewButton(w.text("Back to the drawing"), func() { h.leave(nil) })
-	return container.NewBorder(nil, nil, text, container.NewHBox(h.use, back), h.told)
+	return container.NewBorder(nil, nil, text, container.NewHBox(h.use, back))
 }
 
 // tools choose the sheet, and make, copy, rename, remove, read and write one.

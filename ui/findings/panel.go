@@ -87,6 +87,7 @@ func (p *Panel) Update() {
 		was = &p.rows[p.chosen]
 	}
 	rows := p.session.Result().Findings
+	other := (len(p.rows) == 0) != (len(rows) == 0) // what is said where none is chosen
 	p.chosen = -1
 	for i := range rows {
 		if was != nil && rows[i].Rule == was.Rule && rows[i].Place == was.Place {
@@ -110,7 +111,8 @@ func (p *Panel) Update() {
 		p.list.UnselectAll()
 	}
 	p.quiet = false
-	if p.chosen < 0 || !p.session.InGesture() { // fixes are tried out, which is too much for each move
+	lost := was != nil && p.chosen < 0
+	if lost || other || !p.session.InGesture() { // fixes are tried out, which is too much for each move
 		p.showDetail()
 	}
 }
