@@ -27,10 +27,10 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 	above, below := s.inStack(f, 1), s.inStack(f, -1)
 	var fixes []edit.Edit
 	if above != nil {
-		fixes = append(fixes, edit.MoveDivision{Below: f.Place, Lower: to, Upper: above.Face.Height() - by})
+		fixes = append(fixes, moved(f, above, by))
 	}
 	if below != nil {
-		fixes = append(fixes, edit.MoveDivision{Below: below.Place, Lower: below.Face.Height() - by, Upper: to})
+		fixes = append(fixes, moved(below, f, -by))
 	}
 	if above != nil && below != nil && below.Face.Height() > above.Face.Height() {
 		fixes[0], fixes[1] = fixes[1], fixes[0]
@@ -43,15 +43,24 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 		}
 	}
 	if giver != nil {
-		fixes = append(fixes, edit.Several{
-			Name: message.New("Front height %v, and front %v (%v) lower by %v", to, giver.Number, giver.Name, by),
-			Edits: []edit.Edit{
-				edit.SetHeight{At: f.Place, Height: to},
-				edit.SetHeight{At: giver.Place, Height: giver.Face.Height() - by},
-			},
-		})
+		less := giver.Face.Height() - by
+		fixes = append(fixes, edit.Several{Name: twoHeights(f, to, giver, less), Edits: []edit.Edit{
+			edit.SetHeight{At: f.Place, Height: to},
+			edit.SetHeight{At: giver.Place, Height: less},
+		}})
 	}
 	return fixes
+}
+
+// moved is the change that moves the division between two fronts up, or down for
+// a negative length, named by what comes of it.
+func moved(lower, upper *plan.Front, up length.Length) edit.Edit {
+	e := edit.MoveDivision{Below: lower.Place, Lower: lower.Face.Height() + up, Upper: upper.Face.Height() - up}
+	return edit.Several{Name: twoHeights(lower, e.Lower, upper, e.Upper), Edits: []edit.Edit{e}}
+}
+
+func twoHeights(f *plan.Front, high length.Length, g *plan.Front, other length.Length) message.Message {
+	return message.New("%v %v high, %v %v high", f.Name, high, g.Name, other)
 }
 
 // inStack is the front so many places above another one in its stack, below it
