@@ -2,6 +2,7 @@ package screen
 
 import (
 	"fmt"
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -24,17 +25,22 @@ func TestToolsRunThroughNoLettering(t *testing.T) {
 		st.keep(t.Name() + " " + name)
 		report(t, name, faults(c.Objects(), c.Size(), true))
 		report(t, name, c.crowdedByLines())
+		report(t, name, c.labelsInTheWay())
 	}
 	for _, sc := range scenes(t) {
 		switch sc.name {
-		case "demo", "low fronts", "narrow cabinets", "projects-everything":
+		case "demo", "low fronts", "narrow cabinets", "projects-everything", "rules-wide-front-flagged", "rules-drawer-size-flagged":
 		default:
 			continue
 		}
-		for _, through := range []bool{false, true} {
-			t.Run(fmt.Sprintf("%s, see-through %v", sc.name, through), func(t *testing.T) {
+		for i, through := range []bool{false, true, true} {
+			m := manners(t)[0]
+			if i == 2 {
+				m = manners(t)[1] // large
+			}
+			t.Run(fmt.Sprintf("%s %s, see-through %v", sc.name, m.name, through), func(t *testing.T) {
 				st.t = t
-				st.show(sc, manners(t)[0])
+				st.show(sc, m)
 				c.SetSeeThrough(through)
 				for name, hand := range map[string]tool.Tool{"division": tool.DrawDivision{}, "partition": tool.DrawPartition{}, "cabinet": tool.DrawCabinet{}} {
 					c.Take(hand)
@@ -70,6 +76,36 @@ func (c *Screen) crowdedByLines() []string {
 			level := from.Y == to.Y && from.X < a.x2 && a.x1 < to.X
 			if level && !l.Snapped && a.y1-free < from.Y && from.Y < a.y2+free {
 				list = append(list, fmt.Sprintf("%s stands at the line %v", say(t), from.Y))
+			}
+		}
+	}
+	return list
+}
+
+// labelsInTheWay lists labels of the hand that lie over one another or over that
+// of a finding which is not hidden.
+func (c *Screen) labelsInTheWay() []string {
+	var list []string
+	var labels []box
+	for _, o := range c.overlay.Objects {
+		if r, ok := o.(*fynecanvas.Rectangle); ok && r.StrokeWidth > 0 && r.CornerRadius > 0 {
+			labels = append(labels, boxAt(r.Position(), r.Size()))
+		}
+	}
+	for _, l := range c.feedback.Labels {
+		if s := c.say().Say(l.Say); strings.HasPrefix(s, "-") {
+			list = append(list, "a part would be "+s)
+		}
+	}
+	for i, a := range labels {
+		for _, b := range labels[:i] {
+			if a.grown(2, 2).overlaps(b) {
+				list = append(list, fmt.Sprintf("the labels at %v and %v touch", a, b))
+			}
+		}
+		for _, b := range c.tags {
+			if a.overlaps(b) {
+				list = append(list, fmt.Sprintf("the label at %v lies over the finding's at %v", a, b))
 			}
 		}
 	}

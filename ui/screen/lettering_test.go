@@ -225,7 +225,7 @@ func (s *stage) stays(name string) {
 		of := drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}
 		at, there := heights[of]
 		room := p.measure.of(p.say.Figure(f.Face.Height()), p.text*0.95, false)
-		number := p.measure.of(fmt.Sprint(f.Number), p.text, true) // it goes before the height
+		number := p.measure.of(fmt.Sprint(f.Number), p.text, true)                  // it goes before the height
 		if line := lines[of]; line > room.Width && line < p.size.Width-room.Width { // otherwise it may be out of sight
 			size = fyne.NewSize(min(face.x2, p.size.Width)-max(face.x1, 0), min(face.y2, p.size.Height-12)-max(face.y1, 12))
 		} else {

@@ -4,13 +4,11 @@ import (
 	"image/color"
 	"slices"
 
-	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/ui/session"
-	"frontlay/ui/tool"
 )
 
 // paintSelection draws a frame around each thing that is selected: under the
@@ -115,10 +113,7 @@ func (c *Screen) paintFeedback(p *painter) {
 			p.line(a.X, a.Y, b.X, b.Y, p.palette.Accent, 1.5)
 		}
 	}
-	var labels []placed
-	for _, l := range c.feedback.Labels {
-		labels = append(labels, placeLabel(p, l, letters))
-	}
+	labels := placeLabels(p, c.feedback.Labels, letters, c.tags)
 	for _, l := range labels { // half a word is worse than none
 		for _, b := range letters {
 			if b.grown(2, 1).overlaps(l.around) {
@@ -135,66 +130,4 @@ func (c *Screen) paintFeedback(p *painter) {
 // because they are painted at whole pixels.
 func hidden(letters box) box {
 	return box{letters.x1 - 2, letters.y1 - 2.5, letters.x2 + 2, letters.y2 + 1}
-}
-
-// placed is a label of the tool with its place: that of its letters, and of its
-// ground.
-type placed struct {
-	tool.Label
-	say    string
-	letter float32
-	at     fyne.Position
-	around box
-}
-
-// placeLabel finds the place of a label.
-func placeLabel(p *painter, l tool.Label, letters []box) placed {
-	const pad = 5
-	d := placed{Label: l, say: p.say.Say(l.Say), letter: p.text * 1.1}
-	size := p.measure.of(d.say, d.letter, true)
-	at := p.view.at(l.At)
-	if l.Centred {
-		at = at.SubtractXY(size.Width/2, size.Height/2)
-		if !l.Within.Empty() {
-			at = besideLetters(at, size, boxAt(p.box(l.Within)), letters)
-		}
-	} else {
-		at = at.AddXY(16, -size.Height-12)
-	}
-	at.X = min(max(at.X, pad), max(p.size.Width-size.Width-pad, pad))
-	at.Y = min(max(at.Y, pad), max(p.size.Height-size.Height-pad, pad))
-	d.at, d.around = at, boxAt(at, size).grown(pad, pad-3)
-	return d
-}
-
-// paintLabel writes a label on a ground of its own.
-func paintLabel(p *painter, l placed) {
-	ink := p.palette.Accent
-	if l.Warn {
-		ink = p.palette.Error
-	}
-	back := fynecanvas.NewRectangle(p.palette.Paper)
-	back.StrokeColor, back.StrokeWidth, back.CornerRadius = ink, 1, 3
-	back.Move(fyne.NewPos(l.around.x1, l.around.y1))
-	back.Resize(fyne.NewSize(l.around.x2-l.around.x1, l.around.y2-l.around.y1))
-	p.objects = append(p.objects, back)
-	p.write(l.say, l.at, drawing.TopLeft, l.letter, true, ink)
-}
-
-// besideLetters moves a label off its place to the nearest one in its area where
-// it covers no text of the picture. Where there is none it stays.
-func besideLetters(at fyne.Position, size fyne.Size, area box, letters []box) fyne.Position {
-	const pad = 8
-	middle := (area.y1 + area.y2) / 2
-	l := place{area: box{
-		area.x1 + pad, min(area.y1+2, middle-size.Height/2), area.x2 - pad, max(area.y2-2, middle+size.Height/2),
-	}}
-	for _, b := range letters {
-		l.taken = append(l.taken, b.grown(pad, 4))
-	}
-	letter := size.Height / 1.4
-	if to, ok := l.seek(at, size, letter, search{rows: 12, shift: anywhere, least: none}); ok {
-		return to
-	}
-	return at
 }

@@ -48,6 +48,7 @@ type Screen struct {
 	drawing *drawing.Drawing
 	figures []figure
 	written []box  // where letters are
+	tags    []box  // and among them those of findings
 	traces  traces // and what they stand on
 	measure measures
 
@@ -235,8 +236,12 @@ func (c *Screen) repaint() {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.scale))
 	}
 	c.picture.Objects, c.figures, c.traces, c.written = p.objects, p.figures, p.traces, c.written[:0]
+	c.tags = c.tags[:0]
 	for i := range p.taken {
 		c.written = append(c.written, p.taken[i].ink())
+		if p.taken[i].tagged {
+			c.tags = append(c.tags, p.taken[i].ink())
+		}
 	}
 	c.paper.FillColor = p.palette.Paper
 	c.repaintOverlay()

@@ -24,16 +24,21 @@ func (DrawDivision) split(d Desk, p Pointer) (edit.SplitFront, Feedback, bool) {
 	if f == nil || c == nil {
 		return edit.SplitFront{}, Feedback{}, false
 	}
-	gap := c.Reveals.Gap
-	line := f.Face.Min.Y + (p.At.Y - gap/2 - f.Face.Min.Y).RoundTo(Step(s.Project().Unit, p.Free))
+	gap, step := c.Reveals.Gap, Step(s.Project().Unit, p.Free)
+	most := f.Face.Height() - gap - step
+	if most < step {
+		return edit.SplitFront{}, Feedback{}, false // no room for a gap
+	}
+	line := f.Face.Min.Y + (p.At.Y - gap/2 - f.Face.Min.Y).RoundTo(step)
 	var show Feedback
 	if !p.Free {
 		near := levels(pl, at)
-		if l, ok := nearest(p.At.Y-gap/2, d.Reach(), near); ok {
+		if l, ok := nearest(p.At.Y-gap/2, d.Reach(), near); ok && l.From.Y >= f.Face.Min.Y+step && l.From.Y <= f.Face.Min.Y+most {
 			line = l.From.Y
 			show.Lines = append(show.Lines, joined(l, f.Face.Min.X, f.Face.Max.X))
 		}
 	}
+	line = min(max(line, f.Face.Min.Y+step), f.Face.Min.Y+most) // inside the front, however near its edge the pointer is
 	e := edit.SplitFront{At: at, Lower: line - f.Face.Min.Y, Upper: f.Face.Max.Y - line - gap}
 	for _, y := range []length.Length{line, line + gap} {
 		show.Lines = append(show.Lines, GuideLine{From: plane.Point{X: f.Face.Min.X, Y: y}, To: plane.Point{X: f.Face.Max.X, Y: y}})

@@ -20,7 +20,13 @@ func (DrawPartition) split(d Desk, p Pointer) (edit.AddBay, Feedback, bool) {
 				continue
 			}
 			thick := s.Project().Boards.Carcass.Thickness
-			left := (p.At.X - thick/2 - b.Opening.Min.X).RoundTo(Step(s.Project().Unit, p.Free))
+			step := Step(s.Project().Unit, p.Free)
+			most := b.Opening.Width() - thick - step
+			if most < step {
+				continue // no room for a board
+			}
+			left := (p.At.X - thick/2 - b.Opening.Min.X).RoundTo(step)
+			left = min(max(left, step), most) // inside the bay, however near its side the pointer is
 			right := b.Opening.Width() - left - thick
 			x := b.Opening.Min.X + left
 			board := plane.R(x, b.Opening.Min.Y, x+thick, b.Opening.Max.Y)

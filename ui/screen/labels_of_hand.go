@@ -1,0 +1,210 @@
+package screen
+
+import (
+	"slices"
+	"strings"
+
+	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
+
+	"frontlay/layout/drawing"
+	"frontlay/ui/tool"
+)
+
+// placed is a label of the tool with its place: that of its letters, and of its
+// ground.
+type placed struct {
+	tool.Label
+	lines  []string
+	letter float32
+	size   fyne.Size
+	at     fyne.Position
+	around box
+}
+
+// padding is between the letters of a label and the sides of its ground; above
+// and below it is less.
+const padding = 5
+
+// move puts the letters of a label at a place.
+func (d *placed) move(at fyne.Position) {
+	d.at = at
+	d.around = boxAt(at, d.size).grown(padding, padding-3)
+}
+
+// placeLabels finds the places of labels. Two that are of the parts of a thing
+// keep apart, and none covers the label of a finding.
+func placeLabels(p *painter, labels []tool.Label, letters, tags []box) []placed {
+	var list []placed
+	for _, l := range labels {
+		list = append(list, placeLabel(p, l, letters))
+	}
+	if len(list) == 2 && list[0].inPart() && list[1].inPart() {
+		keepApart(p, &list[0], &list[1])
+	}
+	for i := range list {
+		others := tags
+		for j := range list {
+			if j != i {
+				others = append(slices.Clone(others), list[j].around)
+			}
+		}
+		if d := &list[i]; slices.ContainsFunc(tags, func(b box) bool { return tagOf(b).overlaps(d.around) }) {
+			d.move(offTags(p, d, others))
+		}
+	}
+	return list
+}
+
+// inPart tells that a label is of a part of a thing, in which it should stand.
+func (d *placed) inPart() bool { return d.Centred && !d.Within.Empty() }
+
+// placeLabel finds the place of a label.
+func placeLabel(p *painter, l tool.Label, letters []box) placed {
+	const pad = padding
+	d := placed{Label: l, letter: p.text * 1.1}
+	d.lines, d.size = p.broken(p.say.Say(l.Say), d.letter)
+	size := d.size
+	at := p.view.at(l.At)
+	if l.Centred {
+		at = at.SubtractXY(size.Width/2, size.Height/2)
+		if !l.Within.Empty() {
+			at = besideLetters(at, size, boxAt(p.box(l.Within)), letters)
+		}
+	} else {
+		at = at.AddXY(16, -size.Height-12)
+	}
+	at.X = min(max(at.X, pad), max(p.size.Width-size.Width-pad, pad))
+	at.Y = min(max(at.Y, pad), max(p.size.Height-size.Height-pad, pad))
+	d.move(at)
+	return d
+}
+
+// paintLabel writes a label on a ground of its own.
+func paintLabel(p *painter, l placed) {
+	ink := p.palette.Accent
+	if l.Warn {
+		ink = p.palette.Error
+	}
+	back := fynecanvas.NewRectangle(p.palette.Paper)
+	back.StrokeColor, back.StrokeWidth, back.CornerRadius = ink, 1, 3
+	back.Move(fyne.NewPos(l.around.x1, l.around.y1))
+	back.Resize(fyne.NewSize(l.around.x2-l.around.x1, l.around.y2-l.around.y1))
+	p.objects = append(p.objects, back)
+	for i, s := range l.lines {
+		p.write(s, l.at.AddXY(0, float32(i)*lineOfLabel*l.letter), drawing.TopLeft, l.letter, true, ink)
+	}
+}
+
+// lineOfLabel is from one line of a label to the next, in sizes of its letters.
+const lineOfLabel = 1.25
+
+// broken breaks a text into lines of no more than a part of the picture's width,
+// and tells how large they are together.
+func (p *painter) broken(s string, letter float32) ([]string, fyne.Size) {
+	const part = 0.6
+	whole := p.measure.of(s, letter, true)
+	if whole.Width <= part*p.size.Width {
+		return []string{s}, whole
+	}
+	var lines []string
+	size := fyne.Size{}
+	add := func(line string) {
+		lines = append(lines, line)
+		size.Width = max(size.Width, p.measure.of(line, letter, true).Width)
+	}
+	line := ""
+	for _, word := range strings.Split(s, " ") {
+		longer := strings.TrimSpace(line + " " + word)
+		if line != "" && p.measure.of(longer, letter, true).Width > part*p.size.Width {
+			add(line)
+			longer = word
+		}
+		line = longer
+	}
+	add(line)
+	size.Height = whole.Height + float32(len(lines)-1)*lineOfLabel*letter
+	return lines, size
+}
+
+// betweenLabels is the least between the grounds of two labels.
+const betweenLabels = 4
+
+// keepApart moves two labels that are of neighbouring parts away from what
+// divides these, until they are clear of one another: out of their parts where
+// these are too small.
+func keepApart(p *painter, a, b *placed) {
+	if !a.around.grown(betweenLabels, betweenLabels).overlaps(b.around) {
+		return
+	}
+	first, second := boxAt(p.box(a.Within)), boxAt(p.box(b.Within))
+	switch {
+	case first.x2 <= second.x1:
+		sideBySide(p, a, b, first.x2, second.x1)
+	case second.x2 <= first.x1:
+		sideBySide(p, b, a, second.x2, first.x1)
+	case first.y1 >= second.y2:
+		oneOverOther(p, b, a, (second.y2+first.y1)/2)
+	default:
+		oneOverOther(p, a, b, (first.y2+second.y1)/2)
+	}
+}
+
+// sideBySide moves a label to the left of a board and another to its right.
+func sideBySide(p *painter, left, right *placed, from, to float32) {
+	gap := max(to-from, betweenLabels)
+	middle := (from + to) / 2
+	w1, w2 := left.around.x2-left.around.x1, right.around.x2-right.around.x1
+	middle = max(min(middle, p.size.Width-padding-w2-gap/2), padding+w1+gap/2) // both on the screen
+	x1, x2 := min(left.around.x1, middle-gap/2-w1), max(right.around.x1, middle+gap/2)
+	left.move(fyne.NewPos(x1+padding, left.at.Y))
+	right.move(fyne.NewPos(x2+padding, right.at.Y))
+}
+
+// oneOverOther moves a label above a division and another below it.
+func oneOverOther(p *painter, upper, lower *placed, middle float32) {
+	const gap = betweenLabels
+	h1, h2 := upper.around.y2-upper.around.y1, lower.around.y2-lower.around.y1
+	middle = max(min(middle, p.size.Height-padding-h2-gap/2), padding+h1+gap/2)
+	y1, y2 := min(upper.around.y1, middle-gap/2-h1), max(lower.around.y1, middle+gap/2)
+	upper.move(fyne.NewPos(upper.at.X, y1+padding-3))
+	lower.move(fyne.NewPos(lower.at.X, y2+padding-3))
+}
+
+// tagOf is the ground of a finding's label with these letters.
+func tagOf(letters box) box { return letters.grown(3, 2) }
+
+// offTags gives the place nearest to that of a label at which it covers no label
+// of a finding and no other label: up and down first, then to the sides.
+func offTags(p *painter, d *placed, others []box) fyne.Position {
+	const step, far = 4, 60
+	for k := 1; k <= far; k++ {
+		for _, move := range []fyne.Position{{Y: -step}, {Y: step}, {X: -2 * step}, {X: 2 * step}} {
+			to := *d
+			to.move(d.at.AddXY(move.X*float32(k), move.Y*float32(k)))
+			covers := slices.ContainsFunc(others, func(b box) bool { return tagOf(b).overlaps(to.around) })
+			if !covers && to.around.within(box{0, 0, p.size.Width, p.size.Height}) {
+				return to.at
+			}
+		}
+	}
+	return d.at
+}
+
+// besideLetters moves a label off its place to the nearest one in its area where
+// it covers no text of the picture. Where there is none it stays.
+func besideLetters(at fyne.Position, size fyne.Size, area box, letters []box) fyne.Position {
+	const pad = 8
+	middle := (area.y1 + area.y2) / 2
+	l := place{area: box{
+		area.x1 + pad, min(area.y1+2, middle-size.Height/2), area.x2 - pad, max(area.y2-2, middle+size.Height/2),
+	}}
+	for _, b := range letters {
+		l.taken = append(l.taken, b.grown(pad, 4))
+	}
+	letter := size.Height / 1.4
+	if to, ok := l.seek(at, size, letter, search{rows: 12, shift: anywhere, least: none}); ok {
+		return to
+	}
+	return at
+}
