@@ -27,10 +27,10 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 	above, below := s.inStack(f, 1), s.inStack(f, -1)
 	var fixes []edit.Edit
 	if above != nil {
-		fixes = append(fixes, moved(f, above, by))
+		fixes = append(fixes, moved(f, above, by, f))
 	}
 	if below != nil {
-		fixes = append(fixes, moved(below, f, -by))
+		fixes = append(fixes, moved(below, f, -by, f))
 	}
 	if above != nil && below != nil && below.Face.Height() > above.Face.Height() {
 		fixes[0], fixes[1] = fixes[1], fixes[0]
@@ -53,10 +53,14 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 }
 
 // moved is the change that moves the division between two fronts up, or down for
-// a negative length, named by what comes of it.
-func moved(lower, upper *plan.Front, up length.Length) edit.Edit {
+// a negative length, named by what comes of it, one of them first.
+func moved(lower, upper *plan.Front, up length.Length, first *plan.Front) edit.Edit {
 	e := edit.MoveDivision{Below: lower.Place, Lower: lower.Face.Height() + up, Upper: upper.Face.Height() - up}
-	return edit.Several{Name: twoHeights(lower, e.Lower, upper, e.Upper), Edits: []edit.Edit{e}}
+	name := twoHeights(lower, e.Lower, upper, e.Upper)
+	if first == upper {
+		name = twoHeights(upper, e.Upper, lower, e.Lower)
+	}
+	return edit.Several{Name: name, Edits: []edit.Edit{e}}
 }
 
 func twoHeights(f *plan.Front, high length.Length, g *plan.Front, other length.Length) message.Message {

@@ -59,12 +59,21 @@ func sideNames(k int) message.Message {
 	return [4]message.Message{message.New("left"), message.New("right"), message.New("bottom"), message.New("top")}[k]
 }
 
+// toEdge and pastEdge have the preposition in them, as other languages bend the
+// name behind it.
+func toEdge(k int) message.Message {
+	return [4]message.Message{message.New("to the left edge"), message.New("to the right edge"), message.New("to the bottom edge"), message.New("to the top edge")}[k]
+}
+
+func pastEdge(k int) message.Message {
+	return [4]message.Message{message.New("past the left edge"), message.New("past the right edge"), message.New("past the bottom edge"), message.New("past the top edge")}[k]
+}
+
 func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, edge int) {
-	side := sideNames(edge)
 	needed := s.limits.edgeFor(h.Diameter)
-	what := message.New("a hole of %v leaves %v to the %v edge; needed is %v", h.Diameter, found, side, needed)
+	what := message.New("a hole of %v leaves %v %v; needed is %v", h.Diameter, found, toEdge(edge), needed)
 	if found < 0 {
-		what = message.New("a hole of %v reaches %v past the %v edge; needed is %v inside of it", h.Diameter, -found, side, needed)
+		what = message.New("a hole of %v reaches %v %v; needed is %v inside of it", h.Diameter, -found, pastEdge(edge), needed)
 	}
 	fix := Finding{
 		Found: found, Needed: needed, What: what,

@@ -49,7 +49,7 @@ func (s *search) level(a, b *plan.Bay) {
 func (s *search) step(f, g, above *plan.Front, step length.Length) {
 	var fixes []edit.Edit
 	if above.Place.Bay == g.Place.Bay {
-		fixes = []edit.Edit{moved(g, above, -step)}
+		fixes = []edit.Edit{moved(g, above, -step, g)}
 	}
 	s.front(g, Finding{
 		Found:  step.Abs(),
