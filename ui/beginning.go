@@ -1,21 +1,29 @@
 package ui
 
 import (
+	"cmp"
+	"image/color"
+	"slices"
 	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
+	"frontlay/ui/look"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -32,11 +40,12 @@ type beginning struct {
 	choices []*field.Choice
 	object  fyne.CanvasObject
 	told    *field.Label
+	found   *field.Label // what the check finds, under the picture
 }
 
 func newBeginning(w *window) *beginning {
-	b := &beginning{w: w, told: field.NewLabel("")}
-	b.told.Wrapping = fyne.TextWrapWord
+	b := &beginning{w: w, told: field.NewLabel(""), found: field.NewLabel("")}
+	b.told.Wrapping, b.found.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	p := newProject(nil)
 	p.Unit = w.startUnit()
 	p.Hardware = sampleHardware()
@@ -54,7 +63,9 @@ func newBeginning(w *window) *beginning {
 		for _, c := range b.choices {
 			c.Update()
 		}
+		b.tellFound()
 	})
+	b.tellFound()
 	begin := field.NewButton(w.text("Begin with this cabinet"), b.begin)
 	begin.Importance = widget.HighImportance
 	form := field.Column(
@@ -71,12 +82,41 @@ func newBeginning(w *window) *beginning {
 	hint := field.NewLabel(w.text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
 	hint.Wrapping = fyne.TextWrapWord
 	hint.Importance = widget.LowImportance
-	right := container.NewBorder(nil, hint, nil, nil, b.screen)
+	room := fynecanvas.NewRectangle(color.Transparent) // so that the picture stays where it is when something is found
+	room.SetMinSize(fyne.NewSize(0, 3*look.Text()+2*fynetheme.Size(fynetheme.SizeNameInnerPadding)))
+	below := container.NewVBox(container.NewStack(room, b.found), hint)
+	right := container.NewBorder(nil, below, nil, nil, b.screen)
 	_, scrolled := field.Scrolled(form)
 	split := container.NewHSplit(scrolled, right)
 	split.Offset = 0.45
 	b.object = split
 	return b
+}
+
+// tellFound says under the picture what its marks stand for: the worst of what the
+// check finds, and how much more there is.
+func (b *beginning) tellFound() {
+	all := b.session.Result().Findings
+	if len(all) == 0 {
+		b.found.Importance = widget.LowImportance
+		b.found.SetText(b.w.text("Check: nothing found"))
+		return
+	}
+	worst := slices.MinFunc(all, func(x, y check.Finding) int { return cmp.Compare(x.Severity, y.Severity) })
+	word, mark, importance := message.New("error"), drawing.OfError, widget.DangerImportance
+	switch worst.Severity {
+	case check.Warning:
+		word, mark, importance = message.New("warning"), drawing.OfWarning, widget.WarningImportance
+	case check.Advice:
+		word, mark, importance = message.New("advice"), drawing.OfAdvice, widget.MediumImportance
+	}
+	sign, _ := look.Current().Severity(mark)
+	text := sign + " " + b.say().Say(word) + ": " + b.say().Say(worst.Where) + ": " + b.say().Say(worst.What) + "."
+	if more := len(all) - 1; more > 0 {
+		text += " " + b.say().Say(message.New("Further findings: %v.", more))
+	}
+	b.found.Importance = importance
+	b.found.SetText(text)
 }
 
 func (b *beginning) say() message.Language {

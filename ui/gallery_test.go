@@ -14,6 +14,8 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/ui/look"
 	"frontlay/ui/replay"
 )
@@ -87,6 +89,11 @@ func hand(command, at string, dx, dy float32, drag bool) func(w *window) {
 
 var scenes = []scene{
 	{name: "start", set: func(w *window) { w.showStart() }},
+	{name: "start-found", set: func(w *window) {
+		w.showStart()
+		w.beginning.do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(1200)})
+	}},
+	{name: "locked", set: shown("lock", "through")},
 	{name: "elevation", set: shown()},
 	{name: "through", set: shown("through")},
 	{name: "rulers", set: shown("rulers")},

@@ -138,15 +138,16 @@ func (p *painter) labelAll(f found) bool {
 	return true
 }
 
-// summary writes how many findings a place has; in figures and a sign where
-// there is no room for words.
+// summary writes how many findings a place has, or only the sign of the worst
+// where there is no room for words.
 func (p *painter) summary(f found, count int, least weight) bool {
 	words := message.New("%v findings", count)
 	if count == 1 {
 		words = message.New("1 finding")
 	}
-	for _, m := range []message.Message{words, message.New("%v", count)} {
-		s, letter := p.signed(m, f.of.Severity), p.letters(f.labels[0].Size)
+	sign, _ := p.palette.Severity(f.of.Severity)
+	for _, s := range []string{p.signed(words, f.of.Severity), sign} {
+		letter := p.letters(f.labels[0].Size)
 		if p.label(f, s, p.underName(f, s, letter), letter, least) {
 			return true
 		}
