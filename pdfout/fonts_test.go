@@ -4,8 +4,11 @@ import (
 	"testing"
 
 	"github.com/jung-kurt/gofpdf"
+	"golang.org/x/image/font"
 	"golang.org/x/image/font/gofont/gobold"
 	"golang.org/x/image/font/gofont/goregular"
+	"golang.org/x/image/font/sfnt"
+	"golang.org/x/image/math/fixed"
 
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
@@ -41,6 +44,34 @@ func TestLetteringKnowsTheFonts(t *testing.T) {
 	}
 	if err := pdf.Error(); err != nil {
 		t.Fatal(err)
+	}
+}
+
+// The letters stay within what lettering says they reach, as the outlines in the
+// font files tell.
+func TestLettersReachNoFurtherThanSaid(t *testing.T) {
+	const em = 2048 // the fonts' units
+	var buffer sfnt.Buffer
+	for name, data := range map[string][]byte{"regular": goregular.TTF, "bold": gobold.TTF} {
+		f, err := sfnt.Parse(data)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for r := rune(0x20); r < 0x180; r++ {
+			i, err := f.GlyphIndex(&buffer, r)
+			if err != nil || i == 0 {
+				continue
+			}
+			b, _, err := f.GlyphBounds(&buffer, i, fixed.I(em), font.HintingNone)
+			if err != nil {
+				t.Fatal(err)
+			}
+			const capitals, slack = 1480, 65 // round letters and commas go a little beyond their lines
+			above, below := lettering.Reach(string(r), capitals)
+			if over, under := -b.Min.Y.Round()-capitals-int(above), b.Max.Y.Round()-int(below); over > 0 || under > slack {
+				t.Errorf("%s %q reaches %d units further up, %d further down", name, r, over, under)
+			}
+		}
 	}
 }
 

@@ -56,7 +56,10 @@ func (w *writer) within(t lettered) {
 		if size > t.text.Size {
 			continue
 		}
-		room := t.room(size)
+		if _, _, ok := t.upright(s, size); !ok {
+			continue
+		}
+		room := t.room()
 		for room > size.MM() {
 			short := lettering.Shorten(s, size, t.text.Bold, length.FromMM(room))
 			if short == "" || (short != s && size > lettering.Tiny) {
@@ -76,31 +79,35 @@ func (w *writer) within(t lettered) {
 // millimetres.
 const sideGap = 1.0
 
-// overAndUnder is what stays free above a text in its area, and under the tails
-// of its letters, in millimetres: what the lines around it have of that themselves
-// is half the width of a pen.
+// overAndUnder is what stays free above and below the letters of a text in its
+// area, in millimetres; half the width of a pen is not free of the lines there.
 const overAndUnder = 0.5
 
-// room is how wide a text of a height may be in its area; 0 where the area is too
-// low for letters of that height with their tails.
-func (t lettered) room(size length.Length) float64 {
-	lo, hi := t.at.at(t.text.Within.Min), t.at.at(t.text.Within.Max)
-	if (size+lettering.Descent(size)).MM()+2*overAndUnder > hi.Y-lo.Y {
-		return 0
-	}
-	return hi.X - lo.X - 2*sideGap
+// upright is where a text of a height can stand in its area, from below to above;
+// false where the area is too low for its letters.
+func (t lettered) upright(s string, size length.Length) (lo, hi float64, ok bool) {
+	above, below := lettering.Reach(s, size)
+	lo = t.at.at(t.text.Within.Min).Y + overAndUnder + below.MM()
+	hi = t.at.at(t.text.Within.Max).Y - overAndUnder - above.MM()
+	return lo, hi, hi-lo >= size.MM()
 }
 
 // stand gives the area where a text can stand, near its point; false where it
 // has no room there. The area is then where it would have stood.
 func (w *writer) stand(t lettered, s string, size length.Length) (box, bool) {
-	lo, hi := t.at.at(t.text.Within.Min), t.at.at(t.text.Within.Max)
 	b := textBox(t.at.at(t.text.At), t.text.Anchor, size, t.text.Bold, s)
-	if b.hi.X-b.lo.X > t.room(size) {
+	low, high, ok := t.upright(s, size)
+	if !ok || b.hi.X-b.lo.X > t.room() {
 		return b, false
 	}
-	lo, hi = Point{lo.X + sideGap, lo.Y + overAndUnder + lettering.Descent(size).MM()}, Point{hi.X - sideGap, hi.Y - overAndUnder}
+	lo := Point{t.at.at(t.text.Within.Min).X + sideGap, low}
+	hi := Point{t.at.at(t.text.Within.Max).X - sideGap, high}
 	return w.beside(b.inside(lo, hi), lo, hi)
+}
+
+// room is how wide a text may be in its area.
+func (t lettered) room() float64 {
+	return t.at.at(t.text.Within.Max).X - t.at.at(t.text.Within.Min).X - 2*sideGap
 }
 
 // take writes a text where it stands.

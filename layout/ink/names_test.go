@@ -50,7 +50,8 @@ func (c *written) Text(at Point, size length.Length, bold bool, ink Colour, s st
 func (c *written) struck() string {
 	for i, t := range c.texts {
 		b := t.box
-		b.lo.Y -= lettering.Descent(c.sizes[i]).MM()
+		above, below := lettering.Reach(t.text, c.sizes[i])
+		b.lo.Y, b.hi.Y = b.lo.Y-below.MM(), b.hi.Y+above.MM()
 		for _, l := range c.lines {
 			if l.lo.X < b.hi.X && l.hi.X > b.lo.X && l.lo.Y < b.hi.Y && l.hi.Y > b.lo.Y {
 				return fmt.Sprintf("the line %v runs through %q at %v", l, t.text, b)
@@ -93,7 +94,7 @@ func TestNamesOfADrawingHaveOneSize(t *testing.T) {
 		size    length.Length
 	}{
 		{"room for all", 60, []string{"Jars", "Cones"}, []int64{20, 20}, "1  Jars|2  Cones", lettering.Medium},
-		{"one front low", 60, []string{"Jars", "Cones"}, []int64{20, 5}, "1  Jars|2  Cones", lettering.Small},
+		{"one front low", 60, []string{"Jars", "Cones"}, []int64{20, 4}, "1  Jars|2  Cones", lettering.Small},
 		{"one front too low for any letters", 60, []string{"Jars", "Cones"}, []int64{20, 3}, "1  Jars", lettering.Medium},
 		{"one name too long", 60, []string{"Jars", long, "Cones"}, []int64{20, 20, 20}, "1  Jars|2|3  Cones", lettering.Medium},
 		{"narrow", 22, []string{"Jars", "Large tiles"}, []int64{20, 20}, "1  Jars|2  Large tiles", lettering.Tiny},

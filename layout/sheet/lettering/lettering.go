@@ -34,6 +34,34 @@ func Pitch(size length.Length) length.Length { return size * 17 / 10 }
 // Descent is how far letters such as g reach below the base line.
 func Descent(size length.Length) length.Length { return Em(size) * descent / unitsPerEm }
 
+// Reach is how far the letters of a text of the given height reach above that
+// height, as stems and accents do, and below the base line, as tails do. It is
+// never less than the letters ask for, as far as the pages' letters go.
+func Reach(s string, size length.Length) (above, below length.Length) {
+	for _, r := range s {
+		a, b := reach(r)
+		above, below = max(above, a*size/capHeight), max(below, b*size/capHeight)
+	}
+	return above, below
+}
+
+// reach is that of a letter in units of the fonts, as their outlines tell it; one
+// for all letters of a kind.
+func reach(r rune) (above, below length.Length) {
+	const stem, accent, highest = 165, 275, 595
+	switch {
+	case r < 0x80 && strings.ContainsRune("$(),;JQ[\\]_gjpqy{|}/", r):
+		return stem, descent
+	case r < 0x80:
+		return stem, 0
+	case r >= 'à' && r <= 'ü' && r != 'ç':
+		return accent, 0
+	case r >= 'À' && r <= 'ß' && r != 'Ç':
+		return highest, 0
+	}
+	return highest, descent
+}
+
 // Width is how wide a text of one line is, letters of the given height.
 func Width(s string, size length.Length, isBold bool) length.Length {
 	return units(s, isBold) * size / capHeight
