@@ -140,9 +140,9 @@ func keepApart(p *painter, a, b *placed) {
 	first, second := boxAt(p.box(a.Within)), boxAt(p.box(b.Within))
 	switch {
 	case first.x2 <= second.x1:
-		sideBySide(p, a, b, first.x2, second.x1)
+		sideBySide(p, a, b, first, second)
 	case second.x2 <= first.x1:
-		sideBySide(p, b, a, second.x2, first.x1)
+		sideBySide(p, b, a, second, first)
 	case first.y1 >= second.y2:
 		oneOverOther(p, b, a, (second.y2+first.y1)/2)
 	default:
@@ -150,11 +150,20 @@ func keepApart(p *painter, a, b *placed) {
 	}
 }
 
-// sideBySide moves a label to the left of a board and another to its right.
-func sideBySide(p *painter, left, right *placed, from, to float32) {
+// sideBySide moves a label to the left of the board between two parts and another
+// to its right. Where the whole has no room for both in a line, but for each, one
+// comes below the other, so that none is taken for one of a neighbour.
+func sideBySide(p *painter, left, right *placed, l, r box) {
+	from, to := l.x2, r.x1
 	gap := max(to-from, betweenLabels)
 	middle := (from + to) / 2
 	w1, w2 := left.around.x2-left.around.x1, right.around.x2-right.around.x1
+	if whole := r.x2 - l.x1; w1+w2+gap > whole && max(w1, w2) <= whole {
+		left.move(fyne.NewPos(min(max(left.around.x1, l.x1), r.x2-w1)+padding, left.at.Y))
+		right.move(fyne.NewPos(min(max(right.around.x1, l.x1), r.x2-w2)+padding, right.at.Y))
+		oneOverOther(p, left, right, (left.around.y1+left.around.y2)/2)
+		return
+	}
 	middle = max(min(middle, p.size.Width-padding-w2-gap/2), padding+w1+gap/2) // both on the screen
 	x1, x2 := min(left.around.x1, middle-gap/2-w1), max(right.around.x1, middle+gap/2)
 	left.move(fyne.NewPos(x1+padding, left.at.Y))

@@ -21,16 +21,23 @@ func (p *painter) needNumber(m *drawing.Text, area box, letter float32) {
 	if m.Least.Empty() || m.Of.Kind != drawing.FrontThing {
 		return
 	}
-	size := p.measure.of(p.say.Say(m.Least), letter, m.Bold)
-	if !roomy(area, size, letter) {
+	for _, letter := range []float32{letter, low * letter} {
+		size := p.measure.of(p.say.Say(m.Least), letter, m.Bold)
+		if !roomy(area.grown(0, -edge), size, letter) {
+			continue
+		}
+		ink := inkOf(fyne.Position{}, size, letter)
+		if p.numbers == nil {
+			p.numbers = map[model.Place]number{}
+		}
+		p.numbers[m.Of.Place] = number{area, size.Width, ink.y2 - ink.y1 + 2*edge + size.Height/4} // as texts go up and down by that
 		return
 	}
-	ink := inkOf(fyne.Position{}, size, letter)
-	if p.numbers == nil {
-		p.numbers = map[model.Place]number{}
-	}
-	p.numbers[m.Of.Place] = number{area, size.Width, ink.y2 - ink.y1 + 2*edge + size.Height/4} // as texts go up and down by that
 }
+
+// low is how large the letters of a number are in a front that is too low for
+// those of its name, in parts of these.
+const low = 0.85
 
 // takeNumber gives the number of a front a place anywhere in its area, where the
 // name has none at its height. It is false where not even the number has one.
@@ -40,12 +47,14 @@ func (p *painter) takeNumber(m *drawing.Text, l *place, at fyne.Position, letter
 	}
 	const all = 48
 	s := p.say.Say(m.Least)
-	size := p.measure.of(s, letter, m.Bold)
-	to, ok := l.seek(wanted(at, size, letter, m.Anchor, l.area), size, letter, search{all, anywhere, least})
-	if ok {
-		p.takeText(m, s, to, size, letter)
+	for _, letter := range []float32{letter, low * letter} {
+		size := p.measure.of(s, letter, m.Bold)
+		if to, ok := l.seek(wanted(at, size, letter, m.Anchor, l.area), size, letter, search{all, anywhere, least}); ok {
+			p.takeText(m, s, to, size, letter)
+			return true
+		}
 	}
-	return ok
+	return false
 }
 
 // ousts tells that a figure would leave no room for the number of its front,
