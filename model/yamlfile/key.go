@@ -24,7 +24,11 @@ func (p *Problem) Labelled(label func(path string) message.Message) message.Mess
 			}
 			path += string(k)
 		}
-		if words := label(path); !words.Empty() {
+		switch words := label(path); {
+		case words.Empty():
+		case m.Text == missing:
+			m = message.New("%v: nothing is given", words) // labels may be plural
+		default:
 			m.Args[i] = words
 		}
 	}

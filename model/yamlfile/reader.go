@@ -128,7 +128,7 @@ func (r *reader) mapping(n *yaml.Node, fields []field) {
 				if v != nil {
 					at = v
 				}
-				r.fail(at, message.New(missing, key(f.key)), r.advice(message.New("add it: %v", message.New(f.doc)), message.New("add it")))
+				r.fail(at, message.New(missing, key(f.key)), r.advice(message.New("add it: %v", message.New(f.doc)), message.New("fill this in")))
 			}
 			continue
 		}

@@ -31,8 +31,8 @@ func TestProblemsAreSaidInTheWordsOfTheForm(t *testing.T) {
 	})
 	for _, want := range []string{
 		"Least height is -99999 mm and can't be negative; write 0 or more.",
-		"Name is missing; add it.",
-		"Drawer heights is missing; add it.",
+		"Name: nothing is given; fill this in.",
+		"Drawer heights: nothing is given; fill this in.",
 	} {
 		if !said[want] {
 			t.Errorf("nothing says %q", want)
