@@ -68,6 +68,9 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 	}
 	logger.Info("begins", "version", version())
 	openWindow(o)
+	// Where the system ends the program Fyne 2.7.4 drops what it was to call then,
+	// Options.Exit, if that comes while its loop empties its queue.
+	files.flush()
 	logger.Info("ends")
 	return exitFine
 }
