@@ -53,9 +53,9 @@ func (p *Panel) showDetail() {
 	if len(buttons) > 0 {
 		column.Add(container.NewPadded(container.NewVBox(buttons...)))
 	}
-	column.Add(paragraph(text(f.What), widget.MediumImportance))
+	column.Add(paragraph(p.say().Sentence(f.What), widget.MediumImportance))
 	if !f.Change.Empty() {
-		column.Add(paragraph(text(f.Change), widget.MediumImportance))
+		column.Add(paragraph(p.say().Sentence(f.Change), widget.MediumImportance))
 	}
 	p.addAccept(column, f)
 	p.detail.Objects = []fyne.CanvasObject{column}
