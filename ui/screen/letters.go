@@ -199,7 +199,8 @@ func (p *painter) areaOf(m *drawing.Text, at fyne.Position, size fyne.Size) box 
 	}
 	const pad = 3
 	b, seen := boxAt(p.box(m.Within)), p.window()
-	if !m.Least.Empty() && b.x2-b.x1 < p.measure.of(p.say.Say(m.Least), p.letters(m.Size), m.Bold).Width+2*pad {
+	const wide = 4 // enough for any number, in letters
+	if !m.Least.Empty() && b.x2-b.x1 < wide*p.text && b.x2-b.x1 < p.measure.of(p.say.Say(m.Least), p.letters(m.Size), m.Bold).Width+2*pad {
 		if face, ok := p.faces[m.Of.Place]; ok { // a number goes before the height beside it
 			b = boxAt(p.box(face))
 		}

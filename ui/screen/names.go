@@ -18,7 +18,8 @@ type number struct {
 // needNumber remembers what the number of a front needs. Where there is no room
 // for it, whatever else is in the front, nothing is.
 func (p *painter) needNumber(m *drawing.Text, area box, letter float32) {
-	if m.Least.Empty() || m.Of.Kind != drawing.FrontThing {
+	const wide, high = 14, 6 // enough for it and a figure, in letters
+	if m.Least.Empty() || m.Of.Kind != drawing.FrontThing || area.x2-area.x1 > wide*letter || area.y2-area.y1 > high*letter {
 		return
 	}
 	for _, letter := range []float32{letter, low * letter} {
@@ -45,10 +46,10 @@ func (p *painter) takeNumber(m *drawing.Text, l *place, at fyne.Position, letter
 	if m.Least.Empty() {
 		return false
 	}
-	const all = 48
 	s := p.say.Say(m.Least)
 	for _, letter := range []float32{letter, low * letter} {
 		size := p.measure.of(s, letter, m.Bold)
+		all := int(4*(l.area.y2-l.area.y1)/size.Height) + 1
 		if to, ok := l.seek(wanted(at, size, letter, m.Anchor, l.area), size, letter, search{all, anywhere, least}); ok {
 			p.takeText(m, s, to, size, letter)
 			return true
