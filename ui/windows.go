@@ -45,8 +45,20 @@ func (w *window) panelShares() (down, across float64) {
 	if w.theme.Large {
 		usualDown, usual = 0.67, 0.7
 	}
-	within := func(v float64) float64 { return min(max(v, 0.2), 0.95) }
-	return within(p.FloatWithFallback(w.panelPref(prefDown), usualDown)), within(p.FloatWithFallback(w.panelPref(prefAcross), usual))
+	return panelShare(p.FloatWithFallback(w.panelPref(prefDown), usualDown)), panelShare(p.FloatWithFallback(w.panelPref(prefAcross), usual))
+}
+
+// panelShare keeps the drawing and the panels beside it from going out of sight.
+func panelShare(v float64) float64 { return min(max(v, 0.2), 0.95) }
+
+// panelStep is how far one press of a key moves the bars.
+const panelStep = 0.04
+
+// movePanels moves the bars between the drawing and its panels, as the pointer
+// can, by shares of the window.
+func (w *window) movePanels(down, across float64) {
+	w.down.SetOffset(panelShare(w.down.Offset + down))
+	w.across.SetOffset(panelShare(w.across.Offset + across))
 }
 
 func (w *window) panelPref(name string) string {

@@ -161,3 +161,26 @@ func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 		t.Error("a new page begins with the old figures")
 	}
 }
+
+// The bars between the drawing and its panels move by keys too, so far that both
+// stay in sight, and stand there again in the next window.
+func TestPanelsMoveByKeys(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	down, across := w.down.Offset, w.across.Offset
+	w.do("higher")
+	w.do("narrower")
+	if w.down.Offset <= down || w.across.Offset >= across {
+		t.Errorf("the bars stand at %v and %v, and stood at %v and %v", w.down.Offset, w.across.Offset, down, across)
+	}
+	for range 50 {
+		w.do("lower")
+		w.do("wider")
+	}
+	if w.down.Offset < 0.2 || w.across.Offset > 0.95 {
+		t.Errorf("a panel is out of sight: %v, %v", w.down.Offset, w.across.Offset)
+	}
+	w.keepPanels()
+	if d, a := w.panelShares(); math.Abs(d-w.down.Offset) > 1e-9 || math.Abs(a-w.across.Offset) > 1e-9 {
+		t.Errorf("kept are %v and %v, not %v and %v", d, a, w.down.Offset, w.across.Offset)
+	}
+}
