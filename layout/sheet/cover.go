@@ -34,20 +34,34 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	if o.Date != "" {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
 	}
-	y = d.coverNotes(p, y-mm(2))
-	picture := plane.R(d.area.Min.X, d.area.Min.Y+contentsRoom, d.area.Max.X, y-mm(4))
-	d.place(asLarge(facesOnly(p), picture))
+	y = d.coverNotes(p, y-mm(2), contentsRoom(o))
+	picture := plane.R(d.area.Min.X, d.area.Min.Y+contentsRoom(o), d.area.Max.X, y-mm(4))
+	if picture.Height() >= leastPicture {
+		d.place(asLarge(facesOnly(p), picture))
+	}
 	return d.finish()
 }
 
-// contentsRoom is what the contents take at most at the foot of the cover.
-const contentsRoom = 90 * length.Millimetre
+// leastPicture is the height below which the cover has no picture.
+const leastPicture = 20 * length.Millimetre
+
+// contentsRoom is what the contents take at most at the foot of the cover, with
+// their heading and what parts it from a picture.
+func contentsRoom(o Options) length.Length {
+	return contentsFoot + contentsHead + length.Length(len(o.Parts))*contentsLine
+}
+
+// What stands below the lines of the contents, and above them.
+const (
+	contentsFoot = 8 * length.Millimetre
+	contentsHead = 14 * length.Millimetre
+)
 
 // coverNotes writes the hardware sheets with their notes, which tell where
 // figures are invented, and the user's notes, as far as there is room; it gives
 // the y below them.
-func (d *draft) coverNotes(p *plan.Plan, y length.Length) length.Length {
-	low := d.area.Min.Y + contentsRoom + mm(50) // room for the picture
+func (d *draft) coverNotes(p *plan.Plan, y, contents length.Length) length.Length {
+	low := d.area.Min.Y + contents + mm(50) // room for the picture
 	write := func(m message.Message) {
 		for _, s := range lettering.Wrap(d.say.Say(m), lettering.Small, false, d.area.Width()) {
 			if y-lettering.Pitch(lettering.Small) > low {
@@ -177,7 +191,7 @@ func (m *maker) fillContents() {
 	if len(entries) == 0 {
 		return
 	}
-	y := d.area.Min.Y + mm(8) + length.Length(len(entries))*contentsLine
+	y := d.area.Min.Y + contentsFoot + length.Length(len(entries))*contentsLine
 	d.text(plane.Point{X: d.area.Min.X, Y: y + mm(3)}, drawing.BottomLeft, lettering.Medium, true, m.o.Say.Say(message.New("Contents")))
 	for _, b := range entries {
 		d.contentsEntry(y, m.o.Say.Say(b.Title), m.o.Say.Say(message.New("%v", b.Page+1)))
