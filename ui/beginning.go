@@ -16,13 +16,13 @@ import (
 	"frontlay/assets"
 	"frontlay/layout"
 	"frontlay/layout/check"
-	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
+	"frontlay/ui/findings"
 	"frontlay/ui/look"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
@@ -103,19 +103,12 @@ func (b *beginning) tellFound() {
 		return
 	}
 	worst := slices.MinFunc(all, func(x, y check.Finding) int { return cmp.Compare(x.Severity, y.Severity) })
-	word, mark, importance := message.New("error"), drawing.OfError, widget.DangerImportance
-	switch worst.Severity {
-	case check.Warning:
-		word, mark, importance = message.New("warning"), drawing.OfWarning, widget.WarningImportance
-	case check.Advice:
-		word, mark, importance = message.New("advice"), drawing.OfAdvice, widget.MediumImportance
-	}
-	sign, _ := look.Current().Severity(mark)
+	sign, word, _ := findings.Sign(&worst)
 	text := sign + " " + b.say().Say(word) + ": " + b.say().Say(worst.Where) + ": " + b.say().Say(worst.What) + "."
 	if more := len(all) - 1; more > 0 {
 		text += " " + b.say().Say(message.New("Further findings: %v.", more))
 	}
-	b.found.Importance = importance
+	b.found.Importance = [...]widget.Importance{check.Error: widget.DangerImportance, check.Warning: widget.WarningImportance, check.Advice: widget.MediumImportance}[worst.Severity]
 	b.found.SetText(text)
 }
 
@@ -263,8 +256,7 @@ func (b *beginning) rule() fyne.CanvasObject {
 }
 
 func (b *beginning) unit() fyne.CanvasObject {
-	names := []string{b.w.text("millimetres"), b.w.text("centimetres"), b.w.text("inches, fractions"), b.w.text("inches, decimal")}
-	return b.choice("Unit", names, func() int { return int(b.session.Project().Unit) },
+	return b.choice("Unit", field.Units(b.say().Say), func() int { return int(b.session.Project().Unit) },
 		func(i int) { b.do(edit.SetUnit{Unit: length.Unit(i)}) })
 }
 

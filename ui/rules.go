@@ -36,7 +36,7 @@ func (w *window) showRules() {
 // severityChoice chooses how bad the findings of a rule are.
 func (w *window) severityChoice(r check.Rule) fyne.CanvasObject {
 	values := []string{"", check.Error.String(), check.Warning.String(), check.Advice.String(), check.SeverityOff}
-	usual := w.say().Say(message.New("usual: %v", severityName(r.Severity)))
+	usual := w.say().Say(message.New("usual: %v", r.Severity.Word()))
 	options := []string{usual, w.text("error"), w.text("warning"), w.text("advice"), w.text("off")}
 	return field.NewChoice(options, func() int {
 		for i, v := range values {
@@ -101,16 +101,4 @@ func (w *window) limitRow(l check.Limit) *field.Row {
 		}
 	}
 	return field.NewRow(w.say().Say(l.Title), unit().Symbol(), s, func(m message.Message) string { return w.say().Say(m) })
-}
-
-// severityName names a severity.
-func severityName(s check.Severity) message.Message {
-	switch s {
-	case check.Error:
-		return message.New("error")
-	case check.Warning:
-		return message.New("warning")
-	default:
-		return message.New("advice")
-	}
 }

@@ -41,7 +41,7 @@ func printFindings(w io.Writer, say message.Language, r layout.Result) {
 	accepted := 0
 	for i := range r.Findings {
 		f := &r.Findings[i]
-		state := severity(f.Severity)
+		state := f.Severity.Word()
 		if f.Accepted != "" {
 			state = message.New("accepted")
 			accepted++
@@ -54,17 +54,6 @@ func printFindings(w io.Writer, say message.Language, r layout.Result) {
 		}
 	}
 	fmt.Fprintln(w, say.Say(message.New("Fronts checked: %v. Errors: %v, warnings: %v, advice: %v, accepted: %v.", len(r.Plan.Fronts), counts[check.Error], counts[check.Warning], counts[check.Advice], accepted)))
-}
-
-func severity(s check.Severity) message.Message {
-	switch s {
-	case check.Error:
-		return message.New("error")
-	case check.Warning:
-		return message.New("warning")
-	default:
-		return message.New("advice")
-	}
 }
 
 func counted(n int, what string) string {

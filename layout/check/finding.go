@@ -31,6 +31,18 @@ func (s Severity) String() string {
 	}
 }
 
+// Word is the severity's name as a message.
+func (s Severity) Word() message.Message {
+	switch s {
+	case Error:
+		return message.New("error")
+	case Warning:
+		return message.New("warning")
+	default:
+		return message.New("advice")
+	}
+}
+
 // Finding is one result of the check. Found and Needed are lengths; a finding
 // about weight has FoundKg and NeededKg instead. Area is where it shows in the run frame; empty where it has
 // no place of its own. Front is the number of the front, 0 where it is about

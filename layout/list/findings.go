@@ -21,7 +21,7 @@ func Findings(findings []check.Finding, say Speaker) Table {
 	}
 	var accepted []Row
 	for _, f := range findings {
-		cells := []string{"□", say.Say(severity(f.Severity)), say.Say(f.Where), say.Say(f.What), say.Say(f.Change)}
+		cells := []string{"□", say.Say(f.Severity.Word()), say.Say(f.Where), say.Say(f.What), say.Say(f.Change)}
 		if f.Accepted == "" {
 			t.Rows = append(t.Rows, Row{Cells: cells})
 			continue
@@ -37,14 +37,4 @@ func Findings(findings []check.Finding, say Speaker) Table {
 		t.Notes = append(t.Notes, say.Say(message.New("The check found nothing to mend.")))
 	}
 	return t
-}
-
-func severity(s check.Severity) message.Message {
-	switch s {
-	case check.Error:
-		return message.New("error")
-	case check.Warning:
-		return message.New("warning")
-	}
-	return message.New("advice")
 }

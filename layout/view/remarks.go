@@ -18,7 +18,7 @@ func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
 	if f.Place.Front < 0 {
 		s = drawing.Subject{}
 	}
-	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s, Severity: severity(f)}
+	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s, Severity: Severity(f)}
 	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: f.Mark}
 	if f.Front > 0 && f.Area == p.Fronts[f.Front-1].Face {
 		label.At, label.Anchor = f.Area.Centre(), drawing.MiddleCentre
@@ -31,8 +31,8 @@ func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
 	}
 }
 
-// severity is that of a finding's marks.
-func severity(f *check.Finding) drawing.Severity {
+// Severity is that of a finding's marks.
+func Severity(f *check.Finding) drawing.Severity {
 	switch {
 	case f.Accepted != "":
 		return drawing.OfAccepted

@@ -13,9 +13,10 @@ type SetUnit struct {
 }
 
 // Label names the change.
-func (e SetUnit) Label() message.Message { return message.New("Unit: %v", unitName(e.Unit)) }
+func (e SetUnit) Label() message.Message { return message.New("Unit: %v", UnitName(e.Unit)) }
 
-func unitName(u length.Unit) message.Message {
+// UnitName is what a unit is called where one is chosen.
+func UnitName(u length.Unit) message.Message {
 	switch u {
 	case length.UnitCM:
 		return message.New("centimetres")

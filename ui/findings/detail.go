@@ -36,7 +36,7 @@ func (p *Panel) showDetail() {
 		return
 	}
 	f := p.rows[p.chosen]
-	_, word, _ := sign(f)
+	_, word, _ := Sign(&f)
 	head := field.NewLabel(text(message.New("%v: %v", word, f.Where)))
 	head.TextStyle.Bold = true
 	head.Wrapping = fyne.TextWrapWord

@@ -14,6 +14,7 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/view"
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/ui/field"
@@ -138,19 +139,13 @@ func summary(rows []check.Finding) message.Message {
 	}
 }
 
-// sign and word tell a severity without colour.
-func sign(f check.Finding) (string, message.Message, color.NRGBA) {
-	p := look.Current()
-	switch {
-	case f.Accepted != "":
-		return "o", message.New("accepted"), p.Soft
-	case f.Severity == check.Error:
-		return "×", message.New("error"), p.Error
-	case f.Severity == check.Warning:
-		return "!", message.New("warning"), p.Warning
-	default:
-		return "i", message.New("advice"), p.Advice
+// Sign tells how bad a finding is: by a sign, by a word, and by a colour.
+func Sign(f *check.Finding) (string, message.Message, color.NRGBA) {
+	sign, ink := look.Current().Severity(view.Severity(f))
+	if f.Accepted != "" {
+		return sign, message.New("accepted"), ink
 	}
+	return sign, f.Severity.Word(), ink
 }
 
 // rowText says what is wrong where.
@@ -163,7 +158,7 @@ func (p *Panel) rowText(i int) string {
 func (p *Panel) markWidth() float32 {
 	w := float32(0)
 	for _, f := range []check.Finding{{Accepted: "-"}, {Severity: check.Error}, {Severity: check.Warning}, {Severity: check.Advice}} {
-		s, word, _ := sign(f)
+		s, word, _ := Sign(&f)
 		w = max(w, fyne.MeasureText(s+" "+p.say().Say(word), look.Text(), fyne.TextStyle{Bold: true}).Width)
 	}
 	return w + fynetheme.Size(fynetheme.SizeNameInnerPadding)
@@ -175,7 +170,7 @@ func (p *Panel) fillRow(id widget.ListItemID, o fyne.CanvasObject) {
 	}
 	c := o.(*fyne.Container)
 	mark, text := c.Objects[0].(*fynecanvas.Text), c.Objects[1].(*field.Label)
-	s, word, ink := sign(p.rows[id])
+	s, word, ink := Sign(&p.rows[id])
 	mark.Text, mark.Color, mark.TextSize = s+" "+p.say().Say(word), ink, look.Text()
 	mark.Refresh()
 	if l, w := c.Layout.(*rowLayout), p.markWidth(); l.mark != w {

@@ -121,8 +121,7 @@ func (f *form) add(r *row) *row {
 // how large they are.
 func (f *form) unit() fyne.CanvasObject {
 	p := f.page
-	names := []string{p.text("millimetres"), p.text("centimetres"), p.text("inches, fractions"), p.text("inches, decimal")}
-	c := field.NewChoice(names, func() int { return int(p.sheet.Unit) }, func(i int) {
+	c := field.NewChoice(field.Units(p.say().Say), func() int { return int(p.sheet.Unit) }, func(i int) {
 		p.Take()
 		p.change(func(k *picked) { k.sheet.Unit = length.Unit(i) })
 	})

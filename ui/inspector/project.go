@@ -4,6 +4,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/field"
 )
 
 // project shows what holds for the whole document; it is there when nothing is
@@ -13,7 +14,7 @@ func (f *form) project() {
 	f.heading(f.text("Project"))
 	f.line("Title", func() (string, string) { return doc().Title, f.text("untitled") },
 		func(s string) edit.Edit { return edit.SetTitle{Title: s} })
-	f.choice("Unit", []string{f.text("millimetres"), f.text("centimetres"), f.text("inches, fractions"), f.text("inches, decimal")},
+	f.choice("Unit", field.Units(f.say().Say),
 		func() int { return int(doc().Unit) },
 		func(i int) edit.Edit { return edit.SetUnit{Unit: length.Unit(i)} })
 	f.heading(f.text("Boards"))
