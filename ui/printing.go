@@ -39,6 +39,7 @@ type printing struct {
 	boxes   map[sheet.Part]*field.Check
 	write   *field.Button
 	print   *field.Button
+	begun   bool // the page is whole, and what is chosen on it makes pages
 }
 
 // printPage shows the page for printing over the desk.
@@ -51,9 +52,10 @@ func (w *window) printPage() {
 func (w *window) templatePage() { w.showOver(newTemplates(w).object) }
 
 func newTemplates(w *window) *printing {
-	p := newPrinting(w)
+	p := laidOutPrinting(w)
 	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
 	p.fronts.SetText(strings.Join(w.drilled(), ", "))
+	p.begin()
 	return p
 }
 
@@ -70,6 +72,19 @@ func (w *window) drilled() []string {
 }
 
 func newPrinting(w *window) *printing {
+	p := laidOutPrinting(w)
+	p.begin()
+	return p
+}
+
+// begin makes the pages for the first time: while the page is put together none
+// of its fields does.
+func (p *printing) begin() {
+	p.begun = true
+	p.make()
+}
+
+func laidOutPrinting(w *window) *printing {
 	p := &printing{w: w, zoom: 1, need: field.NewLabel(""), outcome: field.NewLabel(""), title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
 	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
 	p.outcome.Wrapping = fyne.TextWrapWord
@@ -105,7 +120,6 @@ func newPrinting(w *window) *printing {
 	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
 	split.Offset = 0.34
 	p.object = w.overPage("Templates, drawings and lists", split)
-	p.make()
 	return p
 }
 
@@ -234,7 +248,7 @@ func (p *printing) tell(m *mistake, err error) {
 // make decides the pages and shows the one of the moment. While something typed
 // is wrong the pages stay as they were, and can't be printed.
 func (p *printing) make() {
-	if p.write == nil {
+	if !p.begun {
 		return
 	}
 	p.outcome.Importance = widget.MediumImportance

@@ -21,11 +21,14 @@ func (h *sheetsPage) keepDraft() {
 	}
 }
 
+// drafted tells that a page of hardware sheets is shown, with changed figures.
+func (h *sheetsPage) drafted() bool { return h != nil && h.draft != nil }
+
 // withDraft is a project with the changed figures of the page as a sheet of its
 // own, which no drawer uses: after a crash they are there, and nothing was decided
 // about them. It is the project itself where nothing is changed.
 func (h *sheetsPage) withDraft(p *model.Project) *model.Project {
-	if h == nil || h.draft == nil {
+	if !h.drafted() {
 		return p
 	}
 	with := func(name string) (*model.Project, error) {

@@ -116,8 +116,7 @@ func (w *window) ready() {
 // note hands what is not saved to the journal. A save clears that, and leaves the
 // figures of a hardware sheet that are not in the project yet.
 func (w *window) note(c session.Change) {
-	drafted := w.sheets != nil && w.sheets.draft != nil
-	if c&session.Document != 0 && !w.session.InGesture() || c&session.Saved != 0 && drafted {
+	if c&session.Document != 0 && !w.session.InGesture() || c&session.Saved != 0 && w.sheets.drafted() {
 		w.journal()
 	}
 }
@@ -125,10 +124,9 @@ func (w *window) note(c session.Change) {
 // journal hands what is there to the journal, and empties that where everything is
 // saved again: it would be offered at the next start for nothing.
 func (w *window) journal() {
-	drafted := w.sheets != nil && w.sheets.draft != nil
 	switch {
 	case w.work == nil:
-	case drafted || w.session.Unsaved():
+	case w.sheets.drafted() || w.session.Unsaved():
 		w.work.Note(w.file, w.sheets.withDraft(w.session.Committed()))
 	default:
 		if err := w.work.Forget(); err != nil {
