@@ -4,129 +4,154 @@ import (
 	"os/exec"
 	"path/filepath"
 	"runtime"
-	"sort"
+	"slices"
 	"strings"
 	"testing"
 )
 
-// mayImport is the import graph as text: what each part of frontlay may import,
-// of its own and of others. A part's own packages are always allowed.
-const mayImport = `
+// imports is the import graph as text: a line for each package, and behind the
+// colon everything that it imports, its tests apart. frontlay's own packages are
+// said without "frontlay/", the standard library is not said, other modules are
+// said as a whole, but for the one package that starts a window.
+const imports = `
 model/length:
-model/message:      model/length
-model/edit:         model model/length model/message
-model/history:      model model/message
-model/yamlfile:     model model/length model/message gopkg.in/yaml.v3
-model/disk:         model/message
-model:              model/length
-layout/plane:       model/length
-layout/divide:      model model/length
-layout/plan:        layout/plane layout/divide model
-layout/check:       layout/plane layout/plan model
-layout/drawing:     layout/plane model
-layout/drawing/svg: layout model
-layout/drawing/dxf: layout model
-layout/ink:         layout model
-layout/view:        layout model
-layout/sheet:       layout model
-layout/list:        layout model
-layout:             layout model
-pdfout:             layout model github.com/jung-kurt/gofpdf golang.org/x/image
-ui:                 ui layout model assets fyne.io/fyne/v2
+model/message: model/length
+model: model/length
+model/edit: model model/length model/message
+model/history: model/message
+model/yamlfile: model model/length model/message gopkg.in/yaml.v3
+model/disk: model/message
+layout/plane: model/length
+layout/divide: model model/length
+layout/plan: layout/divide layout/plane model model/length model/message
+layout/drawing: layout/plane model model/length model/message
+layout/check: layout/plan layout/plane model model/edit model/length model/message
+layout/view: layout/check layout/drawing layout/plan layout/plane model model/length model/message
+layout/list: layout/check layout/plan layout/plane model model/length model/message
+layout/sheet/lettering: model/length
+layout/sheet: layout/check layout/drawing layout/list layout/plan layout/plane layout/sheet/lettering layout/view model model/length model/message
+layout/ink: layout/drawing layout/plane layout/sheet layout/sheet/lettering model/length model/message
+layout/drawing/dxf: layout/drawing layout/plane model/length model/message
+layout/drawing/svg: layout/drawing layout/ink layout/plane layout/sheet layout/sheet/lettering model/length model/message
+layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg layout/list layout/plan layout/plane layout/sheet layout/sheet/lettering layout/view model/length model/message
+layout: layout/check layout/plan model model/edit
+pdfout: layout/ink layout/sheet layout/sheet/lettering model/length model/message github.com/jung-kurt/gofpdf golang.org/x/image
+pdfout/lp: layout/sheet model/length model/message
+ui/look: layout/drawing fyne.io/fyne/v2
+ui/field: model/edit model/length model/message fyne.io/fyne/v2
+ui/session: layout layout/drawing layout/plan model model/edit model/history model/length model/message
+ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
+ui/screen: layout/drawing layout/ink layout/plane layout/sheet layout/sheet/lettering layout/view model model/edit model/length model/message ui/look ui/session ui/tool fyne.io/fyne/v2
+ui/inspector: layout/drawing layout/plan model model/edit model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
+ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
+ui/hardware: layout/drawing layout/plane layout/view model model/length model/message model/yamlfile ui/field ui/look ui/tool fyne.io/fyne/v2
+ui/replay: fyne.io/fyne/v2
+ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/disk model/edit model/length model/message model/yamlfile ui/field ui/findings ui/hardware ui/inspector ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
 assets:
-cmd/frontlay:       ui pdfout layout model assets fyne.io/fyne/v2/app
+cmd/frontlay/locale:
+cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model model/disk model/length model/message model/yamlfile pdfout pdfout/lp ui fyne.io/fyne/v2/app
 `
 
-// TestImportGraph reads what every package really imports and compares. It also
-// holds that only one file may start Fyne, so that all others build without cgo.
+// startsFyne needs cgo: only one file may import it, all others build without.
+const startsFyne = "fyne.io/fyne/v2/app"
+
+// TestImportGraph compares the text with what every package really imports: a
+// package without a line fails, and so do a line without a package, an import
+// that the line does not allow, and an allowance that nobody uses.
 func TestImportGraph(t *testing.T) {
-	rules := readRules(t)
-	root := repository(t)
-	out, err := exec.Command("go", "list", "-tags", "ci", "-f", `{{.ImportPath}}{{range .Imports}} {{.}}{{end}}`, "frontlay/...").Output()
+	said := map[string]string{}
+	for _, line := range strings.Split(strings.TrimSpace(imports), "\n") {
+		pkg, _, ok := strings.Cut(line, ":")
+		if !ok {
+			t.Fatalf("a line without a colon: %q", line)
+		}
+		if _, twice := said[pkg]; twice {
+			t.Errorf("%s has two lines in the import graph", pkg)
+		}
+		said[pkg] = line
+	}
+	real := realImports(t)
+	for pkg, imported := range real {
+		line := strings.TrimSpace(pkg + ": " + strings.Join(imported, " "))
+		switch was, ok := said[pkg]; {
+		case !ok:
+			t.Errorf("package %s has no line in the import graph; if all its imports are right, it is\n%s", pkg, line)
+		case was != line:
+			_, allowed, _ := strings.Cut(was, ":")
+			t.Errorf("%s may not import %v and does not use its allowance of %v; if that is right, its line becomes\n%s", pkg,
+				without(imported, strings.Fields(allowed)), without(strings.Fields(allowed), imported), line)
+		}
+	}
+	for pkg := range said {
+		if _, ok := real[pkg]; !ok {
+			t.Errorf("the import graph has a line for %s, which is no package", pkg)
+		}
+	}
+}
+
+// realImports asks the go command what each package imports, said as in imports
+// and sorted: own packages first.
+func realImports(t *testing.T) map[string][]string {
+	t.Helper()
+	out, err := exec.Command("go", "list", "-deps", "-tags", "ci", "-f",
+		`{{.ImportPath}} {{with .Module}}{{.Path}}{{else}}-{{end}} {{join .Imports " "}}`, "frontlay/...").Output()
 	if err != nil {
 		t.Fatalf("go list: %v", err)
 	}
-	for _, line := range strings.Split(strings.TrimSpace(string(out)), "\n") {
+	lines := strings.Split(strings.TrimSpace(string(out)), "\n")
+	modules := map[string]string{}
+	for _, line := range lines {
 		fields := strings.Fields(line)
-		pkg := strings.TrimPrefix(fields[0], "frontlay/")
-		part, allowed := ruleFor(rules, pkg)
-		if part == "" {
-			t.Errorf("package %s has no line in the import graph", pkg)
+		modules[fields[0]] = fields[1]
+	}
+	real := map[string][]string{}
+	for _, line := range lines {
+		fields := strings.Fields(line)
+		if fields[1] != "frontlay" {
 			continue
 		}
-		for _, imp := range fields[1:] {
-			own := strings.HasPrefix(imp, "frontlay/")
-			imp = strings.TrimPrefix(imp, "frontlay/")
-			if !own && !strings.Contains(strings.SplitN(imp, "/", 2)[0], ".") {
-				continue // the standard library
+		var own, others []string
+		for _, imp := range fields[2:] {
+			switch module := modules[imp]; {
+			case module == "frontlay":
+				own = append(own, strings.TrimPrefix(imp, "frontlay/"))
+			case imp == startsFyne:
+				others = append(others, imp)
+			case module != "-" && module != "":
+				others = append(others, module)
 			}
-			if own && within(imp, part) || permitted(imp, allowed) {
-				continue
-			}
-			t.Errorf("%s may not import %s", pkg, imp)
 		}
+		slices.Sort(own)
+		slices.Sort(others)
+		real[strings.TrimPrefix(fields[0], "frontlay/")] = append(own, slices.Compact(others)...)
 	}
-	starters, err := exec.Command("grep", "-rl", "--include=*.go", `"fyne.io/fyne/v2/app"`, root).Output()
+	return real
+}
+
+// without gives the names of all that are not among some.
+func without(all, some []string) []string {
+	return slices.DeleteFunc(slices.Clone(all), func(name string) bool { return slices.Contains(some, name) })
+}
+
+// TestOneFileStartsFyne holds what lets everything else build and be tested with
+// CGO_ENABLED=0.
+func TestOneFileStartsFyne(t *testing.T) {
+	root := repository(t)
+	starters, err := exec.Command("grep", "-rl", "--include=*.go", "--exclude=*_test.go", `"`+startsFyne+`"`, root).Output()
 	if err != nil {
 		t.Fatalf("nothing starts Fyne: %v", err)
 	}
-	var files []string
-	for _, f := range strings.Fields(string(starters)) {
-		if !strings.HasSuffix(f, "_test.go") {
-			files = append(files, f)
-		}
-	}
+	files := strings.Fields(string(starters))
 	if len(files) != 1 || filepath.Dir(files[0]) != filepath.Join(root, "cmd", "frontlay") {
-		t.Errorf("fyne/v2/app belongs in one file of cmd/frontlay, but is imported in %v", files)
+		t.Errorf("%s belongs in one file of cmd/frontlay, but is imported in %v", startsFyne, files)
 	}
 }
 
 func repository(t *testing.T) string {
+	t.Helper()
 	_, file, _, ok := runtime.Caller(0)
 	if !ok {
 		t.Fatal("the test's own place is not known")
 	}
 	return filepath.Join(filepath.Dir(file), "..", "..")
-}
-
-func readRules(t *testing.T) map[string][]string {
-	rules := map[string][]string{}
-	for _, line := range strings.Split(strings.TrimSpace(mayImport), "\n") {
-		part, allowed, ok := strings.Cut(line, ":")
-		if !ok {
-			t.Fatalf("a line without a colon: %q", line)
-		}
-		rules[part] = strings.Fields(allowed)
-	}
-	return rules
-}
-
-// ruleFor finds the longest part that a package belongs to.
-func ruleFor(rules map[string][]string, pkg string) (string, []string) {
-	var parts []string
-	for p := range rules {
-		if within(pkg, p) {
-			parts = append(parts, p)
-		}
-	}
-	if len(parts) == 0 {
-		return "", nil
-	}
-	sort.Slice(parts, func(a, b int) bool { return len(parts[a]) > len(parts[b]) })
-	return parts[0], rules[parts[0]]
-}
-
-func within(pkg, part string) bool { return pkg == part || strings.HasPrefix(pkg, part+"/") }
-
-func permitted(imp string, allowed []string) bool {
-	for _, a := range allowed {
-		// fyne/v2/app is for cmd alone; everything else goes with its module.
-		if imp == "fyne.io/fyne/v2/app" && a != imp {
-			continue
-		}
-		if within(imp, a) {
-			return true
-		}
-	}
-	return false
 }
