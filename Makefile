@@ -12,7 +12,7 @@ TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-m
 	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
 	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript
 
-.PHONY: run test build build-needs test-needs vet picture lint race bench clean
+.PHONY: run test build build-needs test-needs vet tidy picture lint race bench clean
 
 run: build
 	@$(BIN) --demo
@@ -20,7 +20,7 @@ run: build
 build: build-needs
 	go build -tags $(TAGS) -o $(BIN) ./cmd/frontlay
 
-test: test-needs vet
+test: test-needs vet tidy lint
 	FRONTLAY_TOOLS=1 go test -tags $(TAGS) -timeout 20m ./...
 
 # Only what is missing is installed, and that is said first.
@@ -50,9 +50,13 @@ vet:
 picture:
 	CGO_ENABLED=0 go test ./ui -run Picture -picture
 
-# The linter is fetched by the Go tool; staticcheck.conf says what it looks for.
+# go.mod and go.sum say what is imported, no more and no less.
+tidy:
+	go mod tidy -diff
+
+# The go command fetches the linter: some minutes the first time, seconds later.
 lint:
-	CGO_ENABLED=0 go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 ./...
+	CGO_ENABLED=0 go run honnef.co/go/tools/cmd/staticcheck@v0.8.2 -checks all ./...
 
 race: test-needs
 	FRONTLAY_TOOLS=1 go test -race -timeout 60m ./...
