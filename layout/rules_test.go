@@ -10,6 +10,7 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/model"
+	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 )
 
@@ -62,6 +63,24 @@ func TestEveryRuleHasItsTwoProjects(t *testing.T) {
 	}
 	if len(folders) != len(check.Rules()) {
 		t.Errorf("%d folders of projects for %d rules", len(folders), len(check.Rules()))
+	}
+}
+
+// TestFrontShortOfTheCarcass: where a reveal is wider than the side is thick, the
+// words do not speak of an overlay that is less than nothing.
+func TestFrontShortOfTheCarcass(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "rules", "overlay", "clean.yaml"))
+	p.Boards.Carcass.Thickness = length.MM(19)
+	p.Reveals.Left = length.MM(25)
+	want := "the front ends 6 mm short of the carcass at its left edge"
+	var said []string
+	for _, f := range layout.Solve(p).Findings {
+		if f.Rule == "overlay" {
+			said = append(said, f.What.String())
+		}
+	}
+	if len(said) == 0 || !strings.HasPrefix(said[0], want) {
+		t.Errorf("the findings of the overlay are %q, want %q", said, want)
 	}
 }
 

@@ -73,6 +73,7 @@ func TestParseRefuses(t *testing.T) {
 		"open bracket":        {"(12+3", "not closed"},
 		"closing bracket":     {"12)", "not understood"},
 		"nothing behind":      {"12+", "missing at the end"},
+		"nothing behind /":    {"12/", "missing at the end"},
 		"division by zero":    {"12/0", "divided by zero"},
 		"division by zero in": {"12 in/(1-1)", "divided by zero"},
 		"by a length":         {"12/(3 mm)", "divided by a length"},
