@@ -8,6 +8,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 )
@@ -32,7 +33,7 @@ func TestFindingsAreSaidInEveryLanguage(t *testing.T) {
 			f, err := yamlfile.Read(path, data, func(name string) (string, []byte, error) {
 				sheet, _ := assets.Sheet(name)
 				return name, sheet, nil
-			})
+			}, check.Limits())
 			if err != nil {
 				t.Fatal(err)
 			}

@@ -9,6 +9,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/view"
 	"frontlay/model/yamlfile"
 )
@@ -41,7 +42,7 @@ func FuzzLoadAndSolve(f *testing.F) {
 				return source, sheet, nil
 			}
 			return source, nil, os.ErrNotExist
-		})
+		}, check.Limits())
 		if err != nil {
 			if err.Error() == "" {
 				t.Error("an error without words")

@@ -25,7 +25,12 @@ func everySheet(p *model.Project, change func(*model.HardwareSheet)) {
 	}
 }
 
-func limit(l **length.Length, to length.Length) { *l = &to }
+func limit(p *model.Project, key string, to length.Length) {
+	if p.Checks.Limits == nil {
+		p.Checks.Limits = map[string]length.Length{}
+	}
+	p.Checks.Limits[key] = to
+}
 
 var worse = []worsen{
 	{"cover-below", func(p *model.Project, f check.Finding, by length.Length) { p.FrontAt(f.Place).Cover += by }},
@@ -33,7 +38,7 @@ var worse = []worsen{
 		everySheet(p, func(s *model.HardwareSheet) { s.SideClearance -= by })
 	}},
 	{"overlay", func(p *model.Project, f check.Finding, by length.Length) {
-		limit(&p.Checks.Limits.LeastOverlay, f.Needed+by)
+		limit(p, "least_overlay", f.Needed+by)
 	}},
 	{"room-above", func(p *model.Project, f check.Finding, by length.Length) {
 		everySheet(p, func(s *model.HardwareSheet) { s.Runner.ClearanceAbove += by })
@@ -44,12 +49,12 @@ var worse = []worsen{
 	{"runner-low", func(p *model.Project, f check.Finding, by length.Length) {
 		everySheet(p, func(s *model.HardwareSheet) { s.Runner.LeastHeight += by })
 	}},
-	{"hole-edge", func(p *model.Project, f check.Finding, by length.Length) { limit(&p.Checks.Limits.HoleEdge, 10*mm+by) }},
+	{"hole-edge", func(p *model.Project, f check.Finding, by length.Length) { limit(p, "hole_edge", 10*mm+by) }},
 	{"hole-gap", func(p *model.Project, f check.Finding, by length.Length) {
-		limit(&p.Checks.Limits.HoleGap, f.Needed+by)
+		limit(p, "hole_gap", f.Needed+by)
 	}},
 	{"hole-lipping", func(p *model.Project, f check.Finding, by length.Length) { p.Boards.Front.Lipping += by }},
-	{"hole-depth", func(p *model.Project, f check.Finding, by length.Length) { limit(&p.Checks.Limits.Web, f.Needed+by) }},
+	{"hole-depth", func(p *model.Project, f check.Finding, by length.Length) { limit(p, "web", f.Needed+by) }},
 	{"partition-screws", func(p *model.Project, f check.Finding, by length.Length) {
 		everySheet(p, func(s *model.HardwareSheet) { s.Runner.ScrewReach += by })
 	}},
@@ -64,7 +69,7 @@ var worse = []worsen{
 		}
 	}},
 	{"wide-front", func(p *model.Project, f check.Finding, by length.Length) {
-		limit(&p.Checks.Limits.WideFront, f.Needed-by)
+		limit(p, "wide_front", f.Needed-by)
 	}},
 }
 

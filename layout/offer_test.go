@@ -9,6 +9,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -24,7 +25,7 @@ func demo(t *testing.T) *model.Project {
 			return source, nil, os.ErrNotExist
 		}
 		return source, sheet, nil
-	})
+	}, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}

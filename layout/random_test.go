@@ -79,12 +79,10 @@ func genProject(t *rapid.T) *model.Project {
 		HoleRows:   model.HoleRows{Mode: model.RowMode(rapid.IntRange(0, 2).Draw(t, "rows")), Datum: tenths(t, 10, 60, "datum")},
 	}
 	if rapid.IntRange(0, 7).Draw(t, "far apart") == 0 {
-		gap := 28 * mm // more than two holes 32 mm apart leave
-		p.Checks.Limits.HoleGap = &gap
+		limit(p, "hole_gap", 28*mm) // more than two holes 32 mm apart leave
 	}
 	if rapid.IntRange(0, 7).Draw(t, "much overlay") == 0 {
-		overlay := 7 * mm // more than half of a thin partition less half of a wide gap
-		p.Checks.Limits.LeastOverlay = &overlay
+		limit(p, "least_overlay", 7*mm) // more than half of a thin partition less half of a wide gap
 	}
 	for i, n := 0, rapid.IntRange(1, 3).Draw(t, "cabinets"); i < n; i++ {
 		p.Cabinets = append(p.Cabinets, genCabinet(t, p, i))

@@ -27,7 +27,7 @@ func load(t *testing.T, path string) *model.Project {
 		file := filepath.Join(filepath.Dir(path), source)
 		sheet, err := os.ReadFile(file)
 		return file, sheet, err
-	})
+	}, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}

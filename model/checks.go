@@ -1,6 +1,10 @@
 package model
 
-import "frontlay/model/length"
+import (
+	"maps"
+
+	"frontlay/model/length"
+)
 
 // HoleRows describe the rows of holes in the carcass sides. Datum is from the
 // carcass's lower edge to the first row. Zero fields stand for the trade's
@@ -42,26 +46,12 @@ func (r HoleRows) Filled() HoleRows {
 }
 
 // Checks are the project's settings of the check. Severity maps a rule's name
-// to "error", "warning", "advice" or "off".
+// to "error", "warning", "advice" or "off"; Limits maps the keys of limits to
+// what the project sets instead of the usual.
 type Checks struct {
 	Severity map[string]string
-	Limits   Limits
+	Limits   map[string]length.Length
 	Accepted []Accepted
-}
-
-// Limits are figures the check compares with. A nil one stands for the default
-// that Filled gives.
-type Limits struct {
-	LeastReveal    *length.Length // 1 mm
-	GreatestReveal *length.Length // 6 mm
-	LeastOverlay   *length.Length // 1 mm: how far an overlay front must cover a carcass edge
-	Web            *length.Length // 3 mm: what must stay between a hole's bottom and the face
-	DrillPoint     *length.Length // 0: how far the drill's point reaches past the hole's depth
-	HoleEdge       *length.Length // the hole's diameter: from a hole's edge to the panel's edge
-	HoleGap        *length.Length // 2 mm: from one hole's edge to the next one's
-	NearlyLevel    *length.Length // 3 mm: lines closer than this should be level
-	WideFront      *length.Length // 900 mm: from this width on a front wants a stabiliser (from memory)
-	BesideClear    *length.Length // 3 mm: between an opening front and what projects beside it
 }
 
 // Accepted is a finding that the user has accepted, with the reason. It is told
@@ -81,13 +71,8 @@ type Accepted struct {
 
 // Clone is a deep copy.
 func (c Checks) Clone() Checks {
-	if c.Severity != nil {
-		m := make(map[string]string, len(c.Severity))
-		for k, v := range c.Severity {
-			m[k] = v
-		}
-		c.Severity = m
-	}
+	c.Severity = maps.Clone(c.Severity)
+	c.Limits = maps.Clone(c.Limits)
 	c.Accepted = append([]Accepted(nil), c.Accepted...)
 	return c
 }

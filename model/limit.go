@@ -1,33 +1,28 @@
 package model
 
-import "frontlay/model/length"
-
-// Limit names one of the figures that the check compares with.
-type Limit uint8
-
-// The limits, in the order of the fields of Limits.
-const (
-	LeastReveal Limit = iota
-	GreatestReveal
-	LeastOverlay
-	Web
-	DrillPoint
-	HoleEdge
-	HoleGap
-	NearlyLevel
-	WideFront
-	BesideClear
-	limitCount
+import (
+	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
-// Known tells that there is such a limit.
-func (l Limit) Known() bool { return l < limitCount }
+// Limit is a length that a rule of the check compares with and that a project
+// can set, from Least to Greatest. Usual holds where the project sets none; where
+// that is not one figure, Unset says it in words.
+type Limit struct {
+	Key      string          // its name in a project file
+	Title    message.Message // what it bounds, to be read after a colon
+	Usual    length.Length
+	Unset    message.Message
+	Least    length.Length
+	Greatest length.Length
+	NotAbove string // key of a limit that this one must not be above, where a project sets both
+	NotBelow string // key of one that it must not be below
+}
 
-// Of points to the field of a limit, which must be known.
-func (l *Limits) Of(which Limit) **length.Length {
-	return [limitCount]**length.Length{
-		LeastReveal: &l.LeastReveal, GreatestReveal: &l.GreatestReveal, LeastOverlay: &l.LeastOverlay,
-		Web: &l.Web, DrillPoint: &l.DrillPoint, HoleEdge: &l.HoleEdge, HoleGap: &l.HoleGap,
-		NearlyLevel: &l.NearlyLevel, WideFront: &l.WideFront, BesideClear: &l.BesideClear,
-	}[which]
+// In is what holds in a project.
+func (l Limit) In(p *Project) length.Length {
+	if v, set := p.Checks.Limits[l.Key]; set {
+		return v
+	}
+	return l.Usual
 }

@@ -278,7 +278,7 @@ func (b *beginning) begin() {
 	}
 	b.w.keepWork(func() {
 		b.w.newWork()
-		b.w.show(yamlfile.New(p), "")
+		b.w.show(yamlfile.New(p, check.Limits()), "")
 		b.w.session.MarkUnsaved()
 	})
 }

@@ -16,6 +16,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
+	"frontlay/layout/check"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 	"frontlay/ui/replay"
@@ -277,11 +278,11 @@ func settled(want int) int {
 
 func readsBack(t *testing.T, w *window, seed int64, after int) {
 	t.Helper()
-	data, err := yamlfile.New(w.session.Committed()).Write(w.session.Committed())
+	data, err := yamlfile.New(w.session.Committed(), check.Limits()).Write(w.session.Committed())
 	if err != nil {
 		t.Fatalf("seed %d: after %d actions the project can't be written: %v", seed, after, err)
 	}
-	f, err := yamlfile.Read("monkey.yaml", data, sheets)
+	f, err := yamlfile.Read("monkey.yaml", data, sheets, check.Limits())
 	if err != nil {
 		t.Fatalf("seed %d: after %d actions the project can't be read back: %v\n%s", seed, after, err, data)
 	}

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"frontlay/layout/check"
 	"frontlay/layout/sheet"
 	"frontlay/model/yamlfile"
 )
@@ -105,7 +106,7 @@ func TestTheTitleMakesAFileName(t *testing.T) {
 		p := w.session.Project().Clone()
 		p.Title = title
 		w.session = nil
-		w.show(yamlfile.New(p), "")
+		w.show(yamlfile.New(p, check.Limits()), "")
 		if got := w.fileName(); got != want || strings.ContainsAny(got, "/\\") {
 			t.Errorf("%q makes %q, want %q", title, got, want)
 		}

@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/check"
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -26,7 +27,7 @@ func (w *window) showRules() {
 		title.Wrapping, title.TextStyle.Bold = fyne.TextWrapWord, true
 		o = append(o, widget.NewSeparator(),
 			container.NewBorder(nil, nil, nil, container.New(minWidth{190}, w.severityChoice(r)), title))
-		for _, l := range r.Limits() {
+		for _, l := range r.Limits {
 			o = append(o, w.limitRow(l).Object)
 		}
 	}
@@ -49,14 +50,14 @@ func (w *window) severityChoice(r check.Rule) fyne.CanvasObject {
 }
 
 // limitRow is the field of a figure that a rule compares with.
-func (w *window) limitRow(l check.Limit) *field.Row {
+func (w *window) limitRow(l model.Limit) *field.Row {
 	unit := func() length.Unit { return w.session.Project().Unit }
-	now := func() *length.Length {
-		p := w.session.Project()
-		return *p.Checks.Limits.Of(l.Which)
+	now := func() (length.Length, bool) {
+		v, set := w.session.Project().Checks.Limits[l.Key]
+		return v, set
 	}
 	parse := func(text string) (edit.SetCheckLimit, error) {
-		e := edit.SetCheckLimit{Which: l.Which}
+		e := edit.SetCheckLimit{Limit: l}
 		if strings.TrimSpace(text) == "" {
 			return e, nil
 		}
@@ -66,11 +67,12 @@ func (w *window) limitRow(l check.Limit) *field.Row {
 	}
 	s := field.Source{
 		Get: func() field.Value {
-			switch v := now(); {
-			case v != nil:
-				return field.Value{Text: w.say().Figure(*v)}
-			case l.Diameter:
-				return field.Value{Grey: w.text("the hole's diameter")}
+			v, set := now()
+			switch {
+			case set:
+				return field.Value{Text: w.say().Figure(v)}
+			case !l.Unset.Empty():
+				return field.Value{Grey: w.say().Say(l.Unset)}
 			default:
 				return field.Value{Grey: w.say().Figure(l.Usual)}
 			}
@@ -90,14 +92,10 @@ func (w *window) limitRow(l check.Limit) *field.Row {
 			return err
 		},
 	}
-	if !l.Diameter {
+	if l.Unset.Empty() {
 		s.Step = func(n int) error {
-			v := l.Usual
-			if set := now(); set != nil {
-				v = *set
-			}
-			v += length.Length(n) * tool.Step(unit(), false)
-			return w.session.Do(edit.SetCheckLimit{Which: l.Which, Value: &v})
+			v := l.In(w.session.Project()) + length.Length(n)*tool.Step(unit(), false)
+			return w.session.Do(edit.SetCheckLimit{Limit: l, Value: &v})
 		}
 	}
 	return field.NewRow(w.say().Say(l.Title), unit().Symbol(), s, func(m message.Message) string { return w.say().Say(m) })

@@ -110,10 +110,10 @@ func (w *window) first() (*yamlfile.File, error) {
 		w.newWork()
 	default:
 		w.newWork()
-		return yamlfile.New(newProject(nil)), nil
+		return yamlfile.New(newProject(nil), check.Limits()), nil
 	}
 	if err != nil {
-		return yamlfile.New(newProject(nil)), err
+		return yamlfile.New(newProject(nil), check.Limits()), err
 	}
 	w.opened = true
 	return f, nil

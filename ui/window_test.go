@@ -14,6 +14,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
 	"frontlay/model"
@@ -34,7 +35,7 @@ func sheets(s string) (string, []byte, error) {
 }
 
 func (d *disk) Demo() (*yamlfile.File, error) {
-	return yamlfile.Read(assets.DemoName, assets.Demo(), sheets)
+	return yamlfile.Read(assets.DemoName, assets.Demo(), sheets, check.Limits())
 }
 
 func (d *disk) Open(path string) (*yamlfile.File, error) {
@@ -42,7 +43,7 @@ func (d *disk) Open(path string) (*yamlfile.File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return yamlfile.Read(path, data, sheets)
+	return yamlfile.Read(path, data, sheets, check.Limits())
 }
 
 func (d *disk) Save(path string, f *yamlfile.File, p *model.Project) error {

@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model"
 	store "frontlay/model/disk"
 	"frontlay/model/edit"
@@ -40,7 +41,7 @@ func (k *kept) Take(path string) (Work, *yamlfile.File, error) {
 	if doc == nil {
 		return nil, nil, err
 	}
-	f, bad := yamlfile.Read(path, data, sheets)
+	f, bad := yamlfile.Read(path, data, sheets, check.Limits())
 	if bad != nil {
 		return nil, nil, bad
 	}
@@ -83,7 +84,7 @@ func (d *keptDoc) Reread() (*yamlfile.File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return yamlfile.Read(d.doc.Path(), data, sheets)
+	return yamlfile.Read(d.doc.Path(), data, sheets, check.Limits())
 }
 func (d *keptDoc) Changed() *store.Changed { return d.doc.Changed() }
 func (d *keptDoc) Note(f *yamlfile.File, p *model.Project) {
@@ -221,7 +222,7 @@ type lost struct {
 func (l *lost) About() (string, string, time.Time) { return "Lost bench", "", time.Unix(0, 0) }
 func (l *lost) Discard() error                     { l.discarded = true; return nil }
 func (l *lost) Restore() (Work, *yamlfile.File, error) {
-	f, err := yamlfile.Read("lost", []byte(strings.Replace(string(assets.Demo()), "title: Glaze bench", "title: Lost bench", 1)), sheets)
+	f, err := yamlfile.Read("lost", []byte(strings.Replace(string(assets.Demo()), "title: Glaze bench", "title: Lost bench", 1)), sheets, check.Limits())
 	return l.k.Begin(), f, err
 }
 
@@ -303,7 +304,7 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		f, err := yamlfile.Read(path, body, sheets)
+		f, err := yamlfile.Read(path, body, sheets, check.Limits())
 		if err != nil {
 			t.Fatalf("the journal can't be opened again: %v", err)
 		}

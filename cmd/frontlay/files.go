@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model/disk"
 	"frontlay/model/yamlfile"
 )
@@ -22,12 +23,12 @@ func openProject(path string, anywhere bool) (*yamlfile.File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return yamlfile.Read(path, data, shelf(filepath.Dir(path), func(string) bool { return anywhere }))
+	return yamlfile.Read(path, data, shelf(filepath.Dir(path), func(string) bool { return anywhere }), check.Limits())
 }
 
 // openDemo reads the demo project.
 func openDemo() (*yamlfile.File, error) {
-	return yamlfile.Read(assets.DemoName, assets.Demo(), shelf("", nil))
+	return yamlfile.Read(assets.DemoName, assets.Demo(), shelf("", nil), check.Limits())
 }
 
 // shelf finds hardware sheets for a project in a folder.

@@ -16,7 +16,7 @@ import (
 const imports = `
 model/length:
 model/message: model/length
-model: model/length
+model: model/length model/message
 model/edit: model model/length model/message
 model/history: model/message
 model/yamlfile: model model/length model/message gopkg.in/yaml.v3

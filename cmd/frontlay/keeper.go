@@ -7,6 +7,7 @@ import (
 	"path/filepath"
 	"time"
 
+	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/disk"
 	"frontlay/model/yamlfile"
@@ -58,7 +59,7 @@ func (w *windowFiles) Take(path string) (ui.Work, *yamlfile.File, error) {
 	if doc == nil {
 		return nil, nil, lockErr
 	}
-	f, err := yamlfile.Read(path, data, w.sheets(filepath.Dir(path)))
+	f, err := yamlfile.Read(path, data, w.sheets(filepath.Dir(path)), check.Limits())
 	if err != nil {
 		_ = doc.Close() // nothing was done to it
 		return nil, nil, err
@@ -137,7 +138,7 @@ func (k *keptWork) Reread() (*yamlfile.File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return yamlfile.Read(k.doc.Path(), data, k.files.sheets(filepath.Dir(k.doc.Path())))
+	return yamlfile.Read(k.doc.Path(), data, k.files.sheets(filepath.Dir(k.doc.Path())), check.Limits())
 }
 
 func (k *keptWork) Changed() *disk.Changed { return k.doc.Changed() }
@@ -171,7 +172,7 @@ func (l *leftover) Restore() (ui.Work, *yamlfile.File, error) {
 	if name == "" {
 		name, folder = l.l.Title, ""
 	}
-	f, err := yamlfile.Read(name, l.l.Data, l.files.sheets(folder))
+	f, err := yamlfile.Read(name, l.l.Data, l.files.sheets(folder), check.Limits())
 	if err != nil {
 		return nil, nil, err
 	}

@@ -4,6 +4,7 @@ import (
 	"flag"
 	"fmt"
 
+	"frontlay/layout/check"
 	"frontlay/model/yamlfile"
 )
 
@@ -20,13 +21,13 @@ func runSchema(args []string, c console) int {
 	switch {
 	case len(rest) > 1:
 	case what == "project":
-		fmt.Fprintf(c.out, "%s\n", yamlfile.ProjectSchema())
+		fmt.Fprintf(c.out, "%s\n", yamlfile.ProjectSchema(check.Limits()))
 		return exitFine
 	case what == "sheet":
 		fmt.Fprintf(c.out, "%s\n", yamlfile.SheetSchema())
 		return exitFine
 	case what == "reference":
-		fmt.Fprintf(c.out, "%s", yamlfile.Reference())
+		fmt.Fprintf(c.out, "%s", yamlfile.Reference(check.Limits()))
 		return exitFine
 	}
 	fmt.Fprintln(c.err, "frontlay schema: write one of: frontlay schema project, frontlay schema sheet, frontlay schema reference")

@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"sync"
 
+	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/disk"
 	"frontlay/model/yamlfile"
@@ -34,7 +35,7 @@ func (w *windowFiles) Open(path string) (*yamlfile.File, error) {
 	if err != nil {
 		return nil, err
 	}
-	return yamlfile.Read(path, data, w.sheets(filepath.Dir(path)))
+	return yamlfile.Read(path, data, w.sheets(filepath.Dir(path)), check.Limits())
 }
 
 // Save writes a project to a path, whatever is there.

@@ -8,13 +8,18 @@ import (
 	"frontlay/model/message"
 )
 
-// besidePath: beside the run stands something that reaches into the way of an
-// opening drawer: a door casing at the wall, or the handles of a run round the
-// corner. Found is the distance from the wall to the front, needed how far the
-// thing projects and the clearance of the project's limits. Put a filler
-// between, or a wider one.
-func besidePath() Rule {
-	return Rule{"beside-path", message.New("Drawers open past what stands beside"), Error, findBesidePath}
+var besideClear = model.Limit{Key: "beside_clear", Title: message.New("clearance beside an opening front"), Usual: 3 * length.Millimetre, Greatest: 2 * length.Metre}
+
+var besidePath = Rule{
+	Name:     "beside-path",
+	Title:    message.New("Drawers open past what stands beside"),
+	Severity: Error,
+	Limits:   []model.Limit{besideClear},
+	Doc: "Beside the run stands something that reaches into the way of an opening drawer: " +
+		"a door casing at the wall, or the handles of a run round the corner. Found is " +
+		"the distance from the wall to the front, needed how far the thing projects and " +
+		"the clearance of the project's limits. Put a filler between, or a wider one.",
+	find: findBesidePath,
 }
 
 func findBesidePath(s *search) {
@@ -36,7 +41,7 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 	if f.Kind != model.DrawerFront || b.Projection <= 0 {
 		return
 	}
-	needed := b.Projection + s.limits.besideClear
+	needed := b.Projection + besideClear.In(s.plan.Project)
 	if found >= needed {
 		return
 	}

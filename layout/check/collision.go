@@ -8,11 +8,14 @@ import (
 	"frontlay/model/message"
 )
 
-// collision: two fronts take the same place, so neither can be hung. Found is
-// how far they overlap, needed 0. Give one of them another size, or their
-// cabinets other reveals.
-func collision() Rule {
-	return Rule{"collision", message.New("Fronts do not collide"), Error, findCollision}
+var collision = Rule{
+	Name:     "collision",
+	Title:    message.New("Fronts do not collide"),
+	Severity: Error,
+	Doc: "Two fronts take the same place, so neither can be hung. Found is how far they " +
+		"overlap, needed 0. Give one of them another size, or their cabinets other " +
+		"reveals.",
+	find: findCollision,
 }
 
 func findCollision(s *search) {

@@ -6,12 +6,15 @@ import (
 	"frontlay/model/message"
 )
 
-// coverBelow: the front does not reach as far below the drawer bottom's
-// underside as asked, so the edge of the drawer bottom shows under the front.
-// Found is the cover, needed the cover asked for (0 where none is asked for).
-// Raise the runner, or lower the front's bottom edge.
-func coverBelow() Rule {
-	return Rule{"cover-below", message.New("Front hides the drawer bottom"), Error, findCoverBelow}
+var coverBelow = Rule{
+	Name:     "cover-below",
+	Title:    message.New("Front hides the drawer bottom"),
+	Severity: Error,
+	Doc: "The front does not reach as far below the drawer bottom's underside as asked, so " +
+		"the edge of the drawer bottom shows under the front. Found is the cover, needed " +
+		"the cover asked for (0 where none is asked for). Raise the runner, or lower the " +
+		"front's bottom edge.",
+	find: findCoverBelow,
 }
 
 func findCoverBelow(s *search) {

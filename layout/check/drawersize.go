@@ -6,12 +6,15 @@ import (
 	"frontlay/model/message"
 )
 
-// drawerSize: the bay is so narrow, or the runner so short, that nothing is left
-// of the drawer, its bottom or its back once the hardware sheet's figures are
-// deducted. Found is the size that is left of the part that is worst off, needed
-// more than 0. Make the bay wider, or use other hardware.
-func drawerSize() Rule {
-	return Rule{"drawer-size", message.New("Drawer keeps a usable size"), Error, findDrawerSize}
+var drawerSize = Rule{
+	Name:     "drawer-size",
+	Title:    message.New("Drawer keeps a usable size"),
+	Severity: Error,
+	Doc: "The bay is so narrow, or the runner so short, that nothing is left of the " +
+		"drawer, its bottom or its back once the hardware sheet's figures are deducted. " +
+		"Found is the size that is left of the part that is worst off, needed more than " +
+		"0. Make the bay wider, or use other hardware.",
+	find: findDrawerSize,
 }
 
 func findDrawerSize(s *search) {

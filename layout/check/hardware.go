@@ -7,11 +7,13 @@ import (
 	"frontlay/model/message"
 )
 
-// hardware: a bay or a front names a hardware sheet, a drawer height or a runner
-// length that there is not. Nothing can be drilled for it. Choose one that the
-// project has.
-func hardware() Rule {
-	return Rule{"hardware", message.New("Hardware is known"), Error, findHardware}
+var hardware = Rule{
+	Name:     "hardware",
+	Title:    message.New("Hardware is known"),
+	Severity: Error,
+	Doc: "A bay or a front names a hardware sheet, a drawer height or a runner length that " +
+		"there is not. Nothing can be drilled for it. Choose one that the project has.",
+	find: findHardware,
 }
 
 func findHardware(s *search) {

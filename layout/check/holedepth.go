@@ -2,16 +2,26 @@ package check
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// holeDepth: a hole in the rear face is so deep that the drill comes through
-// the face, or its bottom shows there. Found is what stays of the board under
-// the hole and the drill's point, needed the web of the project's limits. Use a
-// thicker front, or a connector with shallower holes; set the depth stop.
-func holeDepth() Rule {
-	return Rule{"hole-depth", message.New("Holes do not come through the face"), Error, findHoleDepth}
+var (
+	web        = model.Limit{Key: "web", Title: message.New("from a hole's bottom to the face"), Usual: 3 * length.Millimetre, Greatest: 2 * length.Metre}
+	drillPoint = model.Limit{Key: "drill_point", Title: message.New("the drill's point reaches deeper by"), Usual: 0, Greatest: 2 * length.Metre}
+)
+
+var holeDepth = Rule{
+	Name:     "hole-depth",
+	Title:    message.New("Holes do not come through the face"),
+	Severity: Error,
+	Limits:   []model.Limit{web, drillPoint},
+	Doc: "A hole in the rear face is so deep that the drill comes through the face, or its " +
+		"bottom shows there. Found is what stays of the board under the hole and the " +
+		"drill's point, needed the web of the project's limits. Use a thicker front, or a " +
+		"connector with shallower holes; set the depth stop.",
+	find: findHoleDepth,
 }
 
 func findHoleDepth(s *search) {
@@ -23,7 +33,7 @@ func findHoleDepth(s *search) {
 		if deepest == 0 {
 			return
 		}
-		found, needed := f.Thickness-deepest-s.limits.drillPoint, s.limits.web
+		found, needed := f.Thickness-deepest-drillPoint.In(s.plan.Project), web.In(s.plan.Project)
 		if found >= needed {
 			return
 		}

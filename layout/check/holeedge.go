@@ -5,25 +5,29 @@ import (
 
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// holeEdge: a hole lies outside of the front or so near its edge that the board
-// may split or the connector stands out. Found is the material between the hole
-// and the nearest edge (negative: past it), needed the project's limit, or the
-// hole's own diameter where none is set. Choose a lower drawer, or make the
-// front larger on that side.
-func holeEdge() Rule {
-	return Rule{"hole-edge", message.New("Holes keep away from the edges"), Error, findHoleEdge}
+var holeEdge = Rule{
+	Name:     "hole-edge",
+	Title:    message.New("Holes keep away from the edges"),
+	Severity: Error,
+	Limits:   []model.Limit{plan.HoleEdge},
+	Doc: "A hole lies outside of the front or so near its edge that the board may split or " +
+		"the connector stands out. Found is the material between the hole and the nearest " +
+		"edge (negative: past it), needed the project's limit, or the hole's own diameter " +
+		"where none is set. Choose a lower drawer, or make the front larger on that side.",
+	find: findHoleEdge,
 }
 
 func findHoleEdge(s *search) {
 	for i := range s.plan.Fronts {
 		f := &s.plan.Fronts[i]
 		for _, holes := range [2][]plan.Hole{f.Holes, f.HandleHoles} {
-			if h, found, side := nearest(f, holes, s.limits); h != nil {
+			if h, found, side := nearest(f, holes, s.plan.Project); h != nil {
 				s.nearEdge(f, h, found, side)
 			}
 		}
@@ -32,14 +36,14 @@ func findHoleEdge(s *search) {
 
 // nearest finds the hole that falls most short of its distance from an edge,
 // nil where none does.
-func nearest(f *plan.Front, holes []plan.Hole, l limits) (worst *plan.Hole, found length.Length, side int) {
+func nearest(f *plan.Front, holes []plan.Hole, p *model.Project) (worst *plan.Hole, found length.Length, side int) {
 	short := length.Length(0)
 	for i := range holes {
 		h := &holes[i]
 		r := h.Diameter / 2
 		edges := [4]length.Length{h.At.X - r, f.Face.Width() - h.At.X - r, h.At.Y - r, f.Face.Height() - h.At.Y - r}
 		for k, d := range edges {
-			if miss := l.edgeFor(h.Diameter) - d; miss > short {
+			if miss := plan.HoleEdgeIn(p, h.Diameter) - d; miss > short {
 				short, worst, found, side = miss, h, d, k
 			}
 		}
@@ -70,7 +74,7 @@ func pastEdge(k int) message.Message {
 }
 
 func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, edge int) {
-	needed := s.limits.edgeFor(h.Diameter)
+	needed := plan.HoleEdgeIn(s.plan.Project, h.Diameter)
 	what := message.New("a hole of %v leaves %v %v; needed is %v", h.Diameter, found, toEdge(edge), needed)
 	if found < 0 {
 		what = message.New("a hole of %v reaches %v %v; needed is %v inside of it", h.Diameter, -found, pastEdge(edge), needed)

@@ -3,27 +3,35 @@ package check
 import (
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// holeGap: two holes of a front run into each other or leave too little
-// between them: two connectors on a narrow front, or a connector and a handle's
-// hole. Found is the material between them (negative: they overlap), needed the
-// project's limit. Move the handle, or make the front wider.
-func holeGap() Rule {
-	return Rule{"hole-gap", message.New("Holes keep away from each other"), Error, findHoleGap}
+var leastHoleGap = model.Limit{Key: "hole_gap", Title: message.New("between the edges of two holes"), Usual: 2 * length.Millimetre, Greatest: 2 * length.Metre}
+
+var holeGap = Rule{
+	Name:     "hole-gap",
+	Title:    message.New("Holes keep away from each other"),
+	Severity: Error,
+	Limits:   []model.Limit{leastHoleGap},
+	Doc: "Two holes of a front run into each other or leave too little between them: two " +
+		"connectors on a narrow front, or a connector and a handle's hole. Found is the " +
+		"material between them (negative: they overlap), needed the project's limit. Move " +
+		"the handle, or make the front wider.",
+	find: findHoleGap,
 }
 
 func findHoleGap(s *search) {
+	needed := leastHoleGap.In(s.plan.Project)
 	for i := range s.plan.Fronts {
 		f := &s.plan.Fronts[i]
 		all := f.Holes
 		if len(f.HandleHoles) > 0 {
 			all = append(append([]plan.Hole(nil), f.Holes...), f.HandleHoles...)
 		}
-		worst, a, b := s.limits.holeGap, (*plan.Hole)(nil), (*plan.Hole)(nil)
+		worst, a, b := needed, (*plan.Hole)(nil), (*plan.Hole)(nil)
 		for j := range all {
 			for k := range all[:j] {
 				if d := between(&all[j], &all[k], worst); d < worst {
@@ -34,10 +42,10 @@ func findHoleGap(s *search) {
 		if a == nil {
 			continue
 		}
-		short := s.limits.holeGap - worst
-		what := message.New("the holes at %v and at %v above the bottom edge leave %v between them; needed is %v", b.At.Y, a.At.Y, worst, s.limits.holeGap)
+		short := needed - worst
+		what := message.New("the holes at %v and at %v above the bottom edge leave %v between them; needed is %v", b.At.Y, a.At.Y, worst, needed)
 		if worst < 0 {
-			what = message.New("the holes at %v and at %v above the bottom edge overlap by %v; needed is %v between them", b.At.Y, a.At.Y, -worst, s.limits.holeGap)
+			what = message.New("the holes at %v and at %v above the bottom edge overlap by %v; needed is %v between them", b.At.Y, a.At.Y, -worst, needed)
 		}
 		var fixes []edit.Edit
 		change := message.New("choose another drawer, or make the front wider, so that they are %v further apart", short)
@@ -50,7 +58,7 @@ func findHoleGap(s *search) {
 			fixes = append(s.moveHandle(f, plane.Point{Y: up}), s.moveHandle(f, plane.Point{Y: -up})...)
 		}
 		s.front(f, Finding{
-			Found: worst, Needed: s.limits.holeGap, What: what, Change: change,
+			Found: worst, Needed: needed, What: what, Change: change,
 			Area: around(f, a),
 			Mark: message.New("holes too close"), Fixes: fixes,
 		})

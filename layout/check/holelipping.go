@@ -6,12 +6,15 @@ import (
 	"frontlay/model/message"
 )
 
-// holeLipping: a hole cuts into the lipping glued to the front's edges, which
-// splits off or shows the hole. Found is the distance from the front's edge to
-// the hole, needed the lipping's thickness. Choose a lower drawer, or make the
-// front larger on that side.
-func holeLipping() Rule {
-	return Rule{"hole-lipping", message.New("Holes keep out of the lipping"), Error, findHoleLipping}
+var holeLipping = Rule{
+	Name:     "hole-lipping",
+	Title:    message.New("Holes keep out of the lipping"),
+	Severity: Error,
+	Doc: "A hole cuts into the lipping glued to the front's edges, which splits off or " +
+		"shows the hole. Found is the distance from the front's edge to the hole, needed " +
+		"the lipping's thickness. Choose a lower drawer, or make the front larger on that " +
+		"side.",
+	find: findHoleLipping,
 }
 
 func findHoleLipping(s *search) {

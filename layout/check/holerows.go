@@ -7,14 +7,17 @@ import (
 	"frontlay/model/message"
 )
 
-// holeRows: the project asks for runners on hole rows and this one is off them,
-// because its drop is set by hand or the fronts can't be divided so, or because
-// its first screw is not the setback of the rows behind the front edge. Found is
-// how far the next row lies above its first screw hole, needed 0 (or the screw's
-// distance from the front edge and the setback). Let the layout choose the drop,
-// or move the front.
-func holeRows() Rule {
-	return Rule{"hole-rows", message.New("Runners are on hole rows"), Warning, findHoleRows}
+var holeRows = Rule{
+	Name:     "hole-rows",
+	Title:    message.New("Runners are on hole rows"),
+	Severity: Warning,
+	Doc: "The project asks for runners on hole rows and this one is off them, because its " +
+		"drop is set by hand or the fronts can't be divided so, or because its first " +
+		"screw is not the setback of the rows behind the front edge. Found is how far the " +
+		"next row lies above its first screw hole, needed 0 (or the screw's distance from " +
+		"the front edge and the setback). Let the layout choose the drop, or move the " +
+		"front.",
+	find: findHoleRows,
 }
 
 func findHoleRows(s *search) {

@@ -6,13 +6,16 @@ import (
 	"frontlay/model/message"
 )
 
-// lineUp: a front is asked to line up with another and can't: there is no such
-// front, two bays wait for each other, or the line lies where this front can't
-// end. At the bench the line that should run through the elevation has a step.
-// Found is how far off the line is, where there is one. Line up with another
-// front, or give this one a height.
-func lineUp() Rule {
-	return Rule{"line-up", message.New("Fronts line up as asked"), Error, findLineUp}
+var lineUp = Rule{
+	Name:     "line-up",
+	Title:    message.New("Fronts line up as asked"),
+	Severity: Error,
+	Doc: "A front is asked to line up with another and can't: there is no such front, two " +
+		"bays wait for each other, or the line lies where this front can't end. At the " +
+		"bench the line that should run through the elevation has a step. Found is how " +
+		"far off the line is, where there is one. Line up with another front, or give " +
+		"this one a height.",
+	find: findLineUp,
 }
 
 func findLineUp(s *search) {

@@ -2,16 +2,23 @@ package check
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// nearlyLevel: two neighbouring stacks have divisions that nearly line up but
-// don't, which the eye takes for a mistake. Found is the step between the two
-// lines, needed 0 (or more than the project's limit). Line the fronts up.
-func nearlyLevel() Rule {
-	return Rule{"nearly-level", message.New("Lines that nearly meet do meet"), Advice, findNearlyLevel}
+var levelWithin = model.Limit{Key: "nearly_level", Title: message.New("lines closer than this should be level"), Usual: 3 * length.Millimetre, Greatest: 2 * length.Metre}
+
+var nearlyLevel = Rule{
+	Name:     "nearly-level",
+	Title:    message.New("Lines that nearly meet do meet"),
+	Severity: Advice,
+	Limits:   []model.Limit{levelWithin},
+	Doc: "Two neighbouring stacks have divisions that nearly line up but don't, which the " +
+		"eye takes for a mistake. Found is the step between the two lines, needed 0 (or " +
+		"more than the project's limit). Line the fronts up.",
+	find: findNearlyLevel,
 }
 
 func findNearlyLevel(s *search) {
@@ -30,7 +37,7 @@ func findNearlyLevel(s *search) {
 // level compares the divisions of two neighbouring stacks from the bottom up.
 func (s *search) level(a, b *plan.Bay) {
 	top := func(col []int, k int) length.Length { return s.plan.Fronts[col[k]].Face.Max.Y }
-	start, near := 0, s.limits.nearlyLevel
+	start, near := 0, levelWithin.In(s.plan.Project)
 	for i := 0; i+1 < len(a.Column); i++ {
 		y := top(a.Column, i)
 		for start+1 < len(b.Column) && top(b.Column, start) <= y-near {

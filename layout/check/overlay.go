@@ -9,13 +9,19 @@ import (
 	"frontlay/model/message"
 )
 
-// overlay: an overlay front does not cover a carcass edge that it should: side
-// or partition on its left and right, the bottom below the lowest front, the top
-// above the highest (unless a finger-pull channel is there). At the bench one
-// sees past the front into the cabinet. Found is the overlay of that edge,
-// needed the least overlay of the project's limits. Make the reveal smaller.
-func overlay() Rule {
-	return Rule{"overlay", message.New("Front covers the carcass edges"), Error, findOverlay}
+var leastOverlay = model.Limit{Key: "least_overlay", Title: message.New("least overlay"), Usual: 1 * length.Millimetre, Greatest: 2 * length.Metre}
+
+var overlay = Rule{
+	Name:     "overlay",
+	Title:    message.New("Front covers the carcass edges"),
+	Severity: Error,
+	Limits:   []model.Limit{leastOverlay},
+	Doc: "An overlay front does not cover a carcass edge that it should: side or partition " +
+		"on its left and right, the bottom below the lowest front, the top above the " +
+		"highest (unless a finger-pull channel is there). At the bench one sees past the " +
+		"front into the cabinet. Found is the overlay of that edge, needed the least " +
+		"overlay of the project's limits. Make the reveal smaller.",
+	find: findOverlay,
 }
 
 func findOverlay(s *search) {
@@ -43,7 +49,7 @@ func findOverlay(s *search) {
 // edge compares the overlay at one edge; mend gives the changes that make it
 // larger by an amount.
 func (s *search) edge(f *plan.Front, side message.Message, found length.Length, mend func(length.Length) []edit.Edit, area plane.Rect) {
-	needed := s.limits.leastOverlay
+	needed := leastOverlay.In(s.plan.Project)
 	if found >= needed {
 		return
 	}

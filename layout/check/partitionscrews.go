@@ -9,12 +9,15 @@ import (
 	"frontlay/model/message"
 )
 
-// partitionScrews: runner screws come through a side or partition, or the
-// screws of two runners on both sides of one partition meet in it. Found is how
-// far the screws reach together, needed (at most) the board's thickness. Use
-// shorter screws, move one runner up, or take a thicker partition.
-func partitionScrews() Rule {
-	return Rule{"partition-screws", message.New("Runner screws have room in the board"), Error, findPartitionScrews}
+var partitionScrews = Rule{
+	Name:     "partition-screws",
+	Title:    message.New("Runner screws have room in the board"),
+	Severity: Error,
+	Doc: "Runner screws come through a side or partition, or the screws of two runners on " +
+		"both sides of one partition meet in it. Found is how far the screws reach " +
+		"together, needed (at most) the board's thickness. Use shorter screws, move one " +
+		"runner up, or take a thicker partition.",
+	find: findPartitionScrews,
 }
 
 // sideScrew is one screw in a board, from the front whose runner it holds.

@@ -8,12 +8,21 @@ import (
 	"frontlay/model/message"
 )
 
-// reveal: a visible gap is so small that fronts rub, or so large that it looks
-// wrong: between two fronts of a stack or of neighbours, between a front and a
-// worktop, end panel or filler, or around an inset front. Found is the gap,
-// needed the least (or greatest) of the project's limits. Change the reveals.
-func reveal() Rule {
-	return Rule{"reveal", message.New("Gaps are even and sensible"), Warning, findReveal}
+var (
+	leastGap    = model.Limit{Key: "least_reveal", Title: message.New("least gap"), Usual: 1 * length.Millimetre, Greatest: 2 * length.Metre, NotAbove: "greatest_reveal"}
+	greatestGap = model.Limit{Key: "greatest_reveal", Title: message.New("greatest gap"), Usual: 6 * length.Millimetre, Greatest: 2 * length.Metre, NotBelow: "least_reveal"}
+)
+
+var reveal = Rule{
+	Name:     "reveal",
+	Title:    message.New("Gaps are even and sensible"),
+	Severity: Warning,
+	Limits:   []model.Limit{leastGap, greatestGap},
+	Doc: "A visible gap is so small that fronts rub, or so large that it looks wrong: " +
+		"between two fronts of a stack or of neighbours, between a front and a worktop, " +
+		"end panel or filler, or around an inset front. Found is the gap, needed the " +
+		"least (or greatest) of the project's limits. Change the reveals.",
+	find: findReveal,
 }
 
 func findReveal(s *search) {
@@ -64,18 +73,19 @@ func (s *search) gap(c *plan.Cabinet, which oneReveal, found length.Length) {
 }
 
 func (s *search) outOfRange(where message.Message, found length.Length) (Finding, bool) {
+	least, greatest := leastGap.In(s.plan.Project), greatestGap.In(s.plan.Project)
 	switch {
-	case found < s.limits.leastReveal:
+	case found < least:
 		return Finding{
-			Found: found, Needed: s.limits.leastReveal,
-			What:   message.New("the gap %v is %v; at least %v keeps fronts from rubbing", where, found, s.limits.leastReveal),
-			Change: message.New("make the gap larger by %v", s.limits.leastReveal-found),
+			Found: found, Needed: least,
+			What:   message.New("the gap %v is %v; at least %v keeps fronts from rubbing", where, found, least),
+			Change: message.New("make the gap larger by %v", least-found),
 		}, true
-	case found > s.limits.greatestReveal:
+	case found > greatest:
 		return Finding{
-			Found: found, Needed: s.limits.greatestReveal,
-			What:   message.New("the gap %v is %v; more than %v looks wrong", where, found, s.limits.greatestReveal),
-			Change: message.New("make the gap smaller by %v", found-s.limits.greatestReveal),
+			Found: found, Needed: greatest,
+			What:   message.New("the gap %v is %v; more than %v looks wrong", where, found, greatest),
+			Change: message.New("make the gap smaller by %v", found-greatest),
 		}, true
 	}
 	return Finding{}, false

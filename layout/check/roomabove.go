@@ -7,12 +7,15 @@ import (
 	"frontlay/model/message"
 )
 
-// roomAbove: the drawer's sides, back or rails, or what it is to hold, come
-// closer to the next thing above than the hardware allows, so the drawer can't
-// be hung in or its contents jam. Found is the room above the highest of them,
-// needed the sheet's clearance. Choose a lower drawer, or make the front higher.
-func roomAbove() Rule {
-	return Rule{"room-above", message.New("Room above the drawer"), Error, findRoomAbove}
+var roomAbove = Rule{
+	Name:     "room-above",
+	Title:    message.New("Room above the drawer"),
+	Severity: Error,
+	Doc: "The drawer's sides, back or rails, or what it is to hold, come closer to the " +
+		"next thing above than the hardware allows, so the drawer can't be hung in or its " +
+		"contents jam. Found is the room above the highest of them, needed the sheet's " +
+		"clearance. Choose a lower drawer, or make the front higher.",
+	find: findRoomAbove,
 }
 
 func findRoomAbove(s *search) {

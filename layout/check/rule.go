@@ -11,20 +11,21 @@ import (
 	"frontlay/model/message"
 )
 
-// Rule is one thing that can go wrong. Name is how a project file speaks of it,
-// Title what people read, Severity what it counts as unless the project says
-// otherwise.
+// Rule is one thing that can go wrong, with everything that is to be said about
+// it: the page of settings, the reader of project files, the schema, RULES.md and
+// the templates read it here.
 type Rule struct {
-	Name     string
-	Title    message.Message
-	Severity Severity
+	Name     string          // how a project file speaks of it
+	Title    message.Message // what people read
+	Severity Severity        // what it counts as unless the project says otherwise
+	Limits   []model.Limit   // what it compares with and a project can set
+	Doc      string          // what goes wrong at the bench, what is found and needed, what to do
 	find     func(*search)
 }
 
 // search is one rule's walk over a plan.
 type search struct {
 	plan     *plan.Plan
-	limits   limits
 	rule     Rule
 	severity Severity
 	accepted map[acceptKey]model.Accepted
@@ -41,7 +42,7 @@ type acceptKey struct {
 // in that order and, within a rule, in the order of the run.
 func All(p *plan.Plan) []Finding {
 	var found []Finding
-	s := search{plan: p, limits: limitsOf(p.Project), found: &found, accepted: acceptedOf(p.Project)}
+	s := search{plan: p, found: &found, accepted: acceptedOf(p.Project)}
 	for _, r := range Rules() {
 		severity, on := severityOf(p.Project, r)
 		if !on {

@@ -7,12 +7,15 @@ import (
 	"frontlay/model/message"
 )
 
-// runnerDepth: the runner is longer than the cabinet is deep inside, the front's
-// thickness counted where it is inset. The drawer would not close. Found is the
-// depth that the runner and its clearance need, needed (at most) the depth there
-// is. Use a shorter runner or make the cabinet deeper.
-func runnerDepth() Rule {
-	return Rule{"runner-depth", message.New("Runner fits the depth"), Error, findRunnerDepth}
+var runnerDepth = Rule{
+	Name:     "runner-depth",
+	Title:    message.New("Runner fits the depth"),
+	Severity: Error,
+	Doc: "The runner is longer than the cabinet is deep inside, the front's thickness " +
+		"counted where it is inset. The drawer would not close. Found is the depth that " +
+		"the runner and its clearance need, needed (at most) the depth there is. Use a " +
+		"shorter runner or make the cabinet deeper.",
+	find: findRunnerDepth,
 }
 
 func findRunnerDepth(s *search) {

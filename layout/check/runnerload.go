@@ -7,12 +7,15 @@ import (
 	"frontlay/model/message"
 )
 
-// runnerLoad: front, drawer and contents weigh more than the pair of runners
-// carries, so they sag and wear out. Found and needed are in kg: the weight and
-// (at most) the runner's load. The front's weight is its volume times the
-// board's density. Use a runner that carries more, or put less in.
-func runnerLoad() Rule {
-	return Rule{"runner-load", message.New("Runner carries the load"), Error, findRunnerLoad}
+var runnerLoad = Rule{
+	Name:     "runner-load",
+	Title:    message.New("Runner carries the load"),
+	Severity: Error,
+	Doc: "Front, drawer and contents weigh more than the pair of runners carries, so they " +
+		"sag and wear out. Found and needed are in kg: the weight and (at most) the " +
+		"runner's load. The front's weight is its volume times the board's density. Use a " +
+		"runner that carries more, or put less in.",
+	find: findRunnerLoad,
 }
 
 func findRunnerLoad(s *search) {

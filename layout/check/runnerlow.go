@@ -7,14 +7,17 @@ import (
 	"frontlay/model/message"
 )
 
-// runnerLow: the runner of a drawer on the carcass bottom, or on the shelf over
-// a niche, lies lower above it than the hardware allows, so the drawer rubs or
-// the runner can't be screwed on; or an upper drawer hangs lower than the top
-// edge of the front below, which it would hit when it is pulled. Found is its
-// lower edge above that board or edge, needed the sheet's least height (0 over a
-// front). Raise the runner.
-func runnerLow() Rule {
-	return Rule{"runner-low", message.New("Runner clears the board below"), Error, findRunnerLow}
+var runnerLow = Rule{
+	Name:     "runner-low",
+	Title:    message.New("Runner clears the board below"),
+	Severity: Error,
+	Doc: "The runner of a drawer on the carcass bottom, or on the shelf over a niche, lies " +
+		"lower above it than the hardware allows, so the drawer rubs or the runner can't " +
+		"be screwed on; or an upper drawer hangs lower than the top edge of the front " +
+		"below, which it would hit when it is pulled. Found is its lower edge above that " +
+		"board or edge, needed the sheet's least height (0 over a front). Raise the " +
+		"runner.",
+	find: findRunnerLow,
 }
 
 func findRunnerLow(s *search) {

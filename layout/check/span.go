@@ -6,12 +6,15 @@ import (
 	"frontlay/model/message"
 )
 
-// span: a front is asked to span several bays but does not stand at the top or
-// the bottom of its stack, or the cabinet has not so many bays to its right. At
-// the bench it would cut through the stack beside it. Found is the number of
-// bays asked for. Move it to an end of its stack, or let it span fewer.
-func span() Rule {
-	return Rule{"span", message.New("Wide fronts stand at an end of the stack"), Error, findSpan}
+var span = Rule{
+	Name:     "span",
+	Title:    message.New("Wide fronts stand at an end of the stack"),
+	Severity: Error,
+	Doc: "A front is asked to span several bays but does not stand at the top or the " +
+		"bottom of its stack, or the cabinet has not so many bays to its right. At the " +
+		"bench it would cut through the stack beside it. Found is the number of bays " +
+		"asked for. Move it to an end of its stack, or let it span fewer.",
+	find: findSpan,
 }
 
 func findSpan(s *search) {

@@ -10,13 +10,16 @@ import (
 	"frontlay/model/message"
 )
 
-// sums: the heights of a stack's fronts and gaps, or the widths of a cabinet's
-// bays, do not add up to the room there is. At the bench the top front stands
-// over the worktop's line or a gap gapes under it. Found is what the parts need
-// together, needed what there is. Change one of the fixed heights, or let one
-// front take what is left.
-func sums() Rule {
-	return Rule{"sums", message.New("Heights and widths add up"), Error, findSums}
+var sums = Rule{
+	Name:     "sums",
+	Title:    message.New("Heights and widths add up"),
+	Severity: Error,
+	Doc: "The heights of a stack's fronts and gaps, or the widths of a cabinet's bays, do " +
+		"not add up to the room there is. At the bench the top front stands over the " +
+		"worktop's line or a gap gapes under it. Found is what the parts need together, " +
+		"needed what there is. Change one of the fixed heights, or let one front take " +
+		"what is left.",
+	find: findSums,
 }
 
 func findSums(s *search) {

@@ -4,20 +4,27 @@ import (
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// wideFront: a drawer is so wide that it racks and jams when it is pulled at one
-// side, and its hardware has no stabiliser between the runners. Found is the
-// front's width, needed (less than) the width of the project's limits. Divide the
-// bay, or use hardware with a stabiliser.
-func wideFront() Rule {
-	return Rule{"wide-front", message.New("Wide drawers have a stabiliser"), Warning, findWideFront}
+var wideFrom = model.Limit{Key: "wide_front", Title: message.New("width from which a stabiliser is asked for"), Usual: 900 * length.Millimetre, Greatest: 20 * length.Metre}
+
+var wideFront = Rule{
+	Name:     "wide-front",
+	Title:    message.New("Wide drawers have a stabiliser"),
+	Severity: Warning,
+	Limits:   []model.Limit{wideFrom},
+	Doc: "A drawer is so wide that it racks and jams when it is pulled at one side, and " +
+		"its hardware has no stabiliser between the runners. Found is the front's width, " +
+		"needed (less than) the width of the project's limits. Divide the bay, or use " +
+		"hardware with a stabiliser.",
+	find: findWideFront,
 }
 
 func findWideFront(s *search) {
 	s.drawers(func(f *plan.Front) {
-		found, needed := f.Face.Width(), s.limits.wideFront
+		found, needed := f.Face.Width(), wideFrom.In(s.plan.Project)
 		// A sheet with a stabiliser tells itself from which width on it is needed.
 		if f.Sheet.Stabiliser.FromWidth > 0 || needed <= 0 || found < needed {
 			return

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // placeDrawer chooses the drawer's height and places its body; limit is what it
@@ -70,15 +71,26 @@ func (m *maker) chooseHeight(f *Front, room length.Length) *model.DrawerHeight {
 	return lowest
 }
 
+// HoleEdge is what must stay between a hole's edge and the panel's. The layout
+// keeps to it where it chooses a drawer height, the check tells where it can't.
+var HoleEdge = model.Limit{
+	Key: "hole_edge", Title: message.New("from a hole's edge to the panel's"),
+	Unset: message.New("the hole's diameter"), Greatest: 2 * length.Metre,
+}
+
+// HoleEdgeIn is HoleEdge in a project, for a hole of that diameter.
+func HoleEdgeIn(p *model.Project, diameter length.Length) length.Length {
+	if v, set := p.Checks.Limits[HoleEdge.Key]; set {
+		return v
+	}
+	return diameter
+}
+
 // holesFit tells whether a drawer height's holes keep their distance from the
 // front's top edge, by the project's limit.
 func (m *maker) holesFit(f *Front, d *model.DrawerHeight) bool {
 	fits := func(up, diameter length.Length) bool {
-		edge := diameter
-		if e := m.p.Checks.Limits.HoleEdge; e != nil {
-			edge = *e
-		}
-		return up+f.Drop+diameter/2+edge <= f.Face.Height()
+		return up+f.Drop+diameter/2+HoleEdgeIn(m.p, diameter) <= f.Face.Height()
 	}
 	c := &f.Sheet.Connector
 	for _, holes := range [2][]length.Length{d.Holes, d.RailHoles} {

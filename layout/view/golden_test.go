@@ -8,6 +8,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -34,7 +35,7 @@ func solve(t *testing.T, path string) layout.Result {
 			return source, nil, os.ErrNotExist
 		}
 		return source, sheet, nil
-	})
+	}, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -14,6 +14,7 @@ import (
 	"time"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model/disk"
 	"frontlay/model/yamlfile"
 )
@@ -46,7 +47,7 @@ func TestKillChild(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	f, err := yamlfile.Read("bench.yaml", data, sample)
+	f, err := yamlfile.Read("bench.yaml", data, sample, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -203,7 +204,7 @@ func mustRead(t *testing.T, path string) []byte {
 // demo.
 func titleOf(t *testing.T, what string, data []byte) int {
 	t.Helper()
-	f, err := yamlfile.Read(what, data, sample)
+	f, err := yamlfile.Read(what, data, sample, check.Limits())
 	if err != nil {
 		t.Fatalf("%s is not whole: %v", what, err)
 	}

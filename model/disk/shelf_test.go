@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model/disk"
 	"frontlay/model/yamlfile"
 )
@@ -93,13 +94,13 @@ func TestTheQuestionReachesWhoeverReadsAProject(t *testing.T) {
 	}
 	project := strings.Replace(string(assets.Demo()), "boxes: sample-b", "boxes: ../mine.yaml", 1)
 	shelf := disk.Shelf{FS: disk.OS{}, Samples: assets.Sheet, Project: folder, Limit: yamlfile.MaxBytes}
-	_, err := yamlfile.Read("bench.yaml", []byte(project), shelf.Find)
+	_, err := yamlfile.Read("bench.yaml", []byte(project), shelf.Find, check.Limits())
 	var out *disk.Outside
 	if !errors.As(err, &out) || filepath.Base(out.Path) != "mine.yaml" {
 		t.Fatalf("%v", err)
 	}
 	shelf.Allowed = func(path string) bool { return path == out.Path }
-	if _, err := yamlfile.Read("bench.yaml", []byte(project), shelf.Find); err != nil {
+	if _, err := yamlfile.Read("bench.yaml", []byte(project), shelf.Find, check.Limits()); err != nil {
 		t.Errorf("allowed: %v", err)
 	}
 }

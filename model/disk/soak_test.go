@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model/disk"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
@@ -33,7 +34,7 @@ func TestALongDayLeaksNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	f, err := yamlfile.Read(path, data, sample)
+	f, err := yamlfile.Read(path, data, sample, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}

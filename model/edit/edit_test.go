@@ -71,7 +71,7 @@ func drawEdit(t *rapid.T) edit.Edit {
 		edit.CopyStack{From: at, To: []model.Place{place(t)}, Heights: []length.Length{v, w}}, edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: f}, Free: on},
 		edit.SetBeside{At: at, Right: on, Beside: model.Beside{Filler: v}}, edit.SetHoleRows{Rows: model.HoleRows{Pitch: v}},
 		edit.SetLimits{At: at, Least: v, Greatest: w}, edit.SetRunner{At: at, Length: v}, edit.SetHandle{At: at, Handle: &model.Handle{Diameter: v, Spacing: w}}, edit.SetHandle{At: at},
-		edit.SetSpan{At: at, Count: n}, edit.SetSeverity{Rule: "cover", Severity: text}, edit.SetSeverity{Rule: "cover", Severity: "off"}, edit.SetCheckLimit{Which: model.Limit(n), Value: &v}, edit.ShareGaps{Shared: on},
+		edit.SetSpan{At: at, Count: n}, edit.SetSeverity{Rule: "cover", Severity: text}, edit.SetSeverity{Rule: "cover", Severity: "off"}, edit.SetCheckLimit{Limit: web, Value: &v}, edit.ShareGaps{Shared: on},
 		edit.ChooseFrontHardware{At: at, Name: "main"},
 		edit.AcceptFinding{Finding: model.Accepted{Rule: "cover", Reason: text}, Revoke: on},
 	}

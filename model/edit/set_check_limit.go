@@ -6,39 +6,40 @@ import (
 	"frontlay/model/message"
 )
 
-// SetCheckLimit sets a figure that the check compares with, from 0 to 2 m (the
-// width from which a front is wide: to 20 m); nil for what is usual.
+// SetCheckLimit sets a limit of the check, within its bounds; nil for what is
+// usual.
 type SetCheckLimit struct {
-	Which model.Limit
+	Limit model.Limit
 	Value *length.Length
 }
 
 // Label names the change.
 func (e SetCheckLimit) Label() message.Message { return message.New("Limits of the check") }
 
-// Apply makes the change. The least reveal must not be above the greatest where
-// both are given.
+// Apply makes the change. A limit must not pass the one that it is the other end
+// of, where the project sets that.
 func (e SetCheckLimit) Apply(p *model.Project) (*model.Project, error) {
-	if !e.Which.Known() {
-		return nil, message.New("The check has no such limit.")
-	}
 	c := p.Clone()
 	if e.Value == nil {
-		*c.Checks.Limits.Of(e.Which) = nil
+		delete(c.Checks.Limits, e.Limit.Key)
+		if len(c.Checks.Limits) == 0 {
+			c.Checks.Limits = nil
+		}
 		return c, nil
 	}
-	most := greatestFitting
-	if e.Which == model.WideFront {
-		most = greatestBox
-	}
 	v := *e.Value
-	if err := within(v, 0, most); err != nil {
+	if err := within(v, e.Limit.Least, e.Limit.Greatest); err != nil {
 		return nil, err
 	}
-	*c.Checks.Limits.Of(e.Which) = &v
-	l := c.Checks.Limits
-	if l.LeastReveal != nil && l.GreatestReveal != nil && *l.LeastReveal > *l.GreatestReveal {
-		return nil, message.New("The least reveal of %v is above the greatest of %v. Change one of the two.", *l.LeastReveal, *l.GreatestReveal)
+	if end, set := c.Checks.Limits[e.Limit.NotAbove]; set && v > end {
+		return nil, message.New("The least of %v would be above the greatest of %v. Change one of the two.", v, end)
 	}
+	if end, set := c.Checks.Limits[e.Limit.NotBelow]; set && v < end {
+		return nil, message.New("The greatest of %v would be below the least of %v. Change one of the two.", v, end)
+	}
+	if c.Checks.Limits == nil {
+		c.Checks.Limits = map[string]length.Length{}
+	}
+	c.Checks.Limits[e.Limit.Key] = v
 	return c, nil
 }

@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -19,7 +20,7 @@ func TestEditsLeaveWhatCanBeSaved(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := sample()
 		p.Hardware[0].Sheet = whole(t)
-		if _, err := yamlfile.New(p).Write(p); err != nil {
+		if _, err := yamlfile.New(p, check.Limits()).Write(p); err != nil {
 			t.Fatalf("the sample itself: %v", err)
 		}
 		for range rapid.IntRange(1, 12).Draw(t, "steps") {
@@ -33,7 +34,7 @@ func TestEditsLeaveWhatCanBeSaved(t *testing.T) {
 				continue
 			}
 			p = next
-			if _, err := yamlfile.New(p).Write(p); err != nil {
+			if _, err := yamlfile.New(p, check.Limits()).Write(p); err != nil {
 				t.Fatalf("%T %+v leaves what can't be saved: %v", e, e, err)
 			}
 		}
@@ -73,7 +74,7 @@ func TestEditsAtTheEndsOfWhatCanBeSaved(t *testing.T) {
 				t.Fatalf("refused: %v", err)
 			}
 			if err == nil {
-				if _, err := yamlfile.New(next).Write(next); err != nil {
+				if _, err := yamlfile.New(next, check.Limits()).Write(next); err != nil {
 					t.Error(err)
 				}
 			}

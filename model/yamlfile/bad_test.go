@@ -19,7 +19,7 @@ var update = flag.Bool("update", false, "write goldens anew")
 // name tells; messages.txt beside them holds what the user is told.
 func TestBadFilesAreToldClearly(t *testing.T) {
 	cases := map[string]func(name string, data []byte) error{
-		"bad":        func(name string, data []byte) error { _, err := yamlfile.Read(name, data, samples); return err },
+		"bad":        func(name string, data []byte) error { _, err := yamlfile.Read(name, data, samples, limits); return err },
 		"bad-sheets": func(name string, data []byte) error { _, err := yamlfile.ReadSheet(name, data); return err },
 	}
 	for folder, read := range cases {
@@ -89,7 +89,7 @@ func at(lines []string, i int) string {
 // Whoever shows an error finds a message in it, to say it in the user's
 // language.
 func TestProblemsAreMessages(t *testing.T) {
-	_, err := yamlfile.Read("bench.yaml", []byte("frontlay: 1\ntitel: Bench\nboards: {}\n"), samples)
+	_, err := yamlfile.Read("bench.yaml", []byte("frontlay: 1\ntitel: Bench\nboards: {}\n"), samples, limits)
 	german := message.Language{Catalogue: map[string]string{
 		"the key %v is not known here": "der Schlüssel %v ist hier nicht bekannt",
 		"did you mean %v?":             "meinten Sie %v?",
@@ -110,7 +110,7 @@ func TestProblemsAreMessages(t *testing.T) {
 
 func TestProblemsAreToldInTheFilesUnit(t *testing.T) {
 	text := strings.Replace(commented, "unit: mm", "unit: in", 1)
-	_, err := yamlfile.Read("bench.yaml", []byte(text), samples)
+	_, err := yamlfile.Read("bench.yaml", []byte(text), samples, limits)
 	if err == nil || !strings.Contains(err.Error(), "in and can't be more than") || strings.Contains(err.Error(), " mm and") {
 		t.Errorf("%v", err)
 	}
@@ -118,12 +118,12 @@ func TestProblemsAreToldInTheFilesUnit(t *testing.T) {
 
 func TestTheErrorOfTheSourceIsKept(t *testing.T) {
 	cause := errors.New("the shelf is empty")
-	_, err := yamlfile.Read("bench.yaml", []byte(commented), func(string) (string, []byte, error) { return "", nil, cause })
+	_, err := yamlfile.Read("bench.yaml", []byte(commented), func(string) (string, []byte, error) { return "", nil, cause }, limits)
 	if !errors.Is(err, cause) || !strings.Contains(err.Error(), `the hardware sheet "sample-a" can't be read: the shelf is empty; write the name`) {
 		t.Errorf("%v", err)
 	}
 	told := message.New("%v is elsewhere; allow it", "x.yaml")
-	_, err = yamlfile.Read("bench.yaml", []byte(commented), func(string) (string, []byte, error) { return "", nil, told })
+	_, err = yamlfile.Read("bench.yaml", []byte(commented), func(string) (string, []byte, error) { return "", nil, told }, limits)
 	if !strings.HasSuffix(err.Error(), "x.yaml is elsewhere; allow it") {
 		t.Errorf("%v", err)
 	}

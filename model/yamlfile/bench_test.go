@@ -37,14 +37,14 @@ func BenchmarkRead(b *testing.B) {
 	for _, n := range sizesOfProjects {
 		b.Run(fmt.Sprintf("fronts=%d", n), func(b *testing.B) {
 			p := large(b, n)
-			data, err := yamlfile.New(p).Write(p)
+			data, err := yamlfile.New(p, limits).Write(p)
 			if err != nil {
 				b.Fatal(err)
 			}
 			b.SetBytes(int64(len(data)))
 			b.ReportAllocs()
 			for b.Loop() {
-				if _, err := yamlfile.Read("p", data, samples); err != nil {
+				if _, err := yamlfile.Read("p", data, samples, limits); err != nil {
 					b.Fatal(err)
 				}
 			}
@@ -56,11 +56,11 @@ func BenchmarkRead(b *testing.B) {
 func BenchmarkWrite(b *testing.B) {
 	for _, n := range sizesOfProjects {
 		p := large(b, n)
-		data, err := yamlfile.New(p).Write(p)
+		data, err := yamlfile.New(p, limits).Write(p)
 		if err != nil {
 			b.Fatal(err)
 		}
-		f, err := yamlfile.Read("p", data, samples)
+		f, err := yamlfile.Read("p", data, samples, limits)
 		if err != nil {
 			b.Fatal(err)
 		}

@@ -1,30 +1,64 @@
 package yamlfile
 
 import (
+	"fmt"
+	"strings"
+
+	"gopkg.in/yaml.v3"
+
 	"frontlay/model"
+	"frontlay/model/length"
 )
 
-func checksFields(c *model.Checks) []field {
+func checksFields(c *model.Checks, limits []model.Limit) []field {
 	return []field{
 		words("severity", "How bad the findings of a rule are in this project, by the rule's name.", &c.Severity, "error", "warning", "advice", "off"),
-		group("limits", "Figures that the check compares with.", limitsFields(&c.Limits)...),
+		group("limits", "Figures that the check compares with.", limitFields(&c.Limits, limits)...),
 		accepted.field(&c.Accepted),
 	}
 }
 
-func limitsFields(l *model.Limits) []field {
-	return []field{
-		sizeIfAny("least_reveal", "Least reveal; 1 mm where it is left out.", &l.LeastReveal, 0, maxFitting),
-		sizeIfAny("greatest_reveal", "Greatest reveal; 6 mm where it is left out.", &l.GreatestReveal, 0, maxFitting),
-		sizeIfAny("least_overlay", "How far an overlay front must cover a carcass edge; 1 mm where it is left out.", &l.LeastOverlay, 0, maxFitting),
-		sizeIfAny("web", "What must stay between a hole's bottom and the face; 3 mm where it is left out.", &l.Web, 0, maxFitting),
-		sizeIfAny("drill_point", "How far the drill's point reaches past the hole's depth; 0 where it is left out.", &l.DrillPoint, 0, maxFitting),
-		sizeIfAny("hole_edge", "From a hole's edge to the panel's edge; the hole's diameter where it is left out.", &l.HoleEdge, 0, maxFitting),
-		sizeIfAny("hole_gap", "From one hole's edge to the next one's; 2 mm where it is left out.", &l.HoleGap, 0, maxFitting),
-		sizeIfAny("nearly_level", "Lines closer than this should be level; 3 mm where it is left out.", &l.NearlyLevel, 0, maxFitting),
-		sizeIfAny("wide_front", "Width from which a front wants a stabiliser; 900 mm where it is left out.", &l.WideFront, 0, maxSize),
-		sizeIfAny("beside_clear", "Between an opening front and what projects beside it; 3 mm where it is left out.", &l.BesideClear, 0, maxFitting),
+// limitFields are the limits that the rules have.
+func limitFields(set *map[string]length.Length, limits []model.Limit) []field {
+	fields := make([]field, len(limits))
+	for i, l := range limits {
+		fields[i] = limit(l, set)
 	}
+	return fields
+}
+
+// limit is a size in the map of those that a project sets.
+func limit(l model.Limit, set *map[string]length.Length) field {
+	return field{
+		key: l.Key, doc: limitDoc(l),
+		read: func(r *reader, n *yaml.Node) {
+			if v, ok := r.size(n, l.Least, l.Greatest); ok {
+				if *set == nil {
+					*set = map[string]length.Length{}
+				}
+				(*set)[l.Key] = v
+			}
+		},
+		write: func(w *writer, old *yaml.Node) *yaml.Node {
+			v, given := (*set)[l.Key]
+			if !given {
+				return nil
+			}
+			return w.size(v, old)
+		},
+		schema: sizeSchema,
+		value:  "size" + rangeText(l.Least, l.Greatest),
+	}
+}
+
+// limitDoc is what a limit is for, in English.
+func limitDoc(l model.Limit) string {
+	unset := l.Unset.String()
+	if l.Unset.Empty() {
+		unset = l.Usual.String()
+	}
+	title := l.Title.String()
+	return fmt.Sprintf("%s%s; %s where it is left out.", strings.ToUpper(title[:1]), title[1:], unset)
 }
 
 var accepted = listOf[model.Accepted]{

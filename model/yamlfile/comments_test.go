@@ -53,7 +53,7 @@ cabinets:
 
 func written(t *testing.T, change func(p *model.Project)) string {
 	t.Helper()
-	f, err := yamlfile.Read("commented.yaml", []byte(commented), samples)
+	f, err := yamlfile.Read("commented.yaml", []byte(commented), samples, limits)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -63,7 +63,7 @@ func written(t *testing.T, change func(p *model.Project)) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	g, err := yamlfile.Read("again.yaml", data, samples)
+	g, err := yamlfile.Read("again.yaml", data, samples, limits)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -141,7 +141,7 @@ func TestCommentsSurvive(t *testing.T) {
 }
 
 func TestCommentsFollowWhatIsRenamedAndThenMoved(t *testing.T) {
-	f, err := yamlfile.Read("commented.yaml", []byte(commented), samples)
+	f, err := yamlfile.Read("commented.yaml", []byte(commented), samples, limits)
 	if err != nil {
 		t.Fatal(err)
 	}

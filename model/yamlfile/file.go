@@ -18,15 +18,17 @@ type SheetSource func(source string) (fileName string, data []byte, err error)
 type File struct {
 	Project *model.Project
 	from    origin
+	limits  []model.Limit // those that a project can set
 }
 
-// New is the file of a project that never had one.
-func New(p *model.Project) *File { return &File{Project: p} }
+// New is the file of a project that never had one; limits are those of the rules
+// of the check, which its projects can set.
+func New(p *model.Project, limits []model.Limit) *File { return &File{Project: p, limits: limits} }
 
-// Read reads a project. fileName only serves messages. Its error is Problems;
-// the File is nil then. Data that no project can be, or that would cost more
+// Read reads a project. fileName only serves messages; limits are those of the
+// rules of the check, which it can set. Its error is Problems; the File is nil then. Data that no project can be, or that would cost more
 // memory than one, is refused before it is parsed.
-func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
+func Read(fileName string, data []byte, sheets SheetSource, limits []model.Limit) (*File, error) {
 	r := newReader(fileName, sheets)
 	doc := r.parse(data)
 	if doc == nil || !r.readVersion(doc.Content[0], "frontlay", projectMigrations) {
@@ -34,12 +36,12 @@ func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
 	}
 	p := new(model.Project)
 	r.nodes[p] = doc.Content[0]
-	r.mapping(doc.Content[0], projectFields(p))
+	r.mapping(doc.Content[0], projectFields(p, limits))
 	r.checkProject(p)
 	if err := r.err(); err != nil {
 		return nil, err
 	}
-	return &File{Project: p, from: r.origin(data, doc)}, nil
+	return &File{p, r.origin(data, doc), limits}, nil
 }
 
 // Write gives the YAML of p, with the comments of the file that was read where
@@ -48,7 +50,7 @@ func Read(fileName string, data []byte, sheets SheetSource) (*File, error) {
 // (a size out of range, a front without a name of its sheet's …) the error is
 // Problems that say what to change, by Path.
 func (f *File) Write(p *model.Project) ([]byte, error) {
-	return f.from.write(projectFields(p), false, func(data []byte) error { return readsBack(data, p) })
+	return f.from.write(projectFields(p, f.limits), false, func(data []byte) error { return f.readsBack(data, p) })
 }
 
 // Adopt gives the File of what was saved last, so that later writes keep
@@ -56,23 +58,23 @@ func (f *File) Write(p *model.Project) ([]byte, error) {
 // are matched against the text that was read, which is as good until things are
 // renamed and then moved.
 func (f *File) Adopt(p *model.Project, data []byte) (*File, error) {
-	r, doc, q := readKnown(data, p)
+	r, doc, q := f.readKnown(data, p)
 	if q == nil || len(r.problems) > 0 {
 		return nil, r.err()
 	}
-	return &File{Project: p, from: r.origin(data, doc)}, nil
+	return &File{p, r.origin(data, doc), f.limits}, nil
 }
 
 // Draft is Write without reading back: for the journal, which must keep what
 // the user has, whatever it is. It can hold what Read refuses.
 func (f *File) Draft(p *model.Project) ([]byte, error) {
 	w := writer{from: f.from}
-	return w.document(projectFields(p))
+	return w.document(projectFields(p, f.limits))
 }
 
 // readsBack tells whether data holds exactly p.
-func readsBack(data []byte, p *model.Project) error {
-	r, _, q := readKnown(data, p)
+func (f *File) readsBack(data []byte, p *model.Project) error {
+	r, _, q := f.readKnown(data, p)
 	if q == nil {
 		return r.err()
 	}
@@ -98,7 +100,7 @@ func unplaced(err error) error {
 
 // readKnown reads data with the sheets of p at hand. The project is nil where
 // data is no YAML.
-func readKnown(data []byte, p *model.Project) (*reader, *yaml.Node, *model.Project) {
+func (f *File) readKnown(data []byte, p *model.Project) (*reader, *yaml.Node, *model.Project) {
 	r := newReader("", nil)
 	r.known = map[string]*model.HardwareSheet{}
 	for _, u := range p.Hardware {
@@ -112,7 +114,7 @@ func readKnown(data []byte, p *model.Project) (*reader, *yaml.Node, *model.Proje
 	}
 	q := new(model.Project)
 	r.nodes[q] = doc.Content[0]
-	r.mapping(doc.Content[0], projectFields(q))
+	r.mapping(doc.Content[0], projectFields(q, f.limits))
 	r.checkProject(q)
 	return r, doc, q
 }

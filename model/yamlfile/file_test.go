@@ -5,9 +5,13 @@ import (
 	"testing"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/yamlfile"
 )
+
+// limits are those that project files of the program can set.
+var limits = check.Limits()
 
 // samples finds the sheets that ship.
 func samples(source string) (string, []byte, error) {
@@ -19,7 +23,7 @@ func samples(source string) (string, []byte, error) {
 
 func demo(t testing.TB) *yamlfile.File {
 	t.Helper()
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), samples)
+	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), samples, limits)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -31,7 +31,7 @@ func addFiles(f *testing.F, patterns ...string) {
 func FuzzProject(f *testing.F) {
 	addFiles(f, "../../testdata/bad/*.yaml", "../../assets/projects/*.yaml")
 	f.Fuzz(func(t *testing.T, data []byte) {
-		file, err := yamlfile.Read("fuzz.yaml", data, samples)
+		file, err := yamlfile.Read("fuzz.yaml", data, samples, limits)
 		if err != nil {
 			if _, ok := err.(yamlfile.Problems); !ok || err.Error() == "" || file != nil {
 				t.Fatalf("a file that is not read gives %v, %#v", file, err)
@@ -42,7 +42,7 @@ func FuzzProject(f *testing.F) {
 		if err != nil {
 			t.Fatalf("read but not written: %v\n%s", err, data)
 		}
-		again, err := yamlfile.Read("again.yaml", out, samples)
+		again, err := yamlfile.Read("again.yaml", out, samples, limits)
 		if err != nil {
 			t.Fatalf("written but not read: %v\n%s", err, out)
 		}

@@ -63,6 +63,15 @@ func (g generator) fill(v reflect.Value) {
 			v.SetInt(int64(g.length()))
 		}
 		return
+	case map[string]length.Length:
+		some := map[string]length.Length{}
+		for _, l := range limits {
+			if g.yes() {
+				some[l.Key] = g.length()
+			}
+		}
+		v.Set(reflect.ValueOf(some))
+		return
 	case []model.HardwareUse, *model.HardwareSheet:
 		return
 	}

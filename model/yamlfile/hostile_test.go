@@ -118,7 +118,7 @@ const maxMemory = 200 << 20
 // Each ends with a clear message, or is a project after all. How long each
 // takes is logged (-v), not asserted: machines differ.
 func TestHostileFilesEndSoonAndSmall(t *testing.T) {
-	if _, err := yamlfile.Read("project.yaml", project(), samples); err != nil {
+	if _, err := yamlfile.Read("project.yaml", project(), samples, limits); err != nil {
 		t.Fatalf("the small project is bad: %v", err)
 	}
 	for name, data := range hostile() {
@@ -126,7 +126,7 @@ func TestHostileFilesEndSoonAndSmall(t *testing.T) {
 			var before, after runtime.MemStats
 			runtime.ReadMemStats(&before)
 			began := time.Now()
-			f, err := yamlfile.Read("hostile.yaml", data, samples)
+			f, err := yamlfile.Read("hostile.yaml", data, samples, limits)
 			took := time.Since(began)
 			runtime.ReadMemStats(&after)
 			used := after.TotalAlloc - before.TotalAlloc
@@ -166,7 +166,7 @@ func TestManyHostileSheetsEndSoonAndSmall(t *testing.T) {
 		var before, after runtime.MemStats
 		runtime.ReadMemStats(&before)
 		began := time.Now()
-		_, err := yamlfile.Read("hostile.yaml", project("main: sample-a", names), source)
+		_, err := yamlfile.Read("hostile.yaml", project("main: sample-a", names), source, limits)
 		took := time.Since(began)
 		runtime.ReadMemStats(&after)
 		t.Logf("%v, %d MB: %.200v", took.Round(time.Millisecond), (after.TotalAlloc-before.TotalAlloc)>>20, err)

@@ -8,7 +8,7 @@ import (
 // maxFitting is the greatest size of a figure of boards and hardware.
 const maxFitting = 2 * length.Metre
 
-func projectFields(p *model.Project) []field {
+func projectFields(p *model.Project, limits []model.Limit) []field {
 	return []field{
 		version("frontlay", ProjectVersion),
 		text("title", "What the job is called.", &p.Title),
@@ -20,7 +20,7 @@ func projectFields(p *model.Project) []field {
 		group("reveals", "The visible gaps.", revealFields(&p.Reveals)...),
 		flag("shared_gaps", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
 		group("hole_rows", "The rows of holes in the carcass sides.", holeRowFields(&p.HoleRows)...),
-		group("checks", "Settings of the check.", checksFields(&p.Checks)...),
+		group("checks", "Settings of the check.", checksFields(&p.Checks, limits)...),
 		cabinets.field(&p.Cabinets).needed(),
 	}
 }

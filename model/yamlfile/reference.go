@@ -26,12 +26,13 @@ the files: do not edit it by hand.
 
 `
 
-// Reference is the reference page of both files, as Markdown.
-func Reference() []byte {
+// Reference is the reference page of both files, as Markdown; limits are what the
+// rules of the check have.
+func Reference(limits []model.Limit) []byte {
 	var b strings.Builder
 	fmt.Fprintf(&b, referenceHead, MaxBytes>>20, MaxSheetBytes>>10)
 	b.WriteString("## Project\n\n")
-	keys(&b, projectFields(new(model.Project)), "")
+	keys(&b, projectFields(new(model.Project), limits), "")
 	b.WriteString("## Hardware sheet\n\nAll heights are above the runner's lower edge unless told otherwise.\n\n")
 	keys(&b, sheetFields(new(model.HardwareSheet)), "")
 	return []byte(strings.TrimRight(b.String(), "\n") + "\n")

@@ -32,11 +32,11 @@ func sourceOf(t *rapid.T, p *model.Project) yamlfile.SheetSource {
 func TestWhatIsWrittenReadsBackTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := generator{t}.project()
-		data, err := yamlfile.New(p).Write(p)
+		data, err := yamlfile.New(p, limits).Write(p)
 		if err != nil {
 			t.Fatalf("%v", err)
 		}
-		f, err := yamlfile.Read("p", data, sourceOf(t, p))
+		f, err := yamlfile.Read("p", data, sourceOf(t, p), limits)
 		if err != nil {
 			t.Fatalf("%v in\n%s", err, data)
 		}
@@ -58,11 +58,11 @@ func TestWhatIsWrittenReadsBackTheSame(t *testing.T) {
 func TestAProjectWrittenInAnotherOnesShapeReadsBackTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		old, p := generator{t}.project(), generator{t}.project()
-		data, err := yamlfile.New(old).Write(old)
+		data, err := yamlfile.New(old, limits).Write(old)
 		if err != nil {
 			t.Fatalf("%v", err)
 		}
-		f, err := yamlfile.Read("old", data, sourceOf(t, old))
+		f, err := yamlfile.Read("old", data, sourceOf(t, old), limits)
 		if err != nil {
 			t.Fatalf("%v", err)
 		}
@@ -70,7 +70,7 @@ func TestAProjectWrittenInAnotherOnesShapeReadsBackTheSame(t *testing.T) {
 		if err != nil {
 			t.Fatalf("%v", err)
 		}
-		g, err := yamlfile.Read("p", data, sourceOf(t, p))
+		g, err := yamlfile.Read("p", data, sourceOf(t, p), limits)
 		if err != nil {
 			t.Fatalf("%v in\n%s", err, data)
 		}
@@ -105,7 +105,7 @@ func TestEverySampleWritesBackWithAllItsComments(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	g, err := yamlfile.Read("inches", data, samples)
+	g, err := yamlfile.Read("inches", data, samples, limits)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -10,10 +10,10 @@ import (
 type schema map[string]any
 
 // ProjectSchema is the JSON Schema of a project file, for editors that complete
-// and check YAML by one. What it takes may still be refused by Read, which also
+// and check YAML by one; limits are what the rules of the check have. What it takes may still be refused by Read, which also
 // knows what a key alone can't show.
-func ProjectSchema() []byte {
-	s := topSchema("Project of frontlay", projectFields(new(model.Project)))
+func ProjectSchema(limits []model.Limit) []byte {
+	s := topSchema("Project of frontlay", projectFields(new(model.Project), limits))
 	s["$defs"] = schema{"sheet": objectSchema(sheetFields(new(model.HardwareSheet)))}
 	return schemaText(s)
 }

@@ -17,9 +17,9 @@ import (
 )
 
 func TestSchemasAndReferenceAreUpToDate(t *testing.T) {
-	golden(t, "../../testdata/schema/project.schema.json", string(yamlfile.ProjectSchema()))
+	golden(t, "../../testdata/schema/project.schema.json", string(yamlfile.ProjectSchema(limits)))
 	golden(t, "../../testdata/schema/hardware.schema.json", string(yamlfile.SheetSchema()))
-	golden(t, "FORMAT.md", string(yamlfile.Reference()))
+	golden(t, "FORMAT.md", string(yamlfile.Reference(limits)))
 }
 
 // object is a decoded mapping.
@@ -36,8 +36,8 @@ func load(t *testing.T, text []byte) object {
 
 func TestEverySampleKeepsToItsSchema(t *testing.T) {
 	for schema, patterns := range map[string][]string{
-		string(yamlfile.ProjectSchema()): {"../../assets/projects/*.yaml", "../../testdata/projects/*.yaml", "../../testdata/versions/project-1.yaml"},
-		string(yamlfile.SheetSchema()):   {"../../assets/sheets/*.yaml", "../../testdata/versions/hardware-1.yaml"},
+		string(yamlfile.ProjectSchema(limits)): {"../../assets/projects/*.yaml", "../../testdata/projects/*.yaml", "../../testdata/versions/project-1.yaml"},
+		string(yamlfile.SheetSchema()):         {"../../assets/sheets/*.yaml", "../../testdata/versions/hardware-1.yaml"},
 	} {
 		s := load(t, []byte(schema))
 		for _, p := range patterns {
@@ -56,7 +56,7 @@ func TestEverySampleKeepsToItsSchema(t *testing.T) {
 
 // What a schema can see of a bad file it must see.
 func TestTheSchemaRefusesWhatItCanSee(t *testing.T) {
-	s := load(t, yamlfile.ProjectSchema())
+	s := load(t, yamlfile.ProjectSchema(limits))
 	for _, name := range []string{"unknown-key", "key-missing", "boards-missing", "size-is-text", "size-is-a-list", "share-zero", "share-negative",
 		"mount-unknown", "grain-unknown", "unit-unknown", "cabinets-is-a-mapping", "newer-version", "name-too-long", "front-is-text", "span-broken", "severity-unknown"} {
 		if wrong := validate(s, s, value(t, "../../testdata/bad/"+name+".yaml"), ""); len(wrong) == 0 {

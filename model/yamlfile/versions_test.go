@@ -23,7 +23,7 @@ func TestFilesOfEveryVersionReadTheSameForEver(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		f, err := yamlfile.Read(name, data, samples)
+		f, err := yamlfile.Read(name, data, samples, limits)
 		if err != nil {
 			t.Errorf("%v", err)
 			continue

@@ -23,7 +23,7 @@ func TestWholeProjectsComeBackByteForByte(t *testing.T) {
 			if err != nil {
 				t.Fatal(err)
 			}
-			f, err := yamlfile.Read(name, data, samples)
+			f, err := yamlfile.Read(name, data, samples, limits)
 			if err != nil {
 				t.Fatal(err)
 			}
@@ -45,7 +45,7 @@ func TestEverythingUsesEveryField(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	f, err := yamlfile.Read("everything.yaml", data, samples)
+	f, err := yamlfile.Read("everything.yaml", data, samples, limits)
 	if err != nil {
 		t.Fatal(err)
 	}

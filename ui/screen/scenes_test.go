@@ -14,6 +14,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -39,7 +40,7 @@ func read(t testing.TB, path string, data []byte) *model.Project {
 			return source, nil, os.ErrNotExist
 		}
 		return source, sheet, nil
-	})
+	}, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}

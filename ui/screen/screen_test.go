@@ -12,6 +12,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -38,7 +39,7 @@ func demo(t testing.TB) *model.Project {
 	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(s string) (string, []byte, error) {
 		data, _ := assets.Sheet(s)
 		return s, data, nil
-	})
+	}, check.Limits())
 	if err != nil {
 		t.Fatal(err)
 	}
