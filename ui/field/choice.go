@@ -38,8 +38,19 @@ func (c *Choice) FocusGained() { c.Gain(c, &c.Select) }
 // FocusLost takes the ring away.
 func (c *Choice) FocusLost() { c.Lose(c, &c.Select) }
 
+// Tapped opens the list where a canvas shows the choice: Fyne 2.7.4 ends the
+// program where none does.
+func (c *Choice) Tapped(e *fyne.PointEvent) {
+	if CanvasOf(c) != nil {
+		c.Select.Tapped(e)
+	}
+}
+
 // TypedKey opens the list on Enter too, and hands Esc on.
 func (c *Choice) TypedKey(e *fyne.KeyEvent) {
+	if CanvasOf(c) == nil {
+		return
+	}
 	switch e.Name {
 	case fyne.KeyReturn, fyne.KeyEnter:
 		c.Select.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})

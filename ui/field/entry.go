@@ -4,7 +4,6 @@ package field
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -42,7 +41,7 @@ type Source struct {
 // Entry is a field for one line. Enter, Tab and leaving the field take what was
 // typed, Esc gives back what was, the up and down keys step.
 type Entry struct {
-	widget.Entry
+	Input
 	Ring
 	source Source
 	was    string

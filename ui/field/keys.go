@@ -11,7 +11,7 @@ import (
 // the column that holds the field, and function keys work wherever the focus is.
 // It is true where it did.
 func HandOn(o fyne.CanvasObject, e *fyne.KeyEvent) bool {
-	c := fyne.CurrentApp().Driver().CanvasForObject(o)
+	c := CanvasOf(o)
 	if c == nil {
 		return false
 	}

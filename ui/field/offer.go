@@ -19,7 +19,12 @@ func NewOffer(usual []string) *Offer {
 	o := &Offer{}
 	o.ExtendBaseWidget(o)
 	o.SetOptions(usual)
-	o.open = o.ActionItem.(*widget.Button).OnTapped
+	open := o.ActionItem.(*widget.Button).OnTapped
+	o.open = func() {
+		if CanvasOf(o) != nil {
+			open()
+		}
+	}
 	arrow := NewButton("", o.open) // one whose focus is seen
 	arrow.SetIcon(fynetheme.Icon(fynetheme.IconNameArrowDropDown))
 	arrow.Importance = widget.LowImportance
@@ -41,6 +46,13 @@ func (o *Offer) FocusLost() { o.Lose(o, &o.SelectEntry) }
 // CreateRenderer draws the field with a line around it while it has the focus.
 func (o *Offer) CreateRenderer() fyne.WidgetRenderer {
 	return o.Line(o.SelectEntry.CreateRenderer())
+}
+
+// TappedSecondary opens the menu of the clipboard, as in every Input.
+func (o *Offer) TappedSecondary(e *fyne.PointEvent) {
+	if CanvasOf(o) != nil {
+		o.SelectEntry.TappedSecondary(e)
+	}
 }
 
 // TypedKey opens the list, and hands Esc on.

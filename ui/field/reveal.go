@@ -9,7 +9,7 @@ import (
 // Reveal scrolls what lies around an object so far that it can be seen whole. It
 // finds the scrolled columns from the top, as objects don't know what holds them.
 func Reveal(o fyne.CanvasObject) {
-	c := fyne.CurrentApp().Driver().CanvasForObject(o)
+	c := CanvasOf(o)
 	if c == nil {
 		return
 	}
@@ -83,7 +83,7 @@ func scrollTo(s *container.Scroll, o fyne.CanvasObject) {
 // Leave hands Esc on: a dialog gets it, and closes; elsewhere the focus goes back
 // to the window, whose drawing takes the next one.
 func Leave(o fyne.CanvasObject, e *fyne.KeyEvent) {
-	c := fyne.CurrentApp().Driver().CanvasForObject(o)
+	c := CanvasOf(o)
 	switch {
 	case c == nil:
 	case c.Overlays().Top() != nil && c.OnTypedKey() != nil:

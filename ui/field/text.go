@@ -2,13 +2,12 @@ package field
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 )
 
 // Text is a field of a dialog or page that is about nothing in the document: what
 // is typed stays in it.
 type Text struct {
-	widget.Entry
+	Input
 	Ring
 }
 

@@ -125,7 +125,7 @@ func (p *Panel) tellOf(f *check.Finding) {
 // the detail is another; what is gone would take keys unseen. The field for a
 // reason keeps it while it is about the same finding.
 func (p *Panel) keepFocus(gone []fyne.Focusable) func() {
-	c := fyne.CurrentApp().Driver().CanvasForObject(p.scroll)
+	c := field.CanvasOf(p.scroll)
 	if c == nil || c.Focused() == nil || !slices.Contains(gone, c.Focused()) {
 		return func() {}
 	}

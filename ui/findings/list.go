@@ -120,7 +120,7 @@ func (l *list) TypedKey(e *fyne.KeyEvent) {
 // handBack gives the keyboard, with a key, to the drawing: a list that was emptied
 // behind a dialog has kept it.
 func (l *list) handBack(e *fyne.KeyEvent) {
-	c := fyne.CurrentApp().Driver().CanvasForObject(l)
+	c := field.CanvasOf(l)
 	if c == nil {
 		return
 	}

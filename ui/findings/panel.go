@@ -208,7 +208,7 @@ func (p *Panel) showNothing() {
 	}
 	if p.list.Visible() || !p.nothing.Visible() {
 		p.nothing.Show()
-		if c := fyne.CurrentApp().Driver().CanvasForObject(p.list); c != nil && c.Focused() == fyne.Focusable(p.list) {
+		if c := field.CanvasOf(p.list); c != nil && c.Focused() == fyne.Focusable(p.list) {
 			c.Unfocus() // hidden, it would take keys unseen
 		}
 		p.list.Hide() // nothing to choose: Tab passes it by
@@ -237,7 +237,7 @@ func (p *Panel) enter() {
 		p.Choose(1)
 		return
 	}
-	if c := fyne.CurrentApp().Driver().CanvasForObject(p.list); c != nil && len(p.answers) > 0 {
+	if c := field.CanvasOf(p.list); c != nil && len(p.answers) > 0 {
 		c.Focus(p.answers[0])
 	}
 }

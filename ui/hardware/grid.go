@@ -103,7 +103,7 @@ func (g *grid) build(n int) {
 // keepFocus brings the keyboard from a field or button that is gone to the one in
 // its place, or to the last.
 func (g *grid) keepFocus(gone []fyne.Focusable) func() {
-	c := fyne.CurrentApp().Driver().CanvasForObject(g.object)
+	c := field.CanvasOf(g.object)
 	if c == nil || c.Focused() == nil {
 		return func() {}
 	}

@@ -2,7 +2,6 @@ package hardware
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
 )
@@ -10,7 +9,7 @@ import (
 // note is the field for several lines that tells where the figures come from.
 // Leaving it takes what was typed.
 type note struct {
-	widget.Entry
+	field.Input
 	field.Ring
 	page *Page
 	was  string

@@ -29,7 +29,7 @@ type row struct {
 
 // focus gives the keyboard to the field.
 func (r *row) focus() {
-	if c := fyne.CurrentApp().Driver().CanvasForObject(r.entry); c != nil {
+	if c := field.CanvasOf(r.entry); c != nil {
 		c.Focus(r.entry)
 		return
 	}

@@ -125,7 +125,7 @@ func (p *Panel) rebuild() {
 // its label, the same of those that share it, or back to the drawing where there
 // is none: the old one would take keys unseen, another one change another thing.
 func (p *Panel) keepFocus() func() {
-	c := fyne.CurrentApp().Driver().CanvasForObject(p.Object)
+	c := field.CanvasOf(p.Object)
 	if c == nil || c.Focused() == nil {
 		return func() {}
 	}

@@ -9,15 +9,14 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/field"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
 
 func (c *Screen) focus() {
-	if a := fyne.CurrentApp(); a != nil {
-		if cv := a.Driver().CanvasForObject(c); cv != nil {
-			cv.Focus(c)
-		}
+	if cv := field.CanvasOf(c); cv != nil {
+		cv.Focus(c)
 	}
 }
 

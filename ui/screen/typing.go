@@ -11,6 +11,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -27,7 +28,7 @@ type typing struct {
 
 // sizeEntry is an entry that knows Esc and Tab.
 type sizeEntry struct {
-	widget.Entry
+	field.Input
 	onEscape func()
 	onTab    func()
 	onLost   func()
@@ -90,7 +91,7 @@ func (c *Screen) TypeSize(of drawing.Subject) {
 	c.typing = t
 	c.Refresh()
 	c.placeTyping()
-	if cv := fyne.CurrentApp().Driver().CanvasForObject(c); cv != nil {
+	if cv := field.CanvasOf(c); cv != nil {
 		cv.Focus(t.entry)
 	}
 	t.entry.TypedShortcut(&fyne.ShortcutSelectAll{})
