@@ -5,12 +5,12 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/ask"
 	"frontlay/ui/field"
 )
 
@@ -27,7 +27,7 @@ func (w *window) known() *sheet.Printers {
 	}
 	p, err := w.options.Known.Load()
 	if err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 		return &sheet.Printers{}
 	}
 	return p
@@ -38,7 +38,7 @@ func (w *window) keepPrinter(k sheet.KnownPrinter) {
 	p := w.known()
 	p.Set(k)
 	if err := w.options.Known.Save(p); err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 	}
 }
 
@@ -96,14 +96,7 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	verdict := field.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 	verdict.Wrapping = fyne.TextWrapWord
 	var got sheet.KnownPrinter
-	var d *dialog.CustomDialog
-	keep := field.NewButton(w.text("Keep"), func() {
-		w.keepPrinter(got)
-		d.Hide()
-		then(got)
-	})
-	keep.Importance = widget.HighImportance
-	keep.Disable()
+	var keep *field.Button
 	judge := func(string) {
 		keep.Disable()
 		var bars [2]length.Length
@@ -143,11 +136,12 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 		}
 		verdict.SetText(w.say().Say(m))
 	}
-	for _, e := range []*field.Text{name, a, b, side, end} {
+	fields := []*field.Text{name, a, b, side, end}
+	for _, e := range fields {
 		e.OnChanged = judge
 	}
 	page := field.NewButton(w.text("Write the calibration page…"), func() {
-		w.askPath(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) {
+		w.ask.Path(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) {
 			w.writeDocument(path, sheet.Calibration(p.options), func(m message.Message, failed bool) {
 				verdict.Importance = widget.SuccessImportance
 				if failed {
@@ -165,9 +159,12 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 		body.Add(r.object)
 	}
 	body.Add(verdict)
-	d = dialog.NewCustomWithoutButtons(w.text("Measure a printer"), container.New(minWidth{460}, body), w.win)
-	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Close"), func() { d.Hide() }), keep})
-	w.showDialog(d)
+	keep = w.ask.Form(ask.Form{
+		Title: w.text("Measure a printer"), Width: 460, Body: body, Fields: fields, Take: w.text("Keep"), Back: w.text("Close"),
+		Good: func() bool { w.keepPrinter(got); return true },
+		Then: func() { then(got) },
+	})
+	keep.Disable()
 }
 
 // barLength reads what a rule said of a bar; 0 where nothing is typed yet.
@@ -192,21 +189,4 @@ func margin(text string, usual length.Length, u length.Unit) (length.Length, err
 		err = message.New("A margin of %v is not possible: write one from %v to %v.", v, sheet.LeastMargin, sheet.GreatestMargin)
 	}
 	return v, err
-}
-
-// minWidth makes an object at least so wide.
-type minWidth struct{ width float32 }
-
-func (m minWidth) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	for _, c := range o {
-		c.Resize(s)
-	}
-}
-
-func (m minWidth) MinSize(o []fyne.CanvasObject) fyne.Size {
-	s := fyne.NewSize(m.width, 0)
-	for _, c := range o {
-		s = s.Max(fyne.NewSize(0, c.MinSize().Height))
-	}
-	return s
 }

@@ -97,5 +97,5 @@ func (w *window) page(title string, o fyne.CanvasObject) {
 	o.Resize(fyne.NewSize(width-20, o.MinSize().Height)) // wrapped texts know their height once they have a width
 	scroll, whole := field.Scrolled(o)
 	scroll.SetMinSize(fyne.NewSize(width, min(o.MinSize().Height+30, 430)))
-	w.showDialog(w.closing(w.text(title), w.text("Close"), whole, scroll))
+	w.ask.Notice(w.text(title), w.text("Close"), whole, scroll, nil)
 }

@@ -5,6 +5,8 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+
+	"frontlay/ui/ask"
 )
 
 // press gives a key to the window as the desktop does: to what has the focus, or
@@ -25,10 +27,12 @@ func TestEscapeGoesOneStepAtATime(t *testing.T) {
 		name string
 		show func(w *window)
 	}{
-		{"message", func(w *window) { w.complain(os.ErrPermission) }},
+		{"message", func(w *window) { w.ask.Complain(os.ErrPermission) }},
 		{"page", func(w *window) { w.do("keys") }},
-		{"question", func(w *window) { w.choose("Title", "Question", []string{"Yes", "No"}, func(int) {}) }},
-		{"path", func(w *window) { w.askPath("Save as", "x", ".yaml", func(string) {}) }},
+		{"question", func(w *window) {
+			w.ask.Choose(ask.Question{Title: "Title", Text: "Question", Answers: []string{"Yes", "No"}}, func(int) {})
+		}},
+		{"path", func(w *window) { w.ask.Path("Save as", "x", ".yaml", func(string) {}) }},
 	} {
 		for _, tabs := range []int{0, 1} {
 			t.Run(c.name, func(t *testing.T) {
@@ -73,14 +77,14 @@ func TestEscapeGoesOneStepAtATime(t *testing.T) {
 func TestKeysScrollAPage(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.do("keys")
-	c, ok := w.win.Canvas().Focused().(*closer)
-	if !ok || c.scroll == nil {
+	c, ok := w.win.Canvas().Focused().(*ask.Dismiss)
+	if !ok || c.Scroll == nil {
 		t.Fatal("the page has no key that moves it")
 	}
 	press(w, fyne.KeyEnd)
-	end := c.scroll.Offset.Y
+	end := c.Scroll.Offset.Y
 	press(w, fyne.KeyPageUp)
-	if up := c.scroll.Offset.Y; end <= 0 || up >= end {
+	if up := c.Scroll.Offset.Y; end <= 0 || up >= end {
 		t.Errorf("End leads to %v, the page up key from there to %v", end, up)
 	}
 }
@@ -110,7 +114,7 @@ func TestEscapeAfterAnotherLanguage(t *testing.T) {
 	other := w.another()
 	other.beginning.begin()
 	other.closeOverlays()
-	other.askPath("Save as", "x", ".yaml", func(string) {})
+	other.ask.Path("Save as", "x", ".yaml", func(string) {})
 	other.win.Canvas().Unfocus()
 	w.speak("de")
 	press(other, fyne.KeyEscape)

@@ -52,8 +52,6 @@ func named(f fyne.Focusable) string {
 	switch v := f.(type) {
 	case *field.Button:
 		return "button " + v.Text
-	case *answer:
-		return "answer " + v.Text
 	case *widget.Button:
 		return "Fyne's button " + v.Text
 	case *field.Check:
@@ -113,8 +111,8 @@ func TestTabReachesEverything(t *testing.T) {
 			spoil(w)
 			w.quit()
 		}},
-		{"complaint", func(w *window) { w.complain(os.ErrPermission) }},
-		{"path", func(w *window) { w.askPath("Save as", "x", ".yaml", nil) }},
+		{"complaint", func(w *window) { w.ask.Complain(os.ErrPermission) }},
+		{"path", func(w *window) { w.ask.Path("Save as", "x", ".yaml", nil) }},
 		{"sheet's name", func(w *window) { w.openSheets("main"); w.sheets.duplicate() }},
 		{"rules", func(w *window) { w.do("rules") }},
 		{"keys", func(w *window) { w.do("keys") }},

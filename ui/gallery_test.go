@@ -129,7 +129,7 @@ var scenes = []scene{
 		w.contextMenu(fyne.NewPos(300, 120))
 	}},
 	{name: "question", broken: true, set: func(w *window) { w.quit() }},
-	{name: "complaint", set: func(w *window) { w.complain(os.ErrPermission) }},
+	{name: "complaint", set: func(w *window) { w.ask.Complain(os.ErrPermission) }},
 }
 
 // dressed opens a window on the demo in a look.

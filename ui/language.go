@@ -83,14 +83,14 @@ func (w *window) languageItems() *fyne.Menu {
 
 // languageFile asks for a catalogue.
 func (w *window) languageFile() {
-	w.askFile([]string{".json"}, w.speak)
+	w.ask.File([]string{".json"}, w.speak)
 }
 
 // speak changes the language of every window at once.
 func (w *window) speak(code string) {
 	l, err := readLanguage(code)
 	if err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 		return
 	}
 	w.app.Preferences().SetString(prefLanguage, code)

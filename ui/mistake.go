@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/model/message"
 	"frontlay/ui/field"
 )
 
@@ -35,7 +36,7 @@ func (m *mistake) tell(w *window, err error) {
 		}
 		return
 	}
-	m.note.SetText(w.say().Say(messageOf(err)))
+	m.note.SetText(w.say().Say(message.Of(err)))
 	m.note.Show()
 	m.object.Refresh()
 }

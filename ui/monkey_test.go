@@ -198,16 +198,16 @@ func (m *monkey) onPage() {
 func (m *monkey) putAway() {
 	c := m.w.win.Canvas()
 	for top := c.Overlays().Top(); top != nil; top = c.Overlays().Top() {
-		var answers []*answer
+		var answers []*field.Button
 		for _, o := range test.LaidOutObjects(top) {
-			if a, ok := o.(*answer); ok {
+			if a, ok := o.(*field.Button); ok {
 				answers = append(answers, a)
 			}
 		}
 		switch {
-		case len(answers) > 0:
+		case len(answers) > 0 && m.r.Intn(2) == 0:
 			answers[m.r.Intn(len(answers))].OnTapped()
-		case m.r.Intn(2) == 0:
+		default:
 			m.use(top)
 		}
 		if c.Overlays().Top() == top && c.OnTypedKey() != nil {

@@ -5,8 +5,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/storage"
 
 	"frontlay/model/message"
 )
@@ -16,52 +14,15 @@ const mostRecent = 8
 
 // openDialog asks which project to open.
 func (w *window) openDialog() {
-	w.keepWork(func() { w.askFile([]string{".yaml", ".yml"}, w.openFile) })
+	w.keepWork(func() { w.ask.File([]string{".yaml", ".yml"}, w.openFile) })
 }
 
-// askFile asks for a file to read, of some extensions, and goes on with its path.
-func (w *window) askFile(extensions []string, then func(path string)) {
-	d := dialog.NewFileOpen(func(r fyne.URIReadCloser, err error) {
-		if err != nil {
-			w.complain(err)
-			return
-		}
-		if r == nil {
-			return
-		}
-		path := r.URI().Path()
-		if err := r.Close(); err != nil {
-			w.complain(err)
-			return
-		}
-		then(path)
-	}, w.win)
-	d.SetFilter(storage.NewExtensionFileFilter(extensions))
-	w.startIn(d)
-	w.showDialog(d)
-	d.Resize(w.dialogSize())
-}
-
-func (w *window) dialogSize() fyne.Size {
-	s := w.win.Canvas().Size()
-	return fyne.NewSize(min(s.Width*0.8, 900), min(s.Height*0.8, 640))
-}
-
-// located is a dialog that can begin in a folder.
-type located interface{ SetLocation(fyne.ListableURI) }
-
-// startIn begins a file dialog in the folder used last.
-func (w *window) startIn(d located) {
-	folder := w.app.Preferences().String(prefFolder)
+// folder is where files are looked for: the project's folder, or the one used last.
+func (w *window) folder() string {
 	if w.path != "" {
-		folder = filepath.Dir(w.path)
+		return filepath.Dir(w.path)
 	}
-	if folder == "" {
-		return
-	}
-	if l, err := storage.ListerForURI(storage.NewFileURI(folder)); err == nil {
-		d.SetLocation(l)
-	}
+	return w.app.Preferences().String(prefFolder)
 }
 
 // openFile opens a project in this window.
@@ -69,7 +30,7 @@ func (w *window) openFile(path string) {
 	f, err := w.openWork(path)
 	if err != nil {
 		if !w.askOutside(path, err) {
-			w.complain(err)
+			w.ask.Complain(err)
 		}
 		return
 	}
@@ -83,7 +44,7 @@ func (w *window) openDemo() {
 	w.keepWork(func() {
 		f, err := w.options.Files.Demo()
 		if err != nil {
-			w.complain(err)
+			w.ask.Complain(err)
 			return
 		}
 		w.newWork()

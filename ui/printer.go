@@ -9,11 +9,11 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
+	"frontlay/ui/ask"
 	"frontlay/ui/field"
 )
 
@@ -54,9 +54,9 @@ func (p *printing) printNow() <-chan struct{} {
 			p.able()
 			switch {
 			case err != nil:
-				p.w.complain(err)
+				p.w.ask.Complain(err)
 			case len(names) == 0:
-				p.w.complain(message.New("This computer has no printer set up. Write a PDF, and print that at actual size."))
+				p.w.ask.Complain(message.New("This computer has no printer set up. Write a PDF, and print that at actual size."))
 			default:
 				p.askPrinter(names, standard)
 			}
@@ -76,24 +76,23 @@ func (p *printing) askPrinter(names []string, standard string) {
 	problem := field.NewLabel("")
 	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note, problem)
-	d := dialog.NewCustomWithoutButtons(w.text("Print"), container.New(minWidth{420}, body), w.win)
-	take := func() {
-		n, err := strconv.Atoi(strings.TrimSpace(copies.Text))
-		if err != nil || n < 1 || n > 99 {
-			problem.SetText(w.text("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
-			return
-		}
-		d.Hide()
-		p.send(names[at], n)
-	}
-	copies.OnSubmitted = func(string) { take() }
-	send := field.NewButton(w.text("Print"), take)
-	send.Importance = widget.HighImportance
-	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), d.Hide), send})
-	w.showDialog(d)
-	// Not the button: the press that asked for this question would answer it too
-	// where it lasts.
-	w.win.Canvas().Focus(copies)
+	n := 0
+	w.ask.Form(ask.Form{
+		Title: w.text("Print"), Width: 420, Body: body, Take: w.text("Print"),
+		// The field has the focus and not the button: the press that asked for this
+		// question would answer it too where it lasts.
+		Fields: []*field.Text{copies},
+		Good: func() bool {
+			var err error
+			n, err = strconv.Atoi(strings.TrimSpace(copies.Text))
+			if err != nil || n < 1 || n > 99 {
+				problem.SetText(w.text("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
+				return false
+			}
+			return true
+		},
+		Then: func() { p.send(names[at], n) },
+	})
 }
 
 // send prints in the background, with a bar and a way to stop. What it returns
@@ -104,9 +103,7 @@ func (p *printing) send(printer string, copies int) <-chan struct{} {
 	r := w.session.CommittedResult()
 	ctx, cancel := context.WithCancel(context.Background())
 	bar := widget.NewProgressBar()
-	d := w.closing(w.text("Printing on %v", printer), w.text("Stop"), container.New(minWidth{360}, bar), nil)
-	d.SetOnClosed(cancel)
-	w.showDialog(d)
+	d := w.ask.Notice(w.text("Printing on %v", printer), w.text("Stop"), container.New(field.AtLeast(360), bar), nil, cancel)
 	job := PrintJob{
 		Printer: printer, Title: w.session.Committed().Title, Copies: copies, Paper: p.options.Paper,
 		Document: sheet.Make(r.Plan, r.Findings, p.options),
@@ -124,8 +121,8 @@ func (p *printing) send(printer string, copies int) <-chan struct{} {
 			case stopped:
 				p.tellOutcome(message.New("Stopped; nothing was printed."), true)
 			case err != nil:
-				p.tellOutcome(messageOf(err), true)
-				w.complain(err)
+				p.tellOutcome(message.Of(err), true)
+				w.ask.Complain(err)
 			default:
 				p.tellOutcome(message.New("Sent to %v.", printer), false)
 			}

@@ -25,11 +25,9 @@ func (w *window) showReports(reports []Report, then func()) {
 	intro.Wrapping = fyne.TextWrapWord
 	copyIt := field.NewButton(w.text("Copy the report"), func() { w.app.Clipboard().SetContent(r.Text) })
 	box := container.NewBorder(intro, container.NewHBox(copyIt), nil, nil, text)
-	d := w.closing(w.text("The last run"), w.text("Close"), box, nil)
-	w.showDialog(d)
-	d.SetOnClosed(func() {
+	d := w.ask.Notice(w.text("The last run"), w.text("Close"), box, nil, func() {
 		if err := r.Discard(); err != nil {
-			w.complain(err)
+			w.ask.Complain(err)
 		}
 		w.showReports(reports[1:], then)
 	})

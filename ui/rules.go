@@ -26,7 +26,7 @@ func (w *window) showRules() {
 		title := field.NewLabel(w.say().Say(r.Title))
 		title.Wrapping, title.TextStyle.Bold = fyne.TextWrapWord, true
 		o = append(o, widget.NewSeparator(),
-			container.NewBorder(nil, nil, nil, container.New(minWidth{190}, w.severityChoice(r)), title))
+			container.NewBorder(nil, nil, nil, container.New(field.AtLeast(190), w.severityChoice(r)), title))
 		for _, l := range r.Limits {
 			o = append(o, w.limitRow(l).Object)
 		}

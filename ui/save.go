@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"frontlay/model/message"
+	"frontlay/ui/ask"
 )
 
 // save writes the project to its file, or asks for one. then, where given, runs
@@ -20,7 +21,7 @@ func (w *window) save(then func()) {
 
 // saveAs asks for a file and writes the project to it.
 func (w *window) saveAs(then func()) {
-	w.askPath(w.text("Save as"), w.fileName(), ".yaml", func(path string) { w.saveTo(path, then) })
+	w.ask.Path(w.text("Save as"), w.fileName(), ".yaml", func(path string) { w.saveTo(path, then) })
 }
 
 // fileName is a file's name made from the title, without signs that file
@@ -52,7 +53,7 @@ func (w *window) saveTo(path string, then func()) { w.finishSave(path, w.write(p
 func (w *window) finishSave(path string, err error, then func()) {
 	if err != nil {
 		if !w.obstacle(err, then) {
-			w.complain(err)
+			w.ask.Complain(err)
 		}
 		return
 	}
@@ -77,16 +78,17 @@ func (w *window) keepWork(then func()) {
 		then()
 		return
 	}
-	w.choose(w.text("Unsaved changes"),
-		w.text("“%v” has changes that are not saved.", w.session.Project().Title),
-		[]string{w.text("Save"), w.text("Don't save"), w.text("Go back")}, func(i int) {
-			switch i {
-			case 0:
-				w.save(then)
-			case 1:
-				then()
-			}
-		})
+	w.ask.Choose(ask.Question{
+		Title: w.text("Unsaved changes"), Text: w.text("“%v” has changes that are not saved.", w.session.Project().Title),
+		Answers: []string{w.text("Save"), w.text("Don't save"), w.text("Go back")},
+	}, func(i int) {
+		switch i {
+		case 0:
+			w.save(then)
+		case 1:
+			then()
+		}
+	})
 }
 
 // quit closes the window after asking about unsaved work.

@@ -5,17 +5,11 @@ import (
 	"path/filepath"
 	"strings"
 
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/dialog"
-	"fyne.io/fyne/v2/widget"
-
 	"frontlay/model"
 	store "frontlay/model/disk"
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
-	"frontlay/ui/field"
 	"frontlay/ui/hardware"
 )
 
@@ -40,7 +34,7 @@ func (h *sheetsPage) duplicate() {
 // add brings a sheet into the project under a name that the person chooses, and
 // shows it.
 func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
-	h.askName(title, h.w.text("Add to the project"), h.free(name), func(name string) error {
+	h.w.ask.Name(title, h.w.text("Name in the project"), h.w.text("Add to the project"), h.free(name), func(name string) error {
 		e := edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: s}}
 		with, err := e.Apply(h.w.session.Committed())
 		if err != nil {
@@ -63,38 +57,12 @@ func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile
 	})
 }
 
-// askName asks for a name in the project; answer is what the button says, and take
-// tells what is wrong with the name.
-func (h *sheetsPage) askName(title, answer, name string, take func(string) error) {
-	w := h.w
-	e, problem := field.NewText(""), field.NewLabel("")
-	e.SetText(name)
-	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
-	var d *dialog.CustomDialog
-	done := func() {
-		if err := take(strings.TrimSpace(e.Text)); err != nil {
-			problem.SetText(w.say().Say(messageOf(err)))
-			return
-		}
-		d.Hide()
-	}
-	e.OnSubmitted = func(string) { done() }
-	ok := field.NewButton(answer, done)
-	ok.Importance = widget.HighImportance
-	body := field.Column(field.Labelled(w.text("Name in the project"), e), problem)
-	d = dialog.NewCustomWithoutButtons(title, container.New(minWidth{460}, body), w.win)
-	d.SetButtons([]fyne.CanvasObject{field.NewButton(w.text("Go back"), func() { d.Hide() }), ok})
-	w.showDialog(d)
-	w.win.Canvas().Focus(e)
-	e.TypedShortcut(&fyne.ShortcutSelectAll{})
-}
-
 // read asks for a file of a sheet and brings it into the project.
 func (h *sheetsPage) read() {
 	h.settled(func() {
-		h.w.askFile([]string{".yaml", ".yml"}, func(path string) {
+		h.w.ask.File([]string{".yaml", ".yml"}, func(path string) {
 			if err := h.readFile(path); err != nil {
-				h.w.complain(err)
+				h.w.ask.Complain(err)
 			}
 		})
 	})
@@ -123,9 +91,9 @@ func (h *sheetsPage) write() {
 	if name == "" {
 		name = "hardware"
 	}
-	h.w.askPath(h.w.text("Write the hardware sheet"), strings.ReplaceAll(name, " ", "-"), ".yaml", func(path string) {
+	h.w.ask.Path(h.w.text("Write the hardware sheet"), strings.ReplaceAll(name, " ", "-"), ".yaml", func(path string) {
 		if err := h.writeFile(path); err != nil {
-			h.w.complain(err)
+			h.w.ask.Complain(err)
 			return
 		}
 		h.tell(message.New("Written to %v.", filepath.Base(path)))

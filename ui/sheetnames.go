@@ -10,7 +10,7 @@ import (
 // fronts that use it follow.
 func (h *sheetsPage) renameIt() {
 	was := h.name
-	h.askName(h.w.text("Rename the hardware sheet “%v”", was), h.w.text("Rename"), was, func(name string) error {
+	h.w.ask.Name(h.w.text("Rename the hardware sheet “%v”", was), h.w.text("Name in the project"), h.w.text("Rename"), was, func(name string) error {
 		if name == was {
 			return nil
 		}
@@ -36,7 +36,7 @@ func (h *sheetsPage) removeIt() {
 	h.settled(func() {
 		name := h.name
 		if err := h.w.session.Do(edit.RemoveHardware{Name: name}); err != nil {
-			h.w.complain(err)
+			h.w.ask.Complain(err)
 			return
 		}
 		delete(h.files, name)

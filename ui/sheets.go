@@ -14,6 +14,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/ask"
 	"frontlay/ui/field"
 	"frontlay/ui/hardware"
 	"frontlay/ui/tool"
@@ -65,7 +66,7 @@ func (h *sheetsPage) head() fyne.CanvasObject {
 func (h *sheetsPage) tools() fyne.CanvasObject {
 	w := h.w
 	return container.NewHBox(
-		container.New(minWidth{220}, h.choice),
+		container.New(field.AtLeast(220), h.choice),
 		field.NewButton(w.text("New"), h.create), field.NewButton(w.text("Copy"), h.duplicate), h.rename, h.remove,
 		fynelayout.NewSpacer(), h.carry,
 		field.NewButton(w.text("Read a file…"), h.read), field.NewButton(w.text("Write a file…"), h.write),
@@ -168,7 +169,7 @@ func (h *sheetsPage) settled(then func()) {
 		question = w.text("The sheet “%v” has changes that are not in the project, and figures that do not go together.", h.name)
 		answers = answers[1:]
 	}
-	w.choose(w.text("Changed figures"), question, answers, func(i int) {
+	w.ask.Choose(ask.Question{Title: w.text("Changed figures"), Text: question, Answers: answers}, func(i int) {
 		switch i + 3 - len(answers) {
 		case 0:
 			if h.apply() {

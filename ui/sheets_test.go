@@ -52,10 +52,6 @@ func (w *window) answer(t *testing.T, text string) {
 	var walk func(o fyne.CanvasObject)
 	walk = func(o fyne.CanvasObject) {
 		switch v := o.(type) {
-		case *answer:
-			if v.Text == text {
-				found = v
-			}
 		case *field.Button:
 			if v.Text == text {
 				found = v
@@ -195,7 +191,7 @@ func TestNewSheets(t *testing.T) {
 	if h.name != all[0].Name || w.session.Project().Sheet("new").Runner.Setback != 9*length.Millimetre {
 		t.Errorf("%q is shown", h.name)
 	}
-	h.askName("", "Add to the project", "new", func(string) error { return errors.New("taken") })
+	w.ask.Name("", "", "Add to the project", "new", func(string) error { return errors.New("taken") })
 	w.answer(t, "Add to the project")
 	w.answer(t, "Go back") // it still asks
 	if len(w.session.Project().Hardware) != n+2 {

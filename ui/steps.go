@@ -16,9 +16,7 @@ func (w *window) showSteps() {
 	hint := field.NewLabel(w.text("Choose a step to go to what was after it: Up and Down, or a click."))
 	hint.Wrapping, hint.Importance = fyne.TextWrapWord, widget.LowImportance
 	box := container.New(minSize{fyne.NewSize(460, 340)}, container.NewBorder(hint, nil, nil, nil, s))
-	d := w.closing(w.text("Steps"), w.text("Close"), box, nil)
-	s.close = d.Hide
-	w.showDialog(d)
+	s.close = w.ask.Notice(w.text("Steps"), w.text("Close"), box, nil, nil).Hide
 	w.win.Canvas().Focus(s)
 	s.ScrollTo(s.done)
 }

@@ -13,6 +13,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/ask"
 	"frontlay/ui/field"
 	"frontlay/ui/findings"
 	"frontlay/ui/inspector"
@@ -43,6 +44,7 @@ type window struct {
 	strip     *strip
 	status    *statusLine
 	pointer   *field.Label
+	ask       *ask.Asker
 	under     drawing.Subject // what the pointer is over
 	commands  []command
 	menus     []*fyne.MenuItem // of the commands, by index
@@ -69,6 +71,7 @@ func open(a fyne.App, th *look.Theme, o Options) *window { return openIn(&group{
 // openIn makes a window of a group.
 func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a), group: g, shelf: &g.shelf, closed: make(chan struct{})}
+	w.ask = &ask.Asker{Win: w.win, Say: w.say, Begin: w.folder, Own: func() string { return w.path }}
 	g.windows = append(g.windows, w)
 	f, err := w.first()
 	w.file = f
@@ -82,7 +85,7 @@ func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 		w.showStart()
 	}
 	if err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 	}
 	w.win.SetCloseIntercept(w.quit)
 	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })

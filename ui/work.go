@@ -10,6 +10,7 @@ import (
 	store "frontlay/model/disk"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/ask"
 	"frontlay/ui/session"
 )
 
@@ -53,14 +54,12 @@ func (w *window) askOutside(path string, err error) bool {
 	if !ok || !errors.As(err, &outside) {
 		return false
 	}
-	w.choose(w.text("A hardware sheet elsewhere"),
-		w.text("This project wants to read %v, which is not in its folder.", outside.Path),
-		[]string{w.text("Read it"), w.text("Go back")}, func(i int) {
-			if i == 0 {
-				files.Allow(outside.Path)
-				w.openFile(path)
-			}
-		})
+	w.ask.Choose(ask.Question{Title: w.text("A hardware sheet elsewhere"), Text: w.text("This project wants to read %v, which is not in its folder.", outside.Path), Answers: []string{w.text("Read it"), w.text("Go back")}}, func(i int) {
+		if i == 0 {
+			files.Allow(outside.Path)
+			w.openFile(path)
+		}
+	})
 	return true
 }
 
@@ -75,7 +74,7 @@ func (w *window) newWork() {
 func (w *window) setWork(next Work) {
 	if w.work != nil {
 		if err := w.work.Close(); err != nil {
-			w.later(func() { w.complain(err) })
+			w.later(func() { w.ask.Complain(err) })
 		}
 	}
 	w.work, w.toldOfChange = next, false
@@ -130,7 +129,7 @@ func (w *window) journal() {
 		w.work.Note(w.file, w.sheets.withDraft(w.session.Committed()))
 	default:
 		if err := w.work.Forget(); err != nil {
-			w.complain(err)
+			w.ask.Complain(err)
 		}
 	}
 }
@@ -157,31 +156,29 @@ func (w *window) obstacle(err error, then func()) bool {
 	case w.work == nil:
 		return false
 	case errors.As(err, &changed):
-		w.choose(w.text("Changed by another program"), w.say().Say(messageOf(err)),
-			[]string{w.text("Save mine beside it"), w.text("Keep mine"), w.text("Take theirs"), w.text("Go back")}, func(i int) {
-				switch i {
-				case 0:
-					w.saveAs(then)
-				case 1:
-					w.finishSave(w.path, w.work.Overwrite(w.file, w.session.Committed(), changed), then)
-				case 2:
-					w.takeTheirs()
-				}
-			})
+		w.ask.Choose(ask.Question{Title: w.text("Changed by another program"), Text: w.say().Say(message.Of(err)), Answers: []string{w.text("Save mine beside it"), w.text("Keep mine"), w.text("Take theirs"), w.text("Go back")}}, func(i int) {
+			switch i {
+			case 0:
+				w.saveAs(then)
+			case 1:
+				w.finishSave(w.path, w.work.Overwrite(w.file, w.session.Committed(), changed), then)
+			case 2:
+				w.takeTheirs()
+			}
+		})
 	case errors.As(err, &held):
-		w.choose(w.text("Open elsewhere"), w.say().Say(messageOf(err)),
-			[]string{w.text("Save mine beside it"), w.text("Save here all the same"), w.text("Go back")}, func(i int) {
-				switch i {
-				case 0:
-					w.saveAs(then)
-				case 1:
-					if err := w.work.TakeLock(); err != nil {
-						w.complain(err)
-						return
-					}
-					w.saveTo(w.path, then)
+		w.ask.Choose(ask.Question{Title: w.text("Open elsewhere"), Text: w.say().Say(message.Of(err)), Answers: []string{w.text("Save mine beside it"), w.text("Save here all the same"), w.text("Go back")}}, func(i int) {
+			switch i {
+			case 0:
+				w.saveAs(then)
+			case 1:
+				if err := w.work.TakeLock(); err != nil {
+					w.ask.Complain(err)
+					return
 				}
-			})
+				w.saveTo(w.path, then)
+			}
+		})
 	default:
 		return false
 	}
@@ -192,7 +189,7 @@ func (w *window) obstacle(err error, then func()) bool {
 func (w *window) takeTheirs() {
 	f, err := w.work.Reread()
 	if err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 		return
 	}
 	w.toldOfChange = false
@@ -201,7 +198,7 @@ func (w *window) takeTheirs() {
 }
 
 func (w *window) tellHeld(h *store.Held) {
-	w.choose(w.text("Open elsewhere"), h.Say(w.say())+"\n"+w.text("You can look at it here, and save changes beside it."), []string{w.text("Look at it")}, func(int) {})
+	w.ask.Choose(ask.Question{Title: w.text("Open elsewhere"), Text: h.Say(w.say()) + "\n" + w.text("You can look at it here, and save changes beside it."), Answers: []string{w.text("Look at it")}}, func(int) {})
 }
 
 // lookOut asks every few seconds whether another program changed the file, and
@@ -236,7 +233,7 @@ func (w *window) offerLeftovers() {
 	}
 	left, err := k.Leftovers()
 	if err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 	}
 	w.offer(left)
 }
@@ -251,20 +248,18 @@ func (w *window) offer(left []Leftover) {
 	if path != "" {
 		where = w.text("It belongs to %v.", path)
 	}
-	w.choose(w.text("Unsaved work was found"),
-		w.text("“%v”, as it was on %v. %v", title, written.Local().Format("2006-01-02 15:04:05"), where),
-		[]string{w.text("Open it again"), w.text("Discard it"), w.text("Ask me later")}, func(i int) {
-			switch i {
-			case 0:
-				w.restore(one)
-				return // what is left is offered at the next start
-			case 1:
-				if err := one.Discard(); err != nil {
-					w.complain(err)
-				}
+	w.ask.Choose(ask.Question{Title: w.text("Unsaved work was found"), Text: w.text("“%v”, as it was on %v. %v", title, written.Local().Format("2006-01-02 15:04:05"), where), Answers: []string{w.text("Open it again"), w.text("Discard it"), w.text("Ask me later")}}, func(i int) {
+		switch i {
+		case 0:
+			w.restore(one)
+			return // what is left is offered at the next start
+		case 1:
+			if err := one.Discard(); err != nil {
+				w.ask.Complain(err)
 			}
-			w.offer(rest)
-		})
+		}
+		w.offer(rest)
+	})
 }
 
 // restore opens unsaved work again; it stays unsaved.
@@ -272,7 +267,7 @@ func (w *window) restore(l Leftover) {
 	work, f, err := l.Restore()
 	var held *store.Held
 	if err != nil && !errors.As(err, &held) {
-		w.complain(err)
+		w.ask.Complain(err)
 		return
 	}
 	_, path, _ := l.About()
@@ -281,7 +276,7 @@ func (w *window) restore(l Leftover) {
 	w.session.MarkUnsaved()
 	w.update()
 	if err := l.Discard(); err != nil {
-		w.complain(err)
+		w.ask.Complain(err)
 	}
 	w.tell(message.New("Opened again; it is not saved yet."))
 	if held != nil {

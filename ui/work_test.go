@@ -17,6 +17,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 )
 
@@ -134,9 +135,9 @@ func (w *window) closeOverlays() {
 // answerWith presses a button of the question on top.
 func (w *window) answerWith(t *testing.T, text string) {
 	t.Helper()
-	var found *answer
+	var found *field.Button
 	for _, o := range test.LaidOutObjects(w.win.Canvas().Overlays().Top()) {
-		if a, ok := o.(*answer); ok && a.Text == text {
+		if a, ok := o.(*field.Button); ok && a.Text == text {
 			found = a
 		}
 	}

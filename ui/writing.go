@@ -10,13 +10,14 @@ import (
 
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
+	"frontlay/ui/ask"
 )
 
 // writePDF asks where the PDF goes, writes it, and tells on the page how that
 // went.
 func (p *printing) writePDF() {
 	o := p.options
-	p.w.askPath(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) {
+	p.w.ask.Path(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) {
 		r := p.w.session.CommittedResult()
 		p.w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o), p.tellOutcome)
 	})
@@ -32,14 +33,12 @@ func (w *window) writeDocument(path string, doc sheet.Document, told func(m mess
 	finished := make(chan struct{})
 	bar := widget.NewProgressBar()
 	stop := make(chan struct{})
-	d := w.closing(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, nil)
 	done := false
-	d.SetOnClosed(func() {
+	d := w.ask.Notice(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, nil, func() {
 		if !done {
 			close(stop)
 		}
 	})
-	w.showDialog(d)
 	go func() {
 		err := w.options.Write(path, doc, func(page, pages int) error {
 			select {
@@ -66,8 +65,8 @@ func (w *window) written(path string, err error) (m message.Message, failed bool
 	case errors.Is(err, errStopped):
 		m, failed = message.New("Stopped; nothing was written."), true
 	case err != nil:
-		w.complain(err)
-		return messageOf(err), true
+		w.ask.Complain(err)
+		return message.Of(err), true
 	default:
 		m = message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path))
 		if w.options.Printer == nil {
@@ -81,18 +80,19 @@ func (w *window) written(path string, err error) (m message.Message, failed bool
 // offerViewer opens a PDF in the system's viewer, where there is no printing
 // system that the window knows, with what must be set there.
 func (w *window) offerViewer(path string) {
-	w.choose(w.text("Written"),
-		w.text("%v is written. In the viewer's print dialog choose actual size (100 %%), not “fit to page”, and measure the check bars before you drill.", filepath.Base(path)),
-		[]string{w.text("Open it to print"), w.text("Close")}, func(i int) {
-			if i != 0 {
-				return
-			}
-			abs, err := filepath.Abs(path)
-			if err == nil {
-				err = w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(abs)})
-			}
-			if err != nil {
-				w.complain(err)
-			}
-		})
+	w.ask.Choose(ask.Question{
+		Title: w.text("Written"), Answers: []string{w.text("Open it to print"), w.text("Close")},
+		Text: w.text("%v is written. In the viewer's print dialog choose actual size (100 %%), not “fit to page”, and measure the check bars before you drill.", filepath.Base(path)),
+	}, func(i int) {
+		if i != 0 {
+			return
+		}
+		abs, err := filepath.Abs(path)
+		if err == nil {
+			err = w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(abs)})
+		}
+		if err != nil {
+			w.ask.Complain(err)
+		}
+	})
 }

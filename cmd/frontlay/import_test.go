@@ -46,7 +46,8 @@ ui/inspector: layout/drawing layout/plan model model/edit model/length model/mes
 ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/plane layout/view model model/length model/message model/yamlfile ui/field ui/look ui/tool fyne.io/fyne/v2
 ui/replay: fyne.io/fyne/v2
-ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/disk model/edit model/length model/message model/yamlfile ui/field ui/findings ui/hardware ui/inspector ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
+ui/ask: model/message ui/field fyne.io/fyne/v2
+ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/disk model/edit model/length model/message model/yamlfile ui/ask ui/field ui/findings ui/hardware ui/inspector ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
 assets:
 cmd/frontlay/locale:
 cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model model/disk model/length model/message model/yamlfile pdfout pdfout/lp ui fyne.io/fyne/v2/app

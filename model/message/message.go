@@ -3,6 +3,7 @@
 package message
 
 import (
+	"errors"
 	"fmt"
 	"math"
 	"strconv"
@@ -36,6 +37,10 @@ func Of(err error) Message {
 		return e
 	case *length.Mistake:
 		return New(e.Says, e.Args...)
+	}
+	var m Message
+	if errors.As(err, &m) {
+		return m
 	}
 	return New("%v", err)
 }

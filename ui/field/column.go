@@ -114,3 +114,22 @@ func rowsIn(o []fyne.CanvasObject, all []*fyne.Container) []*fyne.Container {
 	}
 	return all
 }
+
+// AtLeast is a layout that makes an object at least so wide.
+type AtLeast float32
+
+// Layout gives the object all the room.
+func (w AtLeast) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	for _, c := range o {
+		c.Resize(s)
+	}
+}
+
+// MinSize is as high as the object and as wide as is asked for.
+func (w AtLeast) MinSize(o []fyne.CanvasObject) fyne.Size {
+	s := fyne.NewSize(float32(w), 0)
+	for _, c := range o {
+		s = s.Max(fyne.NewSize(0, c.MinSize().Height))
+	}
+	return s
+}

@@ -1,4 +1,4 @@
-package ui
+package ask
 
 import (
 	"fmt"
@@ -9,15 +9,17 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/model/message"
 	"frontlay/ui/field"
 )
 
 // A path to write can be typed in two parts or whole, from home or relative; what
 // is wrong with one is told with what it is about.
 func TestPathsToWrite(t *testing.T) {
-	w, _, _ := newWindow(t, "")
 	dir, home := t.TempDir(), t.TempDir()
 	t.Setenv("HOME", home)
 	t.Setenv("USERPROFILE", home)
@@ -50,7 +52,11 @@ func TestPathsToWrite(t *testing.T) {
 		{dir, "no/top", "", "is not there"},
 		{file, "top", "", "is a file, not a folder"},
 	} {
-		got, trouble := w.pathOf(c.folder, c.name, ".yaml")
+		got, err := pathOf(c.folder, c.name, ".yaml")
+		trouble := ""
+		if err != nil {
+			trouble = err.Error()
+		}
 		if got != c.want || (trouble == "") != (c.trouble == "") || !strings.Contains(trouble, c.trouble) {
 			t.Errorf("%q in %q: %q, %q; want %q, %q", c.name, c.folder, got, trouble, c.want, c.trouble)
 		}
@@ -59,18 +65,17 @@ func TestPathsToWrite(t *testing.T) {
 
 // Why a folder can't be written into is told in words.
 func TestFoldersThatCantBeUsed(t *testing.T) {
-	w, _, _ := newWindow(t, "")
 	for err, want := range map[error]string{
 		fmt.Errorf("stat: %w", fs.ErrPermission): "no permission", fmt.Errorf("stat: %w", fs.ErrNotExist): "is not there",
 		fmt.Errorf("the disk is gone"): "the disk is gone",
 	} {
-		if got := w.folderTrouble("/shop", err); !strings.Contains(got, want) || !strings.Contains(got, "/shop") {
+		if got := folderTrouble("/shop", err).Error(); !strings.Contains(got, want) || !strings.Contains(got, "/shop") {
 			t.Errorf("%v is told as %q", err, got)
 		}
 	}
 	dir := t.TempDir()
-	if trouble := w.cantWriteInto(dir); trouble != "" {
-		t.Error(trouble)
+	if err := cantWriteInto(dir); err != nil {
+		t.Error(err)
 	}
 	if left, err := os.ReadDir(dir); err != nil || len(left) != 0 {
 		t.Errorf("trying leaves %v behind", left)
@@ -79,8 +84,8 @@ func TestFoldersThatCantBeUsed(t *testing.T) {
 		if err := os.Chmod(dir, 0o500); err != nil {
 			t.Fatal(err)
 		}
-		if trouble := w.cantWriteInto(dir); !strings.Contains(trouble, "no permission") {
-			t.Errorf("a folder that is closed is told as %q", trouble)
+		if err := cantWriteInto(dir); err == nil || !strings.Contains(err.Error(), "no permission") {
+			t.Errorf("a folder that is closed is told as %v", err)
 		}
 	}
 }
@@ -88,13 +93,12 @@ func TestFoldersThatCantBeUsed(t *testing.T) {
 // The dialog for saving says where the file goes, and beside it what is wrong,
 // while the name is typed.
 func TestThePathIsJudgedWhileItIsTyped(t *testing.T) {
-	w, _, _ := newWindow(t, "")
 	dir := t.TempDir()
-	w.app.Preferences().SetString(prefFolder, dir)
+	a := asker(t, dir)
 	saved := ""
-	w.askPath("Save as", "bench", ".yaml", func(path string) { saved = path })
+	a.Path("Save as", "bench", ".yaml", func(path string) { saved = path })
 	told := func() (text string, bad bool) {
-		for _, l := range labelsIn(w.win.Canvas().Overlays().Top()) {
+		for _, l := range labelsIn(a.Win.Canvas().Overlays().Top()) {
 			if strings.Contains(l.Text, dir) || l.Importance == widget.DangerImportance {
 				return l.Text, l.Importance == widget.DangerImportance
 			}
@@ -104,7 +108,7 @@ func TestThePathIsJudgedWhileItIsTyped(t *testing.T) {
 	if text, bad := told(); bad || !strings.Contains(text, filepath.Join(dir, "bench.yaml")) {
 		t.Errorf("it says %q", text)
 	}
-	e := w.win.Canvas().Focused().(interface {
+	e := a.Win.Canvas().Focused().(interface {
 		fyne.Focusable
 		SetText(string)
 	})
@@ -141,21 +145,78 @@ func labelsIn(o fyne.CanvasObject) (all []*field.Label) {
 	return all
 }
 
+// asker asks over an empty window.
+func asker(t *testing.T, folder string) *Asker {
+	t.Helper()
+	test.NewTempApp(t)
+	w := test.NewTempWindow(t, container.NewWithoutLayout())
+	w.Resize(fyne.NewSize(1240, 690))
+	return &Asker{Win: w, Say: func() message.Language { return message.Language{} }, Begin: func() string { return folder }, Own: func() string { return "" }}
+}
+
+// press gives a key to what has the focus, or to the window.
+func press(a *Asker, key fyne.KeyName) {
+	e := &fyne.KeyEvent{Name: key}
+	if f := a.Win.Canvas().Focused(); f != nil {
+		f.TypedKey(e)
+		return
+	}
+	a.Win.Canvas().OnTypedKey()(e)
+}
+
+// Esc closes the folders that lie over a question about a path, and not the
+// question below them.
+func TestEscClosesWhatIsOnTop(t *testing.T) {
+	a := asker(t, t.TempDir())
+	a.Path("Save as", "bench", ".yaml", func(string) {})
+	question := a.Win.Canvas().Overlays().Top()
+	for _, o := range test.LaidOutObjects(question) {
+		if b, ok := o.(*field.Button); ok && b.Text == "Choose…" {
+			test.Tap(b)
+		}
+	}
+	if a.Win.Canvas().Overlays().Top() == question {
+		t.Fatal("no folders are shown")
+	}
+	press(a, fyne.KeyEscape)
+	if a.Win.Canvas().Overlays().Top() != question || !question.Visible() {
+		t.Fatal("the question is gone, or the folders are not")
+	}
+	press(a, fyne.KeyEscape)
+	if a.Win.Canvas().Overlays().Top() != nil {
+		t.Error("the question is not closed")
+	}
+}
+
+// A dialog that is closed twice leaves the keys to the one that is open now.
+func TestADialogClosedTwice(t *testing.T) {
+	a := asker(t, "")
+	first := a.Notice("First", "Close", field.NewLabel("text"), nil, nil)
+	first.Hide()
+	a.Complain(fs.ErrPermission)
+	first.Hide()
+	a.Win.Canvas().Unfocus()
+	press(a, fyne.KeyEscape)
+	if a.Win.Canvas().Overlays().Top() != nil {
+		t.Error("Esc does not close the one that is open")
+	}
+}
+
 // Enter does not replace a file: the focus is on going back.
 func TestEnterReplacesNothing(t *testing.T) {
-	w, _, _ := newWindow(t, "")
+	a := asker(t, "")
 	path := filepath.Join(t.TempDir(), "there.pdf")
 	if err := os.WriteFile(path, []byte("mine"), 0o600); err != nil {
 		t.Fatal(err)
 	}
 	taken := false
-	w.askPath("Write PDF", path[:len(path)-len(".pdf")], ".pdf", func(string) { taken = true })
-	press(w, fyne.KeyReturn)
-	if w.win.Canvas().Overlays().Top() == nil {
+	a.Path("Write PDF", path[:len(path)-len(".pdf")], ".pdf", func(string) { taken = true })
+	press(a, fyne.KeyReturn)
+	if a.Win.Canvas().Overlays().Top() == nil {
 		t.Fatal("nothing asks")
 	}
-	press(w, fyne.KeyReturn)
-	if taken || w.win.Canvas().Overlays().Top() != nil {
+	press(a, fyne.KeyReturn)
+	if taken || a.Win.Canvas().Overlays().Top() != nil {
 		t.Errorf("the file is replaced: %v", taken)
 	}
 }
