@@ -9,6 +9,8 @@ import (
 	"frontlay/assets"
 	"frontlay/layout"
 	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
@@ -81,6 +83,27 @@ func TestFrontShortOfTheCarcass(t *testing.T) {
 	}
 	if len(said) == 0 || !strings.HasPrefix(said[0], want) {
 		t.Errorf("the findings of the overlay are %q, want %q", said, want)
+	}
+}
+
+// The templates of a project that breaks a rule tell not to drill exactly where
+// the rule forbids it: nothing beside the rules decides that.
+func TestTemplatesForbidWhatTheRuleForbids(t *testing.T) {
+	for _, r := range check.Rules() {
+		p := load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
+		solved := layout.Solve(p)
+		forbidden := false
+		for _, page := range sheet.Templates(solved.Plan, solved.Findings, sheet.Options{}).Pages {
+			for _, placed := range page.Placed {
+				for _, m := range placed.Drawing.Marks {
+					text, ok := m.(*drawing.Text)
+					forbidden = forbidden || ok && strings.Contains(text.Say.String(), "DO NOT") // lines are broken
+				}
+			}
+		}
+		if want := r.Severity == check.Error && r.Forbids == check.Drilling; forbidden != want {
+			t.Errorf("%s: the templates forbid drilling: %v, the rule: %v", r.Name, forbidden, want)
+		}
 	}
 }
 

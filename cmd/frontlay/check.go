@@ -67,7 +67,7 @@ func counted(n int, what string) string {
 func openErrors(found []check.Finding) int {
 	n := 0
 	for i := range found {
-		if found[i].Severity == check.Error && found[i].Accepted == "" {
+		if found[i].Open() {
 			n++
 		}
 	}

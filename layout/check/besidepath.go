@@ -14,6 +14,7 @@ var besidePath = Rule{
 	Name:     "beside-path",
 	Title:    message.New("Drawers open past what stands beside"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Limits:   []model.Limit{besideClear},
 	Doc: "Beside the run stands something that reaches into the way of an opening drawer: " +
 		"a door casing at the wall, or the handles of a run round the corner. Found is " +

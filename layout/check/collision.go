@@ -12,6 +12,7 @@ var collision = Rule{
 	Name:     "collision",
 	Title:    message.New("Fronts do not collide"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "Two fronts take the same place, so neither can be hung. Found is how far they " +
 		"overlap, needed 0. Give one of them another size, or their cabinets other " +
 		"reveals.",

@@ -10,6 +10,7 @@ var coverBelow = Rule{
 	Name:     "cover-below",
 	Title:    message.New("Front hides the drawer bottom"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "The front does not reach as far below the drawer bottom's underside as asked, so " +
 		"the edge of the drawer bottom shows under the front. Found is the cover, needed " +
 		"the cover asked for (0 where none is asked for). Raise the runner, or lower the " +

@@ -11,6 +11,7 @@ var coverBeside = Rule{
 	Name:     "cover-beside",
 	Title:    message.New("Front hides the drawer's sides"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "The drawer is wider than its front on one side, so its side shows past the " +
 		"front. Found is how far the front reaches past the drawer's outside, needed 0. " +
 		"Make the front wider on that side: a smaller reveal.",

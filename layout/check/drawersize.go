@@ -10,6 +10,7 @@ var drawerSize = Rule{
 	Name:     "drawer-size",
 	Title:    message.New("Drawer keeps a usable size"),
 	Severity: Error,
+	Forbids:  Drilling,
 	Doc: "The bay is so narrow, or the runner so short, that nothing is left of the " +
 		"drawer, its bottom or its back once the hardware sheet's figures are deducted. " +
 		"Found is the size that is left of the part that is worst off, needed more than " +

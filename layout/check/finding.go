@@ -43,6 +43,16 @@ func (s Severity) Word() message.Message {
 	}
 }
 
+// Work is work on a front that an open error forbids; templates say so. It is to
+// be said for each rule: the zero Work is none.
+type Work uint8
+
+// What can be forbidden.
+const (
+	Nothing  Work = iota + 1
+	Drilling      // the front's holes would be wrong
+)
+
 // Finding is one result of the check. Found and Needed are lengths; a finding
 // about weight has FoundKg and NeededKg instead. Area is where it shows in the run frame; empty where it has
 // no place of its own. Front is the number of the front, 0 where it is about
@@ -50,6 +60,7 @@ func (s Severity) Word() message.Message {
 type Finding struct {
 	Rule     string
 	Severity Severity
+	Forbids  Work
 	Place    model.Place
 	Front    int
 	Found    length.Length
@@ -64,3 +75,6 @@ type Finding struct {
 	Fixes    []edit.Edit     // changes that may mend it, the best first; layout.Offered tells which really do
 	Accepted string          // the reason why the user accepts it; empty: not accepted
 }
+
+// Open tells an error that the user has not accepted.
+func (f *Finding) Open() bool { return f.Severity == Error && f.Accepted == "" }

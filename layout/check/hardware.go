@@ -11,6 +11,7 @@ var hardware = Rule{
 	Name:     "hardware",
 	Title:    message.New("Hardware is known"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "A bay or a front names a hardware sheet, a drawer height or a runner length that " +
 		"there is not. Nothing can be drilled for it. Choose one that the project has.",
 	find: findHardware,

@@ -16,6 +16,7 @@ var holeDepth = Rule{
 	Name:     "hole-depth",
 	Title:    message.New("Holes do not come through the face"),
 	Severity: Error,
+	Forbids:  Drilling,
 	Limits:   []model.Limit{web, drillPoint},
 	Doc: "A hole in the rear face is so deep that the drill comes through the face, or its " +
 		"bottom shows there. Found is what stays of the board under the hole and the " +

@@ -15,6 +15,7 @@ var holeEdge = Rule{
 	Name:     "hole-edge",
 	Title:    message.New("Holes keep away from the edges"),
 	Severity: Error,
+	Forbids:  Drilling,
 	Limits:   []model.Limit{plan.HoleEdge},
 	Doc: "A hole lies outside of the front or so near its edge that the board may split or " +
 		"the connector stands out. Found is the material between the hole and the nearest " +

@@ -15,6 +15,7 @@ var holeGap = Rule{
 	Name:     "hole-gap",
 	Title:    message.New("Holes keep away from each other"),
 	Severity: Error,
+	Forbids:  Drilling,
 	Limits:   []model.Limit{leastHoleGap},
 	Doc: "Two holes of a front run into each other or leave too little between them: two " +
 		"connectors on a narrow front, or a connector and a handle's hole. Found is the " +

@@ -10,6 +10,7 @@ var holeLipping = Rule{
 	Name:     "hole-lipping",
 	Title:    message.New("Holes keep out of the lipping"),
 	Severity: Error,
+	Forbids:  Drilling,
 	Doc: "A hole cuts into the lipping glued to the front's edges, which splits off or " +
 		"shows the hole. Found is the distance from the front's edge to the hole, needed " +
 		"the lipping's thickness. Choose a lower drawer, or make the front larger on that " +

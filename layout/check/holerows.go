@@ -11,6 +11,7 @@ var holeRows = Rule{
 	Name:     "hole-rows",
 	Title:    message.New("Runners are on hole rows"),
 	Severity: Warning,
+	Forbids:  Nothing,
 	Doc: "The project asks for runners on hole rows and this one is off them, because its " +
 		"drop is set by hand or the fronts can't be divided so, or because its first " +
 		"screw is not the setback of the rows behind the front edge. Found is how far the " +

@@ -10,6 +10,7 @@ var lineUp = Rule{
 	Name:     "line-up",
 	Title:    message.New("Fronts line up as asked"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "A front is asked to line up with another and can't: there is no such front, two " +
 		"bays wait for each other, or the line lies where this front can't end. At the " +
 		"bench the line that should run through the elevation has a step. Found is how " +

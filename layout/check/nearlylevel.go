@@ -14,6 +14,7 @@ var nearlyLevel = Rule{
 	Name:     "nearly-level",
 	Title:    message.New("Lines that nearly meet do meet"),
 	Severity: Advice,
+	Forbids:  Nothing,
 	Limits:   []model.Limit{levelWithin},
 	Doc: "Two neighbouring stacks have divisions that nearly line up but don't, which the " +
 		"eye takes for a mistake. Found is the step between the two lines, needed 0 (or " +

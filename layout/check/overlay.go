@@ -15,6 +15,7 @@ var overlay = Rule{
 	Name:     "overlay",
 	Title:    message.New("Front covers the carcass edges"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Limits:   []model.Limit{leastOverlay},
 	Doc: "An overlay front does not cover a carcass edge that it should: side or partition " +
 		"on its left and right, the bottom below the lowest front, the top above the " +

@@ -13,6 +13,7 @@ var partitionScrews = Rule{
 	Name:     "partition-screws",
 	Title:    message.New("Runner screws have room in the board"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "Runner screws come through a side or partition, or the screws of two runners on " +
 		"both sides of one partition meet in it. Found is how far the screws reach " +
 		"together, needed (at most) the board's thickness. Use shorter screws, move one " +

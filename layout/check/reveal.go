@@ -17,6 +17,7 @@ var reveal = Rule{
 	Name:     "reveal",
 	Title:    message.New("Gaps are even and sensible"),
 	Severity: Warning,
+	Forbids:  Nothing,
 	Limits:   []model.Limit{leastGap, greatestGap},
 	Doc: "A visible gap is so small that fronts rub, or so large that it looks wrong: " +
 		"between two fronts of a stack or of neighbours, between a front and a worktop, " +

@@ -11,6 +11,7 @@ var roomAbove = Rule{
 	Name:     "room-above",
 	Title:    message.New("Room above the drawer"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "The drawer's sides, back or rails, or what it is to hold, come closer to the " +
 		"next thing above than the hardware allows, so the drawer can't be hung in or its " +
 		"contents jam. Found is the room above the highest of them, needed the sheet's " +

@@ -18,6 +18,7 @@ type Rule struct {
 	Name     string          // how a project file speaks of it
 	Title    message.Message // what people read
 	Severity Severity        // what it counts as unless the project says otherwise
+	Forbids  Work            // what must not be done while an error of it is open
 	Limits   []model.Limit   // what it compares with and a project can set
 	Doc      string          // what goes wrong at the bench, what is found and needed, what to do
 	find     func(*search)
@@ -123,7 +124,7 @@ func nameOrNumber(i, n int, name func(int) string) string {
 // add reports a finding; the search fills in rule, severity, place in words and
 // acceptance.
 func (s *search) add(f Finding) {
-	f.Rule, f.Severity = s.rule.Name, s.severity
+	f.Rule, f.Severity, f.Forbids = s.rule.Name, s.severity, s.rule.Forbids
 	f.Where = s.where(f.Place)
 	if s.accepted != nil {
 		a := Acceptance(s.plan.Project, &f)

@@ -7,6 +7,16 @@ import (
 	"frontlay/model/length"
 )
 
+// Every rule says what it forbids, even where that is nothing: one about holes
+// that was silent would be printed as if they could be drilled.
+func TestEveryRuleSaysWhatItForbids(t *testing.T) {
+	for _, r := range Rules() {
+		if r.Forbids != Nothing && r.Forbids != Drilling {
+			t.Errorf("%s does not say what work its errors forbid", r.Name)
+		}
+	}
+}
+
 // Every limit has a key of its own, words and bounds, and its usual figure lies
 // between them; the two ends of one range name each other.
 func TestLimitsAreWhole(t *testing.T) {

@@ -11,6 +11,7 @@ var runnerDepth = Rule{
 	Name:     "runner-depth",
 	Title:    message.New("Runner fits the depth"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "The runner is longer than the cabinet is deep inside, the front's thickness " +
 		"counted where it is inset. The drawer would not close. Found is the depth that " +
 		"the runner and its clearance need, needed (at most) the depth there is. Use a " +

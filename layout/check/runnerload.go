@@ -11,6 +11,7 @@ var runnerLoad = Rule{
 	Name:     "runner-load",
 	Title:    message.New("Runner carries the load"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "Front, drawer and contents weigh more than the pair of runners carries, so they " +
 		"sag and wear out. Found and needed are in kg: the weight and (at most) the " +
 		"runner's load. The front's weight is its volume times the board's density. Use a " +

@@ -11,6 +11,7 @@ var runnerLow = Rule{
 	Name:     "runner-low",
 	Title:    message.New("Runner clears the board below"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "The runner of a drawer on the carcass bottom, or on the shelf over a niche, lies " +
 		"lower above it than the hardware allows, so the drawer rubs or the runner can't " +
 		"be screwed on; or an upper drawer hangs lower than the top edge of the front " +

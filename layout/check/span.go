@@ -10,6 +10,7 @@ var span = Rule{
 	Name:     "span",
 	Title:    message.New("Wide fronts stand at an end of the stack"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "A front is asked to span several bays but does not stand at the top or the " +
 		"bottom of its stack, or the cabinet has not so many bays to its right. At the " +
 		"bench it would cut through the stack beside it. Found is the number of bays " +

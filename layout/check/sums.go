@@ -14,6 +14,7 @@ var sums = Rule{
 	Name:     "sums",
 	Title:    message.New("Heights and widths add up"),
 	Severity: Error,
+	Forbids:  Nothing,
 	Doc: "The heights of a stack's fronts and gaps, or the widths of a cabinet's bays, do " +
 		"not add up to the room there is. At the bench the top front stands over the " +
 		"worktop's line or a gap gapes under it. Found is what the parts need together, " +

@@ -14,6 +14,7 @@ var wideFront = Rule{
 	Name:     "wide-front",
 	Title:    message.New("Wide drawers have a stabiliser"),
 	Severity: Warning,
+	Forbids:  Nothing,
 	Limits:   []model.Limit{wideFrom},
 	Doc: "A drawer is so wide that it racks and jams when it is pulled at one side, and " +
 		"its hardware has no stabiliser between the runners. Found is the front's width, " +

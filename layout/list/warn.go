@@ -22,7 +22,7 @@ func newWarner(p *plan.Plan, findings []check.Finding, say Speaker, forFiles boo
 	w := &warner{say: say, wrong: map[int]bool{}, shown: forFiles}
 	for i := range findings {
 		f := &findings[i]
-		if f.Severity != check.Error || f.Accepted != "" {
+		if !f.Open() {
 			continue
 		}
 		for j := range p.Fronts {

@@ -182,7 +182,7 @@ func TestTemplatesWarnOfErrors(t *testing.T) {
 		for _, page := range Make(planOf(lopsided()), c.findings, Options{Parts: []Part{CornerTemplates, WholeTemplates}}).Pages {
 			said := false
 			for _, m := range page.Placed[len(page.Placed)-1].Drawing.Marks {
-				if text, ok := m.(*drawing.Text); ok && strings.HasPrefix(text.Say.String(), "STOP: the check found errors at fronts 1.") {
+				if text, ok := m.(*drawing.Text); ok && strings.HasPrefix(text.Say.String(), "STOP: the check found errors at front 1.") {
 					said = true
 				}
 			}

@@ -58,9 +58,9 @@ func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
 func openErrors(findings []check.Finding) message.Message {
 	var open []int
 	others := false
-	for _, f := range findings {
-		switch {
-		case f.Severity != check.Error || f.Accepted != "":
+	for i := range findings {
+		switch f := &findings[i]; {
+		case !f.Open():
 		case f.Front == 0:
 			others = true
 		default:
@@ -73,7 +73,9 @@ func openErrors(findings []check.Finding) message.Message {
 		fronts = append(fronts, strconv.Itoa(n))
 	}
 	switch {
-	case len(fronts) > 0:
+	case len(fronts) == 1:
+		return message.New("STOP: the check found errors at front %v. Mend or accept them before you drill.", fronts[0])
+	case len(fronts) > 1:
 		return message.New("STOP: the check found errors at fronts %v. Mend or accept them before you drill.", strings.Join(fronts, ", "))
 	case others:
 		return message.New("STOP: the check found errors in this project. Mend or accept them before you drill.")

@@ -9,24 +9,15 @@ import (
 )
 
 // refused are the numbers of the fronts that must not be drilled as they are
-// planned: those with an error about their holes, or about the drawer that they
-// belong to, that the user does not accept.
+// planned: those with an open error of a rule that forbids it.
 func refused(findings []check.Finding) map[int]bool {
 	fronts := map[int]bool{}
-	for _, f := range findings {
-		if f.Severity == check.Error && f.Accepted == "" && f.Front > 0 && aboutHoles(f.Rule) {
+	for i := range findings {
+		if f := &findings[i]; f.Open() && f.Front > 0 && f.Forbids == check.Drilling {
 			fronts[f.Front] = true
 		}
 	}
 	return fronts
-}
-
-func aboutHoles(rule string) bool {
-	switch rule {
-	case "hole-edge", "hole-gap", "hole-lipping", "hole-depth", "drawer-size":
-		return true
-	}
-	return false
 }
 
 // refusal is what stands in a template's own block where some of its fronts must
@@ -43,6 +34,8 @@ func (g group) refusal(o Options) message.Message {
 		return message.Message{}
 	case len(g.fronts):
 		return message.New("DO NOT DRILL: error, see Findings")
+	case 1:
+		return message.New("DO NOT DRILL front %v: error, see Findings", numbers[0])
 	}
 	return message.New("DO NOT DRILL fronts %v: error, see Findings", strings.Join(numbers, ", "))
 }

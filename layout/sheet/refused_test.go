@@ -44,12 +44,12 @@ func TestTemplatesOfFrontsInErrorSaySo(t *testing.T) {
 		f      check.Finding
 		want   string
 	}{
-		{"holes", []plan.Front{lopsided()}, check.Finding{Rule: "hole-edge", Front: 1}, "DO NOT DRILL: error"},
-		{"one of two", []plan.Front{lopsided(), twin}, check.Finding{Rule: "hole-gap", Front: 2}, "DO NOT DRILL fronts 2: error"},
-		{"accepted", []plan.Front{lopsided()}, check.Finding{Rule: "hole-edge", Front: 1, Accepted: "tried on scrap"}, ""},
-		{"a warning", []plan.Front{lopsided()}, check.Finding{Rule: "hole-edge", Front: 1, Severity: check.Warning}, ""},
-		{"something else", []plan.Front{lopsided()}, check.Finding{Rule: "weight", Front: 1}, ""},
-		{"another front", []plan.Front{lopsided()}, check.Finding{Rule: "hole-edge", Front: 9}, ""},
+		{"holes", []plan.Front{lopsided()}, check.Finding{Rule: "whatever", Forbids: check.Drilling, Front: 1}, "DO NOT DRILL: error"},
+		{"one of two", []plan.Front{lopsided(), twin}, check.Finding{Forbids: check.Drilling, Front: 2}, "DO NOT DRILL front 2: error"},
+		{"accepted", []plan.Front{lopsided()}, check.Finding{Forbids: check.Drilling, Front: 1, Accepted: "tried on scrap"}, ""},
+		{"a warning", []plan.Front{lopsided()}, check.Finding{Forbids: check.Drilling, Front: 1, Severity: check.Warning}, ""},
+		{"something else", []plan.Front{lopsided()}, check.Finding{Forbids: check.Nothing, Front: 1}, ""},
+		{"another front", []plan.Front{lopsided()}, check.Finding{Rule: "whatever", Forbids: check.Drilling, Front: 9}, ""},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			d := Make(planOf(c.fronts...), []check.Finding{c.f}, Options{Paper: Paper{"wide", mm(300), mm(400)}, Parts: []Part{RearFaces, CornerTemplates, WholeTemplates}})
