@@ -61,7 +61,7 @@ func TestObviousMendsAreOffered(t *testing.T) {
 		"cover-below":  "Drop 0.1 mm",
 		"cover-beside": "Set the gap at the left to 12 mm in the whole project",
 		"overlay":      "Set the gap at the left to 17 mm in the whole project",
-		"room-above":   "Middle 225 mm high, Upper 242.9 mm high",
+		"room-above":   "Middle 225 mm high, Upper 243.9 mm high",
 		"runner-depth": "Runner 450 mm",
 		"runner-low":   "Drop 18 mm",
 		"hole-edge":    "Set the gaps at the left and right to 1.4 mm and 1.4 mm",

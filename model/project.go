@@ -24,8 +24,8 @@ type Project struct {
 }
 
 // Rounding says how computed front heights are rounded. Step is 1 mm where it
-// is zero. What is left of an opening after whole steps goes to the front at
-// the end named by Rest.
+// is zero. Where a stack is no whole number of steps, the front at the end named
+// by Rest takes the odd rest; fronts with a height of their own keep it.
 type Rounding struct {
 	Step length.Length
 	Rest RestTo

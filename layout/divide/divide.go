@@ -30,9 +30,10 @@ type Result struct {
 }
 
 // Stack divides room (gaps already taken off) among parts by a rule. Computed
-// heights are whole multiples of the rounding step; the odd rest goes to the
-// computed part at the end that the rounding names. Where there is a computed
-// part that its bounds let take it, the sum is exactly room.
+// heights are whole multiples of the rounding step and not more than a step from
+// their share; the computed part that is nearest to the end that the rounding
+// names takes the odd rest (see length.Apportion). Where there is a computed part
+// that its bounds let take it, the sum is exactly room.
 func Stack(room length.Length, parts []Part, by model.Division, round model.Rounding) Result {
 	step := round.Step
 	if step <= 0 {
@@ -51,8 +52,14 @@ func Stack(room length.Length, parts []Part, by model.Division, round model.Roun
 	}
 	if len(open) > 0 {
 		s := newSharing(parts, open, by)
-		ideal := s.ideal(float64(left), float64(step))
-		s.round(left, ideal, step, round.Rest, res.Heights)
+		portions := make([]length.Portion, len(open))
+		for k, h := range s.ideal(float64(left), float64(step)) {
+			p := &parts[open[k]]
+			portions[k] = length.Portion{Want: length.Length(h + 0.5), Least: p.Least, Greatest: p.Greatest}
+		}
+		for k, h := range length.Apportion(left, step, portions, round.Rest == model.RestTop) {
+			res.Heights[open[k]] = h
+		}
 	}
 	sum := length.Length(0)
 	for _, h := range res.Heights {

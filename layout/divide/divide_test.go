@@ -65,7 +65,12 @@ func TestRoundingKeepsTheSum(t *testing.T) {
 		{"bottom", 710 * mm, model.Rounding{Step: mm}, [3]length.Length{237 * mm, 237 * mm, 236 * mm}},
 		{"top", 710 * mm, model.Rounding{Step: mm, Rest: model.RestTop}, [3]length.Length{236 * mm, 237 * mm, 237 * mm}},
 		{"half millimetres", 710 * mm, model.Rounding{Step: mm / 2}, [3]length.Length{237 * mm, 236*mm + mm/2, 236*mm + mm/2}},
-		{"odd tenths to the bottom", 710*mm + 3*mm/10, model.Rounding{Step: mm}, [3]length.Length{237*mm + 3*mm/10, 237 * mm, 236 * mm}},
+		// 710.3 / 3 = 236.77: one is whole millimetres and 0.3, 236.3; the others
+		// have 474 between them.
+		{"odd tenths to the bottom", 710*mm + 3*mm/10, model.Rounding{Step: mm}, [3]length.Length{236*mm + 3*mm/10, 237 * mm, 237 * mm}},
+		// 710.9 / 3 = 236.97: 236.9, which leaves 474 for two.
+		{"many odd tenths to the bottom", 710*mm + 9*mm/10, model.Rounding{Step: mm}, [3]length.Length{236*mm + 9*mm/10, 237 * mm, 237 * mm}},
+		{"and to the top", 710*mm + 9*mm/10, model.Rounding{Step: mm, Rest: model.RestTop}, [3]length.Length{237 * mm, 237 * mm, 236*mm + 9*mm/10}},
 	}
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
@@ -161,23 +166,67 @@ func TestSumsAreExact(t *testing.T) {
 	})
 }
 
-// Shares are checked by a second computation written from the formula alone:
-// height = room · share / Σ shares, and no height is more than a step off it.
+// Heights are checked by a second computation written from the formula alone,
+// height = room · share / Σ shares: none is more than a step off it, and equal
+// shares differ by a step at most, whoever takes the odd rest.
 func TestSharesAreWithinAStep(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		n := rapid.IntRange(1, 12).Draw(t, "fronts")
 		parts, total := make([]Part, n), 0.0
 		for i := range parts {
-			parts[i].Share = rapid.Float64Range(0.5, 10).Draw(t, "share")
+			parts[i].Share = rapid.SampledFrom([]float64{0.5, 1, 1, 1, 2, 10}).Draw(t, "share")
 			total += parts[i].Share
 		}
-		room := length.Length(rapid.Int64Range(500e6, 3000e6).Draw(t, "room"))
-		got := Stack(room, parts, model.Division{}, model.Rounding{Step: mm})
+		step := rapid.SampledFrom([]length.Length{mm / 10, mm / 2, mm, 5 * mm, length.Inch64th}).Draw(t, "rounding")
+		rest := model.RestTo(rapid.IntRange(0, 1).Draw(t, "rest"))
+		room := length.Length(rapid.Int64Range(1500e6, 3000e6).Draw(t, "room"))
+		got := Stack(room, parts, model.Division{}, model.Rounding{Step: step, Rest: rest})
+		least, most := map[float64]length.Length{}, map[float64]length.Length{}
 		for i, h := range got.Heights {
-			want := room.MM() * parts[i].Share / total
-			if d := math.Abs(h.MM() - want); d > 2 {
-				t.Fatalf("front %d is %.3f mm, its share is %.3f mm", i, h.MM(), want)
+			share := parts[i].Share
+			if want := room.MM() * share / total; math.Abs(h.MM()-want) > step.MM() {
+				t.Fatalf("front %d of %v is %.3f mm, its share is %.3f mm", i, got.Heights, h.MM(), want)
 			}
+			if least[share] == 0 {
+				least[share] = h
+			}
+			least[share], most[share] = min(least[share], h), max(most[share], h)
+			if most[share]-least[share] > step {
+				t.Fatalf("equal shares are %v and %v high", least[share], most[share])
+			}
+		}
+	})
+}
+
+// Bounds that are no whole steps keep the sum and leave every part within a step
+// of its share, too.
+func TestBoundedHeightsAreWithinAStep(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.IntRange(2, 8).Draw(t, "parts")
+		parts := make([]length.Portion, n)
+		total, step := length.Length(0), mm
+		for i := range parts {
+			p := &parts[i]
+			p.Want = length.Length(rapid.Int64Range(2e6, 500e6).Draw(t, "want"))
+			total += p.Want
+			if rapid.Bool().Draw(t, "least?") {
+				p.Least = p.Want - length.Length(rapid.Int64Range(0, 2e6).Draw(t, "below"))
+			}
+			if rapid.Bool().Draw(t, "greatest?") {
+				p.Greatest = p.Want + length.Length(rapid.Int64Range(0, 2e6).Draw(t, "above"))
+			}
+		}
+		sum := length.Length(0)
+		got := length.Apportion(total, step, parts, rapid.Bool().Draw(t, "last"))
+		for i, h := range got {
+			p := &parts[i]
+			sum += h
+			if (h-p.Want).Abs() > step || h < p.Least || p.Greatest > 0 && h > p.Greatest {
+				t.Fatalf("part %d is %v, wanted %v between %v and %v", i, h, p.Want, p.Least, p.Greatest)
+			}
+		}
+		if sum != total {
+			t.Fatalf("%v add up to %v, not %v", got, sum, total)
 		}
 	})
 }

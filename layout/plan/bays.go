@@ -15,9 +15,18 @@ func (m *maker) partitionOf(b *model.Bay) length.Length {
 	return m.p.Boards.Carcass.Thickness
 }
 
-// placeBays divides a carcass's inside into bays and partitions. Widths that
-// are shares are rounded to half of the project's step; the rest goes to the
-// rightmost.
+// bayStep is the step of bay widths that are shares: a tenth of a millimetre, or
+// 1/64 inch in a project in inches. It is finer than that of fronts, as nobody
+// sees a bay's width as a number, but everyone sees that equal bays are equal.
+func (m *maker) bayStep() length.Length {
+	if u := m.p.Unit; u == length.UnitInch || u == length.UnitInchDecimal {
+		return length.Inch64th
+	}
+	return length.Millimetre / 10
+}
+
+// placeBays divides a carcass's inside into bays and partitions. Of the widths
+// that are shares the rightmost takes the odd rest.
 func (m *maker) placeBays(pc *Cabinet, c *model.Cabinet) {
 	n := len(c.Bays)
 	room := pc.Inside.Width()
@@ -29,7 +38,7 @@ func (m *maker) placeBays(pc *Cabinet, c *model.Cabinet) {
 			room -= m.partitionOf(b)
 		}
 	}
-	got := divide.Stack(room, parts, model.Division{}, model.Rounding{Step: m.p.RoundingStep() / 2, Rest: model.RestTop})
+	got := divide.Stack(room, parts, model.Division{}, model.Rounding{Step: m.bayStep(), Rest: model.RestTop})
 	if got.Over != 0 {
 		m.problem(Problem{Kind: BaySum, Place: pc.Place, Amount: got.Over})
 	}

@@ -41,6 +41,28 @@ func TestWhatStandsBeside(t *testing.T) {
 	same(t, "edge distance, as without", got.Fronts[0].EdgeDistance.Left, 36*mm)
 }
 
+// Two equal bays are equal: 600 less two sides of 19 and a partition of 23.2 are
+// 538.8, so 269.4 each. Three in a cabinet of 900 with partitions of 19 have
+// 900 − 4·19 = 824, so 274.67 each: 274.6 and two tenths more, which go to two of
+// them from the right.
+func TestEqualBaysAreEqual(t *testing.T) {
+	for _, rounding := range []length.Length{0, mm / 2, 5 * mm} {
+		p := tradeProject()
+		p.Rounding.Step = rounding
+		c := &p.Cabinets[0]
+		c.Bays = []model.Bay{c.Bays[0], c.Bays[0]}
+		c.Bays[0].Partition = 23*mm + 2*mm/10
+		got := plan.Make(p).Cabinets[0].Bays
+		same(t, "left bay of two", got[0].Opening.Width(), 269*mm+4*mm/10)
+		same(t, "right bay of two", got[1].Opening.Width(), 269*mm+4*mm/10)
+		c.Width, c.Bays = 900*mm, []model.Bay{c.Bays[1], c.Bays[1], c.Bays[1]}
+		got = plan.Make(p).Cabinets[0].Bays
+		same(t, "left bay of three", got[0].Opening.Width(), 274*mm+6*mm/10)
+		same(t, "middle bay of three", got[1].Opening.Width(), 274*mm+7*mm/10)
+		same(t, "right bay of three", got[2].Opening.Width(), 274*mm+7*mm/10)
+	}
+}
+
 func TestFingerPullChannel(t *testing.T) {
 	p := tradeProject()
 	p.Cabinets[0].Channel = 40 * mm

@@ -46,14 +46,14 @@ func someFronts(p *model.Project, at []model.Place, heights []length.Length, by 
 		if i < len(b.Fronts)-1 && (b.Fronts[i].LineUp == nil || chosen[i]) {
 			continue // the stretch goes on
 		}
-		stretch(b.Fronts[first:i+1], chosen[first:i+1], heights[first:i+1], by, c.RoundingStep())
+		stretch(b.Fronts[first:i+1], chosen[first:i+1], heights[first:i+1], by, model.Rounding{Step: c.RoundingStep(), Rest: c.Rounding.Rest})
 		first = i + 1
 	}
 	return c, nil
 }
 
 // stretch changes the fronts of one stretch.
-func stretch(fronts []model.Front, chosen []bool, heights []length.Length, by model.Division, step length.Length) {
+func stretch(fronts []model.Front, chosen []bool, heights []length.Length, by model.Division, round model.Rounding) {
 	rest := -1 // the front that takes what the others leave, where no chosen ones do
 	some := false
 	for i := range fronts {
@@ -77,39 +77,34 @@ func stretch(fronts []model.Front, chosen []bool, heights []length.Length, by mo
 		}
 	}
 	if some && lined {
-		fixChosen(fronts, chosen, heights, by, step)
+		fixChosen(fronts, chosen, heights, by, round)
 	}
 }
 
 // fixChosen gives the chosen fronts of a stretch heights of their own, as the
-// front at its end has to take the rest. Each is a whole multiple of the
-// rounding step; steps that are over go to them one by one from the lowest, and
-// what is less than a step to the lowest.
-func fixChosen(fronts []model.Front, chosen []bool, heights []length.Length, by model.Division, step length.Length) {
+// front at its end has to take the rest: rounded as the engine rounds those of a
+// stack, so that they add up to what they had.
+func fixChosen(fronts []model.Front, chosen []bool, heights []length.Length, by model.Division, round model.Rounding) {
 	ratio := 1.0
 	if by.Rule == model.DivideRatio {
 		ratio = by.Ratio
 	}
 	var at []int // from the top
 	var weights []float64
-	left, total, weight := length.Length(0), 0.0, 1.0
+	sum, total, weight := length.Length(0), 0.0, 1.0
 	for i := len(fronts) - 1; i >= 0; i-- {
 		if chosen[i] {
 			at, weights = append(at, i), append(weights, weight)
-			left += heights[i]
+			sum += heights[i]
 			total += weight
 			weight *= ratio
 		}
 	}
-	sum := left
-	for k, i := range at {
-		h := length.Length(math.Round(float64(sum) * weights[k] / total)).FloorTo(step)
-		fronts[i].Height, fronts[i].Share = max(h, step), 0
-		left -= fronts[i].Height
+	wants := make([]length.Portion, len(at))
+	for k, w := range weights {
+		wants[k].Want = max(length.Length(math.Round(float64(sum)*w/total)), round.Step)
 	}
-	for k := len(at) - 1; k >= 0 && left >= step; k-- {
-		fronts[at[k]].Height += step
-		left -= step
+	for k, h := range length.Apportion(sum, round.Step, wants, round.Rest == model.RestBottom) {
+		fronts[at[k]].Height, fronts[at[k]].Share = h, 0
 	}
-	fronts[at[len(at)-1]].Height += max(left, 0)
 }

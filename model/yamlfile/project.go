@@ -28,7 +28,7 @@ func projectFields(p *model.Project, limits []model.Limit) []field {
 func roundingFields(r *model.Rounding) []field {
 	return []field{
 		size("step", "Heights are whole multiples of this; 1 mm where it is left out.", &r.Step, positive, 100*length.Millimetre),
-		choice("rest", "The front of a stack that takes the odd rest.", &r.Rest, "bottom", "top"),
+		choice("rest", "Which of a stack's fronts without a height of their own takes the odd rest, the lowest or the highest.", &r.Rest, "bottom", "top"),
 	}
 }
 

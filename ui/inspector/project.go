@@ -40,7 +40,7 @@ func (f *form) project() {
 			return edit.SetRounding{Rounding: model.Rounding{Rest: doc().Rounding.Rest}}
 		},
 	})
-	f.choice("Odd rest goes to", []string{f.text("the bottom front"), f.text("the top front")},
+	f.choice("Odd rest goes to", []string{f.text("the lowest without a height"), f.text("the highest without a height")},
 		func() int { return int(doc().Rounding.Rest) },
 		func(i int) edit.Edit {
 			return edit.SetRounding{Rounding: model.Rounding{Step: doc().Rounding.Step, Rest: model.RestTo(i)}}
