@@ -22,7 +22,7 @@ func BenchmarkWindowDrag(b *testing.B) {
 		}
 	}
 	w.screen.Fit()
-	spot := w.screen.Places()["division above 1"]
+	spot := replay.Places(w.screen)["division above 1"]
 	from := fyne.NewPos(spot.X+spot.Width/2, spot.Y+spot.Height/2)
 	p := &replay.Pointer{To: w.screen}
 	p.Move(from)

@@ -9,6 +9,7 @@ import (
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
 	"frontlay/ui/field"
+	"frontlay/ui/replay"
 )
 
 func TestMarginsOfAPrinter(t *testing.T) {
@@ -53,7 +54,7 @@ func TestMeasuringAPrinterTellsWhatIsWrong(t *testing.T) {
 			top := w.win.Canvas().Overlays().Top()
 			var fields []*field.Text
 			var keep *field.Button
-			walkNamed(top, "", func(name string, o fyne.CanvasObject) {
+			replay.Named(top, "", func(name string, o fyne.CanvasObject) {
 				switch v := o.(type) {
 				case *field.Text:
 					fields = append(fields, v)

@@ -12,6 +12,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/ui/field"
+	"frontlay/ui/replay"
 	"frontlay/ui/session"
 )
 
@@ -126,7 +127,7 @@ func TestSteppersOfANewCabinet(t *testing.T) {
 	w.showStart()
 	b := w.beginning
 	fields := map[string]*field.Entry{}
-	walkNamed(w.start, "", func(name string, o fyne.CanvasObject) {
+	replay.Named(w.start, "", func(name string, o fyne.CanvasObject) {
 		if e, ok := o.(*field.Entry); ok {
 			fields[name] = e
 		}

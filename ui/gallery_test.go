@@ -76,7 +76,7 @@ func hand(command, at string, dx, dy float32, drag bool) func(w *window) {
 		if command != "" {
 			w.do(command)
 		}
-		p, b := &replay.Pointer{To: w.screen}, w.screen.Places()[at]
+		p, b := &replay.Pointer{To: w.screen}, replay.Places(w.screen)[at]
 		from := fyne.NewPos(b.X+b.Width/2, b.Y+b.Height/2)
 		p.Move(from)
 		if drag {

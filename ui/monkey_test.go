@@ -106,7 +106,7 @@ func (m *monkey) typeInto(f fyne.Focusable) {
 func (m *monkey) reorder() {
 	fronts := m.w.session.Result().Plan.Fronts
 	middle := func() (fyne.Position, bool) {
-		r, ok := m.w.screen.Places()[fmt.Sprintf("front %d", 1+m.r.Intn(len(fronts)))]
+		r, ok := replay.Places(m.w.screen)[fmt.Sprintf("front %d", 1+m.r.Intn(len(fronts)))]
 		return fyne.NewPos(r.X+r.Width/2, r.Y+r.Height/2), ok
 	}
 	from, ok := middle()

@@ -43,9 +43,6 @@ type Options struct {
 	// in good order, and where the system ends it. It is called in a goroutine of
 	// its own.
 	Exit func()
-	// Places, where it is not empty, is a file into which the window writes
-	// where its widgets are, for scripts that work it.
-	Places string
 }
 
 // Report tells of an earlier run that ended in an unforeseen way, without

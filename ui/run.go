@@ -9,7 +9,10 @@ import (
 
 // Run opens the window and returns when it is closed. The application must be a
 // new one.
-func Run(a fyne.App, o Options) {
+func Run(a fyne.App, o Options) { first(a, o).win.ShowAndRun() }
+
+// first makes the first window of an application.
+func first(a fyne.App, o Options) *window {
 	th := &look.Theme{Mode: look.Mode(a.Preferences().Int(prefLook)), Large: a.Preferences().Bool(prefLarge)}
 	a.SetIcon(fyne.NewStaticResource("icon.png", assets.IconPNG()))
 	a.Settings().SetTheme(th)
@@ -21,7 +24,7 @@ func Run(a fyne.App, o Options) {
 		// error on the terminal.
 		a.Lifecycle().SetOnStopped(o.Exit)
 	}
-	w.win.ShowAndRun()
+	return w
 }
 
 // Names of the settings that are kept.

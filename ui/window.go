@@ -48,7 +48,6 @@ type window struct {
 	under     drawing.Subject // what the pointer is over
 	commands  []command
 	menus     []*fyne.MenuItem // of the commands, by index
-	places    *places
 	desk      *fyne.Container  // the drawing with its panels
 	down      *container.Split // the drawing and the findings below it
 	across    *container.Split // both and the inspector
@@ -154,9 +153,6 @@ func (w *window) build() {
 	w.win.SetContent(container.NewStack(w.desk, w.start))
 	w.win.SetMainMenu(w.mainMenu())
 	w.otherKeys()
-	if w.options.Places != "" && w.places == nil {
-		w.places = newPlaces(w)
-	}
 }
 
 // watch follows the session.

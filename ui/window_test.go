@@ -343,9 +343,9 @@ func TestPDF(t *testing.T) {
 
 func TestPlacesAreWritten(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.options.Places = filepath.Join(t.TempDir(), "places.json")
-	(&places{w: w}).write()
-	data, err := os.ReadFile(w.options.Places)
+	p := &places{w: w, path: filepath.Join(t.TempDir(), "places.json")}
+	p.write()
+	data, err := os.ReadFile(p.path)
 	if err != nil || !bytes.Contains(data, []byte(`"front 13"`)) {
 		t.Errorf("%v, %s", err, data)
 	}

@@ -23,7 +23,7 @@ func (w *window) newWindow() { w.another() }
 
 func (w *window) another() *window {
 	o := w.options
-	o.Open, o.Demo, o.Places = "", false, ""
+	o.Open, o.Demo = "", false
 	next := openIn(w.group, w.app, w.theme, o)
 	next.win.Show()
 	next.ready()

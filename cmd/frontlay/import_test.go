@@ -45,7 +45,7 @@ ui/screen: layout/drawing layout/ink layout/plane layout/sheet layout/sheet/lett
 ui/inspector: layout/drawing layout/plan model model/edit model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/plane layout/view model model/length model/message model/yamlfile ui/field ui/look ui/tool fyne.io/fyne/v2
-ui/replay: fyne.io/fyne/v2
+ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2
 ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/disk model/edit model/length model/message model/yamlfile ui/ask ui/field ui/findings ui/hardware ui/inspector ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
 assets:

@@ -159,14 +159,59 @@ func newDesktop(t testing.TB) *desktop {
 		t.Fatal(err)
 	}
 	d.binary = filepath.Join(t.TempDir(), "frontlay")
-	build := exec.Command("go", "build", "-tags", "migrated_fynedo", "-o", d.binary, ".")
+	buildWindow(t, d.binary, toldWindow)
+	d.startDisplay()
+	d.background(exec.Command("openbox"))
+	return d
+}
+
+// toldWindow takes the place of window.go in the build that is tried: its window
+// tells scripts where its widgets are, by a file of ui that only tests have.
+const toldWindow = `package main
+
+import (
+	"os"
+
+	"fyne.io/fyne/v2/app"
+
+	"frontlay/ui"
+)
+
+const hasWindow = true
+
+func openWindow(o ui.Options) {
+	ui.RunTold(app.NewWithID("io.frontlay.frontlay"), o, os.Getenv("FRONTLAY_PLACES"))
+}
+`
+
+// buildWindow builds the program with another window.go; empty: its own.
+func buildWindow(t testing.TB, to, window string) {
+	t.Helper()
+	here, err := os.Getwd()
+	if err != nil {
+		t.Fatal(err)
+	}
+	ui := filepath.Join(here, "..", "..", "ui")
+	source, overlay := filepath.Join(t.TempDir(), "window.go"), filepath.Join(t.TempDir(), "overlay.json")
+	replace := map[string]string{filepath.Join(ui, "places.go"): filepath.Join(ui, "places_test.go")}
+	if window != "" {
+		replace[filepath.Join(here, "window.go")] = source
+	}
+	data, err := json.Marshal(map[string]map[string]string{"Replace": replace})
+	if err == nil {
+		err = os.WriteFile(source, []byte(window), 0o600)
+	}
+	if err == nil {
+		err = os.WriteFile(overlay, data, 0o600)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	build := exec.Command("go", "build", "-tags", "migrated_fynedo", "-overlay", overlay, "-o", to, ".")
 	build.Env = append(os.Environ(), "CGO_ENABLED=1")
 	if out, err := build.CombinedOutput(); err != nil {
 		t.Fatalf("the window can't be built: %v\n%s", err, out)
 	}
-	d.startDisplay()
-	d.background(exec.Command("openbox"))
-	return d
 }
 
 // startDisplay starts Xvfb on a display that it chooses itself. Where several

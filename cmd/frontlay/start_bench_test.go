@@ -1,7 +1,6 @@
 package main
 
 import (
-	"encoding/json"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -38,7 +37,8 @@ func BenchmarkStart(b *testing.B) {
 	needTools(b, "Xvfb", "openbox", "xdotool", "gcc")
 	d := newDesktop(b)
 	empty := filepath.Join(b.TempDir(), "empty")
-	buildEmpty(b, empty)
+	buildWindow(b, empty, emptyWindow)
+	buildWindow(b, d.binary, "")
 	var ours, theirs time.Duration
 	b.ResetTimer()
 	for range b.N {
@@ -48,31 +48,6 @@ func BenchmarkStart(b *testing.B) {
 	b.ReportMetric(ours.Seconds()*1000/float64(b.N), "ms/start")
 	b.ReportMetric(theirs.Seconds()*1000/float64(b.N), "ms/empty-start")
 	b.ReportMetric(ours.Seconds()/theirs.Seconds(), "times-empty")
-}
-
-// buildEmpty builds the program with an empty window.
-func buildEmpty(b *testing.B, to string) {
-	b.Helper()
-	here, err := os.Getwd()
-	if err != nil {
-		b.Fatal(err)
-	}
-	source, overlay := filepath.Join(b.TempDir(), "window.go"), filepath.Join(b.TempDir(), "overlay.json")
-	replace, err := json.Marshal(map[string]map[string]string{"Replace": {filepath.Join(here, "window.go"): source}})
-	if err == nil {
-		err = os.WriteFile(source, []byte(emptyWindow), 0o600)
-	}
-	if err == nil {
-		err = os.WriteFile(overlay, replace, 0o600)
-	}
-	if err != nil {
-		b.Fatal(err)
-	}
-	build := exec.Command("go", "build", "-tags", "migrated_fynedo", "-overlay", overlay, "-o", to, ".")
-	build.Env = append(os.Environ(), "CGO_ENABLED=1")
-	if out, err := build.CombinedOutput(); err != nil {
-		b.Fatalf("the empty window can't be built: %v\n%s", err, out)
-	}
 }
 
 // untilShown starts a program, waits for its window, and ends it.

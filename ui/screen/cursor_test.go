@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"frontlay/ui/replay"
 	"frontlay/ui/tool"
 )
 
@@ -13,8 +14,8 @@ import (
 func TestThePointersShape(t *testing.T) {
 	d := newDesk(t, demo(t))
 	box := func(name string) fyne.Position { return d.centre(t, name) }
-	cab := d.Places()["cabinet 3"]
-	p5, p8 := d.Places()["front 5"], d.Places()["front 8"]
+	cab := replay.Places(d.Screen)["cabinet 3"]
+	p5, p8 := replay.Places(d.Screen)["front 5"], replay.Places(d.Screen)["front 8"]
 	cases := []struct {
 		name string
 		hand tool.Tool

@@ -88,12 +88,13 @@ func (c *Screen) menuHere() {
 	if c.OnMenu == nil {
 		return
 	}
-	at := fyne.NewPos(c.Size().Width/2, c.Size().Height/2)
+	at, size := fyne.NewPos(0, 0), c.Size()
 	if sel := c.session.Selection(); len(sel) > 0 {
-		if r, ok := c.rectOf(sel[0]); ok {
-			at = c.view.at(r.Centre())
+		if p, s, ok := c.Where(sel[0]); ok {
+			at, size = p, s
 		}
 	}
+	at = at.AddXY(size.Width/2, size.Height/2)
 	c.OnMenu(fyne.CurrentApp().Driver().AbsolutePositionForObject(c).Add(at))
 }
 

@@ -4,6 +4,7 @@ import (
 	"image/color"
 	"slices"
 
+	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
@@ -65,6 +66,22 @@ func (c *Screen) rectOf(t drawing.Subject) (plane.Rect, bool) {
 		}
 	}
 	return plane.Rect{}, false
+}
+
+// Where gives the box, in the widget's own units, of a thing or of a figure that
+// is shown and can be typed; ok is false where it is not on the drawing.
+func (c *Screen) Where(t drawing.Subject) (at fyne.Position, size fyne.Size, ok bool) {
+	for _, f := range c.figures {
+		if f.of == t {
+			return f.at, f.size, true
+		}
+	}
+	r, ok := c.rectOf(t)
+	if !ok {
+		return at, size, false
+	}
+	at, size = c.painter().box(r)
+	return at, size, true
 }
 
 // paintFeedback draws what the tool shows: lines it was drawn to, what it would

@@ -61,7 +61,7 @@ func newDesk(t testing.TB, p *model.Project) *desk {
 
 func (d *desk) centre(t testing.TB, name string) fyne.Position {
 	t.Helper()
-	p, ok := d.Places()[name]
+	p, ok := replay.Places(d.Screen)[name]
 	if !ok {
 		t.Fatalf("%q is not on the screen", name)
 	}
@@ -74,7 +74,7 @@ func (d *desk) steps() int { _, n := d.session.Steps(); return n }
 
 func TestTheWholeRunIsOnTheScreen(t *testing.T) {
 	d := newDesk(t, demo(t))
-	for name, p := range d.Places() {
+	for name, p := range replay.Places(d.Screen) {
 		if p.X < 0 || p.Y < 0 || p.X+p.Width > 1000 || p.Y+p.Height > 640 {
 			t.Errorf("%s is at %+v", name, p)
 		}
@@ -116,13 +116,13 @@ func TestTheLineIsWhereThePointerIs(t *testing.T) {
 		}
 		d := newDesk(t, p)
 		k := rapid.IntRange(1, n-1).Draw(r, "division")
-		at := d.Places()["division above "+string(rune('0'+k))]
+		at := replay.Places(d.Screen)["division above "+string(rune('0'+k))]
 		from := fyne.NewPos(at.X+at.Width/2, at.Y+at.Height/2)
 		d.held = fyne.KeyModifierShift
 		d.pointer.Move(from)
 		d.pointer.Press(desktop.MouseButtonPrimary)
 		line := d.face(k).Max.Y
-		scale := d.face(1).Height().MM() / float64(d.Places()["front 1"].Height) // mm a screen unit
+		scale := d.face(1).Height().MM() / float64(replay.Places(d.Screen)["front 1"].Height) // mm a screen unit
 		for _, dy := range []float32{-3, -8, -15, 4, 11} {
 			d.pointer.Move(from.AddXY(0, dy))
 			want := line.MM() - float64(dy)*scale
@@ -309,7 +309,7 @@ func TestDrawingTools(t *testing.T) {
 	d.Take(tool.DrawCabinet{})
 	d.Zoom(0.6)
 	cabs := len(d.session.Project().Cabinets)
-	last := d.Places()["cabinet "+string(rune('0'+cabs))]
+	last := replay.Places(d.Screen)["cabinet "+string(rune('0'+cabs))]
 	d.pointer.Click(fyne.NewPos(last.X+last.Width+80, last.Y+2))
 	if len(d.session.Project().Cabinets) != cabs+1 {
 		t.Fatalf("no cabinet was drawn: %v", d.told)
@@ -337,7 +337,7 @@ func TestDraggingPartitionsAndEdges(t *testing.T) {
 	before := widths(1)
 	sum := before[0] + before[1]
 	// The partition of the second cabinet is taken hold of between its fronts.
-	p5, p8 := d.Places()["front 5"], d.Places()["front 8"]
+	p5, p8 := replay.Places(d.Screen)["front 5"], replay.Places(d.Screen)["front 8"]
 	from := fyne.NewPos((p5.X+p5.Width+p8.X)/2, p5.Y+20)
 	d.pointer.Drag(from, from.AddXY(18, 5), 4)
 	after := widths(1)
@@ -349,13 +349,13 @@ func TestDraggingPartitionsAndEdges(t *testing.T) {
 	}
 	// The right edge of the run is a little beside its fronts, the top edge above.
 	last := len(d.session.Project().Cabinets) - 1
-	cab := d.Places()["cabinet "+string(rune('1'+last))]
+	cab := replay.Places(d.Screen)["cabinet "+string(rune('1'+last))]
 	width, height := d.session.Project().Cabinets[last].Width, d.session.Project().Cabinets[last].Height
 	d.pointer.Drag(fyne.NewPos(cab.X+cab.Width+2, cab.Y+60), fyne.NewPos(cab.X+cab.Width+22, cab.Y+64), 4)
 	if got := d.session.Project().Cabinets[last].Width; got <= width {
 		t.Errorf("the cabinet is %v wide, it was %v", got, width)
 	}
-	cab = d.Places()["cabinet "+string(rune('1'+last))]
+	cab = replay.Places(d.Screen)["cabinet "+string(rune('1'+last))]
 	d.pointer.Drag(fyne.NewPos(cab.X+cab.Width/2, cab.Y-3), fyne.NewPos(cab.X+cab.Width/2, cab.Y-23), 4)
 	if got := d.session.Project().Cabinets[last].Height; got <= height {
 		t.Errorf("the cabinet is %v high, it was %v", got, height)
@@ -405,7 +405,7 @@ func TestReorderingByAHole(t *testing.T) {
 	d.SetSeeThrough(true)
 	d.pointer.Click(d.centre(t, "front 1"))
 	f := d.session.Result().Plan.Fronts[0]
-	box := d.Places()["front 1"]
+	box := replay.Places(d.Screen)["front 1"]
 	scale := box.Height / float32(f.Face.Height().MM())
 	hole := f.Holes[0].At
 	from := fyne.NewPos(box.X+float32(hole.X.MM())*scale, box.Y+box.Height-float32(hole.Y.MM())*scale)

@@ -7,31 +7,32 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"frontlay/ui/replay"
 	"frontlay/ui/screen"
 )
 
 // places writes where the widgets of a window are into a file, for scripts that
 // work the window by its real pointer.
 type places struct {
-	w    *window
-	last string
+	w          *window
+	path, last string
 }
 
 // placesEvery is how often the file is brought up to date.
 const placesEvery = 150 * time.Millisecond
 
-func newPlaces(w *window) *places {
-	p := &places{w: w}
+// RunTold is Run for tests that work the program from outside, who build it with
+// this file: the first window tells its places in a file.
+func RunTold(a fyne.App, o Options, path string) {
+	w := first(a, o)
+	p := &places{w: w, path: path}
 	go func() {
 		for range time.Tick(placesEvery) {
 			fyne.Do(p.write)
 		}
 	}()
-	return p
+	w.win.ShowAndRun()
 }
-
-// spot is a place of the window in its own units.
-type spot struct{ X, Y, Width, Height float32 }
 
 // report is what the file says.
 type report struct {
@@ -39,14 +40,14 @@ type report struct {
 	Status   string
 	Findings []string
 	Focused  string // the name of the place that has the focus of the keyboard
-	Places   map[string]spot
+	Places   map[string]replay.Spot
 }
 
 // write writes the file where something has changed. It is written beside and
 // renamed, so that a script never reads half of it.
 func (p *places) write() {
 	w := p.w
-	r := report{Title: w.win.Title(), Status: w.status.label.Text, Findings: []string{}, Places: map[string]spot{}}
+	r := report{Title: w.win.Title(), Status: w.status.label.Text, Findings: []string{}, Places: map[string]replay.Spot{}}
 	for _, f := range w.session.Result().Findings {
 		r.Findings = append(r.Findings, w.say().Say(f.What))
 	}
@@ -56,10 +57,10 @@ func (p *places) write() {
 			r.Focused = name
 		}
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
-		r.Places[name] = spot{pos.X, pos.Y, o.Size().Width, o.Size().Height}
+		r.Places[name] = replay.Spot{X: pos.X, Y: pos.Y, Width: o.Size().Width, Height: o.Size().Height}
 	}
 	if w.start.Visible() {
-		walkNamed(w.start, "page ", at)
+		replay.Named(w.start, "page ", at)
 		if w.beginning != nil {
 			onScreen(w.beginning.screen, at, r.Places)
 		}
@@ -75,21 +76,21 @@ func (p *places) write() {
 		}
 	}
 	if top := w.win.Canvas().Overlays().Top(); top != nil {
-		walkNamed(top, "over ", at)
+		replay.Named(top, "over ", at)
 	}
 	data, err := json.MarshalIndent(r, "", " ")
 	if err != nil || string(data) == p.last {
 		return
 	}
-	if os.WriteFile(w.options.Places+".new", data, 0o600) == nil && os.Rename(w.options.Places+".new", w.options.Places) == nil {
+	if os.WriteFile(p.path+".new", data, 0o600) == nil && os.Rename(p.path+".new", p.path) == nil {
 		p.last = string(data)
 	}
 }
 
 // onScreen adds what is on a drawing.
-func onScreen(s *screen.Screen, at func(string, fyne.CanvasObject), all map[string]spot) {
+func onScreen(s *screen.Screen, at func(string, fyne.CanvasObject), all map[string]replay.Spot) {
 	at("screen", s)
-	for name, r := range s.Places() {
-		all[name] = spot{all["screen"].X + r.X, all["screen"].Y + r.Y, r.Width, r.Height}
+	for name, r := range replay.Places(s) {
+		all[name] = replay.Spot{X: all["screen"].X + r.X, Y: all["screen"].Y + r.Y, Width: r.Width, Height: r.Height}
 	}
 }
