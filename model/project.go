@@ -85,7 +85,7 @@ type Cabinet struct {
 	Mount   Mount
 	Reveals *Reveals      // nil: the project's
 	Worktop length.Length // thickness of a worktop on the carcass; 0: none
-	Channel length.Length // height of a finger-pull channel under the carcass top that fronts stay below; 0: none
+	Channel length.Length // height of a finger-pull channel that fronts stay below, from where they are measured downwards: the outline, or the opening for inset fronts; 0: none
 	Left    Beside        // what stands at the left side
 	Right   Beside
 	Bays    []Bay // left to right

@@ -47,10 +47,11 @@ func (m *maker) limitsAbove(pc *Cabinet) []limit {
 // underTop is the limit under the carcass top, or under the finger-pull channel
 // that hangs from it.
 func (m *maker) underTop(pc *Cabinet) limit {
-	if c := m.p.Cabinets[pc.Place.Cabinet].Channel; c > 0 {
-		return limit{pc.Outline.Max.Y - c, ChannelAbove}.lower(pc.Inside.Max.Y, CarcassAbove)
+	under := limit{pc.Inside.Max.Y, CarcassAbove}
+	if c := &m.p.Cabinets[pc.Place.Cabinet]; c.Channel > 0 {
+		return under.lower(pc.underChannel(c), ChannelAbove)
 	}
-	return limit{pc.Inside.Max.Y, CarcassAbove}
+	return under
 }
 
 // under is the limit under the next front above: its panel, which a drawer that

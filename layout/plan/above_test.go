@@ -47,6 +47,27 @@ func TestAChannelLimitsTheDrawerBelow(t *testing.T) {
 	}
 }
 
+// The channel of inset fronts hangs in the opening: under a board of 19 at 400 its
+// lower edge is 400 − 19 − 40 = 341. A front of 120 under it, with a reveal of 3, has
+// its bottom edge, and its runner's lower edge, at 341 − 3 − 120 = 218; a drawer of
+// 148 ends at 366, 25 in the channel.
+func TestAChannelOverInsetFronts(t *testing.T) {
+	p := tradeProject()
+	c := &p.Cabinets[0]
+	c.Mount, c.Height, c.Channel = model.Inset, 400*mm, 40*mm
+	c.Bays[0].Fronts = []model.Front{{Share: 1}, {Height: 120 * mm, Drawer: "low"}}
+	sheet := *p.Hardware[0].Sheet
+	sheet.Drawers = []model.DrawerHeight{{Name: "low", SideTop: 148 * mm, Holes: sheet.Drawers[0].Holes}}
+	p.Hardware[0].Sheet = &sheet
+	f := &plan.Make(p).Fronts[1]
+	same(t, "top edge of the front", f.Face.Max.Y, 338*mm)
+	same(t, "limit", f.Drawer.Limit, 341*mm)
+	same(t, "room above", f.Drawer.RoomAbove, -25*mm)
+	if f.Drawer.Above != plan.ChannelAbove {
+		t.Errorf("above it is %v", f.Drawer.Above.Say())
+	}
+}
+
 // A wide drawer at the bottom of two bays looks at both: at the partition that
 // ends above it and at the niche in the bay that is not its own.
 func TestASpanningDrawerLooksAtAllItsBays(t *testing.T) {

@@ -73,7 +73,7 @@ func (m *maker) stackArea(pc *Cabinet, c *model.Cabinet, j int) plane.Rect {
 	if pc.Mount == model.Inset {
 		around = pc.Bays[j].Opening
 	}
-	area := plane.R(around.Min.X+r.Left, around.Min.Y+r.Bottom, around.Max.X-r.Right, around.Max.Y-r.Top-c.Channel)
+	area := plane.R(around.Min.X+r.Left, around.Min.Y+r.Bottom, around.Max.X-r.Right, pc.underChannel(c)-r.Top)
 	if pc.Mount == model.Inset {
 		return area
 	}
@@ -90,6 +90,16 @@ func (m *maker) stackArea(pc *Cabinet, c *model.Cabinet, j int) plane.Rect {
 		area.Max.X = middleOf(pc.Partitions[j]) - r.Gap/2
 	}
 	return area
+}
+
+// underChannel is the height, run frame, that fronts are measured from at the top:
+// the outline's upper edge, or the opening's for inset fronts, or the lower edge of
+// a finger-pull channel that hangs from it.
+func (pc *Cabinet) underChannel(c *model.Cabinet) length.Length {
+	if pc.Mount == model.Inset {
+		return pc.Inside.Max.Y - c.Channel
+	}
+	return pc.Outline.Max.Y - c.Channel
 }
 
 // middleOf is the x of a partition's middle plane.

@@ -26,7 +26,7 @@ func cabinetFields(c *model.Cabinet) []field {
 		size("depth", "From the front edge of the carcass to the back of the cabinet, the back board included.", &c.Depth, positive, maxSize).needed(),
 		size("plinth", "Height of the plinth below the carcass.", &c.Plinth, 0, maxSize),
 		size("worktop", "Thickness of the worktop on the carcass.", &c.Worktop, 0, maxFitting),
-		size("channel", "Height of a finger-pull channel under the carcass top that fronts stay below.", &c.Channel, 0, maxFitting),
+		size("channel", "Height of a finger-pull channel that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", &c.Channel, 0, maxFitting),
 		choice("mount", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
 		optional("reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, revealFields),
 		group("left", "What stands at the left side, seen from the room.", besideFields(&c.Left)...),
