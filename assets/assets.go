@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-//go:embed sheets/*.yaml projects/*.yaml translations/*.json icon.svg icon.png
+//go:embed sheets/*.yaml projects/*.yaml translations/*.json icon.png
 var files embed.FS
 
 // DemoName is the file name of the demo project.
@@ -36,9 +36,6 @@ func Sheet(name string) ([]byte, bool) {
 	data, err := files.ReadFile("sheets/" + name + ".yaml")
 	return data, err == nil
 }
-
-// IconSVG is the program's icon as SVG.
-func IconSVG() []byte { return mustRead("icon.svg") }
 
 // IconPNG is the program's icon as a PNG of 256 × 256 pixels.
 func IconPNG() []byte { return mustRead("icon.png") }

@@ -8,11 +8,10 @@ import (
 // Reach tells how near a pointer must be, in drawing lengths, and how far one
 // level of dimensions stands from the next. Both depend on the zoom.
 type Reach struct {
-	Near     length.Length
-	Level    length.Length
-	FigureX  length.Length // half the width of a dimension's figure
-	FigureY  length.Length // half its height
-	OnlyHeld bool          // only things that can be dragged
+	Near    length.Length
+	Level   length.Length
+	FigureX length.Length // half the width of a dimension's figure
+	FigureY length.Length // half its height
 }
 
 // Hit finds the thing at a point: the figure of a dimension before a division,

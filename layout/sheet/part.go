@@ -81,17 +81,6 @@ func BookletParts() []Part {
 	return all
 }
 
-// TemplateParts are the pages at 1:1, in order.
-func TemplateParts() []Part {
-	var all []Part
-	for _, p := range parts() {
-		if p.template {
-			all = append(all, p.part)
-		}
-	}
-	return all
-}
-
 // Title is the part's name for a person.
 func (p Part) Title() message.Message {
 	for _, q := range parts() {

@@ -5,7 +5,6 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
-	"frontlay/layout/list"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -39,14 +38,12 @@ type Bookmark struct {
 
 // Page is one sheet of paper. Page coordinates have their origin at the lower
 // left corner of the paper, y up. Placed drawings show all that is on it, lists
-// included: Table is nil in the documents that this package makes. A page with
-// one is left to its renderer.
+// included.
 type Page struct {
 	Width, Height length.Length
 	Kind          string // what it is, for choosing: "corner", "whole", "jig", "elevation", "findings" …
 	Title         message.Message
 	Placed        []Placed
-	Table         *list.Table
 	Links         []Link
 	Inside        plane.Rect    // what the margins leave; letters stay in it
 	number        plane.Rect    // the title block's room for the page's number; empty: it stands at the foot

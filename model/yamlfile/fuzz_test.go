@@ -63,7 +63,7 @@ func FuzzSheet(f *testing.F) {
 			}
 			return
 		}
-		out, err := yamlfile.WriteSheet(s)
+		out, err := yamlfile.NewSheet(s).Write(s)
 		if err != nil {
 			t.Fatalf("read but not written: %v\n%s", err, data)
 		}
@@ -86,7 +86,7 @@ func TestSamplesAreFlawless(t *testing.T) {
 			t.Errorf("%v", err)
 			continue
 		}
-		out, err := yamlfile.WriteSheet(s)
+		out, err := yamlfile.NewSheet(s).Write(s)
 		if err != nil {
 			t.Errorf("%s: %v", name, err)
 			continue

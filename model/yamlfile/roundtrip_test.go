@@ -18,7 +18,7 @@ func sourceOf(t *rapid.T, p *model.Project) yamlfile.SheetSource {
 	return func(source string) (string, []byte, error) {
 		for _, u := range p.Hardware {
 			if u.Source == source {
-				data, err := yamlfile.WriteSheet(u.Sheet)
+				data, err := yamlfile.NewSheet(u.Sheet).Write(u.Sheet)
 				if err != nil {
 					t.Fatalf("the sheet %+v can't be written: %v", u.Sheet, err)
 				}
@@ -83,7 +83,7 @@ func TestAProjectWrittenInAnotherOnesShapeReadsBackTheSame(t *testing.T) {
 func TestASheetReadsBackTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		s := generator{t}.sheet()
-		data, err := yamlfile.WriteSheet(s)
+		data, err := yamlfile.NewSheet(s).Write(s)
 		if err != nil {
 			t.Fatalf("%v", err)
 		}

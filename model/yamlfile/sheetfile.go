@@ -44,11 +44,6 @@ func ReadSheetFile(fileName string, data []byte) (*SheetFile, error) {
 	return &SheetFile{Sheet: s, from: r.origin(data, doc)}, nil
 }
 
-// WriteSheet gives the YAML of a hardware sheet, with a comment at every figure
-// that says where on a maker's document it stands. The result has been read
-// back and is exactly s.
-func WriteSheet(s *model.HardwareSheet) ([]byte, error) { return NewSheet(s).Write(s) }
-
 // Write gives the YAML of s with the comments of the sheet that was read; keys
 // that are new get a comment that says where on a maker's document such a figure
 // stands. The SheetFile itself does not change. The result has been read back

@@ -53,7 +53,7 @@ func TestRandomWalk(t *testing.T) {
 				}
 			}
 			if len(p.Problems()) == 0 {
-				if _, err := yamlfile.WriteSheet(p.sheet); err != nil {
+				if _, err := yamlfile.NewSheet(p.sheet).Write(p.sheet); err != nil {
 					t.Fatalf("seed %d, action %d: a sheet without fault can't be written: %v", seed, i, err)
 				}
 			}

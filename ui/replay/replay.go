@@ -107,11 +107,3 @@ func (p *Pointer) ReleaseElsewhere() {
 		p.To.DragEnd()
 	}
 }
-
-// Leave takes the pointer out of the widget.
-func (p *Pointer) Leave() {
-	if p.inside {
-		p.inside = false
-		p.To.MouseOut()
-	}
-}

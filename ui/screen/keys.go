@@ -20,9 +20,6 @@ func (c *Screen) focus() {
 	}
 }
 
-// Focused tells that the drawing has the focus.
-func (c *Screen) Focused() bool { return c.focused }
-
 // FocusGained shows the frame that tells where keys go.
 func (c *Screen) FocusGained() {
 	c.focused = true

@@ -51,12 +51,6 @@ func (s *Still) Enlarge(least fyne.Size) {
 	s.Refresh()
 }
 
-// ShowDrawing shows another drawing.
-func (s *Still) ShowDrawing(d *drawing.Drawing, say message.Language) {
-	s.drawing, s.say = d, say
-	s.Refresh()
-}
-
 func (s *Still) paint() {
 	size := s.Size()
 	if size.Width < 10 || size.Height < 10 {
