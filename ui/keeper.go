@@ -4,7 +4,7 @@ import (
 	"time"
 
 	"frontlay/model"
-	store "frontlay/model/disk"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 )
 
@@ -15,7 +15,7 @@ type Keeper interface {
 	// Begin begins work that has no file yet.
 	Begin() Work
 	// Take opens a file to work on. Where another window has it the error is a
-	// *disk.Held that comes with the work all the same.
+	// *store.Held that comes with the work all the same.
 	Take(path string) (Work, *yamlfile.File, error)
 	// Leftovers is the unsaved work of windows that ended without a word,
 	// newest first.
@@ -24,8 +24,8 @@ type Keeper interface {
 
 // Work is one open document of one window.
 type Work interface {
-	// Save writes to the work's own file. The error is *disk.Changed where
-	// another program changed it, *disk.Held where another window has it.
+	// Save writes to the work's own file. The error is *store.Changed where
+	// another program changed it, *store.Held where another window has it.
 	Save(f *yamlfile.File, p *model.Project) error
 	// SaveAs writes to another file, which is the work's own from then on.
 	SaveAs(path string, f *yamlfile.File, p *model.Project) error
@@ -51,7 +51,7 @@ type Work interface {
 type Leftover interface {
 	// About tells its title, its file ("" for none) and when it was written.
 	About() (title, path string, written time.Time)
-	// Restore opens it as work. The error may be a *disk.Held with the work.
+	// Restore opens it as work. The error may be a *store.Held with the work.
 	Restore() (Work, *yamlfile.File, error)
 	// Discard lets it go.
 	Discard() error

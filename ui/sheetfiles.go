@@ -6,9 +6,9 @@ import (
 	"strings"
 
 	"frontlay/model"
-	store "frontlay/model/disk"
 	"frontlay/model/edit"
 	"frontlay/model/message"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/hardware"
 )

@@ -7,8 +7,8 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	store "frontlay/model/disk"
 	"frontlay/model/message"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/ask"
 	"frontlay/ui/session"

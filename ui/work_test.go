@@ -13,9 +13,9 @@ import (
 	"frontlay/assets"
 	"frontlay/layout/check"
 	"frontlay/model"
-	store "frontlay/model/disk"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
@@ -29,8 +29,8 @@ type kept struct {
 	left []Leftover
 }
 
-func (k *kept) desk(session string) store.Desk {
-	return store.Desk{FS: store.OS{}, Limit: 1 << 20, Journal: store.JournalOptions{
+func (k *kept) desk(session string) store.Options {
+	return store.Options{FS: store.OS{}, Limit: 1 << 20, Journal: store.JournalOptions{
 		Dir: k.dir, Owner: store.ThisProcess(session, time.Now()), After: time.After, Now: time.Now,
 	}}
 }

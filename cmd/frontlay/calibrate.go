@@ -11,8 +11,8 @@ import (
 	"strings"
 
 	"frontlay/layout/sheet"
-	"frontlay/model/disk"
 	"frontlay/model/length"
+	"frontlay/model/store"
 	"frontlay/pdfout"
 )
 
@@ -133,5 +133,5 @@ func savePrinters(p *sheet.Printers) error {
 	if err := os.MkdirAll(filepath.Dir(path), 0o700); err != nil {
 		return plain(err)
 	}
-	return disk.Replace(disk.OS{}, path, data.Bytes())
+	return store.Replace(store.OS{}, path, data.Bytes())
 }

@@ -8,7 +8,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout/check"
-	"frontlay/model/disk"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 )
 
@@ -33,7 +33,7 @@ func openDemo() (*yamlfile.File, error) {
 
 // shelf finds hardware sheets for a project in a folder.
 func shelf(folder string, allowed func(path string) bool) yamlfile.SheetSource {
-	s := disk.Shelf{FS: disk.OS{}, Samples: assets.Sheet, Project: folder, Limit: maxFile, Allowed: allowed}
+	s := store.Sheets{FS: store.OS{}, Samples: assets.Sheet, Project: folder, Limit: maxFile, Allowed: allowed}
 	if home, err := keptIn(); err == nil {
 		s.User = filepath.Join(home, "sheets")
 	}
@@ -42,7 +42,7 @@ func shelf(folder string, allowed func(path string) bool) yamlfile.SheetSource {
 
 // readFile reads a whole file that is not larger than any project should be.
 func readFile(path string) ([]byte, error) {
-	data, _, err := disk.Read(disk.OS{}, path, maxFile)
+	data, _, err := store.Read(store.OS{}, path, maxFile)
 	return data, err
 }
 

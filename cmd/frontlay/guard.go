@@ -8,7 +8,8 @@ import (
 	"path/filepath"
 	"runtime/debug"
 
-	"frontlay/model/disk"
+	"frontlay/model/store"
+	"frontlay/model/store/record"
 	"frontlay/ui"
 )
 
@@ -26,19 +27,19 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 	if verbose {
 		level, also = slog.LevelDebug, c.err
 	}
-	log := disk.NewLog(disk.OS{}, home, disk.ThisUser(me), c.now, also)
+	log := record.NewLog(store.OS{}, home, record.ThisUser(me), c.now, also)
 	defer log.Close()
 	logger := log.Logger(level)
 	files := newWindowFiles(home, logger)
 	o.Files = files
-	reports, err := disk.CrashReports(disk.OS{}, crashes(home), me.Host, disk.ThisUser(me))
+	reports, err := record.Crashes(store.OS{}, crashes(home), me.Host, record.ThisUser(me))
 	if err != nil {
 		logger.Warn("crash reports", "error", err)
 	}
 	for _, r := range reports {
 		o.Reports = append(o.Reports, ui.Report{Text: r.Text, Discard: r.Discard})
 	}
-	watch, err := disk.WatchCrashes(crashes(home), me, "frontlay "+version())
+	watch, err := record.WatchCrashes(crashes(home), me, "frontlay "+version())
 	if err != nil {
 		logger.Warn("crash watch", "error", err)
 	} else {

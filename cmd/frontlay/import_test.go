@@ -20,7 +20,6 @@ model: model/length model/message
 model/edit: model model/length model/message
 model/history: model/message
 model/yamlfile: model model/length model/message gopkg.in/yaml.v3
-model/disk: model/message
 layout/plane: model/length
 layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message
@@ -47,10 +46,12 @@ ui/findings: layout layout/check layout/drawing layout/view model model/edit mod
 ui/hardware: layout/drawing layout/plane layout/view model model/length model/message model/yamlfile ui/field ui/look ui/tool fyne.io/fyne/v2
 ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2
-ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/disk model/edit model/length model/message model/yamlfile ui/ask ui/field ui/findings ui/hardware ui/inspector ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
+model/store: model/message
+model/store/record: model/store
+ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/edit model/length model/message model/store model/yamlfile ui/ask ui/field ui/findings ui/hardware ui/inspector ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
 assets:
 cmd/frontlay/locale:
-cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model model/disk model/length model/message model/yamlfile pdfout pdfout/lp ui fyne.io/fyne/v2/app
+cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

@@ -9,7 +9,7 @@ import (
 
 	"frontlay/layout/check"
 	"frontlay/model"
-	"frontlay/model/disk"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui"
 )
@@ -27,11 +27,11 @@ func keptIn() (string, error) {
 func journals(home string) string { return filepath.Join(home, "journal") }
 
 // desk is what a new window's document needs of the world.
-func (w *windowFiles) desk() disk.Desk {
-	return disk.Desk{
-		FS: disk.OS{}, Limit: maxFile,
-		Journal: disk.JournalOptions{
-			FS: disk.OS{}, Dir: journals(w.home), Owner: owner(),
+func (w *windowFiles) desk() store.Options {
+	return store.Options{
+		FS: store.OS{}, Limit: maxFile,
+		Journal: store.JournalOptions{
+			FS: store.OS{}, Dir: journals(w.home), Owner: owner(),
 			After: time.After, Now: time.Now,
 			Failed: func(err error) { w.log.Warn("journal", "error", err) },
 		},
@@ -39,23 +39,23 @@ func (w *windowFiles) desk() disk.Desk {
 }
 
 // owner names one window of this run unlike any other.
-func owner() disk.Owner {
+func owner() store.Owner {
 	var id [8]byte
 	// crypto/rand does not fail on any system that Go supports.
 	_, _ = rand.Read(id[:])
-	return disk.ThisProcess(hex.EncodeToString(id[:]), time.Now())
+	return store.ThisProcess(hex.EncodeToString(id[:]), time.Now())
 }
 
 // Begin begins work that has no file yet.
 func (w *windowFiles) Begin() ui.Work {
-	k := &keptWork{files: w, doc: disk.NewDocument(w.desk())}
+	k := &keptWork{files: w, doc: store.NewDocument(w.desk())}
 	w.open(k)
 	return k
 }
 
 // Take opens a file to work on, with its lock.
 func (w *windowFiles) Take(path string) (ui.Work, *yamlfile.File, error) {
-	doc, data, lockErr := disk.Open(w.desk(), path)
+	doc, data, lockErr := store.Open(w.desk(), path)
 	if doc == nil {
 		return nil, nil, lockErr
 	}
@@ -72,7 +72,7 @@ func (w *windowFiles) Take(path string) (ui.Work, *yamlfile.File, error) {
 // heldOnly drops the errors of locks that can't be made at all (a read-only
 // folder, say): the file can be worked on, and its stamp is watched.
 func heldOnly(err error) error {
-	if h, ok := err.(*disk.Held); ok {
+	if h, ok := err.(*store.Held); ok {
 		return h
 	}
 	return nil
@@ -80,7 +80,7 @@ func heldOnly(err error) error {
 
 // Leftovers is the unsaved work of windows that ended without a word.
 func (w *windowFiles) Leftovers() ([]ui.Leftover, error) {
-	found, err := disk.Leftovers(disk.OS{}, journals(w.home), owner().Host)
+	found, err := store.Leftovers(store.OS{}, journals(w.home), owner().Host)
 	var left []ui.Leftover
 	for _, l := range found {
 		left = append(left, &leftover{files: w, l: l})
@@ -91,7 +91,7 @@ func (w *windowFiles) Leftovers() ([]ui.Leftover, error) {
 // keptWork is one open document.
 type keptWork struct {
 	files *windowFiles
-	doc   *disk.Document
+	doc   *store.Document
 }
 
 func (k *keptWork) Save(f *yamlfile.File, p *model.Project) error {
@@ -123,7 +123,7 @@ func (k *keptWork) SaveAs(path string, f *yamlfile.File, p *model.Project) error
 	return adopted(f, p, data, err)
 }
 
-func (k *keptWork) Overwrite(f *yamlfile.File, p *model.Project, c *disk.Changed) error {
+func (k *keptWork) Overwrite(f *yamlfile.File, p *model.Project, c *store.Changed) error {
 	data, err := f.Write(p)
 	if err == nil {
 		_, err = k.doc.Overwrite(data, c)
@@ -141,7 +141,7 @@ func (k *keptWork) Reread() (*yamlfile.File, error) {
 	return yamlfile.Read(k.doc.Path(), data, k.files.sheets(filepath.Dir(k.doc.Path())), check.Limits())
 }
 
-func (k *keptWork) Changed() *disk.Changed { return k.doc.Changed() }
+func (k *keptWork) Changed() *store.Changed { return k.doc.Changed() }
 
 func (k *keptWork) Note(f *yamlfile.File, p *model.Project) {
 	now := *f // the journal writes in its own time, and f changes when it is saved
@@ -160,7 +160,7 @@ func (k *keptWork) Close() error {
 // leftover is unsaved work that can be offered.
 type leftover struct {
 	files *windowFiles
-	l     *disk.Leftover
+	l     *store.Leftover
 }
 
 func (l *leftover) About() (title, path string, written time.Time) {
@@ -176,8 +176,8 @@ func (l *leftover) Restore() (ui.Work, *yamlfile.File, error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	doc, err := disk.Restore(l.files.desk(), l.l)
-	if _, held := err.(*disk.Held); err != nil && !held {
+	doc, err := store.Restore(l.files.desk(), l.l)
+	if _, held := err.(*store.Held); err != nil && !held {
 		_ = doc.Close() // the leftover itself stays where it is
 		return nil, nil, err
 	}

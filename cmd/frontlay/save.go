@@ -7,7 +7,7 @@ import (
 	"os"
 	"regexp"
 
-	"frontlay/model/disk"
+	"frontlay/model/store"
 )
 
 // saveBytes puts a whole file, one that can be made again, in its place. It
@@ -17,7 +17,7 @@ func saveBytes(path string, data []byte) error {
 	if err := replaceable(path, data); err != nil {
 		return err
 	}
-	return disk.Replace(disk.OS{}, path, data)
+	return store.Replace(store.OS{}, path, data)
 }
 
 // ours is how projects and hardware sheets can be told in their first lines.

@@ -7,7 +7,7 @@ import (
 
 	"frontlay/layout/check"
 	"frontlay/model"
-	"frontlay/model/disk"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 )
 
@@ -44,11 +44,11 @@ func (w *windowFiles) Save(path string, f *yamlfile.File, p *model.Project) erro
 	if err != nil {
 		return err
 	}
-	now, err := disk.StampOf(disk.OS{}, path, disk.Stamp{})
+	now, err := store.StampOf(store.OS{}, path, store.Stamp{})
 	if err != nil {
 		return err
 	}
-	_, err = disk.Save(disk.OS{}, path, data, now)
+	_, err = store.Save(store.OS{}, path, data, now)
 	return err
 }
 

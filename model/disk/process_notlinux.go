@@ -1,6 +1,0 @@
-//go:build !linux
-
-package disk
-
-// born can't be known here.
-func born(int) string { return "" }
