@@ -18,10 +18,16 @@ type Choice struct {
 // NewChoice makes a choice. get gives the index of what the document holds, -1
 // for several different ones; put takes the index that is chosen.
 func NewChoice(options []string, get func() int, put func(int)) *Choice {
-	c := &Choice{get: get}
+	c := &Choice{}
 	c.ExtendBaseWidget(c)
-	c.Options = options
 	c.PlaceHolder = "–"
+	c.Use(options, get, put)
+	return c
+}
+
+// Use makes the choice one of another thing from now on.
+func (c *Choice) Use(options []string, get func() int, put func(int)) {
+	c.Options, c.get = options, get
 	c.OnChanged = func(string) {
 		if !c.updating {
 			put(c.SelectedIndex())
@@ -29,7 +35,6 @@ func NewChoice(options []string, get func() int, put func(int)) *Choice {
 		}
 	}
 	c.Update()
-	return c
 }
 
 // FocusGained shows the ring.

@@ -64,6 +64,17 @@ func NewEntry(s Source) *Entry {
 	return e
 }
 
+// Use makes the field tell of another thing from now on. What is being typed was
+// about the one before, and is given up.
+func (e *Entry) Use(s Source) {
+	e.source = s
+	e.Restore()
+	e.Update()
+	if e.on && !e.MultiLine {
+		e.TypedShortcut(&fyne.ShortcutSelectAll{})
+	}
+}
+
 // Update shows what the document holds, unless something else is being typed.
 func (e *Entry) Update() {
 	v := e.source.Get()

@@ -11,17 +11,23 @@ type Mark struct {
 
 // NewMark makes a box to tick.
 func NewMark(label string, get func() bool, put func(bool)) *Mark {
-	m := &Mark{get: get}
+	m := &Mark{}
 	m.ExtendBaseWidget(m)
 	m.Text = label
+	m.Use(get, put)
+	m.Update()
+	return m
+}
+
+// Use makes the box tell of another thing from the next Update on.
+func (m *Mark) Use(get func() bool, put func(bool)) {
+	m.get = get
 	m.OnChanged = func(on bool) {
 		if !m.updating {
 			put(on)
 			m.Update()
 		}
 	}
-	m.Update()
-	return m
 }
 
 // Update shows what the document holds.

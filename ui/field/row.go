@@ -14,26 +14,16 @@ type Row struct {
 	Object  fyne.CanvasObject
 	Entry   *Entry
 	problem *Label
+	say     func(message.Message) string
 }
 
 // NewRow makes a row. The source's Tell is replaced by the row's own.
 func NewRow(label, unit string, s Source, say func(message.Message) string) *Row {
-	r := &Row{problem: NewLabel("")}
+	r := &Row{problem: NewLabel(""), say: say}
 	r.problem.Importance = widget.DangerImportance
 	r.problem.Wrapping = fyne.TextWrapWord
 	r.problem.Hide()
-	s.Tell = func(m message.Message) {
-		if m.Empty() {
-			if r.problem.Visible() {
-				r.problem.Hide()
-				r.Object.Refresh()
-			}
-			return
-		}
-		r.problem.SetText(say(m))
-		r.problem.Show()
-		r.Object.Refresh()
-	}
+	s.Tell = r.tell
 	r.Entry = NewEntry(s)
 	var right fyne.CanvasObject
 	if unit != "" {
@@ -53,6 +43,26 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 	line := Labelled(label, container.NewBorder(nil, nil, nil, right, r.Entry))
 	r.Object = container.New(&tight{within: true}, line, r.problem)
 	return r
+}
+
+// Use makes the row tell of another thing from now on, of the same label and unit.
+func (r *Row) Use(s Source) {
+	s.Tell = r.tell
+	r.Entry.Use(s)
+}
+
+// tell shows below the field what is wrong; an empty message takes it away.
+func (r *Row) tell(m message.Message) {
+	if m.Empty() {
+		if r.problem.Visible() {
+			r.problem.Hide()
+			r.Object.Refresh()
+		}
+		return
+	}
+	r.problem.SetText(r.say(m))
+	r.problem.Show()
+	r.Object.Refresh()
 }
 
 // unitWidth is the room for a unit behind a field.

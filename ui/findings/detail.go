@@ -16,50 +16,85 @@ import (
 	"frontlay/ui/session"
 )
 
+// detail is what tells about the chosen finding. Its widgets stay where they are
+// when another is chosen: one that is pressed meanwhile is still there when it is
+// let go.
+type detail struct {
+	column                       *fyne.Container
+	hint                         *field.Label // while none is chosen
+	head, what, change, accepted *field.Label
+	mend                         []*field.Button
+	reason                       *field.Text // for which the finding told of last shall be accepted
+	accept, revoke               *field.Button
+}
+
+func newDetail() detail {
+	d := detail{
+		column: field.Column(), hint: paragraph(widget.LowImportance),
+		head: paragraph(widget.MediumImportance), what: paragraph(widget.MediumImportance),
+		change: paragraph(widget.MediumImportance), accepted: paragraph(widget.MediumImportance),
+		reason: field.NewText(""), accept: field.NewButton("", nil), revoke: field.NewButton("", nil),
+	}
+	d.head.TextStyle.Bold = true
+	return d
+}
+
 // showDetail tells about the chosen finding: what is wrong, what to change, the
 // changes that the program can make, and a way to accept it.
 func (p *Panel) showDetail() {
 	defer p.scroll.ScrollToTop()
 	defer p.keepFocus(p.answers)()
-	p.answers = nil
-	if p.chosen >= 0 && p.chosen < len(p.rows) {
-		p.tellOf(&p.rows[p.chosen])
+	d := &p.detail
+	p.answers, d.column.Objects = nil, nil
+	add := func(l *field.Label, text string) {
+		l.SetText(text)
+		d.column.Objects = append(d.column.Objects, l)
 	}
+	defer d.column.Refresh()
 	text := func(m message.Message) string { return p.say().Say(m) }
 	if p.chosen < 0 || p.chosen >= len(p.rows) {
 		hint := message.New("Choose a finding to see where it is and what to change.")
 		if len(p.rows) == 0 {
 			hint = message.New("Every front covers what it should, and every hole lies inside its board, by the rules that are switched on.")
 		}
-		p.detail.Objects = []fyne.CanvasObject{paragraph(text(hint), widget.LowImportance)}
-		p.detail.Refresh()
+		add(d.hint, text(hint))
 		return
 	}
 	f := p.rows[p.chosen]
+	p.tellOf(&f)
 	_, word, _ := Sign(&f)
-	head := field.NewLabel(text(message.New("%v: %v", word, f.Where)))
-	head.TextStyle.Bold = true
-	head.Wrapping = fyne.TextWrapWord
-	column := field.Column(head)
+	add(d.head, text(message.New("%v: %v", word, f.Where)))
+	if buttons := p.fixes(f); len(buttons) > 0 {
+		d.column.Objects = append(d.column.Objects, container.NewPadded(container.NewVBox(buttons...)))
+	}
+	add(d.what, p.say().Sentence(f.What))
+	if !f.Change.Empty() {
+		add(d.change, p.say().Sentence(f.Change))
+	}
+	if f.Accepted != "" {
+		add(d.accepted, text(message.New("Accepted: %v", f.Accepted)))
+	}
+	d.column.Objects = append(d.column.Objects, container.NewPadded(p.acceptance(f)))
+}
+
+// fixes are buttons for the changes that mend a finding, the best first.
+func (p *Panel) fixes(f check.Finding) []fyne.CanvasObject {
 	var buttons []fyne.CanvasObject
 	for i, e := range layout.Offered(p.session.Committed(), p.session.CommittedResult(), f) {
-		b := field.NewButton(text(message.New("Mend it: %v", p.named(e))), func() { p.do(e) })
+		if i == len(p.detail.mend) {
+			p.detail.mend = append(p.detail.mend, field.NewButton("", nil))
+		}
+		b := p.detail.mend[i]
+		b.OnTapped = func() { p.do(e) }
+		b.Importance = widget.MediumImportance
 		if i == 0 {
 			b.Importance = widget.HighImportance
 		}
+		b.SetText(p.say().Say(message.New("Mend it: %v", p.named(e))))
 		buttons = append(buttons, b)
 		p.answers = append(p.answers, b)
 	}
-	if len(buttons) > 0 {
-		column.Add(container.NewPadded(container.NewVBox(buttons...)))
-	}
-	column.Add(paragraph(p.say().Sentence(f.What), widget.MediumImportance))
-	if !f.Change.Empty() {
-		column.Add(paragraph(p.say().Sentence(f.Change), widget.MediumImportance))
-	}
-	p.addAccept(column, f)
-	p.detail.Objects = []fyne.CanvasObject{column}
-	p.detail.Refresh()
+	return buttons
 }
 
 // named is the label of a change, with the front's name where it is another one
@@ -76,28 +111,28 @@ func (p *Panel) named(e edit.Edit) message.Message {
 	return message.New("%v: %v", f.Name, e.Label())
 }
 
-// addAccept adds the reason for which a finding is accepted, or a field for it.
-func (p *Panel) addAccept(column *fyne.Container, f check.Finding) {
-	text := func(s string, args ...any) string { return p.say().Say(message.New(s, args...)) }
+// acceptance is a field for the reason for which a finding is accepted, or a
+// button for one that is no longer.
+func (p *Panel) acceptance(f check.Finding) fyne.CanvasObject {
+	d := &p.detail
+	text := func(s string) string { return p.say().Say(message.New(s)) }
 	accepted := acceptedOf(p.session.Committed(), f)
 	if f.Accepted != "" {
-		column.Add(paragraph(text("Accepted: %v", f.Accepted), widget.MediumImportance))
-		b := field.NewButton(text("No longer accept it"), func() {
-			p.do(edit.AcceptFinding{Finding: accepted, Revoke: true})
-		})
-		p.answers = append(p.answers, b)
-		column.Add(container.NewPadded(b))
-		return
+		d.revoke.OnTapped = func() { p.do(edit.AcceptFinding{Finding: accepted, Revoke: true}) }
+		d.revoke.SetText(text("No longer accept it"))
+		p.answers = append(p.answers, d.revoke)
+		return d.revoke
 	}
-	p.reason.SetPlaceHolder(text("reason to accept it, kept and printed"))
+	d.reason.SetPlaceHolder(text("reason to accept it, kept and printed"))
 	accept := func() {
-		accepted.Reason = p.reason.Text
+		accepted.Reason = d.reason.Text
 		p.do(edit.AcceptFinding{Finding: accepted})
 	}
-	p.reason.OnSubmitted = func(string) { accept() }
-	b := field.NewButton(text("Accept"), accept)
-	p.answers = append(p.answers, p.reason, b)
-	column.Add(container.NewPadded(container.NewBorder(nil, nil, nil, b, p.reason)))
+	d.reason.OnSubmitted = func(string) { accept() }
+	d.accept.OnTapped = accept
+	d.accept.SetText(text("Accept"))
+	p.answers = append(p.answers, d.reason, d.accept)
+	return container.NewBorder(nil, nil, nil, d.accept, d.reason)
 }
 
 // told is what names the finding that the detail told of last.
@@ -117,7 +152,7 @@ func (p *Panel) tellOf(f *check.Finding) {
 	}
 	if now != p.told {
 		p.told = now
-		p.reason.SetText("")
+		p.detail.reason.SetText("")
 	}
 }
 
@@ -131,7 +166,7 @@ func (p *Panel) keepFocus(gone []fyne.Focusable) func() {
 	}
 	was := p.told
 	return func() {
-		if c.Focused() == fyne.Focusable(p.reason) && p.told == was && slices.Contains(p.answers, c.Focused()) {
+		if c.Focused() == fyne.Focusable(p.detail.reason) && p.told == was && slices.Contains(p.answers, c.Focused()) {
 			return
 		}
 		if len(p.rows) == 0 {
@@ -147,8 +182,8 @@ func acceptedOf(p *model.Project, f check.Finding) model.Accepted {
 	return check.Acceptance(p, &f)
 }
 
-func paragraph(s string, i widget.Importance) *field.Label {
-	l := field.NewLabel(s)
+func paragraph(i widget.Importance) *field.Label {
+	l := field.NewLabel("")
 	l.Wrapping = fyne.TextWrapWord
 	l.Importance = i
 	return l

@@ -39,11 +39,10 @@ type Panel struct {
 	title   *field.Label
 	list    *list
 	nothing *field.Label // stands where the list is, while that is empty
-	detail  *fyne.Container
+	detail  detail
 	scroll  *container.Scroll
 	quiet   bool
 	answers []fyne.Focusable // what the detail can be told, in its order
-	reason  *field.Text      // for which the finding told of last shall be accepted
 	told    told
 }
 
@@ -54,11 +53,10 @@ func New(s *session.Session, say func() message.Language, tell func(message.Mess
 	p.title.TextStyle.Bold = true
 	p.title.Wrapping = fyne.TextWrapWord
 	p.list = newList(p)
-	p.nothing = paragraph("", widget.MediumImportance)
-	p.detail = container.NewStack()
-	p.reason = field.NewText("")
+	p.nothing = paragraph(widget.MediumImportance)
+	p.detail = newDetail()
 	var right fyne.CanvasObject
-	p.scroll, right = field.Scrolled(p.detail)
+	p.scroll, right = field.Scrolled(p.detail.column)
 	empty := container.NewVScroll(p.nothing)
 	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, container.NewStack(empty, p.list)), right)
 	split.Offset = 0.55

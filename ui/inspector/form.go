@@ -18,21 +18,48 @@ import (
 	"frontlay/ui/tool"
 )
 
-// form builds the fields for what is selected.
+// form builds the fields for what is selected. It takes the widgets of the form
+// before it where that has some of the same kind and label: one that is pressed
+// while another front is selected is still there when it is let go.
 type form struct {
 	session *session.Session
 	say     func() message.Language
 	tell    func(message.Message)
+	before  map[part]any // widgets of the form before, as far as they are not taken
+	widgets map[part]any
 	objects []fyne.CanvasObject
 	updates []func()
 	focus   []labelled
 }
 
-// labelled is what can have the focus, with the English label that names it.
-// Several can have one label, such as what stands at a cabinet's left and right.
+// part names a widget of a form: by its kind, its English label, and by which it
+// is of those. Several can have one label, such as what stands at a cabinet's
+// left and right.
+type part struct {
+	kind, label string
+	nth         int
+}
+
+// labelled is what can have the focus.
 type labelled struct {
-	name string
-	of   fyne.Focusable
+	part
+	of fyne.Focusable
+}
+
+// take is a part as the form before had it, given anew by again, or a new one.
+func take[W any](f *form, kind, label string, again func(W), made func() W) (W, part) {
+	key := part{kind, label, 0}
+	for f.widgets[key] != nil {
+		key.nth++
+	}
+	w, ok := f.before[key].(W)
+	if ok {
+		again(w)
+	} else {
+		w = made()
+	}
+	f.widgets[key] = w
+	return w, key
 }
 
 func (f *form) text(text string, args ...any) string { return f.say().Say(message.New(text, args...)) }
@@ -41,21 +68,28 @@ func (f *form) heading(text string) {
 	if len(f.objects) > 0 {
 		f.objects = append(f.objects, widget.NewSeparator())
 	}
-	f.objects = append(f.objects, field.Heading(text))
+	h, _ := take(f, "heading", text, func(fyne.CanvasObject) {}, func() fyne.CanvasObject { return field.Heading(text) })
+	f.objects = append(f.objects, h)
 }
 
 // note is a text of several lines.
 func (f *form) note(text string) {
-	l := field.NewLabel(text)
-	l.Wrapping = fyne.TextWrapWord
-	l.Importance = widget.LowImportance
+	l, _ := take(f, "note", text, func(*field.Label) {}, func() *field.Label {
+		l := field.NewLabel(text)
+		l.Wrapping = fyne.TextWrapWord
+		l.Importance = widget.LowImportance
+		return l
+	})
 	f.objects = append(f.objects, l)
 }
 
-func (f *form) row(label, unit string, s field.Source) {
+// row is a label, a field and its unit; kind tells what is typed in it.
+func (f *form) row(kind, label, unit string, s field.Source) {
 	s.Refused = f.tell
-	r := field.NewRow(f.text(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
-	f.add(r.Object, label, r.Entry)
+	r, at := take(f, kind, label, func(r *field.Row) { r.Use(s) }, func() *field.Row {
+		return field.NewRow(f.text(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
+	})
+	f.add(r.Object, at, r.Entry)
 }
 
 // control is what can have the focus and shows what the document holds.
@@ -64,10 +98,10 @@ type control interface {
 	Update()
 }
 
-// add adds an object with the control in it that a label names.
-func (f *form) add(o fyne.CanvasObject, label string, c control) {
+// add adds an object with the control in it.
+func (f *form) add(o fyne.CanvasObject, at part, c control) {
 	f.objects = append(f.objects, o)
-	f.focus = append(f.focus, labelled{label, c})
+	f.focus = append(f.focus, labelled{at, c})
 	f.updates = append(f.updates, c.Update)
 }
 
@@ -105,7 +139,7 @@ func (f *form) size(label string, s size) {
 		}
 		return s.put(v), nil
 	}
-	f.row(label, unit().Symbol(), field.Source{
+	f.row("size", label, unit().Symbol(), field.Source{
 		Get: func() field.Value {
 			v, given, mixed := s.get()
 			switch {
@@ -155,7 +189,7 @@ func sampleOf(u length.Unit) string {
 
 // number is a field for a plain number.
 func (f *form) number(label, unit string, get func() (v float64, given, mixed bool), put func(float64) edit.Edit) {
-	f.row(label, unit, field.Source{
+	f.row("number", label, unit, field.Source{
 		Get: func() field.Value {
 			v, given, mixed := get()
 			if mixed {
@@ -182,7 +216,7 @@ func (f *form) number(label, unit string, get func() (v float64, given, mixed bo
 
 // line is a field for a name or note.
 func (f *form) line(label string, get func() (text, grey string), put func(string) edit.Edit) {
-	f.row(label, "", field.Source{
+	f.row("line", label, "", field.Source{
 		Get: func() field.Value { t, g := get(); return field.Value{Text: t, Grey: g} },
 		Put: func(text string) error { return f.session.Do(put(text)) },
 		Check: func(text string) error {
@@ -193,30 +227,45 @@ func (f *form) line(label string, get func() (text, grey string), put func(strin
 }
 
 func (f *form) choice(label string, options []string, get func() int, put func(int) edit.Edit) {
-	c := field.NewChoice(options, get, func(i int) {
+	chosen := func(i int) {
 		if i >= 0 {
 			f.do(put(i))
 		}
-	})
-	c.PlaceHolder = f.text("several")
-	if c.Selected == "" {
-		c.Refresh()
 	}
-	f.add(field.Labelled(f.text(label), c), label, c)
+	c, at := take(f, "choice", label, func(c *choice) { c.Use(options, get, chosen) }, func() *choice {
+		c := field.NewChoice(options, get, chosen)
+		c.PlaceHolder = f.text("several")
+		if c.Selected == "" {
+			c.Refresh()
+		}
+		return &choice{c, field.Labelled(f.text(label), c)}
+	})
+	f.add(c.row, at, c.Choice)
+}
+
+// choice is a choice with its label.
+type choice struct {
+	*field.Choice
+	row fyne.CanvasObject
 }
 
 // mark is a box to tick; mixed tells that the things selected differ, and may be
 // nil.
 func (f *form) mark(label string, get, mixed func() bool, put func(bool) edit.Edit) {
-	m := field.NewMark(f.text(label), get, func(on bool) { f.do(put(on)) })
+	ticked := func(on bool) { f.do(put(on)) }
+	m, at := take(f, "mark", label, func(m *field.Mark) { m.Use(get, ticked) }, func() *field.Mark {
+		return field.NewMark(f.text(label), get, ticked)
+	})
 	m.Mixed = mixed
 	m.Update()
-	f.add(m, label, m)
+	f.add(m, at, m)
 }
 
 // figure shows what the layout works out; it can't be typed.
 func (f *form) figure(label string, get func() string) {
-	l := field.NewFigure(f.text(label), get())
+	l, _ := take(f, "figure", label, func(l *field.Figure) { l.SetText(get()) }, func() *field.Figure {
+		return field.NewFigure(f.text(label), get())
+	})
 	f.objects = append(f.objects, l.Object)
 	f.updates = append(f.updates, func() { l.SetText(get()) })
 }
@@ -229,8 +278,10 @@ type button struct {
 func (f *form) buttons(b ...button) {
 	var o []fyne.CanvasObject
 	for _, one := range b {
-		made := field.NewButton(f.text(one.label), one.do)
-		f.focus = append(f.focus, labelled{one.label, made})
+		made, at := take(f, "button", one.label, func(b *field.Button) { b.OnTapped = one.do }, func() *field.Button {
+			return field.NewButton(f.text(one.label), one.do)
+		})
+		f.focus = append(f.focus, labelled{at, made})
 		o = append(o, made)
 	}
 	f.objects = append(f.objects, container.NewGridWithColumns(2, o...))

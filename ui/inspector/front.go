@@ -202,8 +202,11 @@ func (f *form) workedOut(pf func() *plan.Front) {
 // explanations tell how the figures of a front came about.
 func (f *form) explanations(pf func() *plan.Front) {
 	f.heading(f.text("How it came about"))
-	l := field.NewLabel("")
-	l.Wrapping = fyne.TextWrapWord
+	l, _ := take(f, "explanations", "", func(*field.Label) {}, func() *field.Label {
+		l := field.NewLabel("")
+		l.Wrapping = fyne.TextWrapWord
+		return l
+	})
 	show := func() {
 		var lines []string
 		if pf().Fitted {

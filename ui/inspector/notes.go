@@ -11,12 +11,13 @@ import (
 func (f *form) notes() {
 	f.heading(f.text("Notes"))
 	get := func() string { return f.session.Project().Notes }
-	e := field.NewLines(field.Source{
+	s := field.Source{
 		Get:  func() field.Value { return field.Value{Text: get(), Grey: f.text("what the bench should know")} },
 		Put:  func(text string) error { return f.session.Do(edit.SetNotes{Notes: text}) },
 		Tell: func(m message.Message) { f.refused(m) },
-	}, 4)
-	f.add(e, "Notes", e)
+	}
+	e, at := take(f, "lines", "Notes", func(e *field.Entry) { e.Use(s) }, func() *field.Entry { return field.NewLines(s, 4) })
+	f.add(e, at, e)
 }
 
 // refused tells what can't be taken, and nothing where that is taken away.

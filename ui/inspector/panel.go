@@ -9,6 +9,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/session"
@@ -25,7 +26,7 @@ type Panel struct {
 	scroll  *container.Scroll
 	form    *form
 	shown   []drawing.Subject
-	unit    message.Language
+	unit    length.Unit
 	sheets  []model.HardwareUse // whose names, drawers and runners are offered
 	begun   bool
 }
@@ -46,23 +47,28 @@ func (p *Panel) Watch(s *session.Session) {
 		if p.session != s {
 			return
 		}
-		if !same(p.shown, s.Selection()) || p.say().Unit != p.unit.Unit || !slices.Equal(p.sheets, s.Project().Hardware) {
-			p.rebuild()
+		if p.say().Unit != p.unit {
+			p.Rebuild()
+		} else if !slices.Equal(p.shown, s.Selection()) || !slices.Equal(p.sheets, s.Project().Hardware) {
+			p.show()
 		} else if c&session.Document != 0 {
 			p.update()
 		}
 	})
-	p.rebuild()
+	p.show()
 }
 
 // Begin fills the panel.
 func (p *Panel) Begin() {
 	p.begun = true
-	p.rebuild()
+	p.show()
 }
 
 // Rebuild makes the panel anew, for another language or look.
-func (p *Panel) Rebuild() { p.rebuild() }
+func (p *Panel) Rebuild() {
+	p.form.widgets = nil
+	p.show()
+}
 
 // Take hands on what is typed in the panel, if anything.
 func (p *Panel) Take() {
@@ -73,35 +79,26 @@ func (p *Panel) Take() {
 	}
 }
 
-func same(a, b []drawing.Subject) bool {
-	if len(a) != len(b) {
-		return false
-	}
-	for i := range a {
-		if a[i] != b[i] {
-			return false
-		}
-	}
-	return true
-}
-
 func (p *Panel) update() {
 	for _, f := range p.form.updates {
 		f()
 	}
 }
 
-func (p *Panel) rebuild() {
+// show shows what is selected. Where it is of the same kind as before its fields
+// stay where they are, and tell of another thing.
+func (p *Panel) show() {
 	if !p.begun {
 		return
 	}
-	defer p.keepFocus()()
+	defer p.keepFocus(p.form.focus)()
 	sel := p.session.Selection()
-	p.shown, p.unit = append([]drawing.Subject(nil), sel...), p.say()
+	same := kindOf(sel) == kindOf(p.shown)
+	p.shown, p.unit = slices.Clone(sel), p.say().Unit
 	p.sheets = p.session.Project().Hardware
-	f := &form{session: p.session, say: p.say, tell: p.tell}
+	f := &form{session: p.session, say: p.say, tell: p.tell, before: p.form.widgets, widgets: map[part]any{}}
 	p.form = f
-	switch kind := kindOf(sel); kind {
+	switch kindOf(sel) {
 	case drawing.FrontThing:
 		f.fronts(p.session.SelectedFronts())
 	case drawing.DivisionThing:
@@ -115,43 +112,44 @@ func (p *Panel) rebuild() {
 	default:
 		f.project()
 	}
+	f.before = nil
 	p.column.Objects = f.objects
-	p.column.Layout.Layout(p.column.Objects, p.column.Size()) // they are new: no need to refresh them
-	p.scroll.ScrollToTop()
+	p.column.Layout.Layout(p.column.Objects, p.column.Size()) // what is new needs no refresh
+	if same {
+		p.scroll.Refresh() // its bar
+	} else {
+		p.scroll.ScrollToTop()
+	}
 	fynecanvas.Refresh(p.column)
 }
 
-// keepFocus brings the keyboard from a field that is made anew to the new one of
-// its label, the same of those that share it, or back to the drawing where there
-// is none: the old one would take keys unseen, another one change another thing.
-func (p *Panel) keepFocus() func() {
+// keepFocus brings the keyboard from a field that is gone to the new one of its
+// label, the same of those that share it, or back to the drawing where there is
+// none: the old one would take keys unseen, another one change another thing.
+func (p *Panel) keepFocus(before []labelled) func() {
 	c := field.CanvasOf(p.Object)
 	if c == nil || c.Focused() == nil {
 		return func() {}
 	}
-	i := slices.IndexFunc(p.form.focus, func(l labelled) bool { return l.of == c.Focused() })
+	i := slices.IndexFunc(before, func(l labelled) bool { return l.of == c.Focused() })
 	if i < 0 {
 		return func() {}
 	}
-	gone, which := p.form.focus[i], 0 // of those with its label
-	for _, l := range p.form.focus[:i] {
-		if l.name == gone.name {
-			which++
-		}
-	}
+	gone := before[i]
 	return func() {
+		for _, l := range p.form.focus {
+			if l.of == gone.of {
+				return
+			}
+		}
 		if e, ok := gone.of.(*field.Entry); ok && e.Dirty() {
 			e.Restore() // what it was about is shown no more
 		}
 		for _, l := range p.form.focus {
-			if l.name != gone.name {
-				continue
-			}
-			if which == 0 {
+			if l.label == gone.label && l.nth == gone.nth {
 				c.Focus(l.of)
 				return
 			}
-			which--
 		}
 		c.Unfocus()
 	}
@@ -169,8 +167,8 @@ func kindOf(sel []drawing.Subject) drawing.SubjectKind {
 func (p *Panel) Fields() map[string]*field.Entry {
 	all := map[string]*field.Entry{}
 	for _, l := range p.form.focus {
-		if e, ok := l.of.(*field.Entry); ok && all[l.name] == nil {
-			all[l.name] = e
+		if e, ok := l.of.(*field.Entry); ok && all[l.label] == nil {
+			all[l.label] = e
 		}
 	}
 	return all
