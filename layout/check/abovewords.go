@@ -17,8 +17,6 @@ func into(k plan.AboveKind) message.Message {
 		return message.New("up behind the front above")
 	case plan.ChannelAbove:
 		return message.New("into the finger-pull channel")
-	case plan.PartitionAbove:
-		return message.New("into the partition above")
 	default:
 		return message.New("into the carcass top")
 	}
@@ -35,8 +33,6 @@ func upTo(k plan.AboveKind) message.Message {
 		return message.New("up to the front above")
 	case plan.ChannelAbove:
 		return message.New("up to the finger-pull channel")
-	case plan.PartitionAbove:
-		return message.New("up to the partition above")
 	default:
 		return message.New("up to the carcass top")
 	}

@@ -12,7 +12,7 @@ var runnerLow = Rule{
 	Title:    message.New("Runner clears the board below"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The runner of a drawer on the carcass bottom, or on the shelf over a niche, lies " +
+	Doc: "The runner of a drawer on the carcass bottom or on a shelf lies " +
 		"lower above it than the hardware allows, so the drawer rubs or the runner can't " +
 		"be screwed on; or an upper drawer hangs lower than the top edge of the front " +
 		"below, which it would hit when it is pulled. Found is its lower edge above that " +

@@ -43,7 +43,6 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 	for _, r := range withoutRunner(p, say) {
 		add(r)
 	}
-	t.Notes = append(t.Notes, endedPartitions(p, say)...)
 	return t
 }
 

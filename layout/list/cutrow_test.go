@@ -1,7 +1,6 @@
 package list
 
 import (
-	"fmt"
 	"strings"
 	"testing"
 
@@ -97,29 +96,28 @@ func TestForHasOneStyle(t *testing.T) {
 	}
 }
 
-// A drawer over both bays ends the partition, at the top or at the bottom; what
-// carries the partition's end is named, as it is not listed.
-func TestAnEndedPartitionIsTold(t *testing.T) {
+// A drawer over both bays ends the partition, at the top or at the bottom; the shelf
+// that carries the partition's end is listed: as wide as both bays and the partition.
+func TestTheShelfOfAnEndedPartitionIsListed(t *testing.T) {
 	for name, c := range map[string]struct {
 		wide func(model.Bay, model.Front) model.Bay
 		want string
 	}{
-		"above": {func(b model.Bay, f model.Front) model.Bay { b.Fronts = append(b.Fronts, f); return b }, "ends below the front 2 Wide"},
-		"below": {func(b model.Bay, f model.Front) model.Bay { b.Fronts = append([]model.Front{f}, b.Fronts...); return b }, "ends above the front 1 Wide"},
+		"above": {func(b model.Bay, f model.Front) model.Bay { b.Fronts = append(b.Fronts, f); return b }, "shelf under Wide"},
+		"below": {func(b model.Bay, f model.Front) model.Bay { b.Fronts = append([]model.Front{f}, b.Fronts...); return b }, "shelf over Wide"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			p := worked().Project.Clone()
 			narrow := model.Bay{Fronts: []model.Front{{Name: "Jars", Height: 0}}}
 			wide := c.wide(model.Bay{Fronts: []model.Front{{Name: "Jars"}}}, model.Front{Name: "Wide", Span: 2, Height: length.MM(200)})
 			p.Cabinets[0].Bays = []model.Bay{wide, narrow}
-			notes := fmt.Sprint(CutList(plan.Make(p), Speaker{}).Notes)
-			if strings.Count(notes, "partition 1 ends") != 1 || !strings.Contains(notes, c.want) {
-				t.Errorf("notes %s", notes)
+			pl := plan.Make(p)
+			row := cells(t, CutList(pl, Speaker{}), c.want)
+			inside := p.Cabinets[0].Width - 2*p.Boards.Carcass.Thickness
+			if row["Count"] != "1" || row["Width"] != (Speaker{}).Figure(inside) || row["Height"] != (Speaker{}).Figure(pl.Cabinets[0].Depth) {
+				t.Errorf("row %v", row)
 			}
 		})
-	}
-	if notes := CutList(worked(), Speaker{}).Notes; len(notes) != 1 {
-		t.Errorf("notes without need: %q", notes)
 	}
 }
 

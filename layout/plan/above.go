@@ -35,9 +35,8 @@ func (m *maker) limitsAbove(pc *Cabinet) []limit {
 			if at+1 < len(col) {
 				*l = m.under(&m.plan.Fronts[col[at+1]], *l)
 			}
-			f := &m.plan.Fronts[k]
-			if j < len(pc.Partitions) && f.Place.Bay+f.Bays > j+1 && pc.Partitions[j].Min.Y >= f.Face.Max.Y {
-				*l = l.lower(pc.Partitions[j].Min.Y, PartitionAbove)
+			if y, ok := m.shelfOver(&m.plan.Fronts[k]); ok {
+				*l = l.lower(y, ShelfAbove)
 			}
 		}
 	}
@@ -55,10 +54,13 @@ func (m *maker) underTop(pc *Cabinet) limit {
 }
 
 // under is the limit under the next front above: its panel, which a drawer that
-// rises behind it would hit when it is pulled, its drawer, or a niche's shelf.
+// rises behind it would hit when it is pulled, its drawer, or the shelf under it.
 func (m *maker) under(g *Front, l limit) limit {
 	if g.Kind == model.OpenNiche {
 		return l.lower(g.Face.Min.Y-m.p.Boards.Carcass.Thickness, ShelfAbove)
+	}
+	if y, ok := m.shelfUnder(g); ok {
+		return l.lower(y, ShelfAbove)
 	}
 	if g.Kind == model.DrawerFront && g.Sheet != nil {
 		l = l.lower(g.Runner.Lower+min(0, g.Sheet.Bottom.Underside), DrawerAbove)

@@ -62,10 +62,16 @@ func (m *maker) rowPhase(at model.Place, rows model.HoleRows) (length.Length, bo
 	if f.Runner.source == nil || len(f.Runner.source.Screws) == 0 {
 		return 0, false
 	}
+	below := model.Place{Cabinet: at.Cabinet, Bay: at.Bay, Front: at.Front - 1}
 	drop := max(0, src.Cover-f.Sheet.Bottom.Underside)
-	if at.Front > 0 && m.p.BayAt(at).Fronts[at.Front-1].Kind == model.OpenNiche {
-		// It stands on the niche's shelf, which its front overlays less the gap.
+	switch fronts := m.p.BayAt(at).Fronts; {
+	case at.Front == 0:
+	case fronts[at.Front-1].Kind == model.OpenNiche, m.spanOf(at) > 1 && at.Front == len(fronts)-highRun(fronts, src.Span):
+		// It stands on a shelf, which its front overlays less the gap.
 		drop = max(drop, m.p.Boards.Carcass.Thickness-pc.Reveals.Gap+f.Sheet.Runner.LeastHeight)
+	case src.Span <= 1 && fronts[at.Front-1].Span > 1 && m.spanOf(below) > 1:
+		// It stands on a shelf whose upper face is level with its bottom edge.
+		drop = max(drop, f.Sheet.Runner.LeastHeight)
 	}
 	if src.Drop != nil {
 		drop = *src.Drop

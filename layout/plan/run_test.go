@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -90,13 +91,70 @@ func TestSpanningFront(t *testing.T) {
 	same(t, "its edge distance left", wide.EdgeDistance.Left, 36*mm)
 	same(t, "its edge distance right", wide.EdgeDistance.Right, 36*mm)
 	same(t, "gap under it in the next bay", wide.Face.Min.Y-beside.Face.Max.Y, 3*mm)
-	same(t, "end of the partition", got.Cabinets[0].Partitions[0].Max.Y, wide.Face.Min.Y-3*mm)
-	same(t, "room above the drawer below it", beside.Drawer.Limit, wide.Runner.Lower)
+	// The wide front's bottom edge is at 720 − 3 − 180 = 537, less the gap of 3: the
+	// partition ends at 534 under a shelf of 19, on which the wide drawer stands.
+	same(t, "end of the partition", got.Cabinets[0].Partitions[0].Max.Y, 534*mm)
+	same(t, "room above the drawer below it", beside.Drawer.Limit, 534*mm)
+	same(t, "drop of the wide drawer: 19 − 3", wide.Drop, 16*mm)
+	shelves := got.Cabinets[0].Bays[0].Shelves
+	if len(shelves) != 1 || shelves[0].Rect != plane.R(19*mm, 534*mm, 1200*mm, 553*mm) || shelves[0].Over {
+		t.Errorf("shelves %+v, want one under the wide front across both bays", shelves)
+	}
 	if beside.Topmost || !wide.Topmost {
 		t.Error("the wide front is the topmost, the one below it is not")
 	}
 	if len(got.Problems) != 0 {
 		t.Errorf("problems: %+v", got.Problems)
+	}
+}
+
+// Below, the wide front of 180 on a reveal of 3 ends at 183, its shelf's upper face
+// is level with the fronts above it, 186, and the partition stands on that. The wide
+// drawer has room up to 186 − 19 = 167.
+func TestSpanningFrontBelow(t *testing.T) {
+	p := spanProject()
+	p.Cabinets[0].Bays[0].Fronts = []model.Front{{Height: 180 * mm, Span: 2, Drawer: "low"}, {Share: 1}, {Share: 1}}
+	sheet := *p.Hardware[0].Sheet
+	sheet.Runner.LeastHeight = 2 * mm
+	p.Hardware[0].Sheet = &sheet
+	got := plan.Make(p)
+	same(t, "end of the partition", got.Cabinets[0].Partitions[0].Min.Y, 186*mm)
+	same(t, "room above the wide drawer", got.Fronts[0].Drawer.Limit, 167*mm)
+	shelves := got.Cabinets[0].Bays[0].Shelves
+	if len(shelves) != 1 || shelves[0].Rect != plane.R(19*mm, 167*mm, 1200*mm, 186*mm) || !shelves[0].Over {
+		t.Errorf("shelves %+v, want one over the wide front across both bays", shelves)
+	}
+	for _, k := range []int{1, 3} { // each bay's lowest
+		same(t, "drop of a drawer on the shelf: the runner's least height", got.Fronts[k].Drop, 2*mm)
+	}
+	same(t, "drop of a drawer above that", got.Fronts[2].Drop, 0)
+	p.HoleRows = model.HoleRows{Mode: model.RowsMoveFronts, Datum: 19 * mm}
+	for _, f := range plan.Make(p).Fronts {
+		if off := f.Runner.OffRow; f.Place.Front > 0 && (off != 0 || f.Number == 2 && f.Drop != 2*mm) {
+			t.Errorf("front %d on hole rows: off by %v, drop %v", f.Number, off, f.Drop)
+		}
+	}
+}
+
+// A niche over both bays has its own shelf, at which the partition ends.
+func TestSpanningNicheCarriesThePartition(t *testing.T) {
+	p := spanProject()
+	p.Cabinets[0].Bays[0].Fronts[1].Kind = model.OpenNiche
+	got := plan.Make(p)
+	niche, shelves := &got.Fronts[1], got.Cabinets[0].Bays[0].Shelves
+	if len(shelves) != 1 || shelves[0].Rect.Max.Y != niche.Face.Min.Y {
+		t.Errorf("shelves %+v, want one under the niche", shelves)
+	}
+	same(t, "end of the partition", got.Cabinets[0].Partitions[0].Max.Y, niche.Face.Min.Y-19*mm)
+}
+
+// A niche below a wide front ends at the wide front's shelf and needs none of its own.
+func TestANicheUnderAWideFrontHasOneShelf(t *testing.T) {
+	p := spanProject()
+	p.Cabinets[0].Bays[1].Fronts[1].Kind = model.OpenNiche
+	c := plan.Make(p).Cabinets[0]
+	if len(c.Bays[0].Shelves) != 1 || len(c.Bays[1].Shelves) != 1 || c.Bays[1].Shelves[0].Over {
+		t.Errorf("shelves %+v and %+v, want the wide front's and one under the niche", c.Bays[0].Shelves, c.Bays[1].Shelves)
 	}
 }
 

@@ -3,40 +3,102 @@ package plan
 import (
 	"frontlay/layout/plane"
 	"frontlay/model"
+	"frontlay/model/length"
 )
 
-// placeShelves adds the shelves that the open niches of a stack need: one whose
-// upper face is level with the niche's lower edge, one whose lower face is level
-// with its upper edge, unless the carcass bottom or top is there; one between two
-// niches. Overlay fronts below and above cover the shelves' edges, less the gap;
-// behind inset fronts the shelves are set back by the fronts' thickness.
+// placeShelves adds the shelves that a bay's own fronts need: those of its open
+// niches, and those over and under its spanning fronts. Overlay fronts below and
+// above cover the shelves' edges, less the gap; behind inset fronts the shelves are
+// set back by the fronts' thickness.
 func (m *maker) placeShelves(b *Bay) {
-	t := m.p.Boards.Carcass.Thickness
-	stack := m.plan.Fronts[b.First : b.First+b.Count]
-	for k := range stack {
-		f := &stack[k]
-		if f.Kind != model.OpenNiche {
+	for at, k := range b.Column {
+		f := &m.plan.Fronts[k]
+		if f.Place.Bay != b.Place.Bay {
 			continue
 		}
-		left, right := f.Opening.Min.X, f.Opening.Max.X
-		nicheAbove := k+1 < len(stack) && stack[k+1].Kind == model.OpenNiche
-		nicheBelow := k > 0 && stack[k-1].Kind == model.OpenNiche
-		if !f.Bottommost && !nicheBelow {
-			b.Shelves = append(b.Shelves, Shelf{Rect: plane.R(left, f.Face.Min.Y-t, right, f.Face.Min.Y), Of: f.Place})
-		}
-		if f.Topmost {
+		if f.Kind == model.OpenNiche {
+			m.placeNiche(b, at)
 			continue
 		}
-		y := f.Face.Max.Y
-		if nicheAbove {
-			y += (stack[k+1].Face.Min.Y-y)/2 - t/2
+		if y, ok := m.shelfOver(f); ok {
+			m.addShelf(b, y, f, true)
 		}
-		b.Shelves = append(b.Shelves, Shelf{Rect: plane.R(left, y, right, y+t), Of: f.Place, Over: true})
+		if y, ok := m.shelfUnder(f); ok {
+			m.addShelf(b, y, f, false)
+		}
 	}
 }
 
+// placeNiche adds the shelves of the open niche at a place of a column: one whose
+// upper face is level with the niche's lower edge, one whose lower face is level
+// with its upper edge, unless the carcass bottom or top is there, or a spanning
+// front that has its shelf there; one between two niches.
+func (m *maker) placeNiche(b *Bay, at int) {
+	t := m.p.Boards.Carcass.Thickness
+	f := &m.plan.Fronts[b.Column[at]]
+	below, above := !f.Bottommost, !f.Topmost
+	y := f.Face.Max.Y
+	if at > 0 {
+		g := &m.plan.Fronts[b.Column[at-1]]
+		_, its := m.shelfOver(g)
+		below = below && !its && g.Kind != model.OpenNiche
+	}
+	if at+1 < len(b.Column) {
+		g := &m.plan.Fronts[b.Column[at+1]]
+		_, its := m.shelfUnder(g)
+		above = above && !its
+		if g.Kind == model.OpenNiche {
+			y += (g.Face.Min.Y-y)/2 - t/2
+		}
+	}
+	if below {
+		m.addShelf(b, f.Face.Min.Y-t, f, false)
+	}
+	if above {
+		m.addShelf(b, y, f, true)
+	}
+}
+
+// addShelf adds a shelf of the width of a front's opening, its lower face at y.
+func (m *maker) addShelf(b *Bay, y length.Length, f *Front, over bool) {
+	r := plane.R(f.Opening.Min.X, y, f.Opening.Max.X, y+m.p.Boards.Carcass.Thickness)
+	b.Shelves = append(b.Shelves, Shelf{Rect: r, Of: f.Place, Over: over})
+}
+
+// shelfOver is the lower face, run frame, of the shelf over a spanning front on
+// which the partitions stand that it cuts off; false where it has none. The shelf's
+// upper face is level with the lower edges of the fronts above.
+func (m *maker) shelfOver(f *Front) (length.Length, bool) {
+	stack := m.p.BayAt(f.Place).Fronts
+	if f.Kind == model.OpenNiche || f.Bays < 2 || f.Place.Front != lowRun(stack, f.Bays)-1 || !m.cutsOff(f) {
+		return 0, false
+	}
+	return f.Face.Max.Y + m.plan.Cabinets[f.Place.Cabinet].Reveals.Gap - m.p.Boards.Carcass.Thickness, true
+}
+
+// shelfUnder is the lower face, run frame, of the shelf under a spanning front that
+// lies on the partitions which it cuts off; false where it has none. The shelf's
+// lower face is level with the upper edges of the fronts below.
+func (m *maker) shelfUnder(f *Front) (length.Length, bool) {
+	stack := m.p.BayAt(f.Place).Fronts
+	if f.Kind == model.OpenNiche || f.Bays < 2 || f.Place.Front != len(stack)-highRun(stack, f.Bays) || !m.cutsOff(f) {
+		return 0, false
+	}
+	return f.Face.Min.Y - m.plan.Cabinets[f.Place.Cabinet].Reveals.Gap, true
+}
+
+// cutsOff tells that something is left of a partition that a spanning front passes.
+func (m *maker) cutsOff(f *Front) bool {
+	for _, r := range m.plan.Cabinets[f.Place.Cabinet].Partitions[f.Place.Bay : f.Place.Bay+f.Bays-1] {
+		if r.Height() > 0 {
+			return true
+		}
+	}
+	return false
+}
+
 // standOn tells what each front of a bay's column stands on: the carcass bottom,
-// or the shelf over a niche.
+// or a shelf.
 func (m *maker) standOn(b *Bay) {
 	t := m.p.Boards.Carcass.Thickness
 	for at, k := range b.Column {
@@ -49,11 +111,17 @@ func (m *maker) standOn(b *Bay) {
 			continue
 		}
 		below := &m.plan.Fronts[b.Column[at-1]]
-		if below.Kind == model.OpenNiche {
-			f.Floor = max(f.Floor, below.Face.Max.Y+t)
-			f.OnFloor = true
+		floor, shelf := below.Face.Max.Y, true
+		if y, ok := m.shelfOver(below); ok {
+			floor = y + t
+		} else if y, ok := m.shelfUnder(f); ok {
+			floor = y + t
+		} else if below.Kind == model.OpenNiche {
+			floor += t
 		} else {
-			f.Floor = max(f.Floor, below.Face.Max.Y)
+			shelf = false
 		}
+		f.Floor = max(f.Floor, floor)
+		f.OnFloor = f.OnFloor || shelf
 	}
 }

@@ -69,18 +69,28 @@ func (m *maker) spanned(at model.Place) (area, opening plane.Rect) {
 	return bays[at.Bay].Stack.Union(bays[last].Stack), bays[at.Bay].Opening.Union(bays[last].Opening)
 }
 
-// trimPartitions ends partitions where spanning fronts pass them.
+// trimPartitions ends partitions where spanning fronts pass them: at the shelf that
+// such a front needs, or at that of a spanning niche.
 func (m *maker) trimPartitions(i int) {
 	pc := &m.plan.Cabinets[i]
+	gap, t := pc.Reveals.Gap, m.p.Boards.Carcass.Thickness
 	for j := range pc.Partitions {
-		s := &m.stacks[i][j+1]
-		area := pc.Bays[j+1].Stack
-		p := &pc.Partitions[j]
-		if s.low > area.Min.Y {
-			p.Min.Y = s.low
-		}
-		if s.high < area.Max.Y {
-			p.Max.Y = s.high
+		r := &pc.Partitions[j]
+		for _, k := range pc.Bays[j+1].Column {
+			f := &m.plan.Fronts[k]
+			if f.Place.Bay > j {
+				continue
+			}
+			low, high := f.Face.Max.Y+gap, f.Face.Min.Y-gap
+			below := low <= m.stacks[i][j+1].low
+			if f.Kind == model.OpenNiche {
+				low, high = f.Face.Max.Y+t, f.Face.Min.Y-t
+			}
+			if below {
+				r.Min.Y = max(r.Min.Y, low)
+			} else {
+				r.Max.Y = min(r.Max.Y, high)
+			}
 		}
 	}
 }

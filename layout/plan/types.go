@@ -98,9 +98,10 @@ type Bay struct {
 	Over    length.Length // what the heights are over (above zero) or under the stack
 }
 
-// Shelf is a board of the carcass's thickness that an open niche needs in its
-// bay: under the niche at Of, or over it (over and under it where two niches
-// meet). Rect is in the run frame.
+// Shelf is a board of the carcass's thickness that a front needs: under or over
+// the open niche at Of (both where two niches meet), or under or over a spanning
+// front, where it carries the partitions that the front cuts off. Rect is in the
+// run frame, as wide as the bays that the front at Of covers.
 type Shelf struct {
 	Rect plane.Rect
 	Of   model.Place
@@ -125,7 +126,7 @@ type Front struct {
 	Overlay      Edges // past the opening (or past the middle line's carcass face), negative for inset
 	EdgeDistance Edges // Left and Right only: front edge to the line of connector holes
 	Fitted       bool
-	OnFloor      bool          // stands on the carcass bottom or on the shelf over a niche
+	OnFloor      bool          // stands on the carcass bottom or on a shelf
 	Floor        length.Length // upper face of what it stands on, or the top edge of the front below, run frame
 	Bottommost   bool          // stands on the carcass bottom
 	Topmost      bool          // ends at the carcass top
@@ -188,7 +189,6 @@ const (
 	ShelfAbove
 	FrontAbove
 	ChannelAbove
-	PartitionAbove
 )
 
 // Say names what is above a drawer.
@@ -202,8 +202,6 @@ func (k AboveKind) Say() message.Message {
 		return message.New("the front above")
 	case ChannelAbove:
 		return message.New("the finger-pull channel")
-	case PartitionAbove:
-		return message.New("the partition above")
 	default:
 		return message.New("the carcass top")
 	}

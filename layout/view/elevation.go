@@ -108,6 +108,13 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 		if through || c.Mount == model.Inset || b.Count == 0 {
 			d.Add(open)
 		}
+		for _, shelf := range b.Shelves {
+			if through {
+				r := rect(drawing.Hidden, drawing.Subject{}, shelf.Rect)
+				r.Dashed = true
+				d.Add(r)
+			}
+		}
 	}
 }
 

@@ -24,8 +24,12 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 		plane.R(0, c.Outline.Max.Y-t, depth-back, c.Outline.Max.Y),
 		plane.R(depth-back, c.Outline.Min.Y, depth, c.Outline.Max.Y),
 	}
-	for _, shelf := range b.Shelves {
-		boards = append(boards, plane.R(shelfStart(p, c), shelf.Rect.Min.Y, depth-back, shelf.Rect.Max.Y))
+	for j := range c.Bays[:at.Bay+1] { // those of spanning fronts are listed at their first bay
+		for _, shelf := range c.Bays[j].Shelves {
+			if shelf.Rect.Max.X > b.Opening.Min.X {
+				boards = append(boards, plane.R(shelfStart(p, c), shelf.Rect.Min.Y, depth-back, shelf.Rect.Max.Y))
+			}
+		}
 	}
 	for _, r := range boards {
 		d.Add(rect(drawing.Carcass, of(drawing.CabinetThing, c.Place), r), &drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Carcass}, Rect: r})
