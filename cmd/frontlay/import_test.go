@@ -18,6 +18,7 @@ model/length:
 model/message: model/length
 model: model/length model/message
 model/edit: model model/length model/message
+model/figure: model model/length model/message
 model/history: model/message
 model/yamlfile: model model/length model/message gopkg.in/yaml.v3
 layout/plane: model/length

@@ -1,0 +1,112 @@
+package figure
+
+import (
+	"frontlay/model"
+)
+
+// Cabinet are those of one cabinet.
+func Cabinet(c *model.Cabinet) []Row {
+	return []Row{
+		line("name", "Name", "What the cabinet is called.", &c.Name),
+		size("width", "Width", "Outside width of the carcass.", &c.Width, Positive, maxSize).needed(),
+		size("height", "Height of carcass", "Height of the carcass alone, without its plinth.", &c.Height, Positive, maxSize).needed(),
+		size("depth", "Depth", "From the front edge of the carcass to the back of the cabinet, the back board included.", &c.Depth, Positive, maxSize).needed(),
+		size("plinth", "Plinth", "Height of the plinth below the carcass.", &c.Plinth, 0, maxSize),
+		size("worktop", "Worktop", "Thickness of the worktop on the carcass.", &c.Worktop, 0, maxFitting),
+		size("channel", "Finger-pull channel", "Height of a finger-pull channel that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", &c.Channel, 0, maxFitting),
+		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
+		part("reveals", "", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
+		group("left", "", "What stands at the left side, seen from the room.", Beside(&c.Left)),
+		group("right", "", "What stands at the right side, seen from the room.", Beside(&c.Right)),
+		list("bays", "", "The openings of the cabinet, left to right.", &c.Bays, maxBays, false, bayNames, Bay).needed(),
+	}
+}
+
+// Beside are those of what stands at one side of a cabinet.
+func Beside(b *model.Beside) []Row {
+	return []Row{
+		size("end_panel", "End panel", "Thickness of an end panel on the carcass side.", &b.EndPanel, 0, maxBoard),
+		size("filler", "Filler", "Width of a filler beyond it.", &b.Filler, 0, maxFitting),
+		flag("wall", "A wall or a corner", "Whether a wall or a corner follows.", &b.Wall),
+		size("projection", "Projects from the wall", "How far something at the wall, such as a door casing or the handles round a corner, reaches into the way of an opening drawer.", &b.Projection, 0, maxFitting),
+	}
+}
+
+// bayNames tells a bay from others by its hardware and the names of its fronts.
+func bayNames(b *model.Bay) string {
+	s := b.Hardware
+	for i := range b.Fronts {
+		s += "\n" + b.Fronts[i].Name
+	}
+	return s
+}
+
+// Bay are those of one bay.
+func Bay(b *model.Bay) []Row {
+	return []Row{
+		line("hardware", "Hardware", "Name of the hardware sheet; the first of the project where it is left out.", &b.Hardware),
+		size("width", "Clear width", "Clear inside width; left out, the bay takes a share of what is left.", &b.Width, Positive, maxSize),
+		number("share", "", "", "Share of the width that the bays with a width leave; 1 where it is left out.", &b.Share, 0.001, 1000),
+		size("partition", "", "Thickness of the partition at the right of this bay; the carcass board where it is left out.", &b.Partition, Positive, maxBoard),
+		group("division", "", "The rule by which fronts without a height share what is left.", Division(&b.Division)),
+		list("fronts", "", "What stands in the bay, bottom to top.", &b.Fronts, maxFronts, true, func(f *model.Front) string { return f.Name }, Front).needed(),
+	}
+}
+
+// Division are those of the rule by which fronts share what is left.
+func Division(d *model.Division) []Row {
+	return []Row{
+		choice("rule", "Division", "By each front's share, all equal, growing downwards by a step, or growing downwards by a ratio.", &d.Rule, "shares", "equal", "step", "ratio"),
+		size("step", "Step to the next", "With the rule step: each front is taller by this than the one above it.", &d.Step, 0, maxFitting),
+		number("ratio", "Factor to the next", "", "With the rule ratio: each front is taller by this factor than the one above it.", &d.Ratio, 0.1, 10),
+	}
+}
+
+// Front are those of one place in the stack.
+func Front(f *model.Front) []Row {
+	return []Row{
+		line("name", "Name", "What the front is called.", &f.Name),
+		choice("kind", "Kind", "A drawer with its front, a fixed panel, or an open niche.", &f.Kind, "drawer", "fixed", "open"),
+		size("height", "Height", "Fixed height; left out, the front takes a share of what is left.", &f.Height, Positive, maxSize),
+		number("share", "Share of the rest", "", "Share of the height that the fixed fronts leave; 1 where it is left out.", &f.Share, 0.001, 1000),
+		size("least", "Least height", "Least height of a front without a fixed one.", &f.Least, Positive, maxSize),
+		size("greatest", "Greatest height", "Greatest height of a front without a fixed one.", &f.Greatest, Positive, maxSize),
+		flag("locked", "Locked at this height", "Whether edits and hole rows leave the fixed height alone.", &f.Locked),
+		part("line_up", "", "Another front whose edge this front's top edge is level with.", &f.LineUp, lineUp),
+		count("span", "Bays spanned", "How many bays the front spans, to the right; 1 where it is left out.", &f.Span, 1, maxBays),
+		line("hardware", "Hardware", "Name of the hardware sheet; the bay's where it is left out.", &f.Hardware),
+		line("drawer", "Drawer height", "Name of a drawer height of the hardware sheet, or auto for the tallest that fits.", &f.Drawer),
+		size("runner", "Runner asked for", "Length of the runner; the longest that fits where it is left out.", &f.Runner, Positive, maxFitting),
+		sizeOrNil("drop", "Drop", "How far the front's bottom edge lies below the runner's lower edge; worked out where it is left out.", &f.Drop, -maxFitting, maxFitting),
+		size("cover", "Least cover", "How far the front must at least reach past the drawer bottom's underside.", &f.Cover, 0, maxFitting),
+		group("contents", "", "What the drawer is to hold.", Contents(&f.Contents)),
+		part("handle", "Handle holes", "One hole or two for a handle, drilled from the face.", &f.Handle, Handle),
+	}
+}
+
+func lineUp(l *model.LineUp) []Row {
+	return []Row{
+		line("cabinet", "", "Name of the other front's cabinet; this one where it is left out.", &l.Cabinet),
+		count("bay", "", "Number of the other front's bay in its cabinet, from 1 at the left.", &l.Bay, 1, maxBays),
+		line("front", "", "Name of the other front, or its number in the stack from 1 at the bottom.", &l.Front).needed(),
+		flag("bottom", "", "Whether it is the other front's bottom edge.", &l.Bottom),
+	}
+}
+
+// Contents are those of what a drawer is to hold.
+func Contents(c *model.Contents) []Row {
+	return []Row{
+		size("height", "Contents height", "Height of what is to stand in the drawer.", &c.Height, 0, maxFitting),
+		number("weight", "Contents weight", "kg", "Weight of what is to lie in the drawer, in kg.", &c.Weight, 0, 2000),
+	}
+}
+
+// Handle are those of the holes for a handle.
+func Handle(h *model.Handle) []Row {
+	return []Row{
+		size("spacing", "Holes apart", "Between the two holes; left out for one hole.", &h.Spacing, 0, maxFitting),
+		size("from_top", "From the top edge", "From the front's top edge to the line of holes; the middle of the height where it is left out.", &h.FromTop, 0, maxFitting),
+		size("from_left", "From the left edge", "From the front's left edge, seen from the room, to the middle of the handle; the middle of the width where it is left out.", &h.FromLeft, 0, maxSize),
+		size("diameter", "Diameter", "Diameter of the holes.", &h.Diameter, Positive, maxFitting).needed(),
+	}
+}

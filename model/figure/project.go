@@ -1,0 +1,108 @@
+package figure
+
+import (
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// The greatest sizes: of anything in a project, of parts and hardware, and of what
+// is as thick as a board. They are far outside of any cabinet and only keep slips of
+// the keyboard out.
+const (
+	maxSize    = 20 * length.Metre
+	maxFitting = 2 * length.Metre
+	maxBoard   = 200 * length.Millimetre
+)
+
+// Limits on counts. A run that is larger is not one job.
+const (
+	maxCabinets = 200
+	maxBays     = 100
+	maxFronts   = 10_000
+	maxParts    = 100 // of a hardware sheet, in each of its lists
+)
+
+// MostSheets is how many hardware sheets a project can use, MostSizes how many
+// sizes a list of them has, and MostName and MostText how many characters a name on
+// one line and notes.
+const (
+	MostSheets = 50
+	MostSizes  = 100
+	MostName   = 200
+	MostText   = 20_000
+)
+
+// The newest format versions, which are the ones written.
+const (
+	ProjectVersion = 1
+	SheetVersion   = 1
+)
+
+// Project are the rows of a project file; limits are those of the rules of the check, which a
+// project can set.
+func Project(p *model.Project, limits []model.Limit) []Row {
+	return []Row{
+		version("frontlay", ProjectVersion),
+		line("title", "Title", "What the job is called.", &p.Title),
+		unit(&p.Unit),
+		notes("notes", "Notes", "Anything worth remembering; it is printed with the job.", &p.Notes),
+		group("rounding", "", "How computed front heights are rounded.", Rounding(&p.Rounding)),
+		{Key: "hardware", Doc: "Hardware sheets by the name that bays use: a sample that ships, a path beside this file, or the sheet itself. The first is used where a bay names none.", Value: &Sheets{&p.Hardware}},
+		group("boards", "", "The sheet goods.", Boards(&p.Boards)).needed(),
+		group("reveals", "", "The visible gaps.", Reveals(&p.Reveals)),
+		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
+		group("hole_rows", "", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
+		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
+		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),
+	}
+}
+
+// Rounding are the rows of how computed heights are rounded.
+func Rounding(r *model.Rounding) []Row {
+	return []Row{
+		size("step", "Rounded to", "Heights are whole multiples of this; 1 mm where it is left out.", &r.Step, Positive, 100*length.Millimetre),
+		choice("rest", "Odd rest goes to", "Which of a stack's fronts without a height of their own takes the odd rest, the lowest or the highest.", &r.Rest, "bottom", "top"),
+	}
+}
+
+// HoleRows are those of the rows of holes in the carcass sides.
+func HoleRows(h *model.HoleRows) []Row {
+	return []Row{
+		choice("mode", "Runners", "Whether runners fall on rows: free pays no heed to them, move_runners moves runners up to the next row, move_fronts chooses front heights with the least change.", &h.Mode, "free", "move_runners", "move_fronts"),
+		size("pitch", "Pitch", "From row to row; 32 mm where it is left out.", &h.Pitch, Positive, maxFitting),
+		size("datum", "First row at", "From the carcass's lower edge up to the first row.", &h.Datum, 0, maxFitting),
+		size("setback", "Setback", "From the carcass's front edge back to the row of holes; 37 mm where it is left out.", &h.Setback, Positive, maxFitting),
+	}
+}
+
+// Boards are those of the sheet goods.
+func Boards(b *model.Boards) []Row {
+	return []Row{
+		group("carcass", "", "The board of sides, bottoms, tops and partitions.", Board(&b.Carcass)).needed(),
+		group("front", "", "The board of the fronts.", Board(&b.Front)).needed(),
+		group("back", "", "The board of the cabinet backs; left out where there are none.", Board(&b.Back)),
+	}
+}
+
+// Board are those of one board.
+func Board(b *model.Board) []Row {
+	return []Row{
+		size("thickness", "Thickness", "Thickness of the board.", &b.Thickness, Positive, maxBoard).needed(),
+		size("lipping", "Lipping", "Thickness of a lipping on all four edges; the cut size is less by it.", &b.Lipping, 0, 100*length.Millimetre),
+		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre; left out where it is not known.", &b.Density, 1, 25_000),
+		line("material", "Material", "What the board is made of.", &b.Material),
+		word("grain", "Grain", "Which way the grain runs, as the panel hangs.", &b.Grain, "horizontal", "vertical"),
+	}
+}
+
+// Reveals are those of the visible gaps, of the project or of one cabinet.
+func Reveals(r *model.Reveals) []Row {
+	most := length.Metre
+	return []Row{
+		size("left", "Left", "Visible gap at the left edge: from the carcass's outline inwards, for inset fronts from the opening inwards.", &r.Left, 0, most),
+		size("right", "Right", "The same at the right edge.", &r.Right, 0, most),
+		size("top", "Top", "The same at the top edge.", &r.Top, 0, most),
+		size("bottom", "Bottom", "The same at the bottom edge.", &r.Bottom, 0, most),
+		size("gap", "Between fronts", "Visible gap between two fronts.", &r.Gap, 0, most),
+	}
+}
