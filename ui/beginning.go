@@ -132,7 +132,8 @@ func (b *beginning) row(label string, steps length.Length, get func() length.Len
 		return put(v), nil
 	}
 	r := field.NewRow(b.w.text(label), "", field.Source{
-		Get: func() field.Value { return field.Value{Text: b.say().Figure(get())} },
+		Figure: true,
+		Get:    func() field.Value { return field.Value{Text: b.say().Figure(get())} },
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {

@@ -88,6 +88,9 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 	name := field.NewText(w.text("name of the printer"))
 	a, b := field.NewText(w.say().Length(across)), field.NewText(w.say().Length(up))
 	side, end := field.NewText(w.say().Length(sheet.DefaultMargins.Side)), field.NewText(w.say().Length(sheet.DefaultMargins.End))
+	for _, t := range []*field.Text{a, b, side, end} {
+		t.Figure = true
+	}
 	row := func(label string, t *field.Text) *mistake { return newMistake(label, field.Labelled(label, t)) }
 	rows := []*mistake{
 		row(w.text("Printer"), name), row(w.text("Bar across"), a), row(w.text("Bar up"), b),

@@ -70,6 +70,7 @@ func (p *printing) askPrinter(names []string, standard string) {
 	at := max(slices.Index(names, standard), 0)
 	printer := field.NewChoice(names, func() int { return at }, func(i int) { at = i })
 	copies := field.NewText("")
+	copies.Figure = true
 	copies.SetText("1")
 	note := field.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
 	note.Wrapping = fyne.TextWrapWord

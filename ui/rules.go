@@ -66,6 +66,7 @@ func (w *window) limitRow(l model.Limit) *field.Row {
 		return e, err
 	}
 	s := field.Source{
+		Figure: true,
 		Get: func() field.Value {
 			v, set := now()
 			switch {

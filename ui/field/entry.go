@@ -26,6 +26,8 @@ type Source struct {
 	Check func(text string) error
 	// Step changes the value by steps; nil where there are none.
 	Step func(steps int) error
+	// Figure tells that it is a figure; see Input.
+	Figure bool
 	// Focused is told when the field gets the focus; nil: nobody asks.
 	Focused func()
 	// Sample is a text for which the field shall have room besides what it shows;
@@ -42,7 +44,6 @@ type Source struct {
 // typed, Esc gives back what was, the up and down keys step.
 type Entry struct {
 	Input
-	Ring
 	source Source
 	was    string
 	grown  func() // lays the row out anew when a text came that is cut; may be nil
@@ -52,6 +53,7 @@ type Entry struct {
 func NewEntry(s Source) *Entry {
 	e := &Entry{source: s}
 	e.ExtendBaseWidget(e)
+	e.Figure = s.Figure
 	e.OnSubmitted = func(string) { e.Take() }
 	e.OnChanged = func(text string) {
 		if e.source.Check == nil || text == e.was {
@@ -133,13 +135,13 @@ func (e *Entry) Restore() {
 func (e *Entry) Dirty() bool { return e.Text != e.was }
 
 // FocusGained tells who asks for it. What the field holds is selected, so that
-// what is typed replaces it; a click puts the cursor where it is made.
+// what is typed replaces it.
 func (e *Entry) FocusGained() {
-	e.Gain(e, &e.Entry)
+	e.Input.FocusGained()
 	if !e.Dirty() {
 		e.tell(message.Message{})
 		if !e.MultiLine {
-			e.TypedShortcut(&fyne.ShortcutSelectAll{})
+			e.SelectAll()
 		}
 	}
 	if e.source.Focused != nil {
@@ -149,7 +151,7 @@ func (e *Entry) FocusGained() {
 
 // FocusLost takes what was typed; what can't be is given up, and that is told.
 func (e *Entry) FocusLost() {
-	e.Lose(e, &e.Entry)
+	e.Input.FocusLost()
 	err := e.take()
 	if err == nil {
 		return
@@ -160,11 +162,6 @@ func (e *Entry) FocusLost() {
 	if e.source.Refused != nil {
 		e.source.Refused(given)
 	}
-}
-
-// CreateRenderer draws the field with a line around it while it has the focus.
-func (e *Entry) CreateRenderer() fyne.WidgetRenderer {
-	return e.Line(e.Entry.CreateRenderer())
 }
 
 // TypedKey knows Esc and the steps.

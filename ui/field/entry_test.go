@@ -1,14 +1,17 @@
 package field_test
 
 import (
+	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/model/message"
 	"frontlay/ui/field"
+	"frontlay/ui/replay"
 )
 
 // source is a document of one text that takes anything but "bad".
@@ -124,6 +127,63 @@ func TestTypingReplacesWhatAFieldHolds(t *testing.T) {
 	e.TypedRune('4')
 	if e.Text != "3334" {
 		t.Errorf("clicked behind 333 and typed 4: %q", e.Text)
+	}
+}
+
+// A click into a figure selects all of it, wherever it is made, and a double click
+// too: half of it changed would be a wrong figure. A second click and a drag are
+// for who wants to change a part.
+func TestAClickSelectsAFigure(t *testing.T) {
+	test.NewTempApp(t)
+	for _, x := range []float32{10, 16, 22, 150} {
+		for name, click := range map[string]func(desktop.Mouseable, fyne.Position){"click": replay.Click, "double click": replay.DoubleClick} {
+			s := &source{text: "1.5"}
+			of := s.source()
+			of.Figure = true
+			e := field.NewEntry(of)
+			plain := field.NewText("")
+			plain.Figure = true
+			plain.SetText("1.5")
+			c := test.NewTempWindow(t, container.NewVBox(e, plain)).Canvas()
+			c.(test.WindowlessCanvas).Resize(fyne.NewSize(200, 100))
+			for _, one := range []interface {
+				desktop.Mouseable
+				fyne.Focusable
+			}{e, plain} {
+				click(one, fyne.NewPos(x, 10))
+				c.Focused().TypedRune('2')
+			}
+			if e.Text != "2" || plain.Text != "2" {
+				t.Errorf("1.5, a %s at %v and a typed 2 give %s and %s", name, x, e.Text, plain.Text)
+			}
+		}
+	}
+}
+
+func TestPartOfAFigureCanBeChanged(t *testing.T) {
+	test.NewTempApp(t)
+	s := &source{text: "1234.5"}
+	of := s.source()
+	of.Figure = true
+	e := field.NewEntry(of)
+	test.NewTempWindow(t, e).Resize(fyne.NewSize(200, 60))
+	replay.Click(e, fyne.NewPos(190, 10))
+	replay.Click(e, fyne.NewPos(190, 10))
+	e.TypedRune('6')
+	if e.Text != "1234.56" {
+		t.Errorf("a second click at the end and a typed 6 give %s", e.Text)
+	}
+	e.Restore()
+	e.FocusLost()
+	e.FocusGained()
+	at := func(x float32) fyne.PointEvent { return fyne.PointEvent{Position: fyne.NewPos(x, 10)} }
+	e.MouseDown(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary, PointEvent: at(190)})
+	e.Dragged(&fyne.DragEvent{PointEvent: at(100), Dragged: fyne.NewDelta(-90, 0)})
+	e.Dragged(&fyne.DragEvent{PointEvent: at(30), Dragged: fyne.NewDelta(-70, 0)})
+	e.MouseUp(&desktop.MouseEvent{Button: desktop.MouseButtonPrimary, PointEvent: at(30)})
+	e.DragEnd()
+	if got := e.SelectedText(); got == "" || got == "1234.5" || !strings.HasSuffix("1234.5", got) {
+		t.Errorf("a drag selects %q", got)
 	}
 }
 

@@ -1,15 +1,10 @@
 package field
 
-import (
-	"fyne.io/fyne/v2"
-)
+import "fyne.io/fyne/v2"
 
 // Text is a field of a dialog or page that is about nothing in the document: what
 // is typed stays in it.
-type Text struct {
-	Input
-	Ring
-}
+type Text struct{ Input }
 
 // NewText makes a field. hint is shown grey while it is empty.
 func NewText(hint string) *Text {
@@ -24,17 +19,6 @@ func (t *Text) Need() float32 { return entryNeed(t.Text, t.PlaceHolder) }
 
 // AcceptsTab lets Tab leave the field, also one of several lines.
 func (t *Text) AcceptsTab() bool { return false }
-
-// FocusGained scrolls to where the field can be seen.
-func (t *Text) FocusGained() { t.Gain(t, &t.Entry) }
-
-// FocusLost takes the line around the field away.
-func (t *Text) FocusLost() { t.Lose(t, &t.Entry) }
-
-// CreateRenderer draws the field with a line around it while it has the focus.
-func (t *Text) CreateRenderer() fyne.WidgetRenderer {
-	return t.Line(t.Entry.CreateRenderer())
-}
 
 // TypedKey hands Esc on.
 func (t *Text) TypedKey(e *fyne.KeyEvent) {

@@ -10,7 +10,6 @@ import (
 // Leaving it takes what was typed.
 type note struct {
 	field.Input
-	field.Ring
 	page *Page
 	was  string
 }
@@ -51,19 +50,14 @@ func (n *note) AcceptsTab() bool { return false }
 
 // FocusGained tells what belongs here.
 func (n *note) FocusGained() {
-	n.Gain(n, &n.Entry)
+	n.Input.FocusGained()
 	n.page.look(&row{page: n.page, path: "note", label: "Where from", item: -1})
 }
 
 // FocusLost takes what was typed.
 func (n *note) FocusLost() {
-	n.Lose(n, &n.Entry)
+	n.Input.FocusLost()
 	n.take()
-}
-
-// CreateRenderer draws the field with a line around it while it has the focus.
-func (n *note) CreateRenderer() fyne.WidgetRenderer {
-	return n.Line(n.Entry.CreateRenderer())
 }
 
 // TypedKey gives back what was on Esc.

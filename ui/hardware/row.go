@@ -54,7 +54,8 @@ type change func(text string) (func(*picked), error)
 // source makes a field that shows get and makes changes of a text.
 func (r *row) source(get func() field.Value, parse change) field.Source {
 	return field.Source{
-		Get: get,
+		Figure: true,
+		Get:    get,
 		Put: func(text string) error {
 			do, err := parse(text)
 			if err == nil {
@@ -193,7 +194,7 @@ func parseSizes(text string, u length.Unit) ([]length.Length, error) {
 func (f *form) text(path, label string, of func(*picked) *string) fyne.CanvasObject {
 	p := f.page
 	return f.row(path, label, "", view.NoFigure, func(r *row) field.Source {
-		return r.source(func() field.Value {
+		s := r.source(func() field.Value {
 			if at := of(p.now()); at != nil {
 				return field.Value{Text: *at}
 			}
@@ -205,6 +206,8 @@ func (f *form) text(path, label string, of func(*picked) *string) fyne.CanvasObj
 				}
 			}, nil
 		})
+		s.Figure = false
+		return s
 	}).object
 }
 

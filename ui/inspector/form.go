@@ -154,6 +154,7 @@ func (f *form) size(label string, s size) {
 			}
 		},
 		Sample: sampleOf(unit()),
+		Figure: true,
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {
@@ -211,6 +212,7 @@ func (f *form) number(label, unit string, get func() (v float64, given, mixed bo
 			}
 			return f.session.Do(put(v))
 		},
+		Figure: true,
 	})
 }
 

@@ -107,3 +107,28 @@ func (p *Pointer) ReleaseElsewhere() {
 		p.To.DragEnd()
 	}
 }
+
+// Click clicks once at a place in a widget that takes presses and perhaps double
+// clicks. Of those that do a single click is known only once a second one could
+// have come.
+func Click(of desktop.Mouseable, at fyne.Position) {
+	press(of, at)
+	if w, ok := of.(fyne.Tappable); ok {
+		w.Tapped(&fyne.PointEvent{Position: at})
+	}
+}
+
+// DoubleClick clicks twice at a place in a widget.
+func DoubleClick(of desktop.Mouseable, at fyne.Position) {
+	press(of, at)
+	press(of, at)
+	if w, ok := of.(fyne.DoubleTappable); ok {
+		w.DoubleTapped(&fyne.PointEvent{Position: at})
+	}
+}
+
+func press(of desktop.Mouseable, at fyne.Position) {
+	e := &desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary}
+	of.MouseDown(e)
+	of.MouseUp(e)
+}

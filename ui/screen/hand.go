@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
@@ -65,13 +67,8 @@ func (c *Screen) point(at fyne.Position, m fyne.KeyModifier) tool.Pointer {
 // thingAt finds what lies at a place: figures where they are on the screen,
 // then what the drawing tells.
 func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
-	const pad = 2
-	for i := len(c.figures) - 1; i >= 0; i-- {
-		f := c.figures[i]
-		if f.of.Kind != drawing.Nothing && at.X >= f.at.X-pad && at.X <= f.at.X+f.size.Width+pad &&
-			at.Y >= f.at.Y-pad && at.Y <= f.at.Y+f.size.Height+pad {
-			return f.of
-		}
+	if f := c.figureAt(at); f != nil && f.of.Kind != drawing.Nothing {
+		return f.of
 	}
 	reach := drawing.Reach{Near: c.view.size(near - 1)}
 	if c.subject != Elevation {
@@ -81,15 +78,30 @@ func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
 	return t
 }
 
+// figureAt finds the figure at a place; nil: there is none.
+func (c *Screen) figureAt(at fyne.Position) *figure {
+	const pad = 2
+	for i := range slices.Backward(c.figures) {
+		if f := &c.figures[i]; boxAt(f.at, f.size).grown(pad, pad).overlaps(box{at.X, at.Y, at.X, at.Y}) {
+			return f
+		}
+	}
+	return nil
+}
+
 // MouseDown takes hold of what lies under the pointer.
 func (c *Screen) MouseDown(e *desktop.MouseEvent) {
+	on := c.figureAt(e.Position) // before what is typed is taken, which can move the figures
 	c.focus()
 	c.pointer = e.Position
 	switch e.Button {
 	case desktop.MouseButtonPrimary:
 		c.finishTyping()
-		c.pressed = true
+		c.pressed, c.pressedOn, c.deaf = true, on, nil
 		p := c.point(e.Position, e.Modifier)
+		if on != nil && on.of.Kind != drawing.Nothing {
+			p.Thing = on.of
+		}
 		if c.subject != Elevation && p.Thing.Kind == drawing.Nothing {
 			c.hand = tool.NewPan(e.Position.X, e.Position.Y)
 			return
@@ -122,8 +134,23 @@ func (c *Screen) letGo(at fyne.Position, m fyne.KeyModifier) {
 	}
 	c.hand = c.hand.Release(c, p)
 	c.pointer = at
+	c.leaveFigure(at)
 	if c.fitting {
 		c.repaint()
+	}
+}
+
+// leaveFigure tells after a click on a figure that can't be typed that it can't;
+// where a press on a figure has opened none, digits have no place to go to.
+func (c *Screen) leaveFigure(at fyne.Position) {
+	f := c.pressedOn
+	c.pressedOn = nil
+	if f == nil || c.typing != nil {
+		return
+	}
+	c.deaf = c.session.Selection()
+	if f.of.Kind == drawing.Nothing && c.figureAt(at) != nil {
+		c.Tell(follows())
 	}
 }
 

@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
@@ -42,12 +44,26 @@ func (c *Screen) TypedRune(r rune) {
 	case r == '0' || r == '=':
 		c.Fit()
 	case r >= '1' && r <= '9':
-		if at := c.session.SelectedFronts(); len(at) == 1 {
-			c.TypeSize(drawing.Subject{Kind: drawing.FrontHeight, Place: at[0]})
-			if c.typing != nil {
-				c.typing.entry.TypedRune(r) // in place of the figure, which is selected
-			}
-		}
+		c.typeHeight(r)
+	}
+}
+
+// typeHeight begins the height of the selected front with a digit, unless the
+// hand has just been at another figure: the digit would be meant for that.
+func (c *Screen) typeHeight(digit rune) {
+	at := c.session.SelectedFronts()
+	if len(at) != 1 {
+		return
+	}
+	height := drawing.Subject{Kind: drawing.FrontHeight, Place: at[0]}
+	seen := c.subject == Elevation || slices.ContainsFunc(c.figures, func(f figure) bool { return f.of == height })
+	if !seen || slices.Equal(c.deaf, c.session.Selection()) {
+		c.Tell(message.New("Click a figure that can be typed, or the front, first."))
+		return
+	}
+	c.TypeSize(height)
+	if c.typing != nil {
+		c.typing.entry.TypedRune(digit) // in place of the figure, which is selected
 	}
 }
 
@@ -100,7 +116,6 @@ func (c *Screen) menuHere() {
 func (c *Screen) Escape() {
 	if c.typing != nil {
 		c.closeTyping()
-		c.focus()
 		c.Tell(message.Message{})
 		return
 	}

@@ -42,6 +42,10 @@ type Screen struct {
 	pressed  bool
 	over     drawing.Subject
 	focused  bool
+	// pressedOn is the figure on which the button was pressed; nil: none. While
+	// the selection is deaf digits begin no size.
+	pressedOn *figure
+	deaf      []drawing.Subject
 
 	view    lens
 	fitting bool // the picture follows the size of the widget

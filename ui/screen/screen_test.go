@@ -3,6 +3,7 @@ package screen_test
 import (
 	"math"
 	"runtime"
+	"slices"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -253,6 +254,117 @@ func TestTypingASize(t *testing.T) {
 	field().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
 	if a, b := d.face(1).Height(), d.face(2).Height(); a != length.MM(300) || b != length.MM(200) {
 		t.Errorf("the fronts are %v and %v", a, b)
+	}
+}
+
+// A double click on a figure of the drawing opens it with all of it selected: the
+// second press is on the field that the first click has opened.
+func TestADoubleClickOnAFigure(t *testing.T) {
+	d := newDesk(t, demo(t))
+	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
+	d.pointer.Click(d.centre(t, "height of 2"))
+	replay.Click(canvas.Focused().(desktop.Mouseable), fyne.NewPos(20, 10))
+	for _, r := range "255" {
+		canvas.Focused().TypedRune(r)
+	}
+	canvas.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if h := d.face(2).Height(); h != length.MM(255) {
+		t.Errorf("the front is %v", h)
+	}
+}
+
+// Digits begin the height of the selected front, but not where the hand has just
+// been at another figure: they would change what nobody looks at.
+func TestDigitsGoNowhereElse(t *testing.T) {
+	const chosen = 3
+	for name, c := range map[string]struct {
+		do    func(d *desk, enter func(text string))
+		begin bool
+	}{
+		"selected":                          {func(d *desk, _ func(string)) {}, true},
+		"its height typed":                  {func(d *desk, enter func(string)) { d.pointer.Click(d.centre(t, "height of 3")); enter("225") }, true},
+		"another height typed":              {func(d *desk, enter func(string)) { d.pointer.Click(d.centre(t, "height of 1")); enter("300") }, false},
+		"another height given up":           {func(d *desk, enter func(string)) { d.pointer.Click(d.centre(t, "height of 1")); enter("") }, false},
+		"a width typed":                     {func(d *desk, enter func(string)) { d.pointer.Click(d.centre(t, "width of cabinet 1")); enter("705") }, false},
+		"a figure that follows from others": {func(d *desk, _ func(string)) { d.ShowPicture(screen.RearFace); d.clickFixed(t) }, false},
+		"the same, and back to the elevation": {func(d *desk, _ func(string)) {
+			d.ShowPicture(screen.RearFace)
+			d.clickFixed(t)
+			d.ShowPicture(screen.Elevation)
+		}, false},
+		"no height in the picture": {func(d *desk, _ func(string)) { d.ShowPicture(screen.DrawerPlan) }, false},
+		"a width typed, then its face clicked": {func(d *desk, enter func(string)) {
+			d.pointer.Click(d.centre(t, "width of cabinet 1"))
+			enter("705")
+			d.pointer.Click(d.centre(t, "front 3").AddXY(40, 0))
+		}, true},
+	} {
+		t.Run(name, func(t *testing.T) {
+			d := newDesk(t, demo(t))
+			canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
+			canvas.Focus(d.Screen)
+			d.session.Select(session.Front(d.session.Result().Plan.Fronts[chosen-1].Place))
+			c.do(d, func(text string) {
+				for _, r := range text {
+					canvas.Focused().TypedRune(r)
+				}
+				key := fyne.KeyReturn
+				if text == "" {
+					key = fyne.KeyEscape
+				}
+				canvas.Focused().TypedKey(&fyne.KeyEvent{Name: key})
+			})
+			if canvas.Focused() != fyne.Focusable(d.Screen) {
+				t.Fatal("the drawing has not got the keys")
+			}
+			d.told = nil
+			d.Screen.TypedRune('2')
+			if begun := canvas.Focused() != fyne.Focusable(d.Screen); begun != c.begin {
+				t.Errorf("a field is open for the 2: %v", begun)
+			}
+			if !c.begin && len(d.told) == 0 {
+				t.Error("nothing tells why")
+			}
+		})
+	}
+}
+
+// clickFixed clicks a figure that can't be typed.
+func (d *desk) clickFixed(t *testing.T) {
+	t.Helper()
+	d.told = nil
+	at, size, ok := d.Where(drawing.Subject{}) // what can't be typed stands for nothing
+	if !ok {
+		t.Fatal("there is no such figure")
+	}
+	d.pointer.Click(at.AddXY(size.Width/2, size.Height/2))
+	if !slices.Contains(d.told, "This size follows from the others.") {
+		t.Errorf("the click tells %q", d.told)
+	}
+}
+
+// A click on another figure opens that one, also where what was typed before it
+// moves the figures.
+func TestAClickOnAFigureThatMoves(t *testing.T) {
+	d := newDesk(t, demo(t))
+	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
+	d.pointer.Click(d.centre(t, "width of cabinet 1"))
+	for _, r := range "1500" {
+		canvas.Focused().TypedRune(r)
+	}
+	d.pointer.Click(d.centre(t, "height of 7"))
+	if d.session.Project().Cabinets[0].Width != length.MM(1500) {
+		t.Fatal("the width was not taken")
+	}
+	if canvas.Focused() == fyne.Focusable(d.Screen) {
+		t.Fatal("no figure is open")
+	}
+	for _, r := range "301" {
+		canvas.Focused().TypedRune(r)
+	}
+	canvas.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	if h := d.face(7).Height(); h != length.MM(301) {
+		t.Errorf("the front that was clicked is %v", h)
 	}
 }
 

@@ -24,6 +24,7 @@ type typing struct {
 	entry *sizeEntry
 	error *widget.Label
 	box   *fyne.Container
+	left  bool // the keys are going elsewhere
 }
 
 // sizeEntry is an entry that knows Esc and Tab.
@@ -49,34 +50,43 @@ func (e *sizeEntry) TypedKey(k *fyne.KeyEvent) {
 // AcceptsTab tells that Tab does not leave the field by itself.
 func (e *sizeEntry) AcceptsTab() bool { return true }
 
+// FocusGained selects the figure, so that what is typed replaces it.
+func (e *sizeEntry) FocusGained() {
+	e.Input.FocusGained()
+	e.SelectAll()
+}
+
 // FocusLost takes what was typed.
 func (e *sizeEntry) FocusLost() {
-	e.Entry.FocusLost()
+	e.Input.FocusLost()
 	e.onLost()
 }
+
+// follows tells that a size can't be typed.
+func follows() message.Message { return message.New("This size follows from the others.") }
 
 // TypeSize opens a field in place of the figure that stands for a thing.
 func (c *Screen) TypeSize(of drawing.Subject) {
 	size, ok := c.sizeOf(of)
 	if !ok {
+		c.Tell(follows())
 		return
 	}
 	c.finishTyping()
 	t := &typing{of: of, was: c.say().Figure(size), entry: &sizeEntry{}, error: widget.NewLabel("")}
 	t.entry.ExtendBaseWidget(t.entry)
+	t.entry.Figure = true
 	t.entry.SetText(t.was)
 	t.entry.OnSubmitted = func(string) {
-		if c.commitTyping(t) {
-			c.focus()
-		}
+		c.commitTyping(t)
 	}
 	t.entry.onEscape = func() {
 		c.closeTyping()
-		c.focus()
 		c.Tell(message.Message{})
 	}
 	t.entry.onTab = func() { c.nextTyping(t) }
 	t.entry.onLost = func() {
+		t.left = true
 		if c.typing == t && !c.commitTyping(t) {
 			c.closeTyping()
 		}
@@ -94,7 +104,6 @@ func (c *Screen) TypeSize(of drawing.Subject) {
 	if cv := field.CanvasOf(c); cv != nil {
 		cv.Focus(t.entry)
 	}
-	t.entry.TypedShortcut(&fyne.ShortcutSelectAll{})
 }
 
 // placeTyping keeps the field over its figure.
@@ -151,7 +160,7 @@ func (c *Screen) typedEdit(t *typing, s string) (edit.Edit, error) {
 	}
 	e := c.editFor(t.of, v)
 	if e == nil {
-		return nil, message.New("This size follows from the others.")
+		return nil, follows()
 	}
 	if err := c.session.Judge(e); err != nil {
 		return nil, err
@@ -228,10 +237,21 @@ func (c *Screen) finishTyping() {
 	}
 }
 
+// closeTyping takes the field away; where it had the keys the drawing gets them
+// back. Digits then go on with the height of the selected front only if that was
+// what was typed.
 func (c *Screen) closeTyping() {
-	if c.typing != nil {
-		c.typing = nil
-		c.Refresh()
+	t := c.typing
+	if t == nil {
+		return
+	}
+	c.typing, c.deaf = nil, nil
+	if one := session.Front(t.of.Place); t.of.Kind != drawing.FrontHeight || !c.session.IsSelected(one) {
+		c.deaf = c.session.Selection()
+	}
+	c.Refresh()
+	if cv := field.CanvasOf(c); cv != nil && cv.Focused() == t.entry && !t.left {
+		cv.Focus(c)
 	}
 }
 

@@ -1,0 +1,69 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strconv"
+	"strings"
+	"testing"
+	"time"
+)
+
+// In the real window, whose order of events the test driver does not have, a click
+// into a figure and a double click select all of it, in a field and in the drawing;
+// digits after a click on a figure that can't be typed change nothing.
+func TestFiguresAreTypedWhole(t *testing.T) {
+	needTools(t, "Xvfb", "openbox", "xdotool", "import", "gcc")
+	d := newDesktop(t)
+	path := filepath.Join(d.home, "bench.yaml")
+	data, err := os.ReadFile("../../testdata/projects/one-cabinet.yaml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(path, data, 0o600); err != nil {
+		t.Fatal(err)
+	}
+	d.start(path)
+	d.until("the desk is there", func(r report) bool { return r.has("front 1") })
+	if d.read().has("over Close") {
+		d.key("Escape") // the hints of the first use
+	}
+	d.click("front 1")
+	d.until("the inspector shows the front", func(r report) bool { return r.has("field Height") })
+	saved := func(height int) {
+		t.Helper()
+		d.key("Return")
+		d.key("ctrl+s")
+		d.until("it is saved", func(r report) bool { return !strings.HasPrefix(r.Title, "* ") })
+		data, err := os.ReadFile(path)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !strings.Contains(string(data), "height: "+strconv.Itoa(height)) {
+			d.shoot("failed")
+			t.Errorf("the file has no height of %d:\n%s", height, data)
+		}
+	}
+	d.click("field Height")
+	d.write("201")
+	saved(201)
+	d.doubleClick("field Least cover")
+	d.doubleClick("field Height")
+	d.shoot("a figure double-clicked")
+	d.write("202")
+	saved(202)
+	d.doubleClick("height of 1")
+	d.shoot("a figure of the drawing double-clicked")
+	d.write("203")
+	saved(203)
+}
+
+// doubleClick clicks twice at once.
+func (d *desktop) doubleClick(name string) {
+	d.t.Helper()
+	x, y := d.centre(name)
+	d.point(x-3, y)
+	d.point(x, y)
+	d.x("click", "--repeat", "2", "--delay", "60", "1")
+	time.Sleep(700 * time.Millisecond)
+}
