@@ -22,6 +22,32 @@ func (m Meaning) String() string {
 	return "unknown"
 }
 
+var kindNames = [...]string{
+	"nothing", "cabinet", "bay", "front", "division", "partition", "hole", "runner", "drawer",
+	"front-height", "cabinet-width", "cabinet-height", "bay-width", "sheet-figure",
+}
+
+// String is the kind's name, as dumps write it.
+func (k SubjectKind) String() string {
+	if int(k) < len(kindNames) {
+		return kindNames[k]
+	}
+	return "unknown"
+}
+
+var anchorNames = [...]string{
+	"middle-centre", "middle-left", "middle-right", "bottom-left", "bottom-centre", "bottom-right",
+	"top-left", "top-centre", "top-right",
+}
+
+// String is the anchor's name, as dumps write it.
+func (a Anchor) String() string {
+	if int(a) < len(anchorNames) {
+		return anchorNames[a]
+	}
+	return "unknown"
+}
+
 // severityNames are what dumps write behind a mark; errors are plain.
 var severityNames = [...]string{"", " warning", " advice", " accepted"}
 
@@ -45,14 +71,14 @@ func (d *Drawing) Dump() string {
 		case *Circle:
 			fmt.Fprintf(&b, "circle %s,%s radius %s", mm(v.Centre.X), mm(v.Centre.Y), mm(v.Radius))
 		case *Text:
-			fmt.Fprintf(&b, "text %s,%s %q", mm(v.At.X), mm(v.At.Y), say.Say(v.Say))
+			fmt.Fprintf(&b, "text %s,%s %s %q", mm(v.At.X), mm(v.At.Y), v.Anchor, say.Say(v.Say))
 		case *Dimension:
 			fmt.Fprintf(&b, "dimension %s,%s %s,%s at %s level %d %s%s", mm(v.From.X), mm(v.From.Y), mm(v.To.X), mm(v.To.Y), mm(v.Line), v.Level, v.Prefix, mm(v.Value))
 		case *Hatch:
 			fmt.Fprintf(&b, "hatch %s,%s %s,%s", mm(v.Rect.Min.X), mm(v.Rect.Min.Y), mm(v.Rect.Max.X), mm(v.Rect.Max.Y))
 		}
 		if t.Of.Kind != Nothing {
-			fmt.Fprintf(&b, " of %d at %d/%d/%d", t.Of.Kind, t.Of.Place.Cabinet, t.Of.Place.Bay, t.Of.Place.Front)
+			fmt.Fprintf(&b, " of %s at %d/%d/%d", t.Of.Kind, t.Of.Place.Cabinet, t.Of.Place.Bay, t.Of.Place.Front)
 		}
 		if int(t.Severity) < len(severityNames) {
 			b.WriteString(severityNames[t.Severity])
