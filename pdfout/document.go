@@ -71,7 +71,7 @@ func pageSize(p *sheet.Page) gofpdf.SizeType {
 func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
 	p := &doc.Pages[i]
 	pdf.AddPageFormat("P", pageSize(p))
-	across, up := doc.Correction.Factors()
+	across, up := p.Correction.Factors()
 	c := &canvas{
 		pdf: pdf, height: pt(p.Height),
 		middle: ink.Point{X: p.Width.MM() / 2, Y: p.Height.MM() / 2}, factor: ink.Point{X: across, Y: up},

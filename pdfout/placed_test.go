@@ -13,20 +13,30 @@ import (
 
 // Every hole of every kind of template on every paper is where the sheet says,
 // measured by MuPDF on the page, with and without a correction for the printer.
+// The printer's factors belong to the paper's sides: a page that lies turned has
+// them the other way round.
 func TestEveryPlacedHole(t *testing.T) {
 	corrections := map[string]sheet.Correction{
 		"true printer": {},
 		"corrected":    {Printer: "shop", Paper: "any", Across: 1.0123, Up: 0.9917},
 	}
 	templates := slices.DeleteFunc(sheet.Parts(), func(p sheet.Part) bool { return !p.Template() })
-	for _, paper := range papers {
+	upright, turned := 0, 0
+	for _, paper := range append(papers, sheet.Paper{Name: "lengthwise", Width: length.MM(333), Height: length.MM(200)}) {
 		for name, c := range corrections {
 			t.Run(fmt.Sprint(paper.Name, ", ", name), func(t *testing.T) {
 				d := sheet.Make(bench(), nil, sheet.Options{Paper: paper, Parts: templates, Correction: c})
 				kinds := map[string]int{}
 				for i, paths := range traced(t, written(t, d)) {
 					page := &d.Pages[i]
-					kinds[page.Kind] += comparePage(t, page, uncorrected(paths, page, c))
+					across, up := c.Factors()
+					if page.Width == paper.Width {
+						upright++
+					} else {
+						across, up = up, across
+						turned++
+					}
+					kinds[page.Kind] += comparePage(t, page, uncorrected(paths, page, across, up))
 				}
 				for _, part := range templates {
 					if kinds[string(part)] == 0 {
@@ -36,11 +46,13 @@ func TestEveryPlacedHole(t *testing.T) {
 			})
 		}
 	}
+	if upright == 0 || turned == 0 {
+		t.Errorf("%d pages upright and %d turned; want some of both", upright, turned)
+	}
 }
 
 // uncorrected undoes a correction, about the middle of the page.
-func uncorrected(paths []tracedPath, page *sheet.Page, c sheet.Correction) []tracedPath {
-	across, up := c.Factors()
+func uncorrected(paths []tracedPath, page *sheet.Page, across, up float64) []tracedPath {
 	w, h := page.Width.MM()/2, page.Height.MM()/2
 	for i := range paths {
 		for j, p := range paths[i].points {

@@ -48,7 +48,7 @@ func TestNoTextOverText(t *testing.T) {
 		}
 		d := sheet.Make(p, nil, o)
 		for i := range d.Pages {
-			if fault := overlaps(&d.Pages[i], d.Say); fault != "" {
+			if fault := overlaps(&d.Pages[i], o.Paper, d.Say); fault != "" {
 				t.Fatalf("page %d, %s, of %v: %s", i+1, d.Pages[i].Kind, o.Paper.Name, fault)
 			}
 		}
@@ -85,12 +85,16 @@ func randomLanguage(t *rapid.T) message.Language {
 
 // overlaps tells of the first two texts of a page that lie over one another, or
 // of one that reaches into a margin.
-func overlaps(p *sheet.Page, say message.Language) string {
+func overlaps(p *sheet.Page, paper sheet.Paper, say message.Language) string {
 	var l letters
 	Page(&l, p, say)
+	side, end := 9.99, 12.99 // of the paper, which the page may lie turned on
+	if p.Width != paper.Width {
+		side, end = end, side
+	}
 	const touch = 0.05 // mm
 	for i, a := range l.texts {
-		if a.box.lo.X < 9.99 || a.box.hi.X > p.Width.MM()-9.99 || a.box.lo.Y < 12.99 || a.box.hi.Y > p.Height.MM()-12.99 {
+		if a.box.lo.X < side || a.box.hi.X > p.Width.MM()-side || a.box.lo.Y < end || a.box.hi.Y > p.Height.MM()-end {
 			return fmt.Sprintf("%q at %v reaches into the margin", a.text, a.box)
 		}
 		for _, b := range l.texts[:i] {

@@ -10,12 +10,15 @@ import (
 
 // Correction undoes a printer's fault of scale: every coordinate of a page is
 // multiplied by Across and Up about the page's middle. Both are 1 for a true
-// printer; 0 counts as 1. Printer and Paper name what it was measured on.
+// printer; 0 counts as 1. Printer and Paper name what it was measured on. In
+// Options, Across is along the paper's width as named, as the calibration page is
+// measured; in a Page, along the page's own width.
 type Correction struct {
 	Printer string  `json:"printer"`
 	Paper   string  `json:"paper"`
 	Across  float64 `json:"across"`
 	Up      float64 `json:"up"`
+	turned  bool    // from the paper's sides to those of a page that lies turned
 }
 
 // Verdict is what to do with a measured correction.
@@ -133,6 +136,9 @@ func (c Correction) Factors() (across, up float64) {
 // say is what stands on every page that is printed with the correction.
 func (c Correction) say() message.Message {
 	c = c.filled()
+	if c.turned {
+		return message.New("Corrected for %v on %v, turned: %v across, %v up.", c.Printer, c.Paper, c.Across, c.Up)
+	}
 	return message.New("Corrected for %v on %v: %v across, %v up.", c.Printer, c.Paper, c.Across, c.Up)
 }
 

@@ -52,22 +52,33 @@ func TestMeasuredVerdicts(t *testing.T) {
 	}
 }
 
-// Whatever the correction, what it moves stays inside the margins.
+// Whatever the correction, what it moves stays inside the margins, which belong
+// to the paper's sides as the correction does.
 func TestCorrectedPagesKeepTheirMargins(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		c := Correction{Across: rapid.Float64Range(0.97, 1.03).Draw(t, "across"), Up: rapid.Float64Range(0.97, 1.03).Draw(t, "up")}
 		o := Options{Paper: randomPaper(t), Correction: c, Parts: []Part{CornerTemplates, WholeTemplates}}.with()
 		for _, page := range Make(planOf(randomFront(t, 1)), nil, o).Pages {
+			c, m := c, o.Margins
+			if page.Width != o.Paper.Width {
+				c.Across, c.Up = c.Up, c.Across
+				m.Side, m.End = m.End, m.Side
+			}
 			for _, placed := range page.Placed {
-				for _, m := range placed.Drawing.Marks {
-					r := onPage(m, placed, o)
+				for _, mark := range placed.Drawing.Marks {
+					r := onPage(mark, placed, o)
 					if r.Empty() && r.Width() < 0 {
 						continue // outside its clip
 					}
 					left := corrected(r.Min.X, page.Width, c.Across)
 					right := corrected(r.Max.X, page.Width, c.Across)
-					if left < o.Margins.Side.MM()-0.01 || right > (page.Width-o.Margins.Side).MM()+0.01 {
-						t.Fatalf("%T from %v to %v on a page %v wide", m, left, right, page.Width)
+					if left < m.Side.MM()-0.01 || right > (page.Width-m.Side).MM()+0.01 {
+						t.Fatalf("%T from %v to %v on a page %v wide", mark, left, right, page.Width)
+					}
+					bottom := corrected(r.Min.Y, page.Height, c.Up)
+					top := corrected(r.Max.Y, page.Height, c.Up)
+					if bottom < m.End.MM()-0.01 || top > (page.Height-m.End).MM()+0.01 {
+						t.Fatalf("%T from %v up to %v on a page %v high", mark, bottom, top, page.Height)
 					}
 				}
 			}

@@ -181,7 +181,7 @@ const contentsLine = 6 * length.Millimetre
 func (m *maker) fillContents() {
 	cover := &m.d.Pages[0]
 	own := cover.Placed[len(cover.Placed)-1].Drawing
-	d := &draft{own: own, say: m.o.Say, area: printable(cover.Width, cover.Height, m.o)}
+	d := &draft{own: own, say: m.o.Say, area: cover.Inside}
 	var entries []Bookmark
 	for _, b := range m.d.Bookmarks {
 		if b.Level == 0 && b.Page > 0 {

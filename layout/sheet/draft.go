@@ -11,13 +11,11 @@ import (
 // draft is a page while it is being laid out: its own marks in page
 // coordinates at 1:1, and the drawings placed on it.
 type draft struct {
-	page       Page
-	own        *drawing.Drawing
-	say        message.Language
-	area       plane.Rect // inside the margins
-	margins    Margins
-	wraps      wraps
-	correction Correction
+	page  Page
+	own   *drawing.Drawing
+	say   message.Language
+	area  plane.Rect // inside the margins
+	wraps wraps
 }
 
 // wraps remembers wrapped texts: the same words stand on many sheets of a job.
@@ -42,34 +40,36 @@ func (w wraps) wrap(s string, size length.Length, bold bool, width length.Length
 }
 
 func newDraft(kind Part, title message.Message, width, height length.Length, o Options) *draft {
+	area := printable(width, height, o)
+	_, correction := o.on(width, height)
 	return &draft{
-		page:       Page{Width: width, Height: height, Kind: string(kind), Title: title, Inside: printable(width, height, o)},
-		own:        &drawing.Drawing{Title: title},
-		say:        o.Say,
-		area:       printable(width, height, o),
-		margins:    o.Margins,
-		wraps:      o.wraps,
-		correction: o.Correction,
+		page:  Page{Width: width, Height: height, Kind: string(kind), Title: title, Correction: correction, Inside: area},
+		own:   &drawing.Drawing{Title: title},
+		say:   o.Say,
+		area:  area,
+		wraps: o.wraps,
 	}
 }
 
 // printable is the part of the paper that the printer reaches, before a
 // correction moves what stands there.
 func printable(width, height length.Length, o Options) plane.Rect {
-	across, up := o.Correction.Factors()
-	left, right := shrink(o.Margins.Side, width-o.Margins.Side, across)
-	bottom, top := shrink(o.Margins.End, height-o.Margins.End, up)
+	margins, correction := o.on(width, height)
+	across, up := correction.Factors()
+	left, right := shrink(margins.Side, width-margins.Side, across)
+	bottom, top := shrink(margins.End, height-margins.End, up)
 	return plane.R(left, bottom, right, top)
 }
 
-// pageHeight is the height of a page whose margins leave the given height.
-func pageHeight(inside length.Length, o Options) length.Length {
+// alongRoll is how long a piece of a roll must be to leave the given length
+// between its margins, whichever side of the page that is.
+func (o Options) alongRoll(inside length.Length) length.Length {
 	_, up := o.Correction.Factors()
 	return length.Length(float64(inside)*max(up, 1)) + 2*o.Margins.End + 4
 }
 
-// pageWidth likewise.
-func pageWidth(inside length.Length, o Options) length.Length {
+// acrossRoll is how wide a roll must be likewise.
+func (o Options) acrossRoll(inside length.Length) length.Length {
 	across, _ := o.Correction.Factors()
 	return length.Length(float64(inside)*max(across, 1)) + 2*o.Margins.Side + 4
 }

@@ -13,16 +13,16 @@ import (
 func number(pages []Page, o Options) {
 	for i := range pages {
 		own := pages[i].Placed[len(pages[i].Placed)-1].Drawing
-		d := &draft{own: own, say: o.Say, area: printable(pages[i].Width, pages[i].Height, o)}
+		d := &draft{own: own, say: o.Say, area: pages[i].Inside}
 		if room := pages[i].number; !room.Empty() {
 			d.field(room, o.Say.Say(message.New("%v of %v", i+1, len(pages))))
 			continue
 		}
 		at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1)}
 		foot := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
-		if !o.Correction.None() {
+		if c := pages[i].Correction; !c.None() {
 			room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3) - lettering.Width(foot, lettering.Tiny, false)
-			foot = o.Correction.within(o.Say, room) + "  " + foot
+			foot = c.within(o.Say, room) + "  " + foot
 		}
 		d.text(at, drawing.BottomRight, lettering.Tiny, false, foot)
 	}

@@ -53,6 +53,18 @@ func (o Options) with() Options {
 	return o
 }
 
+// on gives the margins and the correction of a page of the given size by its own
+// sides. They belong to the paper's sides: where the page lies turned on the
+// paper, they change places.
+func (o Options) on(width, height length.Length) (Margins, Correction) {
+	m, c := o.Margins, o.Correction
+	if width == o.Paper.Width || height != o.Paper.Width {
+		return m, c
+	}
+	c.Across, c.Up, c.turned = c.Up, c.Across, true
+	return Margins{Side: m.End, End: m.Side}, c
+}
+
 func (o Options) wants(p Part) bool { return slices.Contains(o.Parts, p) }
 
 func (o Options) wantsFront(number int) bool {

@@ -11,9 +11,9 @@ import (
 
 func TestPrintersComeBack(t *testing.T) {
 	var p Printers
-	p.Set(KnownPrinter{Correction: Correction{"shop", "A4", 1.004, 0.998}})
-	p.Set(KnownPrinter{Correction: Correction{"shop", "A3", 1.002, 1}, Margins: Margins{mm(5), 127 * length.Millimetre / 10}})
-	p.Set(KnownPrinter{Correction: Correction{"shop", "A4", 1.005, 0.999}}) // measured again
+	p.Set(KnownPrinter{Correction: Correction{Printer: "shop", Paper: "A4", Across: 1.004, Up: 0.998}})
+	p.Set(KnownPrinter{Correction: Correction{Printer: "shop", Paper: "A3", Across: 1.002, Up: 1}, Margins: Margins{mm(5), 127 * length.Millimetre / 10}})
+	p.Set(KnownPrinter{Correction: Correction{Printer: "shop", Paper: "A4", Across: 1.005, Up: 0.999}}) // measured again
 	var b bytes.Buffer
 	if err := WritePrinters(&b, &p); err != nil {
 		t.Fatal(err)

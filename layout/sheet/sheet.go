@@ -22,8 +22,6 @@ type Document struct {
 	Title message.Message
 	Say   message.Language
 	Pages []Page
-	// Correction is applied by whoever writes the pages to paper.
-	Correction Correction
 	// Bookmarks name pages, in the order of pages.
 	Bookmarks []Bookmark
 }
@@ -45,6 +43,7 @@ type Page struct {
 	Title         message.Message
 	Placed        []Placed
 	Links         []Link
+	Correction    Correction    // applied by whoever writes the page to paper
 	Inside        plane.Rect    // what the margins leave; letters stay in it
 	number        plane.Rect    // the title block's room for the page's number; empty: it stands at the foot
 	footFrom      length.Length // where the foot's line is free, from the left; 0: from the margin

@@ -103,7 +103,7 @@ func (s *stack) cut() {
 	for _, p := range s.parts {
 		used = max(used, p.top+p.height)
 	}
-	s.h = pageHeight(d.area.Height()-s.body(d).Height()+used, s.o)
+	s.h = s.o.alongRoll(d.area.Height() - s.body(d).Height() + used)
 }
 
 func (s *stack) blank() *draft { return newDraft(s.kind, s.kind.Title(), s.w, s.h, s.o) }

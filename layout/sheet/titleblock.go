@@ -31,11 +31,11 @@ func blockHeight(o Options) length.Length {
 func (d *draft) titleBlock(job, title, scale message.Message, date string) plane.Rect {
 	r := d.area
 	above := d.area
-	if !d.correction.None() {
+	if c := d.page.Correction; !c.None() {
 		r.Min.Y += correctionHeight
 		d.box(drawing.Frame, plane.R(r.Min.X, d.area.Min.Y, r.Max.X, r.Min.Y))
 		at := plane.Point{X: r.Min.X + mm(1), Y: d.area.Min.Y + (correctionHeight-lettering.Tiny)/2}
-		d.text(at, drawing.BottomLeft, lettering.Tiny, false, d.correction.within(d.say, r.Width()-mm(2)))
+		d.text(at, drawing.BottomLeft, lettering.Tiny, false, c.within(d.say, r.Width()-mm(2)))
 	}
 	r.Max.Y = r.Min.Y + fieldsHeight
 	d.box(drawing.Frame, r)

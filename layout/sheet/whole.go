@@ -155,22 +155,23 @@ func (s spread) tiles(w, h length.Length, o Options) (tiling, []bool) {
 // wide as the roll is.
 func (s spread) onRoll(o Options) (w, h length.Length) {
 	roll := o.Paper.Width
-	across := pageWidth(s.region.Width()+barStrip, o)
-	if across <= roll {
-		return roll, s.heightFor(roll, o)
+	width := s.region.Width() + barStrip
+	upright := min(o.alongRoll(s.inside(roll, mm(1000), o)), greatestEdge)
+	if o.acrossRoll(width) <= roll {
+		return roll, upright
 	}
-	if h := s.heightFor(min(across, greatestEdge), o); h <= roll {
-		return min(across, greatestEdge), roll
+	long := min(o.alongRoll(width), greatestEdge)
+	if o.acrossRoll(s.inside(long, roll, o)) <= roll {
+		return long, roll
 	}
-	return roll, min(s.heightFor(roll, o), greatestEdge)
+	return roll, upright
 }
 
-// heightFor is the height of a page of the given width that has room for the
-// region's height.
-func (s spread) heightFor(w length.Length, o Options) length.Length {
-	d := newDraft(s.kind, s.title, w, mm(1000), o)
-	over := d.area.Height() - s.body(d).Height()
-	return pageHeight(over+max(s.region.Height(), barLength+mm(4)), o)
+// inside is the height that a page must have between its margins, which depends
+// on its width, for the region's height.
+func (s spread) inside(w, h length.Length, o Options) length.Length {
+	d := newDraft(s.kind, s.title, w, h, o)
+	return d.area.Height() - s.body(d).Height() + max(s.region.Height(), barLength+mm(4))
 }
 
 const mapWidth = 26 * length.Millimetre
