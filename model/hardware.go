@@ -16,6 +16,7 @@ type HardwareUse struct {
 type HardwareSheet struct {
 	Name          string
 	Note          string
+	Sample        bool // the figures are invented
 	Unit          length.Unit
 	SideClearance length.Length // carcass inside face to drawer, each side
 	Runner        RunnerFigures

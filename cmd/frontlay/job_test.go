@@ -65,6 +65,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.shoot("a division dragged, seen through")
 
 	// Break the cover, see it, mend it.
+	usual := len(d.read().Findings) // what is told of every new cabinet
 	d.click("front 4")
 	d.until("the inspector shows the drop", func(r report) bool { return r.has("field Drop") })
 	d.click("field Drop")
@@ -77,14 +78,14 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.shoot("the cover is broken")
 	d.key("ctrl+h")
 	for range 4 {
-		if len(d.read().Findings) == 0 {
+		if len(d.read().Findings) <= usual {
 			break
 		}
 		time.Sleep(300 * time.Millisecond)
 		d.key("ctrl+f")
 		d.key("ctrl+h")
 	}
-	d.until("the fix mends it", func(r report) bool { return len(r.Findings) == 0 })
+	d.until("the fix mends it", func(r report) bool { return len(r.Findings) <= usual })
 	d.shoot("mended")
 
 	// Save, and open again.

@@ -49,20 +49,21 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.key("Next")
 	d.until("a front is selected again", func(r report) bool { return r.has("field Drop") })
 	d.tabTo("field Drop")
+	usual := len(d.read().Findings) // what is told of every new cabinet
 	d.shoot("keys in the inspector")
 	d.key("ctrl+a")
 	d.write("-60")
 	d.key("Return")
 	d.until("the check finds the cover", func(r report) bool { return strings.Contains(strings.Join(r.Findings, " "), "cover") })
 	for range 6 {
-		if len(d.read().Findings) == 0 {
+		if len(d.read().Findings) <= usual {
 			break
 		}
 		d.key("ctrl+f")
 		d.key("ctrl+h")
 		time.Sleep(300 * time.Millisecond)
 	}
-	d.until("the fix mends it", func(r report) bool { return len(r.Findings) == 0 })
+	d.until("the fix mends it", func(r report) bool { return len(r.Findings) <= usual })
 
 	// Saved and printed.
 	d.key("ctrl+s")

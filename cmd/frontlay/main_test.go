@@ -136,8 +136,8 @@ func TestNewIsFlawlessAndReplacesNothing(t *testing.T) {
 	if code, _, errs := do(t, "new", path); code != exitFine {
 		t.Fatal(errs)
 	}
-	if code, out, _ := do(t, "check", path); code != exitFine || !strings.Contains(out, "Errors: 0, warnings: 0, advice: 0") {
-		t.Errorf("the new project has findings: %s", out)
+	if code, out, _ := do(t, "check", path); code != exitFine || !strings.Contains(out, "Errors: 0, warnings: 1, advice: 0") || !strings.Contains(out, "[sample-sheet]") {
+		t.Errorf("the new project has findings beside that its sheet is a sample: %s", out)
 	}
 	if err := os.WriteFile(path, []byte("mine"), 0o666); err != nil {
 		t.Fatal(err)

@@ -57,11 +57,7 @@ func (s *search) otherSheets(at model.Place) []edit.Edit {
 		if i == few {
 			break
 		}
-		if at.Front >= 0 {
-			fixes = append(fixes, edit.ChooseFrontHardware{At: at, Name: h.Name})
-		} else {
-			fixes = append(fixes, edit.ChooseHardware{At: at, Name: h.Name})
-		}
+		fixes = append(fixes, chooseSheet(at, h.Name))
 	}
 	return fixes
 }

@@ -70,7 +70,9 @@ func (g generator) fill(v reflect.Value) {
 				some[l.Key] = g.length()
 			}
 		}
-		v.Set(reflect.ValueOf(some))
+		if len(some) > 0 {
+			v.Set(reflect.ValueOf(some))
+		}
 		return
 	case []model.HardwareUse, *model.HardwareSheet:
 		return

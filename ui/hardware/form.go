@@ -26,7 +26,7 @@ func newForm(p *Page) *form {
 	column := field.Column(
 		f.heading("Sheet"),
 		f.text("name", "Name", func(k *picked) *string { return &k.sheet.Name }),
-		f.notes(), f.unit(),
+		f.notes(), f.sample(), f.unit(),
 		f.heading("Runner"), f.sizes(runnerSizes), f.lengths(),
 		f.heading("Connector"), f.sizes(connectorSizes),
 		f.heading("Drawer heights"), f.drawers(),
@@ -127,6 +127,16 @@ func (f *form) unit() fyne.CanvasObject {
 	})
 	f.updates = append(f.updates, c.Update)
 	return field.Labelled(p.text("Unit"), c)
+}
+
+// sample is the box that tells figures which are invented.
+func (f *form) sample() fyne.CanvasObject {
+	p := f.page
+	c := field.NewCheck(p.text("The figures are invented (a sample)"), func(on bool) {
+		p.change(func(k *picked) { k.sheet.Sample = on })
+	})
+	f.updates = append(f.updates, func() { c.SetChecked(p.sheet.Sample) })
+	return c
 }
 
 func (f *form) notes() fyne.CanvasObject {
