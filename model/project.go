@@ -147,7 +147,9 @@ const (
 // DrawerAuto asks for the tallest drawer that fits.
 const DrawerAuto = "auto"
 
-// Front is one place in the stack. Height is fixed where it is above zero;
+// Front is one place in the stack. Height, from front line to front line, or
+// between the boards around an open niche where Clear is set, is fixed where above
+// zero;
 // otherwise the front takes a share of what is left (Share, 1 where zero).
 // Drawer names a drawer height of the hardware sheet, DrawerAuto (also "") the
 // tallest that fits. Drop is nil for the drop the layout works out.
@@ -155,6 +157,7 @@ type Front struct {
 	Name     string
 	Kind     Kind
 	Height   length.Length
+	Clear    bool // Height is clear, between the boards of an open niche
 	Share    float64
 	Least    length.Length // least height of a computed front; 0: none
 	Greatest length.Length // greatest height of a computed front; 0: none

@@ -57,7 +57,7 @@ func (m *maker) underTop(pc *Cabinet) limit {
 // rises behind it would hit when it is pulled, its drawer, or the shelf under it.
 func (m *maker) under(g *Front, l limit) limit {
 	if g.Kind == model.OpenNiche {
-		return l.lower(g.Face.Min.Y-m.p.Boards.Carcass.Thickness, ShelfAbove)
+		return l.lower(g.Clear.Min.Y-m.p.Boards.Carcass.Thickness, ShelfAbove)
 	}
 	if y, ok := m.shelfUnder(g); ok {
 		return l.lower(y, ShelfAbove)

@@ -136,6 +136,14 @@ func (p *Plan) HeightOf(f *Front) Sum {
 	s := Sum{Name: message.New("front height"), Value: f.Face.Height()}
 	src := p.Project.FrontAt(f.Place)
 	b := &p.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay]
+	if clear := f.Clear.Height(); src.Height > 0 && src.Clear && src.Height == clear {
+		s.Terms = []Term{
+			plus("clear height", clear),
+			plus("board below, behind the front line", f.Clear.Min.Y-f.Face.Min.Y),
+			plus("board above, behind the front line", f.Face.Max.Y-f.Clear.Max.Y),
+		}
+		return s
+	}
 	if src.Height > 0 && src.Height == s.Value {
 		return s
 	}

@@ -110,6 +110,10 @@ func (m *maker) face(at model.Place) Front {
 		// found again by it, whatever language the window speaks.
 		f.Name = f.usualName()
 	}
+	if f.Kind == model.OpenNiche {
+		below, above := m.boardsIn(at.Cabinet, at.Bay, at.Front)
+		f.Clear = plane.R(opening.Min.X, f.Face.Min.Y+below, opening.Max.X, f.Face.Max.Y-above)
+	}
 	f.Overlay = Edges{
 		Left:   opening.Min.X - f.Face.Min.X,
 		Right:  f.Face.Max.X - opening.Max.X,

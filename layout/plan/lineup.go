@@ -22,7 +22,7 @@ func (m *maker) pins(i, j int, s *stack) []pin {
 	gap := m.plan.Cabinets[i].Reveals.Gap
 	least := s.low // the lowest that the next front can end
 	for k := range fronts {
-		least += leastHeight(&fronts[k])
+		least += m.leastHeight(i, j, k)
 		if up := fronts[k].LineUp; up != nil {
 			at := model.Place{Cabinet: i, Bay: j, Front: k}
 			y, ok := m.lineOf(at, up)
@@ -46,11 +46,12 @@ func (m *maker) pins(i, j int, s *stack) []pin {
 	return pins
 }
 
-func leastHeight(f *model.Front) length.Length {
-	if f.Height > 0 {
-		return f.Height
+// leastHeight is the least height that a front can have: its own, or its bound.
+func (m *maker) leastHeight(i, j, k int) length.Length {
+	if h := m.fixedHeight(i, j, k); h > 0 {
+		return h
 	}
-	return max(f.Least, length.Millimetre)
+	return max(m.p.Cabinets[i].Bays[j].Fronts[k].Least, length.Millimetre)
 }
 
 // lineOf finds the edge that a front lines up with, run frame.

@@ -23,7 +23,8 @@ func (m *maker) moveToRows(i, j int, s *stack) {
 		p.Wanted = s.bottom[k]
 		p.Least, p.Greatest = max(src.Least, length.Millimetre), src.Greatest
 		if src.Locked && src.Height > 0 {
-			p.Least, p.Greatest = src.Height, src.Height
+			p.Least = m.fixedHeight(i, j, k)
+			p.Greatest = p.Least
 		}
 		if k > 0 {
 			p.Fixed = m.p.Cabinets[i].Bays[j].Fronts[k-1].LineUp != nil

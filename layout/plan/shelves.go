@@ -29,34 +29,53 @@ func (m *maker) placeShelves(b *Bay) {
 	}
 }
 
-// placeNiche adds the shelves of the open niche at a place of a column: one whose
-// upper face is level with the niche's lower edge, one whose lower face is level
-// with its upper edge, unless the carcass bottom or top is there, or a spanning
-// front that has its shelf there; one between two niches.
+// placeNiche adds the shelves of the open niche at a place of a column: one below
+// and one above, unless the carcass bottom or top is there, or a spanning front that
+// has its shelf there; one between two niches.
 func (m *maker) placeNiche(b *Bay, at int) {
-	t := m.p.Boards.Carcass.Thickness
 	f := &m.plan.Fronts[b.Column[at]]
 	below, above := !f.Bottommost, !f.Topmost
-	y := f.Face.Max.Y
 	if at > 0 {
 		g := &m.plan.Fronts[b.Column[at-1]]
 		_, its := m.shelfOver(g)
 		below = below && !its && g.Kind != model.OpenNiche
 	}
 	if at+1 < len(b.Column) {
-		g := &m.plan.Fronts[b.Column[at+1]]
-		_, its := m.shelfUnder(g)
+		_, its := m.shelfUnder(&m.plan.Fronts[b.Column[at+1]])
 		above = above && !its
-		if g.Kind == model.OpenNiche {
-			y += (g.Face.Min.Y-y)/2 - t/2
-		}
 	}
 	if below {
-		m.addShelf(b, f.Face.Min.Y-t, f, false)
+		m.addShelf(b, f.Clear.Min.Y-m.p.Boards.Carcass.Thickness, f, false)
 	}
 	if above {
-		m.addShelf(b, y, f, true)
+		m.addShelf(b, f.Clear.Max.Y, f, true)
 	}
+}
+
+// boardsIn is how far the boards below and above an open niche reach past its front
+// lines: the carcass's bottom and top (or the channel there), less their reveals, at
+// the ends of the stack, and the shelf in the middle of the gap between two niches.
+// A shelf between a niche and a front does not: its upper face is level with the
+// niche's lower edge, or its lower face with the upper edge. Below zero is how far a
+// board stays away, behind inset fronts.
+func (m *maker) boardsIn(i, j, k int) (below, above length.Length) {
+	pc, s := &m.plan.Cabinets[i], &m.stacks[i][j]
+	area, fronts := pc.Bays[j].Stack, m.p.Cabinets[i].Bays[j].Fronts
+	t, gap := m.p.Boards.Carcass.Thickness, pc.Reveals.Gap
+	half := t/2 - gap/2 // of the shelf between two niches, in the lower one
+	switch {
+	case k == 0 && s.low == area.Min.Y:
+		below = pc.Inside.Min.Y - area.Min.Y
+	case k == 0 && s.lowNiche, k > 0 && fronts[k-1].Kind == model.OpenNiche:
+		below = t - gap - half
+	}
+	switch last := len(fronts) - 1; {
+	case k == last && s.high == area.Max.Y:
+		above = area.Max.Y - m.underTop(pc).at
+	case k == last && s.highNiche, k < last && fronts[k+1].Kind == model.OpenNiche:
+		above = half
+	}
+	return below, above
 }
 
 // addShelf adds a shelf of the width of a front's opening, its lower face at y.
@@ -117,7 +136,7 @@ func (m *maker) standOn(b *Bay) {
 		} else if y, ok := m.shelfUnder(f); ok {
 			floor = y + t
 		} else if below.Kind == model.OpenNiche {
-			floor += t
+			floor = below.Clear.Max.Y + t
 		} else {
 			shelf = false
 		}

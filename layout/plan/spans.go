@@ -53,9 +53,11 @@ func (m *maker) leaveSpans(i, j int, s *stack) {
 			}
 			of := &m.stacks[i][b]
 			if k < lowRun(fronts, n) {
-				s.low = max(s.low, of.top[k]+gap)
-			} else {
-				s.high = min(s.high, of.bottom[k]-gap)
+				if low := of.top[k] + gap; low > s.low {
+					s.low, s.lowNiche = low, fronts[k].Kind == model.OpenNiche
+				}
+			} else if high := of.bottom[k] - gap; high < s.high {
+				s.high, s.highNiche = high, fronts[k].Kind == model.OpenNiche
 			}
 		}
 	}
@@ -84,7 +86,7 @@ func (m *maker) trimPartitions(i int) {
 			low, high := f.Face.Max.Y+gap, f.Face.Min.Y-gap
 			below := low <= m.stacks[i][j+1].low
 			if f.Kind == model.OpenNiche {
-				low, high = f.Face.Max.Y+t, f.Face.Min.Y-t
+				low, high = f.Clear.Max.Y+t, f.Clear.Min.Y-t
 			}
 			if below {
 				r.Min.Y = max(r.Min.Y, low)

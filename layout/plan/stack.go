@@ -12,8 +12,10 @@ type stack struct {
 	state       progress
 	bottom, top []length.Length
 	over        length.Length
-	// What a spanning front of a bay to the left leaves of this one.
-	low, high length.Length
+	// What a spanning front of a bay to the left leaves of this one, and whether it
+	// is a niche that does.
+	low, high           length.Length
+	lowNiche, highNiche bool
 }
 
 type progress uint8
@@ -77,7 +79,7 @@ func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 		}
 		fronts := bay.Fronts[first : p.front+1]
 		room := p.at - y - gap*length.Length(len(fronts)-1)
-		got := divide.Stack(room, partsOf(fronts), bay.Division, model.Rounding{Step: m.p.RoundingStep(), Rest: m.p.Rounding.Rest})
+		got := divide.Stack(room, m.partsOf(i, j, first, p.front), bay.Division, model.Rounding{Step: m.p.RoundingStep(), Rest: m.p.Rounding.Rest})
 		if p.front == len(bay.Fronts)-1 {
 			s.over += got.Over
 		} else if got.Over != 0 {
@@ -91,13 +93,25 @@ func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 	}
 }
 
-func partsOf(fronts []model.Front) []divide.Part {
-	parts := make([]divide.Part, len(fronts))
-	for k := range fronts {
-		f := &fronts[k]
-		parts[k] = divide.Part{Fixed: f.Height, Share: f.Share, Least: f.Least, Greatest: f.Greatest}
+// partsOf are the fronts first to last of a bay as parts to divide.
+func (m *maker) partsOf(i, j, first, last int) []divide.Part {
+	parts := make([]divide.Part, 0, last-first+1)
+	for k := first; k <= last; k++ {
+		f := &m.p.Cabinets[i].Bays[j].Fronts[k]
+		parts = append(parts, divide.Part{Fixed: m.fixedHeight(i, j, k), Share: f.Share, Least: f.Least, Greatest: f.Greatest})
 	}
 	return parts
+}
+
+// fixedHeight is the height of a front's face where the user fixed one, 0 where
+// not. Where that is a niche's clear height, what the boards take comes on top.
+func (m *maker) fixedHeight(i, j, k int) length.Length {
+	f := &m.p.Cabinets[i].Bays[j].Fronts[k]
+	if f.Height <= 0 || !f.Clear || f.Kind != model.OpenNiche {
+		return f.Height
+	}
+	below, above := m.boardsIn(i, j, k)
+	return max(f.Height+below+above, length.Millimetre)
 }
 
 // inTheWay lists the fronts whose height is fixed, locked or bounded: those

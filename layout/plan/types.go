@@ -120,6 +120,7 @@ type Front struct {
 	Name      string // the user's, or "Front n"
 	Kind      model.Kind
 	Face      plane.Rect    // run frame
+	Clear     plane.Rect    // of an open niche: between the boards around it, run frame
 	Thickness length.Length // of the front board
 	Inset     bool
 

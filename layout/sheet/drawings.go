@@ -26,7 +26,7 @@ func sectionPages(p *plan.Plan, job message.Message, o Options) []Page {
 }
 
 func sectionNote() message.Message {
-	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), height of the front. In the carcass: room above the drawer.")
+	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), height of the front. In the carcass: room above the drawer, clear height of a niche.")
 }
 
 const scheduleWidth = 58 * length.Millimetre

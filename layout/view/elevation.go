@@ -140,6 +140,12 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	}
 	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Least: message.New("%v", f.Number), Within: within})
 	d.Add(heightDimension(f))
+	if f.Kind == model.OpenNiche {
+		d.Add(&drawing.Text{
+			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: within.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.BottomCentre, Size: smallLetters,
+			Say: message.New("clear %v", f.Clear.Height()), Short: message.New("(%v)", f.Clear.Height()), Within: within,
+		})
+	}
 }
 
 // numbered is a front's number, with its name where it has one of its own.

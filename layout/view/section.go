@@ -63,6 +63,9 @@ func addFrontSection(d *drawing.Drawing, f, below *plan.Front, depth length.Leng
 		d.Add(r)
 	}
 	d.Add(upright(of(drawing.FrontHeight, f.Place), f.Face.Min.Y, f.Face.Max.Y, -f.Thickness, -3))
+	if f.Kind == model.OpenNiche { // what is clear in it stands in the middle
+		d.Add(upright(drawing.Subject{}, f.Clear.Min.Y, f.Clear.Max.Y, depth/2, 0))
+	}
 	if !f.Fitted {
 		return
 	}

@@ -54,7 +54,7 @@ func drawEdit(t *rapid.T) edit.Edit {
 	f := rapid.Float64().Draw(t, "number")
 	on := rapid.Bool().Draw(t, "on")
 	all := []edit.Edit{
-		edit.SetHeight{At: at, Height: v}, edit.SetShare{At: at, Share: f}, edit.SetDrop{At: at, Drop: &v}, edit.SetDrop{At: at},
+		edit.SetHeight{At: at, Height: v}, edit.SetHeight{At: at, Height: v, Clear: true}, edit.SetShare{At: at, Share: f}, edit.SetDrop{At: at, Drop: &v}, edit.SetDrop{At: at},
 		edit.SetDrawer{At: at, Drawer: "low"}, edit.SetDrawer{At: at, Drawer: text}, edit.SetKind{At: at, Kind: model.Kind(n & 3)},
 		edit.SetCover{At: at, Cover: v}, edit.RenameFront{At: at, Name: text}, edit.MoveDivision{Below: at, Lower: v, Upper: w},
 		edit.AddFront{At: at, Front: model.Front{Share: 1}}, edit.RemoveFront{At: at, Freed: v}, edit.ReorderFront{At: at, To: n},

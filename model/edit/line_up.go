@@ -37,7 +37,7 @@ func (e LineUp) Apply(p *model.Project) (*model.Project, error) {
 	f.LineUp = nil
 	if e.With != nil {
 		w := *e.With
-		f.LineUp, f.Height = &w, 0
+		f.LineUp, f.Height, f.Clear = &w, 0, false
 	}
 	return c, nil
 }

@@ -35,7 +35,9 @@ func (e Lock) Apply(p *model.Project) (*model.Project, error) {
 			if err := within(e.Heights[i], leastFront, greatestBox); err != nil {
 				return nil, err
 			}
-			fix(f, e.Heights[i])
+			if !f.Clear || f.Height <= 0 { // a niche's clear height stays what is asked for
+				fix(f, e.Heights[i])
+			}
 		}
 	}
 	return c, nil

@@ -37,7 +37,7 @@ func (e RemoveFront) Apply(p *model.Project) (*model.Project, error) {
 	if e.Freed > 0 {
 		b.Fronts[heir].Height += e.Freed
 	} else {
-		b.Fronts[heir].Height = 0
+		b.Fronts[heir].Height, b.Fronts[heir].Clear = 0, false
 	}
 	return c, nil
 }

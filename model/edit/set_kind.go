@@ -33,6 +33,7 @@ func (e SetKind) Apply(p *model.Project) (*model.Project, error) {
 		return nil, message.New("A place in the stack is a drawer, a fixed panel or an open niche.")
 	}
 	f.Kind = e.Kind
+	f.Clear = f.Clear && f.Kind == model.OpenNiche
 	if f.Kind != model.DrawerFront {
 		f.Drawer, f.Drop, f.Cover = "", nil, 0
 	}

@@ -27,6 +27,6 @@ func (e SetShare) Apply(p *model.Project) (*model.Project, error) {
 	if err := unlocked(f); err != nil {
 		return nil, err
 	}
-	f.Height, f.Share, f.LineUp = 0, e.Share, nil
+	f.Height, f.Clear, f.Share, f.LineUp = 0, false, e.Share, nil
 	return c, nil
 }

@@ -71,7 +71,7 @@ func stretch(fronts []model.Front, chosen []bool, heights []length.Length, by mo
 		f := &fronts[i]
 		switch {
 		case chosen[i]:
-			f.Height, f.Share, f.LineUp = 0, 1, nil
+			f.Height, f.Clear, f.Share, f.LineUp = 0, false, 1, nil
 		case f.Height <= 0 && i != rest:
 			fix(f, heights[i])
 		}
@@ -105,6 +105,6 @@ func fixChosen(fronts []model.Front, chosen []bool, heights []length.Length, by 
 		wants[k].Want = max(length.Length(math.Round(float64(sum)*w/total)), round.Step)
 	}
 	for k, h := range length.Apportion(sum, round.Step, wants, round.Rest == model.RestBottom) {
-		fronts[at[k]].Height, fronts[at[k]].Share = h, 0
+		fix(&fronts[at[k]], h)
 	}
 }

@@ -63,7 +63,7 @@ func unlocked(f *model.Front) error {
 // fix gives a front a height of its own. It takes no share and lines up with
 // nothing from then.
 func fix(f *model.Front, height length.Length) {
-	f.Height, f.Share, f.LineUp = height, 0, nil
+	f.Height, f.Clear, f.Share, f.LineUp = height, false, 0, nil
 }
 
 // sheetOf is the hardware sheet of a front: its own, or the bay's.

@@ -68,6 +68,7 @@ func Front(f *model.Front) []Row {
 		line("name", "Name", "What the front is called.", &f.Name),
 		choice("kind", "Kind", "A drawer with its front, a fixed panel, or an open niche.", &f.Kind, "drawer", "fixed", "open"),
 		size("height", "Height", "Fixed height; left out, the front takes a share of what is left.", &f.Height, Positive, maxSize),
+		flag("clear", "", "Whether the fixed height of an open niche is the clear one, between the boards below and above it; otherwise it is from front line to front line.", &f.Clear),
 		number("share", "Share of the rest", "", "Share of the height that the fixed fronts leave; 1 where it is left out.", &f.Share, 0.001, 1000),
 		size("least", "Least height", "Least height of a front without a fixed one.", &f.Least, Positive, maxSize),
 		size("greatest", "Greatest height", "Greatest height of a front without a fixed one.", &f.Greatest, Positive, maxSize),

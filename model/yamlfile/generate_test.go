@@ -174,6 +174,7 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 			if f.Height > 0 {
 				f.Share = 0
 			}
+			f.Clear = f.Clear && f.Height > 0 && f.Kind == model.OpenNiche
 			f.Greatest = max(f.Greatest, f.Least)
 			if f.LineUp != nil {
 				f.LineUp.Front = g.text()

@@ -6,9 +6,6 @@ import (
 	"testing"
 
 	"gopkg.in/yaml.v3"
-
-	"frontlay/model"
-	"frontlay/model/figure"
 )
 
 // rename is a step such as a version 2 might need: a key gets another name.
@@ -44,12 +41,12 @@ func TestMigrationsRunFromAFilesVersionOn(t *testing.T) {
 
 // A file of an older version is written as the newest, its comments with it.
 func TestTheVersionIsWrittenAsTheNewest(t *testing.T) {
-	if len(projectMigrations)+1 != figure.ProjectVersion || len(sheetMigrations)+1 != figure.SheetVersion {
-		t.Errorf("%d and %d steps for versions %d and %d", len(projectMigrations), len(sheetMigrations), figure.ProjectVersion, figure.SheetVersion)
+	if len(projectMigrations)+1 != ProjectVersion || len(sheetMigrations)+1 != SheetVersion {
+		t.Errorf("%d and %d steps for versions %d and %d", len(projectMigrations), len(sheetMigrations), ProjectVersion, SheetVersion)
 	}
 	old := &yaml.Node{Kind: yaml.ScalarNode, Value: "0", LineComment: "# first"}
-	first := figure.Project(new(model.Project), nil)[0]
-	out, err := yaml.Marshal(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, new(writer).value(first, old)}})
+	f := version("frontlay", ProjectVersion)
+	out, err := yaml.Marshal(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, f.write(&writer{}, old)}})
 	if err != nil || !strings.HasPrefix(string(out), "frontlay: 1 # first") {
 		t.Errorf("%q, %v", out, err)
 	}

@@ -7,7 +7,6 @@ import (
 	"testing"
 
 	"frontlay/model"
-	"frontlay/model/figure"
 	"frontlay/model/yamlfile"
 )
 
@@ -37,8 +36,8 @@ func TestFilesOfEveryVersionReadTheSameForEver(t *testing.T) {
 		}
 		kept++
 	}
-	if kept != figure.ProjectVersion {
-		t.Errorf("%d files for %d versions", kept, figure.ProjectVersion)
+	if kept != yamlfile.ProjectVersion {
+		t.Errorf("%d files for %d versions", kept, yamlfile.ProjectVersion)
 	}
 }
 
@@ -61,8 +60,8 @@ func facts(p *model.Project) string {
 
 func TestSheetsOfEveryVersionReadTheSameForEver(t *testing.T) {
 	files, err := filepath.Glob("../../testdata/versions/hardware-*.yaml")
-	if err != nil || len(files) != figure.SheetVersion {
-		t.Fatalf("%d files for %d versions, %v", len(files), figure.SheetVersion, err)
+	if err != nil || len(files) != yamlfile.SheetVersion {
+		t.Fatalf("%d files for %d versions, %v", len(files), yamlfile.SheetVersion, err)
 	}
 	for _, name := range files {
 		data, err := os.ReadFile(name)

@@ -56,7 +56,9 @@ func (f *form) fronts(at []model.Place) {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} })
 	})
 	f.size("Height", size{
-		get: common(at, func(a model.Place) (length.Length, bool) { return planned(a).Face.Height(), doc(a).Height > 0 }),
+		get: common(at, func(a model.Place) (length.Length, bool) {
+			return planned(a).Face.Height(), doc(a).Height > 0 && !doc(a).Clear
+		}),
 		put: func(v length.Length) edit.Edit {
 			return each(at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v} })
 		},
@@ -64,6 +66,19 @@ func (f *form) fronts(at []model.Place) {
 			return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
 		},
 	})
+	if doc(first).Kind == model.OpenNiche {
+		f.size("Clear height", size{
+			get: common(at, func(a model.Place) (length.Length, bool) {
+				return planned(a).Clear.Height(), doc(a).Height > 0 && doc(a).Clear
+			}),
+			put: func(v length.Length) edit.Edit {
+				return each(at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v, Clear: true} })
+			},
+			clear: func() edit.Edit {
+				return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
+			},
+		})
+	}
 	share := func(a model.Place) float64 {
 		if s := doc(a).Share; s > 0 {
 			return s
