@@ -31,7 +31,12 @@ func Rules() []Rule {
 		holeRows,
 		wideFront,
 		reveal,
+		smallerBelow,
 		nearlyLevel,
+		leftRight,
+		jigSettings,
+		adjustment,
+		contents,
 	}
 }
 

@@ -1,0 +1,39 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/message"
+)
+
+var contents = Rule{
+	Name:     "contents",
+	Title:    message.New("What drawers hold is known"),
+	Severity: Advice,
+	Forbids:  Nothing,
+	Doc: "The hardware sheet says what its runners carry, but for some drawers nobody has said " +
+		"what they are to hold, so that their load was not checked: full, they may sag or come " +
+		"off. It is told once for the project. Give each drawer the weight that it may hold.",
+	find: findContents,
+}
+
+func findContents(s *search) {
+	all, silent := 0, 0
+	s.drawers(func(f *plan.Front) {
+		if f.Runner.Load <= 0 {
+			return
+		}
+		all++
+		if s.plan.Project.FrontAt(f.Place).Contents.Weight <= 0 {
+			silent++
+		}
+	})
+	if silent == 0 {
+		return
+	}
+	s.add(Finding{
+		Place:  model.Whole,
+		What:   message.New("the weight of the contents is not given, so that the load was not checked; drawers: %v of %v", silent, all),
+		Change: message.New("give each drawer the weight that it may hold"),
+	})
+}
