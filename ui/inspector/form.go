@@ -32,12 +32,12 @@ type form struct {
 	focus   []labelled
 }
 
-// part names a widget of a form: by its kind, its English label, and by which it
-// is of those. Several can have one label, such as what stands at a cabinet's
+// part names a widget of a form: by its kind, its label or text, and by which it
+// is of those. Several can have one, such as what stands at a cabinet's
 // left and right.
 type part struct {
-	kind, label string
-	nth         int
+	kind, text string
+	nth        int
 }
 
 // labelled is what can have the focus.

@@ -146,7 +146,7 @@ func (p *Panel) keepFocus(before []labelled) func() {
 			e.Restore() // what it was about is shown no more
 		}
 		for _, l := range p.form.focus {
-			if l.label == gone.label && l.nth == gone.nth {
+			if l.text == gone.text && l.nth == gone.nth {
 				c.Focus(l.of)
 				return
 			}
@@ -167,8 +167,8 @@ func kindOf(sel []drawing.Subject) drawing.SubjectKind {
 func (p *Panel) Fields() map[string]*field.Entry {
 	all := map[string]*field.Entry{}
 	for _, l := range p.form.focus {
-		if e, ok := l.of.(*field.Entry); ok && all[l.label] == nil {
-			all[l.label] = e
+		if e, ok := l.of.(*field.Entry); ok && all[l.text] == nil {
+			all[l.text] = e
 		}
 	}
 	return all
