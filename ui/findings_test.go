@@ -65,8 +65,10 @@ func TestFindingsByKeyboard(t *testing.T) {
 		t.Fatalf("Enter leads to %v", c.Focused())
 	}
 	press(w, fyne.KeyReturn)
-	if n := len(w.session.Result().Findings); n >= len(found) {
-		t.Fatalf("there are still %d findings", n)
+	for _, f := range w.session.Result().Findings {
+		if f.Rule == found[0].Rule && f.Place == found[0].Place {
+			t.Fatalf("it is still found: %v", f.What)
+		}
 	}
 	if c.Focused() != list {
 		t.Errorf("after the fix the focus is at %v", c.Focused())
@@ -109,10 +111,12 @@ func TestFindingsAreWhole(t *testing.T) {
 // An empty list says what was looked at, and Tab passes it by.
 func TestNothingFoundIsSaid(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.apply(edit.SetSeverity{Rule: "sample-sheet", Severity: "off"})
+	for _, f := range w.session.Result().Findings { // what the demo accepts
+		w.apply(edit.SetSeverity{Rule: f.Rule, Severity: "off"})
+	}
 	all := len(check.Rules())
 	text := labelsOf(w.findings.Object)
-	for _, want := range []string{"nothing found", "fronts: 13", fmt.Sprintf("%d of %d", all-1, all)} {
+	for _, want := range []string{"nothing found", "fronts: 13", fmt.Sprintf("%d of %d", all-2, all)} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is not said in %q", want, text)
 		}
@@ -122,7 +126,7 @@ func TestNothingFoundIsSaid(t *testing.T) {
 	}
 	w.apply(edit.SetSeverity{Rule: check.Rules()[0].Name, Severity: "off"})
 	text = labelsOf(w.findings.Object)
-	if !strings.Contains(text, fmt.Sprintf("%d of %d", all-2, all)) {
+	if !strings.Contains(text, fmt.Sprintf("%d of %d", all-3, all)) {
 		t.Errorf("a rule that is off counts: %q", text)
 	}
 }
