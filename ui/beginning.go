@@ -21,6 +21,7 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/command"
 	"frontlay/ui/field"
 	"frontlay/ui/findings"
 	"frontlay/ui/look"
@@ -119,7 +120,7 @@ func (b *beginning) say() message.Language {
 }
 
 func (b *beginning) cabinet(which edit.CabinetSize, v length.Length) edit.Edit {
-	return edit.SetCabinetSize{At: placeOfCabinet(0), Which: which, Size: v}
+	return edit.SetCabinetSize{At: session.PlaceOfCabinet(0), Which: which, Size: v}
 }
 
 // row is a field for a size whose steppers go by so many of the unit's steps.
@@ -290,3 +291,24 @@ func (b *beginning) take() {
 		r.Entry.Take()
 	}
 }
+
+// Own runs a command on the new cabinet, where that is about it. Undo and zoom are
+// those of the new cabinet.
+func (b *beginning) Own(c *command.Command) bool {
+	own := map[string]func(){
+		"undo": func() { b.session.Undo() }, "redo": func() { b.session.Redo() },
+		"fit": b.screen.Fit, "zoomin": func() { b.screen.Zoom(1.25) }, "zoomout": func() { b.screen.Zoom(0.8) },
+		"remove": func() {}, // drawers are counted in the form
+	}
+	do := own[c.Name]
+	if do != nil {
+		do()
+	}
+	return do != nil
+}
+
+// Leave goes on: the new cabinet is not in a project yet.
+func (b *beginning) Leave(then func()) { then() }
+
+// SetUnit sets that of the new cabinet.
+func (b *beginning) SetUnit(u length.Unit) { b.do(edit.SetUnit{Unit: u}) }

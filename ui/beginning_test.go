@@ -15,7 +15,7 @@ import (
 func TestANewCabinetTellsWhatIsFound(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.showStart()
-	b := w.beginning
+	b := w.beginning()
 	first := b.found.Text
 	if !strings.Contains(first, "invented") {
 		t.Errorf("at first it says %q", b.found.Text)

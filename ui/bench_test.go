@@ -21,10 +21,10 @@ func BenchmarkWindowDrag(b *testing.B) {
 			b.Fatal(err)
 		}
 	}
-	w.screen.Fit()
-	spot := replay.Places(w.screen)["division above 1"]
+	w.desk.Screen.Fit()
+	spot := replay.Places(w.desk.Screen)["division above 1"]
 	from := fyne.NewPos(spot.X+spot.Width/2, spot.Y+spot.Height/2)
-	p := &replay.Pointer{To: w.screen}
+	p := &replay.Pointer{To: w.desk.Screen}
 	p.Move(from)
 	p.Press(desktop.MouseButtonPrimary)
 	b.ResetTimer()

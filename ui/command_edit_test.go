@@ -19,7 +19,7 @@ func TestACabinetMovesInTheRun(t *testing.T) {
 		return all
 	}
 	before := names()
-	if w.can("moveright") {
+	if w.table.Command("moveright").Possible() {
 		t.Error("with nothing selected there is nothing to move")
 	}
 	w.session.Select(w.face(1), w.face(2))
@@ -33,10 +33,10 @@ func TestACabinetMovesInTheRun(t *testing.T) {
 	for range before {
 		w.do("moveright")
 	}
-	if after := names(); after[len(after)-1] != before[0] || w.can("moveright") || !w.can("moveleft") {
+	if after := names(); after[len(after)-1] != before[0] || w.table.Command("moveright").Possible() || !w.table.Command("moveleft").Possible() {
 		t.Errorf("at the right end: %q", after)
 	}
-	w.session.Select(session.Cabinet(placeOfCabinet(len(before) - 1)))
+	w.session.Select(session.Cabinet(session.PlaceOfCabinet(len(before) - 1)))
 	w.do("moveleft")
 	if w.says() != "Move a cabinet in the run" || w.session.Selection()[0].Place.Cabinet != len(before)-2 {
 		t.Errorf("the line says %q, selected is %v", w.says(), w.session.Selection())
@@ -52,8 +52,8 @@ func TestACabinetMovesInTheRun(t *testing.T) {
 // The arrow keys with Ctrl go from word to word in a field.
 func TestCtrlArrowsBelongToAField(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.session.Select(session.Cabinet(placeOfCabinet(0)))
-	name := w.inspector.Fields()["Name"]
+	w.session.Select(session.Cabinet(session.PlaceOfCabinet(0)))
+	name := w.desk.Inspector.Fields()["Name"]
 	w.win.Canvas().Focus(name)
 	name.SetText("two words")
 	name.CursorColumn = 9
@@ -69,7 +69,7 @@ func TestNotesAreWritten(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select()
 	was := w.session.Project().Notes
-	notes := w.inspector.Fields()["Notes"]
+	notes := w.desk.Inspector.Fields()["Notes"]
 	if notes == nil || notes.Text != was {
 		t.Fatal("the panel does not show the notes")
 	}
@@ -85,7 +85,7 @@ func TestNotesAreWritten(t *testing.T) {
 		t.Errorf("the notes are %q", got)
 	}
 	w.do("undo")
-	if w.session.Project().Notes != was || w.inspector.Fields()["Notes"].Text != was {
+	if w.session.Project().Notes != was || w.desk.Inspector.Fields()["Notes"].Text != was {
 		t.Error("undo does not give back the notes")
 	}
 }

@@ -7,11 +7,18 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/session"
 )
 
 // stack gives the heights of a bay of the first cabinet as they are laid out.
 func (w *window) stack(bay int) []length.Length {
-	return w.heights(model.Place{Bay: bay, Front: -1})
+	pl := w.session.CommittedResult().Plan
+	b := session.BayOf(pl, model.Place{Bay: bay, Front: -1})
+	var all []length.Length
+	for _, f := range pl.Fronts[b.First : b.First+b.Count] {
+		all = append(all, f.Face.Height())
+	}
+	return all
 }
 
 // Commands for several selected fronts leave the others of the stack as high as
@@ -34,7 +41,7 @@ func TestCommandsForSomeFrontsLeaveTheOthers(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			w, _, _ := newWindow(t, "")
-			w.apply(c.before)
+			w.Do(c.before)
 			before := w.stack(0)
 			w.session.Select(w.face(1), w.face(2))
 			w.do(c.command)
@@ -52,7 +59,7 @@ func TestCommandsForSomeFrontsLeaveTheOthers(t *testing.T) {
 // With one front selected the whole bay is meant, and the step says so.
 func TestCommandsForTheWholeBaySaySo(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.apply(edit.SetDivision{Division: model.Division{Rule: model.DivideStep, Step: length.MM(40)}, Free: true})
+	w.Do(edit.SetDivision{Division: model.Division{Rule: model.DivideStep, Step: length.MM(40)}, Free: true})
 	w.session.Select(w.face(2))
 	w.do("equal")
 	if h := w.stack(0); slices.Max(h)-slices.Min(h) > 2*length.Millimetre || w.says() != "Equal heights in the whole bay" {
@@ -67,7 +74,7 @@ func TestCommandsForTheWholeBaySaySo(t *testing.T) {
 // Limits that leave no equal height are told instead of a success.
 func TestEqualHeightsThatCantBeAreRefused(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.apply(edit.SetLimits{At: model.Place{Front: 2}, Greatest: length.MM(90)})
+	w.Do(edit.SetLimits{At: model.Place{Front: 2}, Greatest: length.MM(90)})
 	before := w.stack(0)
 	w.session.Select(w.face(1))
 	w.do("equal")
@@ -79,9 +86,9 @@ func TestEqualHeightsThatCantBeAreRefused(t *testing.T) {
 // A copied stack is as high front by front as the one it was copied from.
 func TestACopiedStackIsTheSame(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.apply(edit.AddBay{At: model.Place{Front: -1}})
+	w.Do(edit.AddBay{At: model.Place{Front: -1}})
 	for _, d := range []model.Division{{Rule: model.DivideStep, Step: length.MM(40)}, {Rule: model.DivideRatio, Ratio: 1.3}} {
-		w.apply(edit.SetDivision{Division: d, Free: true})
+		w.Do(edit.SetDivision{Division: d, Free: true})
 		w.session.Select(w.face(1))
 		w.do("copystack")
 		if a, b := w.stack(0), w.stack(1); !slices.Equal(a, b) {

@@ -4,99 +4,80 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/model/message"
+	"frontlay/ui/command"
 	"frontlay/ui/field"
 )
 
-// command is one thing a person can do: the menus, the strip, the keys page and
-// the shortcuts come from the table of them.
-type command struct {
-	name   string // for code and tests
-	menu   string // heading of the menu that it stands in
-	label  string // English; the key of its translation
-	key    fyne.KeyName
-	mod    fyne.KeyModifier
-	bare   string // a key without a modifier, that the drawing or window takes
-	fields bool   // fields know it too
-	after  bool   // a separator stands before it
-	// can tells whether it makes sense now; nil: always.
-	can func() bool
-	// checked tells whether it is chosen, where it is one of several; nil: it is not.
-	checked func() bool
-	// named gives the label of the moment where it changes; nil: label.
-	named func() message.Message
-	do    func()
+// page is what lies over the desk.
+type page interface {
+	// Own runs a command by what is on the page, or tells why that can't be; false:
+	// it is not about that.
+	Own(c *command.Command) bool
+	// Leave goes on once nothing on the page can be lost by it.
+	Leave(then func())
 }
 
-const (
-	ctrl  = fyne.KeyModifierShortcutDefault
-	shift = fyne.KeyModifierShift
-)
+// reading is a page that knows no commands, and on which nothing is changed.
+type reading struct{}
 
-// Headings of the menus, in their order.
-var menuNames = []string{"File", "Edit", "Stack", "Draw", "View", "Check", "Settings", "Help"}
+func (reading) Own(*command.Command) bool { return false }
 
-// table lists every command.
-func (w *window) table() []command {
-	var all []command
-	all = append(all, w.fileCommands()...)
-	all = append(all, w.editCommands()...)
-	all = append(all, w.hardwareCommands()...)
-	all = append(all, w.stackCommands()...)
-	all = append(all, w.drawCommands()...)
-	all = append(all, w.viewCommands()...)
-	return append(all, w.helpCommands()...)
-}
+func (reading) Leave(then func()) { then() }
 
-// do runs a command by name, if it makes sense now. What is being typed is
-// taken first.
+// do runs a command by name, if it makes sense now.
 func (w *window) do(name string) {
-	for i := range w.commands {
-		if w.commands[i].name == name {
-			w.run(&w.commands[i])
-			return
-		}
+	if c := w.table.Command(name); c != nil {
+		w.run(c)
 	}
 }
 
-func (w *window) run(c *command) {
+// run does what a command says, if it makes sense now. What is being typed is taken
+// first. While a page lies over the drawing nothing changes unseen: a command that
+// is about the drawing brings that back. While no project is open, what is about
+// one does nothing.
+func (w *window) run(c *command.Command) {
 	if w.field(c) || w.win.Canvas().Overlays().Top() != nil {
 		return // a question on top: nothing changes behind it
 	}
-	if w.sheets != nil && !w.sheets.lets(c) {
+	if w.page == nil {
+		w.perform(c)
 		return
 	}
-	if !w.overDesk(c) {
+	switch {
+	case w.page.Own(c):
+	case c.Scope != command.Anywhere && !w.opened:
+	case c.Leaves:
+		w.page.Leave(func() { w.perform(c) })
+	case c.Scope == command.Drawing:
+		w.page.Leave(func() {
+			w.showDesk()
+			w.perform(c)
+		})
+	default:
+		w.perform(c)
+	}
+}
+
+func (w *window) perform(c *command.Command) {
+	w.desk.Inspector.Take()
+	if !c.Possible() {
+		w.refuse(message.New("“%v” is not possible now.", message.New(c.Words)))
 		return
 	}
-	w.inspector.Take()
-	if c.can != nil && !c.can() {
-		w.refuse(message.New("“%v” is not possible now.", message.New(c.label)))
-		return
-	}
-	c.do()
+	c.Do()
 }
 
 // field hands a command on to the field that has the focus, where that knows it
 // too: a menu gets its keys before a field does.
-func (w *window) field(c *command) bool {
+func (w *window) field(c *command.Command) bool {
 	focused := w.win.Canvas().Focused()
 	to, ok := focused.(fyne.Shortcutable)
-	if !c.fields || !ok || focused == fyne.Focusable(w.screen) {
+	if c.Fields == command.NoField || !ok || focused == fyne.Focusable(w.desk.Screen) {
 		return false
 	}
-	if e, ok := to.(*field.Entry); ok && !e.Dirty() && (c.name == "undo" || c.name == "redo") {
+	if e, ok := to.(*field.Entry); ok && c.Fields == command.DirtyFields && !e.Dirty() {
 		return false
 	}
-	to.TypedShortcut(shortcutOf(c))
+	to.TypedShortcut(c.Shortcut())
 	return true
-}
-
-// can tells whether a command makes sense now.
-func (w *window) can(name string) bool {
-	for i := range w.commands {
-		if c := &w.commands[i]; c.name == name {
-			return c.can == nil || c.can()
-		}
-	}
-	return false
 }

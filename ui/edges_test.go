@@ -33,13 +33,13 @@ func TestEdgesInHighContrast(t *testing.T) {
 		}
 		return n
 	}
-	if n := edges(w.start); n > 0 {
+	if n := edges(w.front); n > 0 {
 		t.Errorf("%d buttons and choices have a line in the light look", n)
 	}
 	w.theme.Mode = look.ContrastMode
 	w.restyle()
 	w.showStart()
-	if n := edges(w.start); n < 6 {
+	if n := edges(w.front); n < 6 {
 		t.Errorf("%d buttons and choices have a line in high contrast", n)
 	}
 }

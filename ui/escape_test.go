@@ -38,7 +38,7 @@ func TestEscapeGoesOneStepAtATime(t *testing.T) {
 			t.Run(c.name, func(t *testing.T) {
 				w, _, _ := newWindow(t, "")
 				w.session.Select(w.face(2))
-				e := w.inspector.Fields()["Height"]
+				e := w.desk.Inspector.Fields()["Height"]
 				was := e.Text
 				w.win.Canvas().Focus(e)
 				if c.name != "page" { // a command takes what is typed
@@ -112,7 +112,7 @@ func TestKeysOnEveryPage(t *testing.T) {
 func TestEscapeAfterAnotherLanguage(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	other := w.another()
-	other.beginning.begin()
+	other.beginning().begin()
 	other.closeOverlays()
 	other.ask.Path("Save as", "x", ".yaml", func(string) {})
 	other.win.Canvas().Unfocus()

@@ -31,12 +31,12 @@ func TestEveryField(t *testing.T) {
 		{"division", []drawing.Subject{{Kind: drawing.DivisionThing, Place: model.Place{}}}, "Below"},
 		{"partition", []drawing.Subject{{Kind: drawing.PartitionThing, Place: model.Place{Cabinet: 1}}}, "Clear width left"},
 		{"bay", []drawing.Subject{{Kind: drawing.BayThing, Place: model.Place{Cabinet: 1, Front: -1}}}, "Clear width"},
-		{"cabinet", []drawing.Subject{{Kind: drawing.CabinetThing, Place: placeOfCabinet(0)}}, "Depth"},
+		{"cabinet", []drawing.Subject{{Kind: drawing.CabinetThing, Place: session.PlaceOfCabinet(0)}}, "Depth"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			w, _, _ := newWindow(t, "")
 			w.session.Select(c.sel...)
-			fields := w.inspector.Fields()
+			fields := w.desk.Inspector.Fields()
 			if fields[c.some] == nil {
 				t.Fatalf("there is no field %q", c.some)
 			}
@@ -45,7 +45,7 @@ func TestEveryField(t *testing.T) {
 				for _, text := range []string{"123", "1/2 in", "x y", "-7", "100000", "2"} {
 					start := w.session.Project()
 					_, before := w.session.Steps()
-					f := w.inspector.Fields()[name]
+					f := w.desk.Inspector.Fields()[name]
 					f.SetText(text)
 					took := f.Take()
 					_, after := w.session.Steps()
@@ -77,22 +77,22 @@ func TestEveryField(t *testing.T) {
 func TestUndoOfEveryCommand(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	start := w.session.Project()
-	for i := range w.commands {
-		c := &w.commands[i]
-		if apart[c.name] || slices.Contains([]string{"undo", "redo", "light", "dark", "contrast", "system", "large"}, c.name) {
+	for i := range w.table.Rows {
+		c := &w.table.Rows[i]
+		if apart[c.Name] || slices.Contains([]string{"undo", "redo", "light", "dark", "contrast", "system", "large"}, c.Name) {
 			continue
 		}
 		for _, sel := range []drawing.Subject{w.face(5), {Kind: drawing.DivisionThing, Place: model.Place{}},
-			{Kind: drawing.PartitionThing, Place: model.Place{Cabinet: 1}}, {Kind: drawing.CabinetThing, Place: placeOfCabinet(1)}} {
+			{Kind: drawing.PartitionThing, Place: model.Place{Cabinet: 1}}, {Kind: drawing.CabinetThing, Place: session.PlaceOfCabinet(1)}} {
 			w.session.Select(sel)
 			w.run(c)
 			for w.session.Unsaved() {
 				if _, ok := w.session.Undo(); !ok {
-					t.Fatalf("%s: the change can't be undone", c.name)
+					t.Fatalf("%s: the change can't be undone", c.Name)
 				}
 			}
 			if !reflect.DeepEqual(w.session.Project(), start) {
-				t.Fatalf("%s: undo does not lead back", c.name)
+				t.Fatalf("%s: undo does not lead back", c.Name)
 			}
 			if top := w.win.Canvas().Overlays().Top(); top != nil {
 				w.win.Canvas().Overlays().Remove(top)
@@ -113,7 +113,7 @@ func TestSteppers(t *testing.T) {
 	}{{"mm", length.Millimetre}, {"inch", length.Inch / 16}} {
 		w.do(c.unit)
 		before := w.session.Result().Plan.Fronts[0].Face.Height()
-		w.inspector.Fields()["Height"].TypedKey(keyUp)
+		w.desk.Inspector.Fields()["Height"].TypedKey(keyUp)
 		if d := w.session.Result().Plan.Fronts[0].Face.Height() - before; d != c.want {
 			t.Errorf("in %s a step is %v", c.unit, d)
 		}
@@ -125,9 +125,9 @@ func TestSteppers(t *testing.T) {
 func TestSteppersOfANewCabinet(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.showStart()
-	b := w.beginning
+	b := w.beginning()
 	fields := map[string]*field.Entry{}
-	replay.Named(w.start, "", func(name string, o fyne.CanvasObject) {
+	replay.Named(w.front, "", func(name string, o fyne.CanvasObject) {
 		if e, ok := o.(*field.Entry); ok {
 			fields[name] = e
 		}
@@ -159,18 +159,18 @@ func TestSeveralFrontsThatDiffer(t *testing.T) {
 		edit.SetHandle{At: a, Handle: &model.Handle{Diameter: length.MM(4), FromTop: length.MM(40)}},
 		edit.SetHandle{At: b, Handle: &model.Handle{Diameter: length.MM(6), FromTop: length.MM(50)}},
 	} {
-		if !w.apply(e) {
+		if !w.Do(e) {
 			t.Fatalf("%T can't be made", e)
 		}
 	}
 	w.session.Select(session.Front(a), session.Front(b))
 	for _, label := range []string{"Height", "Share of the rest", "Contents weight", "Least height", "Diameter", "From the top edge"} {
-		if f := w.inspector.Fields()[label]; f == nil || f.Text != "" || f.PlaceHolder != "several" {
+		if f := w.desk.Inspector.Fields()[label]; f == nil || f.Text != "" || f.PlaceHolder != "several" {
 			t.Errorf("the field %q does not say that the fronts differ", label)
 		}
 	}
 	dashes, partial := 0, 0
-	for _, c := range controls(w.inspector.Object, nil) {
+	for _, c := range controls(w.desk.Inspector.Object, nil) {
 		switch v := c.(type) {
 		case *field.Choice:
 			if v.Selected == "" && v.PlaceHolder != "several" {
@@ -185,7 +185,7 @@ func TestSeveralFrontsThatDiffer(t *testing.T) {
 	if dashes != 0 || partial != 1 {
 		t.Errorf("%d choices show a dash, %d boxes are half ticked", dashes, partial)
 	}
-	f := w.inspector.Fields()["Diameter"]
+	f := w.desk.Inspector.Fields()["Diameter"]
 	f.SetText("5")
 	if !f.Take() {
 		t.Fatal("the diameter is not taken")
@@ -202,7 +202,7 @@ func TestSeveralFrontsThatDiffer(t *testing.T) {
 func TestChoicesOfANewCabinetFollow(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.showStart()
-	b := w.beginning
+	b := w.beginning()
 	b.do(edit.SetUnit{Unit: length.UnitInch})
 	b.do(edit.AddFront{At: model.Place{Front: 1}, Front: model.Front{Share: 1, Drawer: model.DrawerAuto}})
 	var shown []string

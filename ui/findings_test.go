@@ -43,7 +43,7 @@ func controls(o fyne.CanvasObject, all []fyne.Focusable) []fyne.Focusable {
 func TestFindingsByKeyboard(t *testing.T) {
 	w := withFindings(t)
 	c := w.win.Canvas()
-	list := controls(w.findings.Object, nil)[0]
+	list := controls(w.desk.Findings.Object, nil)[0]
 	for range 40 {
 		if c.Focused() != list {
 			c.FocusNext()
@@ -87,7 +87,7 @@ func TestFindingsAreWhole(t *testing.T) {
 	for _, width := range []float32{1366, 1000} {
 		w.win.Resize(fyne.NewSize(width, 740))
 		rows := 0
-		for _, o := range test.LaidOutObjects(w.findings.Object) {
+		for _, o := range test.LaidOutObjects(w.desk.Findings.Object) {
 			l, ok := o.(*field.Label)
 			if !ok || l.Wrapping != fyne.TextWrapWord || !strings.Contains(l.Text, ": ") || l.TextStyle.Bold {
 				continue
@@ -112,20 +112,20 @@ func TestFindingsAreWhole(t *testing.T) {
 func TestNothingFoundIsSaid(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	for _, f := range w.session.Result().Findings { // what the demo accepts
-		w.apply(edit.SetSeverity{Rule: f.Rule, Severity: "off"})
+		w.Do(edit.SetSeverity{Rule: f.Rule, Severity: "off"})
 	}
 	all := len(check.Rules())
-	text := labelsOf(w.findings.Object)
+	text := labelsOf(w.desk.Findings.Object)
 	for _, want := range []string{"nothing found", "fronts: 13", fmt.Sprintf("%d of %d", all-2, all)} {
 		if !strings.Contains(text, want) {
 			t.Errorf("%q is not said in %q", want, text)
 		}
 	}
-	if all := controls(w.findings.Object, nil); len(all) != 0 {
+	if all := controls(w.desk.Findings.Object, nil); len(all) != 0 {
 		t.Errorf("there is still %T to reach", all[0])
 	}
-	w.apply(edit.SetSeverity{Rule: check.Rules()[0].Name, Severity: "off"})
-	text = labelsOf(w.findings.Object)
+	w.Do(edit.SetSeverity{Rule: check.Rules()[0].Name, Severity: "off"})
+	text = labelsOf(w.desk.Findings.Object)
 	if !strings.Contains(text, fmt.Sprintf("%d of %d", all-3, all)) {
 		t.Errorf("a rule that is off counts: %q", text)
 	}

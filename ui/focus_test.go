@@ -105,7 +105,7 @@ func TestTabReachesEverything(t *testing.T) {
 		{"desk", func(w *window) { w.session.Select() }},
 		{"desk with findings", func(w *window) {
 			spoil(w)
-			w.findings.Choose(1)
+			w.desk.Findings.Choose(1)
 		}},
 		{"question", func(w *window) {
 			spoil(w)
@@ -113,7 +113,7 @@ func TestTabReachesEverything(t *testing.T) {
 		}},
 		{"complaint", func(w *window) { w.ask.Complain(os.ErrPermission) }},
 		{"path", func(w *window) { w.ask.Path("Save as", "x", ".yaml", nil) }},
-		{"sheet's name", func(w *window) { w.openSheets("main"); w.sheets.duplicate() }},
+		{"sheet's name", func(w *window) { w.openSheets("main"); w.sheets().duplicate() }},
 		{"rules", func(w *window) { w.do("rules") }},
 		{"keys", func(w *window) { w.do("keys") }},
 		{"steps", func(w *window) { spoil(w); w.do("history") }},

@@ -18,6 +18,7 @@ import (
 	"frontlay/model/length"
 	"frontlay/ui/look"
 	"frontlay/ui/replay"
+	"frontlay/ui/session"
 )
 
 var (
@@ -72,11 +73,11 @@ func shown(commands ...string) func(w *window) {
 // hand works the drawing with the pointer, to a moment in the middle of it.
 func hand(command, at string, dx, dy float32, drag bool) func(w *window) {
 	return func(w *window) {
-		w.screen.Held = func() fyne.KeyModifier { return 0 }
+		w.desk.Screen.Held = func() fyne.KeyModifier { return 0 }
 		if command != "" {
 			w.do(command)
 		}
-		p, b := &replay.Pointer{To: w.screen}, replay.Places(w.screen)[at]
+		p, b := &replay.Pointer{To: w.desk.Screen}, replay.Places(w.desk.Screen)[at]
 		from := fyne.NewPos(b.X+b.Width/2, b.Y+b.Height/2)
 		p.Move(from)
 		if drag {
@@ -91,13 +92,13 @@ var scenes = []scene{
 	{name: "start", set: func(w *window) { w.showStart() }},
 	{name: "start-found", set: func(w *window) {
 		w.showStart()
-		w.beginning.do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(1200)})
+		w.beginning().do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(1200)})
 	}},
 	{name: "locked", set: shown("lock", "through")},
 	{name: "elevation", set: shown()},
 	{name: "through", set: shown("through")},
 	{name: "rulers", set: shown("rulers")},
-	{name: "findings", broken: true, set: func(w *window) { w.findings.Choose(1) }},
+	{name: "findings", broken: true, set: func(w *window) { w.desk.Findings.Choose(1) }},
 	{name: "findings-through", broken: true, set: shown("through")},
 	{name: "section", set: shown("section")},
 	{name: "rear", set: shown("rear")},
@@ -106,9 +107,9 @@ var scenes = []scene{
 	{name: "bay", set: selected(drawing.BayThing, model.Place{Front: -1})},
 	{name: "partition", set: selected(drawing.PartitionThing, model.Place{Cabinet: 1})},
 	{name: "division", set: selected(drawing.DivisionThing, model.Place{})},
-	{name: "cabinet", set: selected(drawing.CabinetThing, placeOfCabinet(1))},
+	{name: "cabinet", set: selected(drawing.CabinetThing, session.PlaceOfCabinet(1))},
 	{name: "project", set: func(w *window) { w.session.Select() }},
-	{name: "typing", set: func(w *window) { w.screen.TypeSize(drawing.Subject{Kind: drawing.FrontHeight}) }},
+	{name: "typing", set: func(w *window) { w.desk.Screen.TypeSize(drawing.Subject{Kind: drawing.FrontHeight}) }},
 	{name: "dragging", set: hand("", "division above 1", 0, 24, true)},
 	{name: "dividing", set: hand("drawdivision", "front 1", 20, 10, false)},
 	{name: "parting", set: hand("drawpartition", "front 1", 30, 0, false)},
@@ -126,7 +127,7 @@ var scenes = []scene{
 	{name: "steps", broken: true, set: shown("history")},
 	{name: "menu", set: func(w *window) {
 		w.session.Select(w.face(2))
-		w.contextMenu(fyne.NewPos(300, 120))
+		w.Menu(fyne.NewPos(300, 120))
 	}},
 	{name: "question", broken: true, set: func(w *window) { w.quit() }},
 	{name: "complaint", set: func(w *window) { w.ask.Complain(os.ErrPermission) }},
@@ -141,7 +142,7 @@ func dressed(t *testing.T, a appearance) *window {
 	app.Preferences().SetString(prefLanguage, a.language)
 	w := open(app, th, Options{Files: &disk{}, Demo: true, Date: "2026-01-01"})
 	t.Cleanup(w.win.Close)
-	w.inspector.Begin()
+	w.desk.Inspector.Begin()
 	w.win.Resize(small)
 	if a.unit != "" {
 		w.do(a.unit)
@@ -167,7 +168,7 @@ func TestGallery(t *testing.T) {
 					spoil(w)
 				}
 				s.set(w)
-				w.update()
+				w.Update()
 				layOut(w)
 				for _, fault := range faultsOfLettering(w.win.Canvas()) {
 					t.Error(fault)

@@ -9,6 +9,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/ui/field"
+	"frontlay/ui/session"
 )
 
 // A panel that is made anew, for another look or unit, leaves the keyboard in the
@@ -18,11 +19,11 @@ func TestTheFocusStaysInItsField(t *testing.T) {
 	again := map[string][2]func(w *window){
 		"look": {func(w *window) { w.do("dark") }, func(w *window) { w.do("light") }},
 		"unit": {
-			func(w *window) { w.apply(edit.SetUnit{Unit: length.UnitCM}) },
-			func(w *window) { w.apply(edit.SetUnit{Unit: length.UnitMM}) },
+			func(w *window) { w.Do(edit.SetUnit{Unit: length.UnitCM}) },
+			func(w *window) { w.Do(edit.SetUnit{Unit: length.UnitMM}) },
 		},
 	}
-	cabinet := []drawing.Subject{{Kind: drawing.CabinetThing, Place: placeOfCabinet(0)}}
+	cabinet := []drawing.Subject{{Kind: drawing.CabinetThing, Place: session.PlaceOfCabinet(0)}}
 	for name, chosen := range map[string][]drawing.Subject{"cabinet": cabinet, "project": nil} {
 		for way, change := range again {
 			t.Run(name+"/"+way, func(t *testing.T) {
@@ -30,11 +31,11 @@ func TestTheFocusStaysInItsField(t *testing.T) {
 				w.session.Select(chosen...)
 				layOut(w)
 				c := w.win.Canvas()
-				all := usable(w.inspector.Object)
+				all := usable(w.desk.Inspector.Object)
 				for i := range all {
 					c.Focus(all[i])
 					change[i%2](w)
-					now := usable(w.inspector.Object)
+					now := usable(w.desk.Inspector.Object)
 					if now[i] == all[i] {
 						t.Fatal("the panel is not made anew")
 					}
@@ -52,12 +53,12 @@ func TestTheFocusStaysInItsField(t *testing.T) {
 // the field was about.
 func TestTypingAfterUndoChangesTheSameThing(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.session.Select(drawing.Subject{Kind: drawing.CabinetThing, Place: placeOfCabinet(0)})
-	w.apply(edit.SetUnit{Unit: length.UnitCM})
+	w.session.Select(drawing.Subject{Kind: drawing.CabinetThing, Place: session.PlaceOfCabinet(0)})
+	w.Do(edit.SetUnit{Unit: length.UnitCM})
 	layOut(w)
 	c := w.win.Canvas()
 	var last *field.Entry
-	for _, f := range usable(w.inspector.Object) {
+	for _, f := range usable(w.desk.Inspector.Object) {
 		if e, ok := f.(*field.Entry); ok {
 			last = e
 		}

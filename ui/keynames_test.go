@@ -18,25 +18,25 @@ func TestMenusNameKeysAsThePageDoes(t *testing.T) {
 	for _, code := range []string{english, "de"} {
 		w.speak(code)
 		shown := 0
-		for i := range w.commands {
-			c := &w.commands[i]
-			s, _ := w.menus[i].Shortcut.(fyne.KeyboardShortcut)
-			if c.keyText() == "" {
+		for i := range w.table.Rows {
+			c := &w.table.Rows[i]
+			s, _ := w.table.Item(&w.table.Rows[i]).Shortcut.(fyne.KeyboardShortcut)
+			if w.table.Keys(c) == "" {
 				if s != nil {
-					t.Errorf("%s has no keys, its menu shows %q", c.name, s.Key())
+					t.Errorf("%s has no keys, its menu shows %q", c.Name, s.Key())
 				}
 				continue
 			}
 			shown++
-			if s == nil || string(s.Key()) != w.keysOf(c) || s.Mod() != 0 {
-				t.Errorf("in %q the menu shows %v for %s, the page %q", code, s, c.name, w.keysOf(c))
+			if s == nil || string(s.Key()) != w.table.Keys(c) || s.Mod() != 0 {
+				t.Errorf("in %q the menu shows %v for %s, the page %q", code, s, c.Name, w.table.Keys(c))
 				continue
 			}
-			if c.key != "" && s.ShortcutName() != shortcutOf(c).ShortcutName() {
-				t.Errorf("the menu does not take the keys of %s", c.name)
+			if c.Key != "" && s.ShortcutName() != c.Shortcut().ShortcutName() {
+				t.Errorf("the menu does not take the keys of %s", c.Name)
 			}
-			if code == "de" && (strings.Contains(w.keysOf(c), "Ctrl") || strings.Contains(w.keysOf(c), "Shift")) {
-				t.Errorf("%s has English keys in German: %s", c.name, w.keysOf(c))
+			if code == "de" && (strings.Contains(w.table.Keys(c), "Ctrl") || strings.Contains(w.table.Keys(c), "Shift")) {
+				t.Errorf("%s has English keys in German: %s", c.Name, w.table.Keys(c))
 			}
 		}
 		if shown < 20 {

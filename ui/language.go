@@ -95,7 +95,7 @@ func (w *window) speak(code string) {
 	}
 	w.app.Preferences().SetString(prefLanguage, code)
 	for _, one := range w.group.windows {
-		one.keepPanels()
+		one.desk.KeepShares()
 		one.language = l
 		one.rebuild()
 	}
@@ -104,29 +104,30 @@ func (w *window) speak(code string) {
 // rebuild makes every widget anew, for another language or size of letters. A
 // page over the drawing that can't be made anew goes back to the drawing.
 func (w *window) rebuild() {
-	w.inspector.Take()
-	beginning := w.beginning != nil
+	w.desk.Inspector.Take()
+	b, beginning := w.page.(*beginning)
 	if beginning {
-		w.beginning.take()
-		w.figures = w.beginning.session.Committed()
+		b.take()
+		w.figures = b.session.Committed()
 		defer func() { w.figures = nil }()
 	}
-	picture, through, start := w.screen.Picture(), w.screen.SeeThrough(), w.start.Visible()
-	sheets := w.sheets
+	picture, through, start := w.desk.Screen.Picture(), w.desk.Screen.SeeThrough(), w.page != nil
+	sheets := w.sheets()
 	w.session.Forget()
 	w.build()
-	w.inspector.Begin()
+	w.desk.Inspector.Begin()
 	w.watch()
-	w.screen.ShowPicture(picture)
-	w.screen.SetSeeThrough(through)
+	w.desk.Screen.ShowPicture(picture)
+	w.desk.Screen.SetSeeThrough(through)
 	switch {
 	case sheets != nil:
 		sheets.again()
 	case start && (beginning || !w.opened):
 		w.showStart()
 	default:
-		w.start.Hide()
-		w.desk.Show()
+		w.page = nil
+		w.front.Hide()
+		w.desk.Object.Show()
 	}
-	w.update()
+	w.Update()
 }

@@ -118,7 +118,7 @@ func walkAndClose(a fyne.App, th *look.Theme, seed int64, saves string) traces {
 	for range 120 {
 		m.act()
 	}
-	tr := traces{weak.Make(w), weak.Make(w.session), weak.Make(w.session.CommittedResult().Plan), weak.Make(w.screen)}
+	tr := traces{weak.Make(w), weak.Make(w.session), weak.Make(w.session.CommittedResult().Plan), weak.Make(w.desk.Screen)}
 	w.win.Close()
 	return tr
 }

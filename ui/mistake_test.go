@@ -18,7 +18,7 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 	w.printPage()
 	w.win.Resize(small)
 	p := newPrinting(w)
-	w.showOver(p.object)
+	w.showOver(reading{}, p.object)
 	fronts, size := p.wrong[0], p.wrong[1]
 	pages := p.need.Text
 	off := func(what string, names ...string) {
@@ -71,7 +71,7 @@ func TestThePageTellsHowWritingWent(t *testing.T) {
 			w.options.Printer = &office{}
 			w.options.Write = func(string, sheet.Document, func(page, pages int) error) error { return c.err }
 			p := newPrinting(w)
-			w.showOver(p.object)
+			w.showOver(reading{}, p.object)
 			caution := p.outcome.Text
 			within10s(t, w.writeDocument("bench.pdf", sheet.Document{}, p.tellOutcome))
 			if !strings.Contains(p.outcome.Text, c.say) || p.outcome.Importance != c.how {

@@ -38,21 +38,21 @@ type monkey struct {
 }
 
 func newMonkey(w *window, seed int64, saves string) *monkey {
-	w.screen.Held = func() fyne.KeyModifier { return 0 }
+	w.desk.Screen.Held = func() fyne.KeyModifier { return 0 }
 	return &monkey{w: w, r: rand.New(rand.NewSource(seed)), saves: saves}
 }
 
 // spot is anywhere on the drawing.
 func (m *monkey) spot() fyne.Position {
-	size := m.w.screen.Size()
+	size := m.w.desk.Screen.Size()
 	return fyne.NewPos(m.r.Float32()*size.Width, m.r.Float32()*size.Height)
 }
 
 // act does one random thing, and puts away what it has opened.
 func (m *monkey) act() {
-	m.pointer.To = m.w.screen // another one after another language
+	m.pointer.To = m.w.desk.Screen // another one after another language
 	switch n := m.r.Intn(100); {
-	case m.w.start.Visible():
+	case m.w.front.Visible():
 		m.onPage()
 	case n < 18:
 		m.pointer.Held = []fyne.KeyModifier{0, 0, fyne.KeyModifierShift, fyne.KeyModifierControl}[m.r.Intn(4)]
@@ -63,7 +63,7 @@ func (m *monkey) act() {
 		m.pointer.Move(m.spot())
 		m.pointer.Press(desktop.MouseButtonPrimary)
 		m.pointer.Move(m.spot())
-		m.w.screen.Escape()
+		m.w.desk.Screen.Escape()
 		m.pointer.Move(m.spot())
 		m.pointer.Release()
 	case n < 40:
@@ -77,7 +77,7 @@ func (m *monkey) act() {
 			m.typeInto(f)
 		}
 	case n < 63:
-		m.w.screen.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: m.spot()}, Scrolled: fyne.NewDelta(0, float32(m.r.Intn(3)-1))})
+		m.w.desk.Screen.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: m.spot()}, Scrolled: fyne.NewDelta(0, float32(m.r.Intn(3)-1))})
 	case n < 71:
 		m.inPanel()
 	case n < 76:
@@ -87,7 +87,7 @@ func (m *monkey) act() {
 	case n < 79:
 		m.w.speak([]string{english, "de"}[m.r.Intn(2)])
 	default:
-		if c := &m.w.commands[m.r.Intn(len(m.w.commands))]; !apart[c.name] {
+		if c := &m.w.table.Rows[m.r.Intn(len(m.w.table.Rows))]; !apart[c.Name] {
 			m.w.run(c)
 		}
 	}
@@ -106,7 +106,7 @@ func (m *monkey) typeInto(f fyne.Focusable) {
 func (m *monkey) reorder() {
 	fronts := m.w.session.Result().Plan.Fronts
 	middle := func() (fyne.Position, bool) {
-		r, ok := replay.Places(m.w.screen)[fmt.Sprintf("front %d", 1+m.r.Intn(len(fronts)))]
+		r, ok := replay.Places(m.w.desk.Screen)[fmt.Sprintf("front %d", 1+m.r.Intn(len(fronts)))]
 		return fyne.NewPos(r.X+r.Width/2, r.Y+r.Height/2), ok
 	}
 	from, ok := middle()
@@ -119,7 +119,7 @@ func (m *monkey) reorder() {
 }
 
 // inPanel types into a field of the inspector, or chooses or ticks there.
-func (m *monkey) inPanel() { m.use(m.w.inspector.Object) }
+func (m *monkey) inPanel() { m.use(m.w.desk.Inspector.Object) }
 
 // use works one of the controls in an object.
 func (m *monkey) use(in fyne.CanvasObject) {
@@ -154,7 +154,7 @@ func (m *monkey) use(in fyne.CanvasObject) {
 
 // menu opens the menu of what is selected and chooses from it by keys.
 func (m *monkey) menu() {
-	m.w.contextMenu(m.spot())
+	m.w.Menu(m.spot())
 	for range 1 + m.r.Intn(12) {
 		if f := m.w.win.Canvas().Focused(); f != nil {
 			f.TypedKey(&fyne.KeyEvent{Name: fyne.KeyDown})
@@ -183,10 +183,10 @@ func (m *monkey) openPage() {
 // of the start page is another project, and is left alone.
 func (m *monkey) onPage() {
 	switch {
-	case m.w.sheets != nil && m.r.Intn(4) > 0:
-		m.use(m.w.start)
-	case m.w.sheets != nil:
-		m.w.sheets.leave(nil)
+	case m.w.sheets() != nil && m.r.Intn(4) > 0:
+		m.use(m.w.front)
+	case m.w.sheets() != nil:
+		m.w.sheets().Leave(m.w.showDesk)
 	case m.r.Intn(2) == 0:
 		m.w.do([]string{"undo", "fit", "dark", "light", "save", "inch", "mm"}[m.r.Intn(7)])
 	default:
@@ -245,7 +245,7 @@ func TestMonkey(t *testing.T) {
 					w.session.Go(0)
 				}
 			}
-			w.screen.Escape()
+			w.desk.Screen.Escape()
 			w.session.Cancel()
 			readsBack(t, w, seed, actions)
 			_, done := w.session.Steps()

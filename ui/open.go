@@ -76,7 +76,7 @@ func (w *window) remember(path string) {
 	}
 	w.app.Preferences().SetStringList(prefRecent, kept)
 	w.app.Preferences().SetString(prefFolder, filepath.Dir(path))
-	w.recentMenu.ChildMenu = w.recentItems()
+	w.table.Renew("recent")
 	w.win.MainMenu().Refresh()
 }
 

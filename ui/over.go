@@ -11,12 +11,12 @@ import (
 )
 
 // showOver puts a page in front of the desk.
-func (w *window) showOver(o fyne.CanvasObject) {
-	w.beginning, w.sheets = nil, nil
-	w.start.Objects = []fyne.CanvasObject{o}
-	w.start.Refresh()
-	w.desk.Hide()
-	w.start.Show()
+func (w *window) showOver(p page, o fyne.CanvasObject) {
+	w.page = p
+	w.front.Objects = []fyne.CanvasObject{o}
+	w.front.Refresh()
+	w.desk.Object.Hide()
+	w.front.Show()
 	w.win.Canvas().Unfocus()
 }
 

@@ -7,6 +7,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/session"
 )
 
 // small is what a window on a screen of 1366 × 768 has for its content.
@@ -22,8 +23,8 @@ func layOut(w *window) {
 // spoil puts several things in the demo wrong.
 func spoil(w *window) {
 	low := -20 * length.Millimetre
-	w.apply(edit.SetDrop{At: model.Place{}, Drop: &low})
-	w.apply(edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(90)})
+	w.Do(edit.SetDrop{At: model.Place{}, Drop: &low})
+	w.Do(edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(90)})
 }
 
 // form is a page with fields. show shows it.
@@ -36,10 +37,10 @@ type form struct {
 // the project's are.
 func inInches(w *window) {
 	u := w.session.Project().Unit
-	if b := w.beginning; b != nil {
+	if b := w.beginning(); b != nil {
 		b.do(edit.SetUnit{Unit: u})
 	}
-	if h := w.sheets; h != nil && u != h.page.Sheet().Unit {
+	if h := w.sheets(); h != nil && u != h.page.Sheet().Unit {
 		s := h.page.Sheet().Clone()
 		s.Unit = u
 		h.page.Replace(s)
@@ -55,15 +56,15 @@ func forms() []form {
 		{"project", func(w *window) { w.session.Select() }},
 		{"front", func(w *window) { w.session.Select(w.face(5)) }},
 		{"long names", func(w *window) {
-			w.apply(edit.SetDrawer{At: w.face(5).Place, Drawer: "low"})
-			w.apply(edit.SetHeight{At: w.face(5).Place, Height: length.MM(299) + 7*length.Millimetre/10})
+			w.Do(edit.SetDrawer{At: w.face(5).Place, Drawer: "low"})
+			w.Do(edit.SetHeight{At: w.face(5).Place, Height: length.MM(299) + 7*length.Millimetre/10})
 			w.session.Select(w.face(5))
 		}},
 		{"several", func(w *window) { w.session.Select(w.face(2), w.face(5), w.face(10)) }},
 		{"division", inspected(drawing.DivisionThing, model.Place{})},
 		{"partition", inspected(drawing.PartitionThing, model.Place{Cabinet: 1})},
 		{"bay", inspected(drawing.BayThing, model.Place{Cabinet: 1, Front: -1})},
-		{"cabinet", inspected(drawing.CabinetThing, placeOfCabinet(0))},
+		{"cabinet", inspected(drawing.CabinetThing, session.PlaceOfCabinet(0))},
 		{"new", func(w *window) { w.showStart(); inInches(w) }},
 		{"print", func(w *window) { w.printPage() }},
 		{"hardware", func(w *window) { w.openSheets(w.session.Project().Hardware[0].Name); inInches(w) }},

@@ -17,9 +17,9 @@ var picture = flag.Bool("picture", false, "paint the README's picture anew")
 func TestPictureIsPainted(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.win.Resize(fyne.NewSize(1240, 690))
-	w.screen.SetSeeThrough(true)
+	w.desk.Screen.SetSeeThrough(true)
 	w.session.Select(w.face(2))
-	w.update()
+	w.Update()
 	img := w.win.Canvas().Capture()
 	colours := map[[3]uint32]bool{}
 	for y := img.Bounds().Min.Y; y < img.Bounds().Max.Y; y += 3 {

@@ -47,7 +47,7 @@ type report struct {
 // renamed, so that a script never reads half of it.
 func (p *places) write() {
 	w := p.w
-	r := report{Title: w.win.Title(), Status: w.status.label.Text, Findings: []string{}, Places: map[string]replay.Spot{}}
+	r := report{Title: w.win.Title(), Status: w.desk.Status.Text, Findings: []string{}, Places: map[string]replay.Spot{}}
 	for _, f := range w.session.Result().Findings {
 		r.Findings = append(r.Findings, w.say().Say(f.What))
 	}
@@ -59,19 +59,19 @@ func (p *places) write() {
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
 		r.Places[name] = replay.Spot{X: pos.X, Y: pos.Y, Width: o.Size().Width, Height: o.Size().Height}
 	}
-	if w.start.Visible() {
-		replay.Named(w.start, "page ", at)
-		if w.beginning != nil {
-			onScreen(w.beginning.screen, at, r.Places)
+	if w.front.Visible() {
+		replay.Named(w.front, "page ", at)
+		if b, ok := w.page.(*beginning); ok {
+			onScreen(b.screen, at, r.Places)
 		}
 	} else {
-		onScreen(w.screen, at, r.Places)
-		at("inspector", w.inspector.Object)
-		at("findings", w.findings.Object)
-		for name, b := range w.strip.buttons {
-			at("button "+name, b)
+		onScreen(w.desk.Screen, at, r.Places)
+		at("inspector", w.desk.Inspector.Object)
+		at("findings", w.desk.Findings.Object)
+		for c, b := range w.desk.Buttons() {
+			at("button "+c.Name, b)
 		}
-		for name, o := range w.inspector.Fields() {
+		for name, o := range w.desk.Inspector.Fields() {
 			at("field "+name, o)
 		}
 	}

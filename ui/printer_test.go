@@ -87,10 +87,10 @@ func TestEscapeStopsWriting(t *testing.T) {
 	press(w, fyne.KeyEscape)
 	close(stopped)
 	within10s(t, written)
-	if got := w.status.label.Text; got != "Stopped; nothing was written." {
+	if got := w.desk.Status.Text; got != "Stopped; nothing was written." {
 		t.Errorf("the window says %q", got)
 	}
-	if !w.start.Visible() {
+	if !w.front.Visible() {
 		t.Error("Esc left the page behind the bar")
 	}
 }
@@ -100,7 +100,7 @@ func TestEscapeStopsWriting(t *testing.T) {
 func TestNoTemplateWithoutHoles(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(8)) // an open niche
-	if w.can("template") {
+	if w.table.Command("template").Possible() {
 		t.Error("an open niche has a template")
 	}
 	p := newTemplates(w)

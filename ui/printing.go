@@ -44,12 +44,12 @@ type printing struct {
 
 // printPage shows the page for printing over the desk.
 func (w *window) printPage() {
-	w.showOver(newPrinting(w).object)
+	w.showOver(reading{}, newPrinting(w).object)
 }
 
 // templatePage shows the page for printing with the templates of the fronts that
 // are selected.
-func (w *window) templatePage() { w.showOver(newTemplates(w).object) }
+func (w *window) templatePage() { w.showOver(reading{}, newTemplates(w).object) }
 
 func newTemplates(w *window) *printing {
 	p := laidOutPrinting(w)

@@ -47,12 +47,12 @@ func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
 // The template of what is selected shows at once: its pages and no others.
 func TestTheTemplateOfTheSelection(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	if w.session.Select(); w.can("template") {
+	if w.session.Select(); w.table.Command("template").Possible() {
 		t.Error("nothing is selected, and yet there is a template")
 	}
 	w.session.Select(w.face(4), w.face(5))
 	w.do("template")
-	if !w.start.Visible() {
+	if !w.front.Visible() {
 		t.Fatal("no page is shown")
 	}
 	p := newTemplates(w)

@@ -58,17 +58,17 @@ func TestAQuickClickFindsItsField(t *testing.T) {
 		return func() { w.session.Select(session.Front(model.Place{Front: i})) }
 	}
 	down := -60 * length.Millimetre
-	deep := func(i int) { w.apply(edit.SetDrop{At: model.Place{Front: i}, Drop: &down}) }
+	deep := func(i int) { w.Do(edit.SetDrop{At: model.Place{Front: i}, Drop: &down}) }
 	for _, one := range []struct {
 		name        string
 		first, next func()
 		in          fyne.CanvasObject
 	}{
-		{"another front", front(0), front(1), w.inspector.Object},
-		{"another cabinet", func() { w.session.Select(session.Cabinet(placeOfCabinet(0))) },
-			func() { w.session.Select(session.Cabinet(placeOfCabinet(1))) }, w.inspector.Object},
-		{"another finding", func() { deep(0); deep(1); w.do("nextfinding") }, func() { w.do("nextfinding") }, w.findings.Object},
-		{"another project", func() { w.session.Select() }, func() { w.do("demo") }, w.inspector.Object},
+		{"another front", front(0), front(1), w.desk.Inspector.Object},
+		{"another cabinet", func() { w.session.Select(session.Cabinet(session.PlaceOfCabinet(0))) },
+			func() { w.session.Select(session.Cabinet(session.PlaceOfCabinet(1))) }, w.desk.Inspector.Object},
+		{"another finding", func() { deep(0); deep(1); w.do("nextfinding") }, func() { w.do("nextfinding") }, w.desk.Findings.Object},
+		{"another project", func() { w.session.Select() }, func() { w.do("demo") }, w.desk.Inspector.Object},
 	} {
 		t.Run(one.name, func(t *testing.T) {
 			one.first()

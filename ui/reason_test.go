@@ -13,7 +13,7 @@ import (
 
 // reasonIn is the field for the reason to accept the chosen finding.
 func reasonIn(w *window) *field.Text {
-	for _, f := range controls(w.findings.Object, nil) {
+	for _, f := range controls(w.desk.Findings.Object, nil) {
 		if t, ok := f.(*field.Text); ok {
 			return t
 		}
@@ -25,7 +25,7 @@ func reasonIn(w *window) *field.Text {
 // else is changed; another finding gets an empty field.
 func TestATypedReasonStays(t *testing.T) {
 	w := withFindings(t)
-	w.findings.Choose(1)
+	w.desk.Findings.Choose(1)
 	layOut(w)
 	const text = "known and wanted"
 	reasonIn(w).SetText(text)
@@ -35,7 +35,7 @@ func TestATypedReasonStays(t *testing.T) {
 		change func()
 	}{
 		{"look", func() { w.do("dark") }},
-		{"document", func() { w.apply(edit.SetTitle{Title: "another"}) }},
+		{"document", func() { w.Do(edit.SetTitle{Title: "another"}) }},
 		{"undo", func() { w.do("undo") }},
 	} {
 		c.change()
@@ -45,11 +45,11 @@ func TestATypedReasonStays(t *testing.T) {
 			t.Errorf("%s: the keyboard goes to %s", c.name, named(w.win.Canvas().Focused()))
 		}
 	}
-	w.findings.Choose(1)
+	w.desk.Findings.Choose(1)
 	if got := reasonIn(w).Text; got != "" {
 		t.Errorf("another finding has the reason %q", got)
 	}
-	w.findings.Choose(-1)
+	w.desk.Findings.Choose(-1)
 	reasonIn(w).SetText(text)
 	reasonIn(w).OnSubmitted("")
 	if n := len(w.session.Project().Checks.Accepted); n != 1 || w.session.Project().Checks.Accepted[0].Reason != text {
@@ -62,11 +62,11 @@ func TestATypedReasonStays(t *testing.T) {
 func TestTheKeyboardLeavesAnEmptyList(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	low := -20 * length.Millimetre
-	w.apply(edit.SetDrop{At: model.Place{}, Drop: &low})
+	w.Do(edit.SetDrop{At: model.Place{}, Drop: &low})
 	layOut(w)
-	w.findings.Choose(1)
+	w.desk.Findings.Choose(1)
 	c := w.win.Canvas()
-	c.Focus(controls(w.findings.Object, nil)[0])
+	c.Focus(controls(w.desk.Findings.Object, nil)[0])
 	if named(c.Focused()) != "*findings.list" {
 		t.Fatalf("the focus is at %s", named(c.Focused()))
 	}
@@ -89,10 +89,10 @@ func TestAListEmptiedBehindAPage(t *testing.T) {
 	layOut(w)
 	c := w.win.Canvas()
 	c.SetOnTypedKey(w.typedKey)
-	c.Focus(controls(w.findings.Object, nil)[0])
+	c.Focus(controls(w.desk.Findings.Object, nil)[0])
 	w.do("rules")
 	for len(w.session.Result().Findings) > 0 {
-		w.apply(edit.SetSeverity{Rule: w.session.Result().Findings[0].Rule, Severity: "off"})
+		w.Do(edit.SetSeverity{Rule: w.session.Result().Findings[0].Rule, Severity: "off"})
 	}
 	press(w, fyne.KeyEscape)
 	w.session.Select(w.face(2))

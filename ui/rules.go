@@ -31,7 +31,7 @@ func (w *window) showRules() {
 			o = append(o, w.limitRow(l).Object)
 		}
 	}
-	w.page("Rules of the check", field.Column(o...))
+	w.read("Rules of the check", field.Column(o...))
 }
 
 // severityChoice chooses how bad the findings of a rule are.
@@ -46,7 +46,7 @@ func (w *window) severityChoice(r check.Rule) fyne.CanvasObject {
 			}
 		}
 		return 0
-	}, func(i int) { w.apply(edit.SetSeverity{Rule: r.Name, Severity: values[i]}) })
+	}, func(i int) { w.Do(edit.SetSeverity{Rule: r.Name, Severity: values[i]}) })
 }
 
 // limitRow is the field of a figure that a rule compares with.

@@ -29,16 +29,12 @@ func first(a fyne.App, o Options) *window {
 
 // Names of the settings that are kept.
 const (
-	prefLook    = "look"
-	prefLarge   = "large text"
-	prefRecent  = "recent files"
-	prefFolder  = "folder"
-	prefHints   = "hints shown"
-	prefUnit    = "unit"
-	prefRulers  = "rulers"
-	prefThrough = "see through"
-	prefWidth   = "window width"
-	prefHeight  = "window height"
-	prefDown    = "height of the drawing"
-	prefAcross  = "width of the drawing"
+	prefLook   = "look"
+	prefLarge  = "large text"
+	prefRecent = "recent files"
+	prefFolder = "folder"
+	prefHints  = "hints shown"
+	prefUnit   = "unit"
+	prefWidth  = "window width"
+	prefHeight = "window height"
 )

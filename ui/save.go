@@ -69,11 +69,15 @@ func (w *window) finishSave(path string, err error, then func()) {
 // keepWork asks about unsaved work before something would lose it, then goes on
 // unless the person would rather not.
 func (w *window) keepWork(then func()) {
-	if w.sheets != nil {
-		w.sheets.leave(func() { w.keepWork(then) })
+	if w.page != nil {
+		w.page.Leave(func() { w.keepChanges(then) })
 		return
 	}
-	w.inspector.Take()
+	w.keepChanges(then)
+}
+
+func (w *window) keepChanges(then func()) {
+	w.desk.Inspector.Take()
 	if !w.session.Unsaved() {
 		then()
 		return

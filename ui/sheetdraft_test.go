@@ -31,8 +31,8 @@ func TestTheDraftOutlivesALanguage(t *testing.T) {
 		t.Fatalf("the draft is %v", h.draft)
 	}
 	w.speak("de")
-	if w.sheets == h || w.sheets.draft != good || len(w.sheets.page.Problems()) == 0 {
-		t.Errorf("the draft is %v", w.sheets.draft)
+	if w.sheets() == h || w.sheets().draft != good || len(w.sheets().page.Problems()) == 0 {
+		t.Errorf("the draft is %v", w.sheets().draft)
 	}
 }
 

@@ -12,9 +12,11 @@ import (
 
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/ask"
+	"frontlay/ui/command"
 	"frontlay/ui/field"
 	"frontlay/ui/hardware"
 	"frontlay/ui/tool"
@@ -48,9 +50,51 @@ func (w *window) openSheets(name string) {
 	h.rename = field.NewButton(w.text("Rename…"), h.renameIt)
 	h.remove = field.NewButton(w.text("Remove"), h.removeIt)
 	h.told.Truncation = fyne.TextTruncateEllipsis
-	w.showOver(container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), h.told, nil, nil, h.page.Content()))
-	w.sheets = h
+	w.showOver(h, container.NewBorder(container.NewPadded(container.NewVBox(h.head(), h.tools())), h.told, nil, nil, h.page.Content()))
 	h.update()
+}
+
+// showSheets shows the page of hardware sheets on the one that is used where the
+// selection is.
+func (w *window) showSheets() {
+	p := w.session.Project()
+	at := w.session.Here()
+	at.Cabinet, at.Bay = max(at.Cabinet, 0), max(at.Bay, 0)
+	name := ""
+	if b := p.BayAt(model.Place{Cabinet: at.Cabinet, Bay: at.Bay, Front: -1}); b != nil {
+		name = b.Hardware
+	}
+	if name == "" && len(p.Hardware) > 0 {
+		name = p.Hardware[0].Name
+	}
+	w.openSheets(name)
+}
+
+// Own tells whether a command is about the page. Undo and redo are the page's, and
+// what is about the drawing has to wait.
+func (h *sheetsPage) Own(c *command.Command) bool {
+	switch {
+	case c.Name == "undo":
+		h.page.Take()
+		h.page.Undo()
+	case c.Name == "redo":
+		h.page.Take()
+		h.page.Redo()
+	case c.Scope == command.Drawing:
+		h.tell(message.New("“%v” is not possible now.", message.New(c.Words)))
+	default:
+		return false
+	}
+	return true
+}
+
+// SetUnit sets the project's.
+func (h *sheetsPage) SetUnit(u length.Unit) { h.do(edit.SetUnit{Unit: u}) }
+
+// sheets is the page of hardware sheets; nil while it is not shown.
+func (w *window) sheets() *sheetsPage {
+	h, _ := w.page.(*sheetsPage)
+	return h
 }
 
 // head is the title with what leads back.
@@ -58,7 +102,7 @@ func (h *sheetsPage) head() fyne.CanvasObject {
 	w := h.w
 	text := fynecanvas.NewText(w.text("Hardware sheets"), w.theme.Palette(w.app.Settings().ThemeVariant()).Ink)
 	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
-	back := field.NewButton(w.text("Back to the drawing"), func() { h.leave(nil) })
+	back := field.NewButton(w.text("Back to the drawing"), func() { h.Leave(func() {}) })
 	return container.NewBorder(nil, nil, text, container.NewHBox(h.use, back))
 }
 
@@ -156,6 +200,14 @@ func (h *sheetsPage) copyIn() {
 	h.update()
 }
 
+// Leave shows the drawing again, and goes on, once nothing can be lost by it.
+func (h *sheetsPage) Leave(then func()) {
+	h.settled(func() {
+		h.w.showDesk()
+		then()
+	})
+}
+
 // settled runs something once nothing on the page can be lost by it.
 func (h *sheetsPage) settled(then func()) {
 	h.page.Take()
@@ -178,17 +230,6 @@ func (h *sheetsPage) settled(then func()) {
 		case 1:
 			h.page.Show(h.page.Begun())
 			h.update()
-			then()
-		}
-	})
-}
-
-// leave shows the drawing again, and runs then, once nothing can be lost by it.
-func (h *sheetsPage) leave(then func()) {
-	h.settled(func() {
-		h.w.sheets = nil
-		h.w.showDesk()
-		if then != nil {
 			then()
 		}
 	})
@@ -228,8 +269,9 @@ func (h *sheetsPage) again() {
 	h.page.Take()
 	s, changed, files, draft := h.page.Sheet(), h.page.Unsaved(), h.files, h.draft
 	h.w.openSheets(h.name)
-	h.w.sheets.files, h.w.sheets.draft = files, draft
+	now := h.w.sheets()
+	now.files, now.draft = files, draft
 	if changed {
-		h.w.sheets.page.Replace(s)
+		now.page.Replace(s)
 	}
 }

@@ -26,10 +26,10 @@ func sheetsOn(t *testing.T) (*window, *sheetsPage) {
 	t.Helper()
 	w, _, _ := newWindow(t, "")
 	w.do("sheets")
-	if w.sheets == nil || w.desk.Visible() {
+	if w.sheets() == nil || w.desk.Object.Visible() {
 		t.Fatal("the page is not shown")
 	}
-	return w, w.sheets
+	return w, w.sheets()
 }
 
 // changed changes a figure of the sheet that is shown.
@@ -99,8 +99,8 @@ func TestSheetFiguresGetIntoTheProject(t *testing.T) {
 	if before.Sheet.Runner.Setback == 5*length.Millimetre || before.Source == "" {
 		t.Error("the sheet was changed in place")
 	}
-	h.leave(nil)
-	if w.sheets != nil || !w.desk.Visible() || w.win.Canvas().Overlays().Top() != nil {
+	h.Leave(w.showDesk)
+	if w.sheets() != nil || !w.desk.Object.Visible() || w.win.Canvas().Overlays().Top() != nil {
 		t.Error("the page does not close without a question")
 	}
 	w.do("undo")
@@ -120,7 +120,7 @@ func TestFaultySheetStaysOut(t *testing.T) {
 	}
 	w.do("print")
 	w.answer(t, "Give them up")
-	if w.session.Unsaved() || w.sheets != nil {
+	if w.session.Unsaved() || w.sheets() != nil {
 		t.Error("the sheet got into the project, or the page stays")
 	}
 }
@@ -130,7 +130,7 @@ func TestFaultySheetStaysOut(t *testing.T) {
 func TestLeavingChangedSheets(t *testing.T) {
 	ways := map[string]func(w *window){
 		"Esc":         func(w *window) { w.typedKey(&fyne.KeyEvent{Name: fyne.KeyEscape}) },
-		"the way out": func(w *window) { w.sheets.leave(nil) },
+		"the way out": func(w *window) { w.sheets().Leave(w.showDesk) },
 		"a command":   func(w *window) { w.do("demo") },
 		"closing":     func(w *window) { w.keepWork(func() {}) },
 	}
@@ -140,12 +140,12 @@ func TestLeavingChangedSheets(t *testing.T) {
 			h.changed(6 * length.Millimetre)
 			leave(w)
 			w.answer(t, "Go back")
-			if w.sheets != h || !h.page.Unsaved() {
+			if w.sheets() != h || !h.page.Unsaved() {
 				t.Fatal("going back lost the changes")
 			}
 			leave(w)
 			w.answer(t, "Use in the project")
-			if got := w.session.Project().Hardware[0].Sheet.Runner.Setback; got != 6*length.Millimetre || w.sheets != nil {
+			if got := w.session.Project().Hardware[0].Sheet.Runner.Setback; got != 6*length.Millimetre || w.sheets() != nil {
 				t.Errorf("the project has %v", got)
 			}
 		})
@@ -165,7 +165,7 @@ func TestUndoOnTheSheetsPage(t *testing.T) {
 		t.Error("redo changed something else")
 	}
 	w.do("all")
-	if w.sheets != h || len(w.session.Selection()) > 0 {
+	if w.sheets() != h || len(w.session.Selection()) > 0 {
 		t.Error("a command of the drawing runs behind the page")
 	}
 }
@@ -256,7 +256,7 @@ func TestSheetsInAnotherLanguage(t *testing.T) {
 	w, h := sheetsOn(t)
 	s := h.changed(7 * length.Millimetre)
 	w.speak("de")
-	if w.sheets == nil || w.sheets == h || w.sheets.page.Sheet().Runner.Setback != s.Runner.Setback || !w.sheets.page.Unsaved() {
+	if w.sheets() == nil || w.sheets() == h || w.sheets().page.Sheet().Runner.Setback != s.Runner.Setback || !w.sheets().page.Unsaved() {
 		t.Error("the changes are gone")
 	}
 }
@@ -267,7 +267,7 @@ func TestASheetIsRenamed(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	start := w.session.Project()
 	w.openSheets("main")
-	h := w.sheets
+	h := w.sheets()
 	test.Tap(h.rename)
 	e := w.win.Canvas().Focused().(*field.Text)
 	e.SetText(start.Hardware[1].Name)
@@ -287,8 +287,8 @@ func TestASheetIsRenamed(t *testing.T) {
 		}
 	}
 	w.session.Select(drawing.Subject{Kind: drawing.BayThing, Place: model.Place{Front: -1}})
-	h.leave(nil)
-	if !offers(w.inspector.Object, "metal") {
+	h.Leave(w.showDesk)
+	if !offers(w.desk.Inspector.Object, "metal") {
 		t.Error("the panel beside the drawing does not know the new name")
 	}
 	w.do("undo")
@@ -311,7 +311,7 @@ func TestASheetIsRemoved(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	start := w.session.Project()
 	w.openSheets("main")
-	h := w.sheets
+	h := w.sheets()
 	test.Tap(h.remove)
 	if !reflect.DeepEqual(w.session.Project(), start) {
 		t.Fatal("a sheet in use was removed")
@@ -328,7 +328,7 @@ func TestASheetIsRemoved(t *testing.T) {
 	if p := w.session.Project(); p.Sheet("spare") != nil || len(p.Hardware) != len(start.Hardware) || h.name == "spare" || h.index() < 0 {
 		t.Fatalf("the project has %v, the page shows %q", p.Hardware, h.name)
 	}
-	h.leave(nil)
+	h.Leave(w.showDesk)
 	w.do("undo")
 	if !reflect.DeepEqual(w.session.Project(), before) {
 		t.Error("undo does not bring it back")

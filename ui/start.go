@@ -25,16 +25,15 @@ func (w *window) showStart() {
 	_, right := field.Scrolled(w.doors())
 	body := container.NewHSplit(container.NewPadded(b.object), right)
 	body.Offset = 0.68
-	w.showOver(w.overPage("Drawer fronts, planned and drilled right", body))
-	w.beginning = b
+	w.showOver(b, w.overPage("Drawer fronts, planned and drilled right", body))
 }
 
 // showDesk puts the drawing in front again.
 func (w *window) showDesk() {
-	w.opened, w.sheets = true, nil
-	w.start.Hide()
-	w.desk.Show()
-	w.win.Canvas().Focus(w.screen)
+	w.opened, w.page = true, nil
+	w.front.Hide()
+	w.desk.Object.Show()
+	w.win.Canvas().Focus(w.desk.Screen)
 	w.showHints()
 }
 

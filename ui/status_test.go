@@ -12,7 +12,7 @@ import (
 )
 
 // says is what stands in the status line.
-func (w *window) says() string { return w.status.label.Text }
+func (w *window) says() string { return w.desk.Status.Text }
 
 // The status line speaks of the last thing done and of nothing before it.
 func TestTheStatusLineForgets(t *testing.T) {
@@ -31,8 +31,8 @@ func TestTheStatusLineForgets(t *testing.T) {
 		{"a selection after undo", func(w *window) { lock(w); w.do("undo") }, "Undone: Lock height",
 			func(w *window) { w.session.Select(w.face(2)) }, ""},
 		{"a step in a field", func(w *window) { lock(w); w.do("undo") }, "Undone: Lock height", func(w *window) {
-			w.inspector.Fields()["Name"].SetText("Pails")
-			w.inspector.Fields()["Name"].Take()
+			w.desk.Inspector.Fields()["Name"].SetText("Pails")
+			w.desk.Inspector.Fields()["Name"].Take()
 		}, "Name the front “Pails”"},
 		{"a drag that begins", lock, "Lock height", func(w *window) {
 			w.session.Begin()
@@ -60,26 +60,26 @@ func TestTheStatusLineForgets(t *testing.T) {
 // action whatever the pointer does; Esc in the field of a size takes it away.
 func TestARefusalStaysUntilTheNextAction(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	if w.apply(edit.SetHeight{At: w.face(1).Place, Height: -1}) {
+	if w.Do(edit.SetHeight{At: w.face(1).Place, Height: -1}) {
 		t.Fatal("a negative height was taken")
 	}
 	refusal := w.says()
-	if !strings.HasPrefix(refusal, "×  ") || w.status.label.Importance != widget.DangerImportance {
+	if !strings.HasPrefix(refusal, "×  ") || w.desk.Status.Importance != widget.DangerImportance {
 		t.Errorf("%q is not marked", refusal)
 	}
 	height := drawing.Subject{Kind: drawing.FrontHeight, Place: w.face(1).Place}
-	w.hover(height)
+	w.desk.Screen.OnHover(height)
 	if w.says() != refusal {
 		t.Errorf("the pointer takes the refusal away: %q", w.says())
 	}
-	w.apply(edit.SetTitle{Title: "Another"})
-	if w.says() != "Title “Another”" || w.status.label.Importance == widget.DangerImportance {
+	w.Do(edit.SetTitle{Title: "Another"})
+	if w.says() != "Title “Another”" || w.desk.Status.Importance == widget.DangerImportance {
 		t.Errorf("after the next step it says %q", w.says())
 	}
-	w.screen.TypeSize(height)
+	w.desk.Screen.TypeSize(height)
 	w.win.Canvas().Focused().TypedRune('x')
 	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
-	if w.status.label.Importance != widget.DangerImportance {
+	if w.desk.Status.Importance != widget.DangerImportance {
 		t.Errorf("a typed size that is none is not refused: %q", w.says())
 	}
 	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
@@ -92,12 +92,12 @@ func TestARefusalStaysUntilTheNextAction(t *testing.T) {
 // what it said.
 func TestTheStatusLineExplainsUnderThePointer(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.apply(edit.SetTitle{Title: "Another"})
-	w.hover(drawing.Subject{Kind: drawing.FrontHeight, Place: w.face(2).Place})
+	w.Do(edit.SetTitle{Title: "Another"})
+	w.desk.Screen.OnHover(drawing.Subject{Kind: drawing.FrontHeight, Place: w.face(2).Place})
 	if w.says() == "Title “Another”" || w.says() == "" {
 		t.Errorf("the height is not explained: %q", w.says())
 	}
-	w.hover(drawing.Subject{})
+	w.desk.Screen.OnHover(drawing.Subject{})
 	if w.says() != "Title “Another”" {
 		t.Errorf("it says %q", w.says())
 	}
@@ -121,12 +121,12 @@ func TestTheStatusLineNamesWhatItSelects(t *testing.T) {
 // What is told of the thing under the pointer is what it is now.
 func TestTheThingUnderThePointerIsToldAsItIs(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.hover(w.face(2))
-	before := w.pointer.Text
+	w.desk.Screen.OnHover(w.face(2))
+	before := w.desk.Under()
 	w.session.Select(w.face(2))
 	w.do("equal")
 	f := w.session.Result().Plan.Fronts[1]
-	if want := w.text("Front %v, %v: %v × %v", 2, f.Name, f.Face.Width(), f.Face.Height()); w.pointer.Text != want || want == before {
-		t.Errorf("it says %q, want %q", w.pointer.Text, want)
+	if want := w.text("Front %v, %v: %v × %v", 2, f.Name, f.Face.Width(), f.Face.Height()); w.desk.Under() != want || want == before {
+		t.Errorf("it says %q, want %q", w.desk.Under(), want)
 	}
 }

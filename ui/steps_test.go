@@ -37,7 +37,7 @@ func TestStepsByKeys(t *testing.T) {
 		}
 	}
 	s.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
-	if w.win.Canvas().Overlays().Top() != nil || !w.can("redo") {
+	if w.win.Canvas().Overlays().Top() != nil || !w.table.Command("redo").Possible() {
 		t.Error("Enter does not close the list, or the steps after are gone")
 	}
 }

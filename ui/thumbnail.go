@@ -1,6 +1,8 @@
 package ui
 
-import "frontlay/layout/drawing"
+import (
+	"frontlay/layout/drawing"
+)
 
 // withoutDimensions is a drawing for a small picture: no dimensions and no texts.
 func withoutDimensions(d *drawing.Drawing) *drawing.Drawing {

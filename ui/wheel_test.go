@@ -14,10 +14,10 @@ import (
 // itself keeps the wheel.
 func TestTheWheelScrollsOverFields(t *testing.T) {
 	for name, show := range map[string]func(w *window) fyne.CanvasObject{
-		"inspector": func(w *window) fyne.CanvasObject { w.session.Select(); return w.inspector.Object },
-		"print":     func(w *window) fyne.CanvasObject { w.printPage(); return w.start },
-		"new":       func(w *window) fyne.CanvasObject { w.showStart(); return w.start },
-		"hardware":  func(w *window) fyne.CanvasObject { w.openSheets("main"); return w.start },
+		"inspector": func(w *window) fyne.CanvasObject { w.session.Select(); return w.desk.Inspector.Object },
+		"print":     func(w *window) fyne.CanvasObject { w.printPage(); return w.front },
+		"new":       func(w *window) fyne.CanvasObject { w.showStart(); return w.front },
+		"hardware":  func(w *window) fyne.CanvasObject { w.openSheets("main"); return w.front },
 		"rules": func(w *window) fyne.CanvasObject {
 			w.do("rules")
 			return w.win.Canvas().Overlays().Top()

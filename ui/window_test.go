@@ -22,6 +22,7 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/command"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
 )
@@ -86,7 +87,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 		*pages = append(*pages, printed{path, d})
 		return nil
 	}})
-	w.inspector.Begin()
+	w.desk.Inspector.Begin()
 	w.win.Resize(fyne.NewSize(1240, 690))
 	t.Cleanup(w.win.Close)
 	return w, d, pages
@@ -128,9 +129,9 @@ func TestUndoHasANameAndTheTitleAMark(t *testing.T) {
 		t.Errorf("the title is %q", got)
 	}
 	label := ""
-	for i, c := range w.commands {
-		if c.name == "undo" {
-			label = w.menus[i].Label
+	for i, c := range w.table.Rows {
+		if c.Name == "undo" {
+			label = w.table.Item(&w.table.Rows[i]).Label
 		}
 	}
 	if label != "Undo: Lock height" {
@@ -145,7 +146,7 @@ func TestUndoHasANameAndTheTitleAMark(t *testing.T) {
 func TestSaveAndReopen(t *testing.T) {
 	w, d, _ := newWindow(t, "")
 	path := filepath.Join(t.TempDir(), "bench.yaml")
-	w.apply(edit.SetTitle{Title: "Another bench"})
+	w.Do(edit.SetTitle{Title: "Another bench"})
 	d.fail = errors.New("the disk is full")
 	w.saveTo(path, nil)
 	if !w.session.Unsaved() || w.path != "" {
@@ -170,7 +171,7 @@ func TestSaveAndReopen(t *testing.T) {
 
 func TestUnsavedWorkIsAskedAbout(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.apply(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.SetTitle{Title: "Changed"})
 	w.do("demo")
 	if w.session.Project().Title != "Changed" {
 		t.Fatal("unsaved work is gone without a question")
@@ -190,8 +191,8 @@ func TestBreakAndMend(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	at := w.face(2).Place
 	drop := -length.MM(60)
-	if !w.apply(edit.SetDrop{At: at, Drop: &drop}) {
-		t.Fatal(w.status.label.Text)
+	if !w.Do(edit.SetDrop{At: at, Drop: &drop}) {
+		t.Fatal(w.desk.Status.Text)
 	}
 	found := w.session.Result().Findings
 	if len(found) == 0 {
@@ -268,17 +269,17 @@ func TestStackCommands(t *testing.T) {
 func TestEveryCommandIsListedOnce(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	names, keys := map[string]bool{}, map[string]string{}
-	for i := range w.commands {
-		c := &w.commands[i]
-		if c.label == "" || c.do == nil || names[c.name] || !strings.Contains(strings.Join(menuNames, " "), c.menu) {
-			t.Errorf("command %q is not whole", c.name)
+	for i := range w.table.Rows {
+		c := &w.table.Rows[i]
+		if c.Words == "" || c.Do == nil && c.Sub == nil || names[c.Name] || !strings.Contains(strings.Join(command.Menus, " "), c.Menu) {
+			t.Errorf("command %q is not whole", c.Name)
 		}
-		names[c.name] = true
-		if k := c.keyText(); k != "" {
+		names[c.Name] = true
+		if k := w.table.Keys(c); k != "" {
 			if other := keys[k]; other != "" {
-				t.Errorf("%q and %q have the keys %s", c.name, other, k)
+				t.Errorf("%q and %q have the keys %s", c.Name, other, k)
 			}
-			keys[k] = c.name
+			keys[k] = c.Name
 		}
 	}
 }
@@ -286,7 +287,7 @@ func TestEveryCommandIsListedOnce(t *testing.T) {
 func TestTheInspectorChangesWhatIsSelected(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(1))
-	field := w.inspector.Fields()["Height"]
+	field := w.desk.Inspector.Fields()["Height"]
 	field.SetText("12 in")
 	if !field.Take() {
 		t.Fatal("the field does not take inches")
@@ -307,7 +308,7 @@ func TestTheInspectorChangesWhatIsSelected(t *testing.T) {
 		t.Error("an emptied field does not give the front a share")
 	}
 	w.do("all")
-	w.inspector.Fields()["Least cover"].SetText("5")
+	w.desk.Inspector.Fields()["Least cover"].SetText("5")
 	w.do("fit") // a command takes what is typed
 	for i, f := range w.session.Project().Cabinets[0].Bays[0].Fronts {
 		if f.Cover != length.MM(5) {
@@ -328,7 +329,7 @@ func TestUnitsSwitchAtAnyTime(t *testing.T) {
 	}
 	w.do("inch")
 	w.session.Select()
-	if got := w.inspector.Fields()["Carcass"].Text; got != "≈ 45/64" {
+	if got := w.desk.Inspector.Fields()["Carcass"].Text; got != "≈ 45/64" {
 		t.Errorf("18 mm are %q in", got)
 	}
 }
@@ -359,9 +360,9 @@ func TestTheLanguageSwitchesAtOnce(t *testing.T) {
 		t.Fatalf("the window does not speak German: %q", got)
 	}
 	drop := 2500 * length.Micrometre
-	w.apply(edit.SetDrop{At: model.Place{}, Drop: &drop})
+	w.Do(edit.SetDrop{At: model.Place{}, Drop: &drop})
 	found := false
-	for _, f := range w.inspector.Fields() {
+	for _, f := range w.desk.Inspector.Fields() {
 		found = found || f.Text == "2,5"
 	}
 	if !found {
@@ -390,7 +391,7 @@ func TestEveryLook(t *testing.T) {
 func TestKeysOfTheWindow(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(3))
-	w.win.Canvas().Focus(w.screen)
+	w.win.Canvas().Focus(w.desk.Screen)
 	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyDelete})
 	if n := len(w.session.Project().Cabinets[0].Bays[0].Fronts); n != 2 {
 		t.Errorf("after the Delete key there are %d fronts", n)
@@ -456,12 +457,12 @@ func TestNothingChangesUnseen(t *testing.T) {
 	a.Settings().SetTheme(th)
 	w := open(a, th, Options{Files: &disk{}})
 	t.Cleanup(w.win.Close)
-	for i := range w.commands {
-		if c := &w.commands[i]; !apart[c.name] || c.name == "save" || c.name == "saveas" || c.name == "print" || c.name == "sheets" {
+	for i := range w.table.Rows {
+		if c := &w.table.Rows[i]; !apart[c.Name] || c.Name == "save" || c.Name == "saveas" || c.Name == "print" || c.Name == "sheets" {
 			before := w.session.Project()
 			w.run(c)
-			if w.session.Project() != before || w.win.Canvas().Overlays().Top() != nil && c.menu != "Help" {
-				t.Errorf("%s does something before a project is open", c.name)
+			if w.session.Project() != before || w.win.Canvas().Overlays().Top() != nil && c.Menu != "Help" {
+				t.Errorf("%s does something before a project is open", c.Name)
 			}
 			for top := w.win.Canvas().Overlays().Top(); top != nil; top = w.win.Canvas().Overlays().Top() {
 				w.win.Canvas().Overlays().Remove(top)
@@ -469,18 +470,18 @@ func TestNothingChangesUnseen(t *testing.T) {
 		}
 	}
 	w.do("inch")
-	if w.beginning == nil || w.beginning.session.Project().Unit != length.UnitInch {
+	if w.beginning() == nil || w.beginning().session.Project().Unit != length.UnitInch {
 		t.Error("the unit of the new cabinet does not change")
 	}
-	w.beginning.begin()
-	if !w.desk.Visible() || !w.session.Unsaved() {
+	w.beginning().begin()
+	if !w.desk.Object.Visible() || !w.session.Unsaved() {
 		t.Fatal("the new cabinet is not on the desk")
 	}
 	w.closeOverlays() // the hints of the first use
-	w.apply(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.SetTitle{Title: "Changed"})
 	w.printPage()
 	w.do("undo")
-	if !w.desk.Visible() || w.session.Project().Title == "Changed" {
+	if !w.desk.Object.Visible() || w.session.Project().Title == "Changed" {
 		t.Error("undo on a page does not show what it undoes")
 	}
 }
@@ -503,7 +504,7 @@ func TestAWrittenPDFCanBeOpened(t *testing.T) {
 func TestAHeightIsTypedWhole(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(1))
-	w.win.Canvas().Focus(w.screen)
+	w.win.Canvas().Focus(w.desk.Screen)
 	for _, r := range "234" {
 		w.win.Canvas().Focused().TypedRune(r)
 	}
@@ -517,12 +518,12 @@ func TestAHeightIsTypedWhole(t *testing.T) {
 func TestNothingChangesBehindAQuestion(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(1))
-	w.win.Canvas().Focus(w.screen)
-	w.apply(edit.SetTitle{Title: "Changed"})
+	w.win.Canvas().Focus(w.desk.Screen)
+	w.Do(edit.SetTitle{Title: "Changed"})
 	w.saveAs(nil)
 	before, selected := w.session.Project(), len(w.session.Selection())
-	for i := range w.commands {
-		w.run(&w.commands[i])
+	for i := range w.table.Rows {
+		w.run(&w.table.Rows[i])
 	}
 	if w.session.Project() != before || len(w.session.Selection()) != selected {
 		t.Error("the drawing changed behind the question")
@@ -539,4 +540,10 @@ func TestAnotherUnitChangesNoSize(t *testing.T) {
 			t.Errorf("front %d was %v and is %v", f.Number, before[i].Face, f.Face)
 		}
 	}
+}
+
+// beginning is the page of a new cabinet; nil while it is not shown.
+func (w *window) beginning() *beginning {
+	b, _ := w.page.(*beginning)
+	return b
 }

@@ -8,17 +8,19 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/test"
+	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/desk"
 	"frontlay/ui/look"
 )
 
 func (w *window) menu(name string) *fyne.MenuItem {
-	for i := range w.commands {
-		if w.commands[i].name == name {
-			return w.menus[i]
+	for i := range w.table.Rows {
+		if w.table.Rows[i].Name == name {
+			return w.table.Item(&w.table.Rows[i])
 		}
 	}
 	return nil
@@ -29,7 +31,7 @@ func (w *window) menu(name string) *fyne.MenuItem {
 func TestTwoWindows(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	other := w.another()
-	other.beginning.begin()
+	other.beginning().begin()
 	other.closeOverlays()
 	if !other.menu("paste").Disabled {
 		t.Error("there is nothing to paste yet")
@@ -80,22 +82,22 @@ func TestSettingsHoldInEveryWindow(t *testing.T) {
 func TestPanelsStayWhereTheyWerePut(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	near := func(a, b float64) bool { return math.Abs(a-b) < 0.01 }
-	w.down.SetOffset(0.6)
-	w.across.SetOffset(0.66)
+	w.desk.Down.SetOffset(0.6)
+	w.desk.Across.SetOffset(0.66)
 	w.speak("de")
-	if !near(w.down.Offset, 0.6) || !near(w.across.Offset, 0.66) {
-		t.Errorf("another language moves them to %v and %v", w.down.Offset, w.across.Offset)
+	if !near(w.desk.Down.Offset, 0.6) || !near(w.desk.Across.Offset, 0.66) {
+		t.Errorf("another language moves them to %v and %v", w.desk.Down.Offset, w.desk.Across.Offset)
 	}
 	w.do("large")
-	if near(w.across.Offset, 0.66) {
-		t.Errorf("large text has the place %v", w.across.Offset)
+	if near(w.desk.Across.Offset, 0.66) {
+		t.Errorf("large text has the place %v", w.desk.Across.Offset)
 	}
 	w.do("large")
 	w.keepSize()
 	next := open(w.app, &look.Theme{}, Options{Files: &disk{}, Demo: true})
 	t.Cleanup(next.win.Close)
-	if !near(next.down.Offset, 0.6) || !near(next.across.Offset, 0.66) {
-		t.Errorf("the next window has them at %v and %v", next.down.Offset, next.across.Offset)
+	if !near(next.desk.Down.Offset, 0.6) || !near(next.desk.Across.Offset, 0.66) {
+		t.Errorf("the next window has them at %v and %v", next.desk.Down.Offset, next.desk.Across.Offset)
 	}
 }
 
@@ -104,9 +106,9 @@ func TestPanelsStayWhereTheyWerePut(t *testing.T) {
 func TestDroppedFiles(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	path := filepath.Join(t.TempDir(), "dropped.yaml")
-	w.apply(edit.SetTitle{Title: "Dropped"})
+	w.Do(edit.SetTitle{Title: "Dropped"})
 	w.saveTo(path, nil)
-	w.apply(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.SetTitle{Title: "Changed"})
 	drop := func(names ...string) {
 		var all []fyne.URI
 		for _, n := range names {
@@ -115,7 +117,7 @@ func TestDroppedFiles(t *testing.T) {
 		w.dropped(all)
 	}
 	drop("/shop/picture.png", "/shop/notes.txt")
-	if !w.status.refused || w.session.Project().Title != "Changed" {
+	if w.desk.Status.Importance != widget.DangerImportance || w.session.Project().Title != "Changed" {
 		t.Errorf("of a picture it says %q", w.says())
 	}
 	drop("/shop/picture.png", path)
@@ -138,7 +140,7 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.do("print")
 	w.speak("de")
-	if w.start.Visible() {
+	if w.front.Visible() {
 		t.Error("the start page is shown")
 	}
 }
@@ -146,18 +148,18 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	w := open(test.NewTempApp(t), &look.Theme{}, Options{Files: &disk{}})
 	t.Cleanup(w.win.Close)
-	w.beginning.do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(777)})
-	w.beginning.do(edit.SetUnit{Unit: length.UnitCM})
+	w.beginning().do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(777)})
+	w.beginning().do(edit.SetUnit{Unit: length.UnitCM})
 	w.speak("de")
-	if !w.start.Visible() || w.beginning == nil {
+	if !w.front.Visible() || w.beginning() == nil {
 		t.Fatal("the start page is gone")
 	}
-	p := w.beginning.session.Project()
+	p := w.beginning().session.Project()
 	if p.Cabinets[0].Width != length.MM(777) || p.Unit != length.UnitCM || p.Cabinets[0].Name == "Cabinet 1" {
 		t.Errorf("the figures of the new cabinet are lost, or its name stays English: %v wide, in %v, %q", p.Cabinets[0].Width, p.Unit, p.Cabinets[0].Name)
 	}
 	w.showStart()
-	if w.beginning.session.Project().Cabinets[0].Width == length.MM(777) {
+	if w.beginning().session.Project().Cabinets[0].Width == length.MM(777) {
 		t.Error("a new page begins with the old figures")
 	}
 }
@@ -166,21 +168,27 @@ func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 // stay in sight, and stand there again in the next window.
 func TestPanelsMoveByKeys(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	down, across := w.down.Offset, w.across.Offset
+	down, across := w.desk.Down.Offset, w.desk.Across.Offset
 	w.do("higher")
 	w.do("narrower")
-	if w.down.Offset <= down || w.across.Offset >= across {
-		t.Errorf("the bars stand at %v and %v, and stood at %v and %v", w.down.Offset, w.across.Offset, down, across)
+	if w.desk.Down.Offset <= down || w.desk.Across.Offset >= across {
+		t.Errorf("the bars stand at %v and %v, and stood at %v and %v", w.desk.Down.Offset, w.desk.Across.Offset, down, across)
 	}
 	for range 50 {
 		w.do("lower")
 		w.do("wider")
 	}
-	if w.down.Offset < 0.2 || w.across.Offset > 0.95 {
-		t.Errorf("a panel is out of sight: %v, %v", w.down.Offset, w.across.Offset)
+	if w.desk.Down.Offset < 0.2 || w.desk.Across.Offset > 0.95 {
+		t.Errorf("a panel is out of sight: %v, %v", w.desk.Down.Offset, w.desk.Across.Offset)
 	}
-	w.keepPanels()
-	if d, a := w.panelShares(); math.Abs(d-w.down.Offset) > 1e-9 || math.Abs(a-w.across.Offset) > 1e-9 {
-		t.Errorf("kept are %v and %v, not %v and %v", d, a, w.down.Offset, w.across.Offset)
+	w.desk.KeepShares()
+	if d, a := shares(w); math.Abs(d-w.desk.Down.Offset) > 1e-9 || math.Abs(a-w.desk.Across.Offset) > 1e-9 {
+		t.Errorf("kept are %v and %v, not %v and %v", d, a, w.desk.Down.Offset, w.desk.Across.Offset)
 	}
+}
+
+// shares are those with which the desk of another window begins.
+func shares(w *window) (down, across float64) {
+	d := desk.New(w)
+	return d.Down.Offset, d.Across.Offset
 }

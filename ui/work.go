@@ -101,7 +101,7 @@ func (w *window) begin() {
 // ready runs what has waited for the window, once it is there.
 func (w *window) ready() {
 	w.started = true
-	w.inspector.Begin()
+	w.desk.Inspector.Begin()
 	waiting := w.pending
 	w.pending = nil
 	for _, do := range waiting {
@@ -115,7 +115,7 @@ func (w *window) ready() {
 // note hands what is not saved to the journal. A save clears that, and leaves the
 // figures of a hardware sheet that are not in the project yet.
 func (w *window) note(c session.Change) {
-	if c&session.Document != 0 && !w.session.InGesture() || c&session.Saved != 0 && w.sheets.drafted() {
+	if c&session.Document != 0 && !w.session.InGesture() || c&session.Saved != 0 && w.sheets().drafted() {
 		w.journal()
 	}
 }
@@ -125,8 +125,8 @@ func (w *window) note(c session.Change) {
 func (w *window) journal() {
 	switch {
 	case w.work == nil:
-	case w.sheets.drafted() || w.session.Unsaved():
-		w.work.Note(w.file, w.sheets.withDraft(w.session.Committed()))
+	case w.sheets().drafted() || w.session.Unsaved():
+		w.work.Note(w.file, w.sheets().withDraft(w.session.Committed()))
 	default:
 		if err := w.work.Forget(); err != nil {
 			w.ask.Complain(err)
@@ -213,7 +213,7 @@ func (w *window) lookOut() {
 		case <-tick.C:
 		}
 		fyne.Do(func() {
-			if w.work == nil || w.toldOfChange || w.sheets != nil || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil {
+			if w.work == nil || w.toldOfChange || w.sheets() != nil || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil {
 				return
 			}
 			if c := w.work.Changed(); c != nil {
@@ -274,7 +274,7 @@ func (w *window) restore(l Leftover) {
 	w.setWork(work)
 	w.show(f, path)
 	w.session.MarkUnsaved()
-	w.update()
+	w.Update()
 	if err := l.Discard(); err != nil {
 		w.ask.Complain(err)
 	}

@@ -170,7 +170,7 @@ func TestChangedUnderneathIsAChoice(t *testing.T) {
 	for _, c := range cases {
 		t.Run(c.answer, func(t *testing.T) {
 			w, _, path := keptWindow(t)
-			w.apply(edit.SetTitle{Title: "Mine"})
+			w.Do(edit.SetTitle{Title: "Mine"})
 			if err := os.WriteFile(path, []byte(theirs), 0o600); err != nil {
 				t.Fatal(err)
 			}
@@ -192,7 +192,7 @@ func TestChangedUnderneathIsAChoice(t *testing.T) {
 // What is not saved stands in the journal, and closing in good order clears it.
 func TestEditsAreJournalled(t *testing.T) {
 	w, k, _ := keptWindow(t)
-	w.apply(edit.SetTitle{Title: "Not saved"})
+	w.Do(edit.SetTitle{Title: "Not saved"})
 	if err := w.work.Flush(); err != nil {
 		t.Fatal(err)
 	}
@@ -279,7 +279,7 @@ func TestAFileOpenElsewhereIsTold(t *testing.T) {
 		t.Errorf("the window shows %q", w.session.Project().Title)
 	}
 	w.answerWith(t, "Look at it")
-	w.apply(edit.SetTitle{Title: "Mine"})
+	w.Do(edit.SetTitle{Title: "Mine"})
 	w.save(nil)
 	w.answerWith(t, "Go back")
 	if got := content(t, path); !strings.Contains(got, "title: Glaze bench") {
@@ -314,15 +314,15 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 	const name = "main, changed and not in use"
 	w.openSheets("main")
 	main := w.session.Project().Sheet("main")
-	w.sheets.changed(9 * length.Millimetre)
+	w.sheets().changed(9 * length.Millimetre)
 	if s := kept().Sheet(name); s == nil || s.Runner.Setback != 9*length.Millimetre {
 		t.Fatalf("the journal holds %v", kept().Hardware)
 	}
 	if s := kept().Sheet("main"); s.Runner.Setback != main.Runner.Setback {
 		t.Error("the journal's project uses figures that the person has not put into it")
 	}
-	w.sheets.changed(-9 * length.Millimetre)
-	if len(w.sheets.page.Problems()) == 0 {
+	w.sheets().changed(-9 * length.Millimetre)
+	if len(w.sheets().page.Problems()) == 0 {
 		t.Fatal("the figures go together")
 	}
 	if s := kept().Sheet(name); s == nil || s.Runner.Setback != 9*length.Millimetre {
@@ -332,7 +332,7 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 	if s := kept().Sheet(name); s == nil {
 		t.Error("saving the project has taken the figures out of the journal")
 	}
-	w.sheets.leave(nil)
+	w.sheets().Leave(w.showDesk)
 	w.answer(t, "Give them up")
 	if found := k.journals(); len(found) != 0 {
 		t.Errorf("with the figures given up everything is saved, and there is still %v", found)

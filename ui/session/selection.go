@@ -45,6 +45,12 @@ func (s *Session) IsSelected(thing drawing.Subject) bool {
 	return false
 }
 
+// Selected tells whether things of a kind are selected.
+func (s *Session) Selected(kind drawing.SubjectKind) bool {
+	all := s.Selection()
+	return len(all) > 0 && all[0].Kind == kind
+}
+
 // SelectedFronts gives the places of the selected fronts.
 func (s *Session) SelectedFronts() []model.Place { return s.placesOf(drawing.FrontThing) }
 
@@ -104,3 +110,6 @@ func existing(p *model.Project, things []drawing.Subject) []drawing.Subject {
 	}
 	return kept
 }
+
+// PlaceOfCabinet is the place of a cabinet of the run, by its index.
+func PlaceOfCabinet(i int) model.Place { return model.Place{Cabinet: i, Bay: -1, Front: -1} }

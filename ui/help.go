@@ -4,16 +4,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"frontlay/ui/command"
 	"frontlay/ui/field"
 )
-
-func (w *window) helpCommands() []command {
-	return []command{
-		{name: "keys", menu: "Help", label: "Keys", bare: "F1", do: w.showKeys},
-		{name: "hints", menu: "Help", label: "Three hints", do: w.hintsAgain},
-		{name: "cautions", menu: "Help", label: "Before you drill", do: w.showCautions},
-	}
-}
 
 // drawingKeys are what the drawing does with keys that are no commands.
 var drawingKeys = [][2]string{
@@ -50,11 +43,11 @@ func (w *window) showKeys() {
 		k.TextStyle.Bold, k.Wrapping, text.Wrapping = true, fyne.TextWrapWord, fyne.TextWrapWord
 		o = append(o, container.NewGridWithColumns(2, k, text))
 	}
-	for _, menu := range menuNames {
+	for _, menu := range command.Menus {
 		o = append(o, field.Heading(w.text(menu)))
-		for i := range w.commands {
-			if c := &w.commands[i]; c.menu == menu && c.keyText() != "" {
-				add(w.keysOf(c), w.text(c.label))
+		for i := range w.table.Rows {
+			if c := &w.table.Rows[i]; c.Menu == menu && w.table.Keys(c) != "" {
+				add(w.table.Keys(c), w.text(c.Words))
 			}
 		}
 	}
@@ -66,7 +59,7 @@ func (w *window) showKeys() {
 	for _, k := range fieldKeys {
 		add(w.text(k[0]), w.text(k[1]))
 	}
-	w.page("Keys", field.Column(o...))
+	w.read("Keys", field.Column(o...))
 }
 
 // cautions are the usual ones of the trade; local codes and the makers'
@@ -88,14 +81,40 @@ func (w *window) showCautions() {
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
-	w.page("Before you drill", field.Column(o...))
+	w.read("Before you drill", field.Column(o...))
 }
 
-// page shows a scrolled text over the window until it is closed.
-func (w *window) page(title string, o fyne.CanvasObject) {
+// read shows a scrolled text over the window until it is closed.
+func (w *window) read(title string, o fyne.CanvasObject) {
 	const width = 580
 	o.Resize(fyne.NewSize(width-20, o.MinSize().Height)) // wrapped texts know their height once they have a width
 	scroll, whole := field.Scrolled(o)
 	scroll.SetMinSize(fyne.NewSize(width, min(o.MinSize().Height+30, 430)))
 	w.ask.Notice(w.text(title), w.text("Close"), whole, scroll, nil)
+}
+
+// hints are shown once, at the first use.
+var hints = []string{
+	"Drag the line between two fronts to move it; the heights follow the pointer. Shift frees it from whole steps.",
+	"Click any figure of the drawing and type another: sums, fractions and units work, such as 900-2*18 or 35 7/16 in.",
+	"“See through” shows drawers and holes behind the fronts. The check below tells what would go wrong at the bench, and mends it.",
+}
+
+// showHints shows the hints over the drawing, once.
+func (w *window) showHints() {
+	if w.app.Preferences().Bool(prefHints) {
+		return
+	}
+	w.app.Preferences().SetBool(prefHints, true)
+	w.hintsAgain()
+}
+
+func (w *window) hintsAgain() {
+	var o []fyne.CanvasObject
+	for i, h := range hints {
+		l := field.NewLabel(w.text("%v.  %v", i+1, w.text(h)))
+		l.Wrapping = fyne.TextWrapWord
+		o = append(o, l)
+	}
+	w.read("Three hints to begin with", field.Column(o...))
 }

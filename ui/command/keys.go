@@ -1,4 +1,4 @@
-package ui
+package command
 
 import (
 	"runtime"
@@ -9,23 +9,23 @@ import (
 )
 
 // keyText names the keys of a command.
-func (c *command) keyText() string {
+func (c *Command) keyText() string {
 	var s []string
-	if c.mod&ctrl != 0 {
+	if c.Mod&Ctrl != 0 {
 		s = append(s, "Ctrl")
 	}
-	if c.mod&shift != 0 {
+	if c.Mod&Shift != 0 {
 		s = append(s, "Shift")
 	}
-	if c.key != "" {
-		s = append(s, string(c.key))
+	if c.Key != "" {
+		s = append(s, string(c.Key))
 	}
 	text := strings.Join(s, "+")
-	if c.bare != "" {
+	if c.Bare != "" {
 		if text != "" {
 			text += ", "
 		}
-		text += c.bare
+		text += c.Bare
 	}
 	return text
 }
@@ -33,11 +33,12 @@ func (c *command) keyText() string {
 // keyNames are the keys that a keyboard of another language names otherwise.
 var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Up", "Down", "Left", "Right"}
 
-// keysOf names the keys of a command as the language's keyboards do.
-func (w *window) keysOf(c *command) string {
+// Keys names the keys of a command as the language's keyboards do; empty: it has
+// none.
+func (t *Table) Keys(c *Command) string {
 	keys := c.keyText()
 	for _, name := range keyNames {
-		keys = strings.ReplaceAll(keys, name, w.text(name))
+		keys = strings.ReplaceAll(keys, name, t.text(name))
 	}
 	return keys
 }
@@ -54,27 +55,27 @@ func (s spoken) ShortcutName() string  { return s.name }
 func (s spoken) Key() fyne.KeyName     { return fyne.KeyName(s.text) }
 func (s spoken) Mod() fyne.KeyModifier { return 0 }
 
-// menuKey is what a menu shows and takes of a command's keys, nil for none. The
+// shortcut is what a menu shows and takes of a command's keys, nil for none. The
 // menus of macOS are the system's own, which needs to know the keys themselves.
-func (w *window) menuKey(c *command) fyne.Shortcut {
+func (t *Table) shortcut(c *Command) fyne.Shortcut {
 	switch {
-	case runtime.GOOS == "darwin" && c.key == "":
+	case runtime.GOOS == "darwin" && c.Key == "":
 		return nil
 	case runtime.GOOS == "darwin":
-		return shortcutOf(c)
+		return c.Shortcut()
 	case c.keyText() == "":
 		return nil
-	case c.key == "":
-		return spoken{text: w.keysOf(c)}
+	case c.Key == "":
+		return spoken{text: t.Keys(c)}
 	}
-	return spoken{name: shortcutOf(c).ShortcutName(), text: w.keysOf(c)}
+	return spoken{name: c.Shortcut().ShortcutName(), text: t.Keys(c)}
 }
 
-// shortcutOf is the shortcut of a command. Fyne has names of its own for the
-// keys that fields know too, and a menu must use those to get them.
-func shortcutOf(c *command) fyne.Shortcut {
-	if c.mod == ctrl {
-		switch c.key {
+// Shortcut is the shortcut of a command. Fyne has names of its own for the keys
+// that fields know too, and a menu must use those to get them.
+func (c *Command) Shortcut() fyne.Shortcut {
+	if c.Mod == Ctrl {
+		switch c.Key {
 		case fyne.KeyZ:
 			return &fyne.ShortcutUndo{}
 		case fyne.KeyY:
@@ -89,5 +90,16 @@ func shortcutOf(c *command) fyne.Shortcut {
 			return &fyne.ShortcutPaste{Clipboard: fyne.CurrentApp().Clipboard()}
 		}
 	}
-	return &desktop.CustomShortcut{KeyName: c.key, Modifier: c.mod}
+	return &desktop.CustomShortcut{KeyName: c.Key, Modifier: c.Mod}
+}
+
+// AddOthers gives a canvas the second keys of commands. They work where no field
+// has the focus.
+func (t *Table) AddOthers(canvas fyne.Canvas, run func(*Command)) {
+	for i := range t.Rows {
+		c := &t.Rows[i]
+		if c.Also.Key != "" {
+			canvas.AddShortcut(&desktop.CustomShortcut{KeyName: c.Also.Key, Modifier: c.Also.Mod}, func(fyne.Shortcut) { run(c) })
+		}
+	}
 }

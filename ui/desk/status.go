@@ -1,4 +1,4 @@
-package ui
+package desk
 
 import (
 	"fyne.io/fyne/v2"
@@ -49,35 +49,35 @@ func (l *statusLine) show(say message.Language) {
 	}
 }
 
-// tell writes what was done, or what can be done now, to the status line.
-func (w *window) tell(m message.Message) {
-	w.status.said, w.status.refused, w.status.explained = m, false, message.Message{}
-	w.status.show(w.say())
+// Tell writes what was done, or what can be done now, to the status line.
+func (d *Desk) Tell(m message.Message) {
+	d.status.said, d.status.refused, d.status.explained = m, false, message.Message{}
+	d.status.show(d.host.Say())
 }
 
-// refuse writes why something can't be done to the status line; an empty message
+// Refuse writes why something can't be done to the status line; an empty message
 // clears it.
-func (w *window) refuse(m message.Message) {
-	w.status.said, w.status.refused = m, !m.Empty()
-	w.status.show(w.say())
+func (d *Desk) Refuse(m message.Message) {
+	d.status.said, d.status.refused = m, !m.Empty()
+	d.status.show(d.host.Say())
 }
 
 // tellExplanation writes how the figure under the pointer came about; empty where
 // there is nothing to explain.
-func (w *window) tellExplanation(m message.Message) {
-	w.status.explained = m
-	w.status.show(w.say())
+func (d *Desk) tellExplanation(m message.Message) {
+	d.status.explained = m
+	d.status.show(d.host.Say())
 }
 
 // tellChange lets the status line follow the session: it names a step that was
 // made, and forgets what it said before anything else that changes.
-func (w *window) tellChange(c session.Change) {
+func (d *Desk) tellChange(c session.Change) {
 	if c == session.Saved {
 		return
 	}
 	done := message.Message{}
 	if c&session.Document != 0 && c&session.Saved != 0 {
-		done, _ = w.session.CanUndo()
+		done, _ = d.host.Session().CanUndo()
 	}
-	w.tell(done)
+	d.Tell(done)
 }

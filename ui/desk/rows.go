@@ -1,0 +1,100 @@
+package desk
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/model/message"
+	"frontlay/ui/command"
+	"frontlay/ui/screen"
+	"frontlay/ui/tool"
+)
+
+// DrawRows are the commands for what the hand does.
+func (d *Desk) DrawRows() []command.Command {
+	return []command.Command{
+		{Name: "point", Menu: "Draw", Words: "Point and drag", Button: command.Button{Words: "Point", Group: command.Hand}, Key: fyne.Key1, Mod: command.Ctrl, Bare: "Esc",
+			Checked: inHand[tool.Idle](d),
+			Do:      func() { d.take(tool.Idle{}, message.New("Click to select, drag divisions and edges, wheel to zoom.")) }},
+		{Name: "drawdivision", Menu: "Draw", Words: "Draw divisions", Button: command.Button{Words: "Division", Group: command.Hand}, On: command.Nothing, Key: fyne.Key2, Mod: command.Ctrl,
+			Checked: inHand[tool.DrawDivision](d),
+			Do: func() {
+				d.take(tool.DrawDivision{}, message.New("Click a front where its division is to be. Shift frees it, Esc ends drawing."))
+			}},
+		{Name: "drawpartition", Menu: "Draw", Words: "Draw partitions", Button: command.Button{Words: "Partition", Group: command.Hand}, On: command.Nothing, Key: fyne.Key3, Mod: command.Ctrl,
+			Checked: inHand[tool.DrawPartition](d),
+			Do: func() {
+				d.take(tool.DrawPartition{}, message.New("Click into a bay where the partition is to be. Shift frees it, Esc ends drawing."))
+			}},
+		{Name: "drawcabinet", Menu: "Draw", Words: "Draw a cabinet", Button: command.Button{Words: "Cabinet", Group: command.Hand}, On: command.Nothing, Key: fyne.Key4, Mod: command.Ctrl,
+			Checked: inHand[tool.DrawCabinet](d),
+			Do: func() {
+				d.take(tool.DrawCabinet{}, message.New("Click at the right of the run where the new cabinet's upper right corner is to be."))
+			}},
+		{Name: "type", Menu: "Draw", Words: "Type the size of what is selected", On: command.Fronts | command.Divisions | command.Bays | command.Cabinets, Bare: "Enter", After: true,
+			Can: func() bool { return len(d.host.Session().Selection()) > 0 },
+			Do:  func() { d.Screen.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn}) }},
+	}
+}
+
+// inHand tells whether a kind of tool is in the hand.
+func inHand[T tool.Tool](d *Desk) func() bool {
+	return func() bool {
+		_, is := d.Screen.Hand().(T)
+		return is
+	}
+}
+
+// PictureRows are the commands for what is looked at.
+func (d *Desk) PictureRows() []command.Command {
+	picture := func(p screen.Picture) func() {
+		return func() {
+			d.Screen.ShowPicture(p)
+			d.host.Update()
+		}
+	}
+	isPicture := func(p screen.Picture) func() bool { return func() bool { return d.Screen.Picture() == p } }
+	return []command.Command{
+		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Words: "Elevation", Group: command.Pictures}, Key: fyne.KeyF2, Mod: command.Ctrl, Do: picture(screen.Elevation), Checked: isPicture(screen.Elevation)},
+		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Words: "Section", Group: command.Pictures}, Key: fyne.KeyF3, Mod: command.Ctrl, Do: picture(screen.Section), Checked: isPicture(screen.Section)},
+		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Words: "Rear face", Group: command.Pictures}, Key: fyne.KeyF4, Mod: command.Ctrl, Do: picture(screen.RearFace), Checked: isPicture(screen.RearFace)},
+		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Words: "Drawer", Group: command.Pictures}, Key: fyne.KeyF5, Mod: command.Ctrl, Do: picture(screen.DrawerPlan), Checked: isPicture(screen.DrawerPlan)},
+	}
+}
+
+// SightRows are the commands for how much of it is seen.
+func (d *Desk) SightRows() []command.Command {
+	return []command.Command{
+		{Name: "through", Menu: "View", Words: "See through the fronts", Button: command.Button{Words: "See through", Group: command.Sight}, On: command.Nothing, Key: fyne.KeyR, Mod: command.Ctrl, Checked: d.Screen.SeeThrough, Do: func() {
+			d.Screen.SetSeeThrough(!d.Screen.SeeThrough())
+			d.host.Preferences().SetBool(prefThrough, d.Screen.SeeThrough())
+			d.host.Update()
+		}},
+		{Name: "rulers", Menu: "View", Words: "Rulers and grid", Key: fyne.KeyF6, Mod: command.Ctrl, Checked: d.Screen.Rulers, Do: func() {
+			d.Screen.SetRulers(!d.Screen.Rulers())
+			d.host.Preferences().SetBool(prefRulers, d.Screen.Rulers())
+			d.host.Update()
+		}},
+		{Name: "fit", Menu: "View", Words: "Show the whole run", Button: command.Button{Words: "Whole run", Group: command.Sight}, On: command.Nothing, Key: fyne.Key0, Mod: command.Ctrl, Bare: "0", After: true, Do: d.Screen.Fit},
+		{Name: "zoomin", Menu: "View", Words: "Closer", Key: fyne.KeyEqual, Mod: command.Ctrl, Bare: "+", Do: func() { d.Screen.Zoom(1.25) }},
+		{Name: "zoomout", Menu: "View", Words: "Further away", Key: fyne.KeyMinus, Mod: command.Ctrl, Bare: "-", Do: func() { d.Screen.Zoom(0.8) }},
+		{Name: "zoomselection", Menu: "View", Words: "Show what is selected", Key: fyne.KeyM, Mod: command.Ctrl, Do: d.Screen.ZoomToSelection,
+			Can: func() bool { return len(d.host.Session().Selection()) > 0 }},
+		{Name: "higher", Menu: "View", Words: "Drawing higher", Key: fyne.KeyF9, Mod: command.Ctrl, After: true, Do: func() { d.move(step, 0) }},
+		{Name: "lower", Menu: "View", Words: "Drawing lower", Key: fyne.KeyF9, Mod: command.Ctrl | command.Shift, Do: func() { d.move(-step, 0) }},
+		{Name: "wider", Menu: "View", Words: "Drawing wider", Key: fyne.KeyF11, Mod: command.Ctrl, Do: func() { d.move(0, step) }},
+		{Name: "narrower", Menu: "View", Words: "Drawing narrower", Key: fyne.KeyF11, Mod: command.Ctrl | command.Shift, Do: func() { d.move(0, -step) }},
+	}
+}
+
+// CheckRows are the commands for what the check has found.
+func (d *Desk) CheckRows() []command.Command {
+	found := func() bool { return len(d.host.Session().Result().Findings) > 0 }
+	return []command.Command{
+		{Name: "nextfinding", Menu: "Check", Words: "Next finding", Key: fyne.KeyF, Mod: command.Ctrl, Do: func() { d.Findings.Choose(1) },
+			Can: found},
+		{Name: "lastfinding", Menu: "Check", Words: "Finding before", Key: fyne.KeyF, Mod: command.Ctrl | command.Shift, Do: func() { d.Findings.Choose(-1) },
+			Can: found},
+		{Name: "fix", Menu: "Check", Words: "Mend the finding", Key: fyne.KeyH, Mod: command.Ctrl, Do: d.fix,
+			Can: found},
+	}
+}
