@@ -58,8 +58,10 @@ type ScrewHole struct {
 // ConnectorFigures are the figures of the front connector. Inset is from the
 // carcass's inside face to the vertical line of hole centres. Diameter and
 // Depth are of the holes in the rear face. AdjustUp and AdjustSide tell how far
-// the hung front can be moved each way.
+// the hung front can be moved each way. Where Screwed is set there is no connector:
+// the front is screwed on from inside, through the front of a wooden drawer.
 type ConnectorFigures struct {
+	Screwed    bool
 	Inset      length.Length
 	Diameter   length.Length
 	Depth      length.Length

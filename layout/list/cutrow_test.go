@@ -96,6 +96,21 @@ func TestForHasOneStyle(t *testing.T) {
 	}
 }
 
+// An end panel ends level with the faces of overlay fronts, so it is deeper than the
+// carcass by their thickness: 560 + 19 = 579; beside inset fronts it is as deep as
+// the carcass with its back.
+func TestAnEndPanelStandsBesideTheFronts(t *testing.T) {
+	for mount, want := range map[model.Mount]length.Length{model.Overlay: length.MM(579), model.Inset: length.MM(560)} {
+		p := worked().Project.Clone()
+		c := &p.Cabinets[0]
+		c.Depth, c.Mount, c.Right.EndPanel = length.MM(560), mount, length.MM(25)
+		p.Boards.Front = model.Board{Thickness: length.MM(19)}
+		if row := cells(t, CutList(plan.Make(p), Speaker{}), "end panel"); row["Width"] != (Speaker{}).Figure(want) {
+			t.Errorf("mount %v: %v wide, want %v", mount, row["Width"], want)
+		}
+	}
+}
+
 // A drawer over both bays ends the partition, at the top or at the bottom; the shelf
 // that carries the partition's end is listed: as wide as both bays and the partition.
 func TestTheShelfOfAnEndedPartitionIsListed(t *testing.T) {

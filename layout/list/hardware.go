@@ -108,7 +108,9 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 	each(func(f *plan.Front) {
 		add(1, false, set, message.New("drawers, height “%v”, for %v", f.Height.Name, runnerOf(f)))
 	})
-	each(func(f *plan.Front) { add(1, false, pair, message.New("front connectors")) })
+	if !s.Connector.Screwed {
+		each(func(f *plan.Front) { add(1, false, pair, message.New("front connectors")) })
+	}
 	each(func(f *plan.Front) {
 		if f.Height.RailTop > 0 {
 			add(1, false, pair, message.New("rails or high sides, height “%v”, for %v", f.Height.Name, runnerOf(f)))
@@ -150,6 +152,10 @@ func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message
 		add(2, true, piece, message.New("screws for runners, hole Ø %v", own(s.Diameter)))
 	}
 	for _, h := range f.Holes {
+		if f.Sheet.Connector.Screwed && (h.Kind == plan.ConnectorHole || h.Kind == plan.RailHole) {
+			add(1, true, piece, message.New("screws for fronts, hole Ø %v, %v deep", own(h.Diameter), own(h.Depth)))
+			continue
+		}
 		add(1, true, piece, message.New("fixings in fronts, hole Ø %v, %v deep", own(h.Diameter), own(h.Depth)))
 	}
 }

@@ -45,6 +45,25 @@ func TestADrawerWithoutARunnerIsSaidInEveryList(t *testing.T) {
 	}
 }
 
+// Fronts that are screwed on need screws and no connectors: the worked cabinet's two
+// drawers have four holes each.
+func TestScrewedOnFrontsOrderNoConnectors(t *testing.T) {
+	p := worked().Project.Clone()
+	if rows := rowsNaming(HardwareList(plan.Make(p), Speaker{}, 0), "front connectors"); len(rows) != 1 {
+		t.Fatalf("hung fronts order %q", rows)
+	}
+	sheet := p.Hardware[0].Sheet.Clone()
+	sheet.Connector.Screwed = true
+	p.Hardware[0].Sheet = sheet
+	list := HardwareList(plan.Make(p), Speaker{}, 0)
+	if rows := append(rowsNaming(list, "connectors"), rowsNaming(list, "fixings in fronts")...); len(rows) > 0 {
+		t.Errorf("screwed-on fronts order %q", rows)
+	}
+	if rows := rowsNaming(list, "screws for fronts"); len(rows) != 1 || !strings.HasSuffix(rows[0], "|pieces|8|8") {
+		t.Errorf("screws for fronts: %q, want 8", rows)
+	}
+}
+
 func TestMakersFiguresInBothSystems(t *testing.T) {
 	inchProject, metric := Speaker{Unit: length.UnitInch}, length.UnitMM
 	for name, c := range map[string]struct {

@@ -152,8 +152,13 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 		front := p.Project.Boards.Front
 		switch b.Kind {
 		case plan.EndPanelBoard:
-			front.Thickness = b.Rect.Width()
+			// Beside overlay fronts it ends level with their faces, so that nobody
+			// sees their edges (common practice, no source).
 			depth := c.Depth + back.Thickness
+			if c.Mount == model.Overlay {
+				depth += front.Thickness
+			}
+			front.Thickness = b.Rect.Width()
 			add(message.New("end panel"), front, depth, b.Rect.Height(), depth-front.Lipping, b.Rect.Height(), FrontEdge, 1)
 		case plan.FillerBoard:
 			add(message.New("filler"), front, b.Rect.Width(), b.Rect.Height(), b.Rect.Width(), b.Rect.Height(), NoEdge, 1)

@@ -25,7 +25,7 @@ func Cabinet(c *model.Cabinet) []Row {
 // Beside are those of what stands at one side of a cabinet.
 func Beside(b *model.Beside) []Row {
 	return []Row{
-		size("end_panel", "End panel", "Thickness of an end panel on the carcass side.", &b.EndPanel, 0, maxBoard),
+		size("end_panel", "End panel", "Thickness of an end panel on the carcass side; it ends level with the faces of overlay fronts.", &b.EndPanel, 0, maxBoard),
 		size("filler", "Filler", "Width of a filler beyond it.", &b.Filler, 0, maxFitting),
 		flag("wall", "A wall or a corner", "Whether a wall or a corner follows.", &b.Wall),
 		size("projection", "Projects from the wall", "How far something at the wall, such as a door casing or the handles round a corner, reaches into the way of an opening drawer.", &b.Projection, 0, maxFitting),

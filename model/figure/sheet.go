@@ -53,6 +53,7 @@ func screw(s *model.ScrewHole) []Row {
 
 func connector(c *model.ConnectorFigures) []Row {
 	return []Row{
+		flag("screwed", "Fronts are screwed on, without connectors", "Whether the front is screwed on from inside, through the front of a wooden drawer; then no connectors are ordered, and the holes are those of the screws.", &c.Screwed),
 		size("inset", "Connector inset", "Carcass inside face to the vertical line of hole centres. On the drilling drawing of the front: the distance from the front's edge less the side overlay.", &c.Inset, -maxFitting, maxFitting).needed(),
 		size("diameter", "Hole diameter", "Diameter of the holes in the rear face.", &c.Diameter, Positive, 100*length.Millimetre).needed(),
 		size("depth", "Hole depth", "Depth of the holes in the rear face, less than the front board's thickness.", &c.Depth, 0, 100*length.Millimetre),

@@ -37,7 +37,7 @@ func cabinetFields(c *model.Cabinet) []field {
 
 func besideFields(b *model.Beside) []field {
 	return []field{
-		size("end_panel", "Thickness of an end panel on the carcass side.", &b.EndPanel, 0, 200*length.Millimetre),
+		size("end_panel", "Thickness of an end panel on the carcass side; it ends level with the faces of overlay fronts.", &b.EndPanel, 0, 200*length.Millimetre),
 		size("filler", "Width of a filler beyond it.", &b.Filler, 0, maxFitting),
 		flag("wall", "Whether a wall or a corner follows.", &b.Wall),
 		size("projection", "How far something at the wall, such as a door casing or the handles round a corner, reaches into the way of an opening drawer.", &b.Projection, 0, maxFitting),

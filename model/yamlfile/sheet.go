@@ -67,6 +67,7 @@ func screwFields(s *model.ScrewHole) []field {
 
 func connectorFields(c *model.ConnectorFigures) []field {
 	return []field{
+		flag("screwed", "Whether the front is screwed on from inside, through the front of a wooden drawer; then no connectors are ordered, and the holes are those of the screws.", &c.Screwed),
 		size("inset", "Carcass inside face to the vertical line of hole centres. On the drilling drawing of the front: the distance from the front's edge less the side overlay.", &c.Inset, -maxFitting, maxFitting).needed(),
 		size("diameter", "Diameter of the holes in the rear face.", &c.Diameter, positive, 100*length.Millimetre).needed(),
 		size("depth", "Depth of the holes in the rear face, less than the front board's thickness.", &c.Depth, 0, 100*length.Millimetre),

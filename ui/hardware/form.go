@@ -26,9 +26,9 @@ func newForm(p *Page) *form {
 	column := field.Column(
 		f.heading("Sheet"),
 		f.text("name", "Name", func(k *picked) *string { return &k.sheet.Name }),
-		f.notes(), f.sample(), f.unit(),
+		f.notes(), f.box("The figures are invented (a sample)", func(k *picked) *bool { return &k.sheet.Sample }), f.unit(),
 		f.heading("Runner"), f.sizes(runnerSizes), f.lengths(),
-		f.heading("Connector"), f.sizes(connectorSizes),
+		f.heading("Connector"), f.box("Fronts are screwed on, without connectors", func(k *picked) *bool { return &k.sheet.Connector.Screwed }), f.sizes(connectorSizes),
 		f.heading("Drawer heights"), f.drawers(),
 		f.heading("Drawer bottom"), f.sizes(bottomSizes),
 		f.heading("Drawer back"), f.sizes(backSizes),
@@ -129,13 +129,13 @@ func (f *form) unit() fyne.CanvasObject {
 	return field.Labelled(p.text("Unit"), c)
 }
 
-// sample is the box that tells figures which are invented.
-func (f *form) sample() fyne.CanvasObject {
+// box is a box to tick.
+func (f *form) box(label string, of func(*picked) *bool) fyne.CanvasObject {
 	p := f.page
-	c := field.NewCheck(p.text("The figures are invented (a sample)"), func(on bool) {
-		p.change(func(k *picked) { k.sheet.Sample = on })
+	c := field.NewCheck(p.text(label), func(on bool) {
+		p.change(func(k *picked) { *of(k) = on })
 	})
-	f.updates = append(f.updates, func() { c.SetChecked(p.sheet.Sample) })
+	f.updates = append(f.updates, func() { c.SetChecked(*of(p.now())) })
 	return c
 }
 
