@@ -1,6 +1,7 @@
 package length
 
 import (
+	"fmt"
 	"math/big"
 	"strconv"
 	"strings"
@@ -294,3 +295,15 @@ func (p *parser) toLength(v quantity) (Length, error) {
 	n = new(big.Rat).Add(n, half)
 	return Length(new(big.Int).Quo(n.Num(), n.Denom()).Int64()), nil
 }
+
+// Mistake says what is wrong with a size that was typed, as a format whose
+// verbs are all %v and its arguments, so that it can be translated.
+type Mistake struct {
+	Says string
+	Args []any
+}
+
+// Error is what is wrong, in English.
+func (m *Mistake) Error() string { return fmt.Sprintf(m.Says, m.Args...) }
+
+func wrong(says string, args ...any) error { return &Mistake{says, args} }

@@ -11,9 +11,7 @@ import (
 
 // DrawCabinet draws a new cabinet at the right end of the run: the pointer is
 // its upper right corner.
-type DrawCabinet struct {
-	pressed bool
-}
+type DrawCabinet struct{ pencil }
 
 // cabinet works out the cabinet that the pointer would draw. Its height is that
 // of its neighbour where the pointer is near.
@@ -63,10 +61,8 @@ func stack(height length.Length) []model.Front {
 	return fronts
 }
 
-// Press begins.
-func (t DrawCabinet) Press(d Desk, p Pointer) Tool {
-	return DrawCabinet{true}.Move(d, p)
-}
+// Press shows the cabinet that would be drawn.
+func (t DrawCabinet) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
 
 // Move shows the cabinet's outline with its sizes.
 func (t DrawCabinet) Move(d Desk, p Pointer) Tool {
@@ -87,18 +83,9 @@ func (t DrawCabinet) Release(d Desk, p Pointer) Tool {
 		e, edit.SetCabinetSize{At: e.At, Which: edit.Width, Size: e.Cabinet.Width},
 		edit.SetCabinetSize{At: e.At, Which: edit.Height, Size: e.Cabinet.Height},
 	}}); err != nil {
-		tell(d, err)
+		d.Tell(Said(err))
 		return t
 	}
 	d.Session().Select(session.Cabinet(e.At))
 	return Idle{}
 }
-
-// Escape ends drawing.
-func (t DrawCabinet) Escape(d Desk) Tool {
-	d.Display(Feedback{})
-	return Idle{}
-}
-
-// Cursor is that of drawing.
-func (t DrawCabinet) Cursor(Desk, Pointer) Cursor { return Draw }

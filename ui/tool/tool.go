@@ -1,5 +1,5 @@
-// Package tool is what the hand is doing at the drawing, one state a file, with
-// no widget in it. The screen turns pixels into run coordinates and hands events
+// Package tool is what the hand is doing at the drawing, as states, with no
+// widget in it. The screen turns pixels into run coordinates and hands events
 // to the state of the moment; each event returns the state that follows.
 package tool
 
@@ -85,9 +85,5 @@ type Tool interface {
 	Cursor(Desk, Pointer) Cursor
 }
 
-// tell shows an edit's refusal in the status line.
-func tell(d Desk, err error) {
-	if err != nil {
-		d.Tell(message.Of(err))
-	}
-}
+// Said is an edit's refusal as a message.
+func Said(err error) message.Message { return message.Of(err) }
