@@ -5,19 +5,25 @@ import (
 	"slices"
 
 	"frontlay/layout/plan"
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
+
+var screwGap = model.Limit{Key: "screw_gap", Title: message.New("between opposite runner screws in a partition"), Usual: length.Millimetre, Greatest: 200 * length.Millimetre}
 
 var partitionScrews = Rule{
 	Name:     "partition-screws",
 	Title:    message.New("Runner screws have room in the board"),
 	Severity: Error,
 	Forbids:  Nothing,
+	Limits:   []model.Limit{screwGap},
 	Doc: "Runner screws come through a side or partition, or the screws of two runners on " +
-		"both sides of one partition meet in it. Found is how far the screws reach " +
-		"together, needed (at most) the board's thickness. Use shorter screws, move one " +
-		"runner up, or take a thicker partition.",
+		"both sides of one partition meet in it, or nearly: a board is not quite as thick as " +
+		"it is called, and a screw not driven to the hair. Found is what stays between the " +
+		"screws (below 0: they run into each other), needed the gap of the project's limits; " +
+		"for a screw that comes through, how far it goes and the board's thickness. Use " +
+		"shorter screws, move one runner up, or take a thicker partition.",
 	find: findPartitionScrews,
 }
 
@@ -105,31 +111,82 @@ func (s *search) through(screws []sideScrew, board length.Length, told map[int]b
 	}
 }
 
-// meet reports screws of two neighbouring bays that run into each other.
+// meet reports screws of two neighbouring bays that run into each other, or nearly.
 func (s *search) meet(left, right []sideScrew, board length.Length) {
-	start := 0
+	gap := screwGap.In(s.plan.Project)
 	told := map[[2]int]bool{} // pairs of fronts, by number
+	opposite(left, right, gap, func(a, b sideScrew) {
+		both := a.reach + b.reach
+		pair := [2]int{a.front.Number, b.front.Number}
+		if board-both >= gap || told[pair] {
+			return
+		}
+		told[pair] = true
+		what := message.New("its runner screws meet those of front %v (%v) in the partition: %v together in a board of %v", b.front.Number, b.front.Name, both, board)
+		if both < board {
+			what = message.New("its runner screws leave %v to those of front %v (%v) in the partition; needed is %v", board-both, b.front.Number, b.front.Name, gap)
+		}
+		s.front(a.front, Finding{
+			Found: board - both, Needed: gap, What: what,
+			Change: message.New("use screws shorter by %v together, move one runner by more than %v, or take a thicker partition", gap+both-board, clash(a, b)+gap),
+		})
+	})
+}
+
+// opposite calls do for the screws from both faces of a board that would come
+// closer to each other than a gap if both went through it.
+func opposite(left, right []sideScrew, gap length.Length, do func(a, b sideScrew)) {
+	start := 0
 	for _, a := range left {
-		for start < len(right) && right[start].hole.Y < a.hole.Y-clash(a, right[start]) {
+		for start < len(right) && right[start].hole.Y <= a.hole.Y-clash(a, right[start])-gap {
 			start++
 		}
-		for k := start; k < len(right) && right[k].hole.Y < a.hole.Y+clash(a, right[k]); k++ {
-			b := right[k]
-			if a.reach+b.reach <= board {
-				continue
+		for _, b := range right[start:] {
+			near := clash(a, b) + gap
+			if b.hole.Y >= a.hole.Y+near {
+				break
 			}
-			if hypot(a.hole.Y-b.hole.Y, a.hole.Back-b.hole.Back) >= clash(a, b) || told[[2]int{a.front.Number, b.front.Number}] {
-				continue
+			if hypot(a.hole.Y-b.hole.Y, a.hole.Back-b.hole.Back) < near {
+				do(a, b)
 			}
-			told[[2]int{a.front.Number, b.front.Number}] = true
-			s.front(a.front, Finding{
-				Found: a.reach + b.reach, Needed: board,
-				What:   message.New("its runner screws meet those of front %v (%v) in the partition: %v together in a board of %v", b.front.Number, b.front.Name, a.reach+b.reach, board),
-				Change: message.New("use screws shorter by %v together, move one runner by more than %v, or take a thicker partition", a.reach+b.reach-board, clash(a, b)),
-			})
 		}
 	}
 }
 
 // clash is the distance of two screws' middles below which they touch.
 func clash(a, b sideScrew) length.Length { return (a.hole.Diameter + b.hole.Diameter) / 2 }
+
+var screwReach = Rule{
+	Name:     "screw-reach",
+	Title:    message.New("How deep opposite runner screws go is known"),
+	Severity: Advice,
+	Forbids:  Nothing,
+	Doc: "Runner screws stand opposite each other in a partition, and a hardware sheet does not " +
+		"say how deep its screws go: the depth of their holes was taken, and a screw can go " +
+		"deeper than its hole. It is told once for the project. Found is the depth that was " +
+		"taken. Write the screw's length less the runner's thickness into the sheet.",
+	find: findScrewReach,
+}
+
+func findScrewReach(s *search) {
+	gap, told := screwGap.In(s.plan.Project), false
+	for i := range s.plan.Cabinets {
+		b := s.boards(&s.plan.Cabinets[i])
+		for k := range b.thickness {
+			opposite(b.left[k], b.right[k], gap, func(x, y sideScrew) {
+				if x.front.Sheet.Runner.ScrewReach > 0 {
+					x = y
+				}
+				if told || x.front.Sheet.Runner.ScrewReach > 0 {
+					return
+				}
+				told = true
+				s.front(x.front, Finding{
+					Found:  x.reach,
+					What:   message.New("its runner screws have others opposite in a partition, and the hardware sheet %v does not say how deep they go; taken is the depth of their holes, %v", x.front.Sheet.Name, x.reach),
+					Change: message.New("write how deep the runner screws go into the hardware sheet: the screw’s length less the runner’s thickness"),
+				})
+			})
+		}
+	}
+}

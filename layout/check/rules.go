@@ -25,6 +25,7 @@ func Rules() []Rule {
 		holeDepth,
 		partitionScrews,
 		runnerScrews,
+		screwReach,
 		runnerLoad,
 		besidePath,
 		sampleSheet,
