@@ -23,6 +23,7 @@ func render(doc sheet.Document, o Options) ([]byte, error) {
 		return nil, message.New("there is nothing to print: no page was chosen, or the project has no front that is drilled")
 	}
 	pdf := newPDF(doc, o)
+	marks := doc.Bookmarks
 	for i := range doc.Pages {
 		// One for each page, in order, so that a page's number names its link.
 		pdf.SetLink(pdf.AddLink(), 0, i+1)
@@ -33,7 +34,7 @@ func render(doc sheet.Document, o Options) ([]byte, error) {
 				return nil, err
 			}
 		}
-		if err := renderPage(pdf, &doc, i); err != nil {
+		if err := renderPage(pdf, &doc, i, &marks); err != nil {
 			return nil, fmt.Errorf("page %d, %s: %w", i+1, doc.Say.Say(doc.Pages[i].Title), err)
 		}
 	}
@@ -68,7 +69,7 @@ func pageSize(p *sheet.Page) gofpdf.SizeType {
 	return gofpdf.SizeType{Wd: pt(p.Width), Ht: pt(p.Height)}
 }
 
-func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
+func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int, marks *[]sheet.Bookmark) error {
 	p := &doc.Pages[i]
 	pdf.AddPageFormat("P", pageSize(p))
 	across, up := p.Correction.Factors()
@@ -76,7 +77,7 @@ func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
 		pdf: pdf, height: pt(p.Height),
 		middle: ink.Point{X: p.Width.MM() / 2, Y: p.Height.MM() / 2}, factor: ink.Point{X: across, Y: up},
 	}
-	bookmarks(c, doc, i)
+	bookmarks(c, doc, i, marks)
 	ink.Page(c, p, doc.Say)
 	c.flush()
 	links(c, doc, i)
@@ -86,13 +87,13 @@ func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int) error {
 	return pdf.Error()
 }
 
-// bookmarks adds the entries of the reader's outline that point to a page.
-func bookmarks(c *canvas, doc *sheet.Document, page int) {
-	for _, b := range doc.Bookmarks {
-		if b.Page == page {
-			c.font(true, 10) // the library writes an outline in the font in use
-			c.pdf.Bookmark(writable(doc.Say.Say(b.Title)), b.Level, 0)
-		}
+// bookmarks adds the entries of the reader's outline that point to a page; marks
+// are those that are left, in the order of pages.
+func bookmarks(c *canvas, doc *sheet.Document, page int, marks *[]sheet.Bookmark) {
+	for ; len(*marks) > 0 && (*marks)[0].Page == page; *marks = (*marks)[1:] {
+		b := (*marks)[0]
+		c.font(true, 10) // the library writes an outline in the font in use
+		c.pdf.Bookmark(writable(doc.Say.Say(b.Title)), b.Level, 0)
 	}
 }
 

@@ -23,11 +23,11 @@ func TestFiguresOfNeighboursAreNotStruckThrough(t *testing.T) {
 	w := &writer{Canvas: &letters{}, say: message.Language{}, room: box{Point{-100, -100}, Point{100, 100}}}
 	w.placed(&sheet.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
 	w.letters()
-	if len(w.taken) != 2 {
-		t.Fatalf("%d figures are written; want 2", len(w.taken))
+	if len(w.taken.all) != 2 {
+		t.Fatalf("%d figures are written; want 2", len(w.taken.all))
 	}
 	for i, o := range w.dimensions {
-		if figure := w.taken[1-i]; o.stroke().overlaps(figure) {
+		if figure := w.taken.all[1-i]; o.stroke().overlaps(figure) {
 			t.Errorf("the figure at %v is struck through by the dimension at %v", figure, o.stroke())
 		}
 	}

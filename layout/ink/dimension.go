@@ -56,6 +56,7 @@ func (w *writer) queue(m *drawing.Dimension, at placing) {
 	d.line += float64(m.Level) * sheet.DimensionStep(m.Vertical, w.say.Unit).MM()
 	d.letter(lettering.Small)
 	w.dimensions = append(w.dimensions, d)
+	w.strokes.add(d.reach(2 * arrowLength))
 }
 
 // letter sets the figure's lettering height.
@@ -105,7 +106,7 @@ func (w *writer) dimension(d *dimension) {
 
 func (w *writer) figure(d *dimension, p Point) {
 	b := d.box(p)
-	w.taken = append(w.taken, b)
+	w.taken.add(b)
 	w.Text(b.lo, d.size, false, black(), d.text)
 }
 
@@ -135,23 +136,24 @@ func (w *writer) besideLine(d *dimension) (Point, bool) {
 
 // struck tells that another dimension's line or arrows run through a figure.
 func (w *writer) struck(d *dimension, figure box) bool {
-	for _, o := range w.dimensions {
-		if o != d && o.stroke().overlaps(figure) {
-			return true
-		}
-	}
-	return false
+	return w.strokes.first(figure, func(i int) bool {
+		o := w.dimensions[i]
+		return o != d && o.stroke().overlaps(figure)
+	}) >= 0
 }
 
 // stroke is the area of the dimension line with its arrows, which stand outside
 // where there is little room between the ends.
 func (d *dimension) stroke() box {
-	out := 0.0
 	if d.b-d.a < 2*(d.along+figureGap+arrowLength) {
-		out = 2 * arrowLength
+		return d.reach(2 * arrowLength)
 	}
-	p, q := d.at(d.a-out, d.line-arrowHalf), d.at(d.b+out, d.line+arrowHalf)
-	return box{p, q}
+	return d.reach(0)
+}
+
+// reach is the area of the dimension line that goes past its ends by so much.
+func (d *dimension) reach(out float64) box {
+	return box{d.at(d.a-out, d.line-arrowHalf), d.at(d.b+out, d.line+arrowHalf)}
 }
 
 func (w *writer) freePlace(d *dimension, struck func(*dimension, box) bool) (Point, bool) {

@@ -44,7 +44,7 @@ func (t lettered) visible() bool {
 func (w *writer) fixed(t lettered) {
 	s := w.say.Say(t.text.Say)
 	b := textBox(t.at.at(t.text.At), t.text.Anchor, t.text.Size, t.text.Bold, s)
-	w.taken = append(w.taken, b)
+	w.taken.add(b)
 	w.Text(b.lo, t.text.Size, t.text.Bold, inkFor(t.text.Meaning), s)
 }
 
@@ -112,36 +112,28 @@ func (t lettered) room() float64 {
 
 // take writes a text where it stands.
 func (w *writer) take(t lettered, b box, s string, size length.Length) {
-	w.taken = append(w.taken, b)
+	w.taken.add(b)
 	w.Text(b.lo, size, t.text.Bold, inkFor(t.text.Meaning), s)
 }
 
-func (w *writer) covers(b box) bool {
-	for _, t := range w.taken {
-		if t.overlaps(b) {
-			return true
-		}
-	}
-	return false
-}
+func (w *writer) covers(b box) bool { return w.taken.first(b, nil) >= 0 }
 
 // beside moves a box to the left or right of what it meets, where it stays
 // between lo and hi.
 func (w *writer) beside(b box, lo, hi Point) (box, bool) {
 	const slack = sideGap / 2
-	for _, t := range w.taken {
-		if !t.overlaps(b.pad(sideGap)) {
-			continue
-		}
-		for _, dx := range []float64{t.lo.X - sideGap - b.hi.X, t.hi.X + sideGap - b.lo.X} {
-			moved := box{Point{b.lo.X + dx, b.lo.Y}, Point{b.hi.X + dx, b.hi.Y}}
-			if moved.lo.X >= lo.X-slack && moved.hi.X <= hi.X+slack && !w.covers(moved) {
-				return moved, true
-			}
-		}
-		return b, false
+	met := w.taken.first(b.pad(sideGap), nil)
+	if met < 0 {
+		return b, true
 	}
-	return b, true
+	t := w.taken.all[met]
+	for _, dx := range []float64{t.lo.X - sideGap - b.hi.X, t.hi.X + sideGap - b.lo.X} {
+		moved := box{Point{b.lo.X + dx, b.lo.Y}, Point{b.hi.X + dx, b.hi.Y}}
+		if moved.lo.X >= lo.X-slack && moved.hi.X <= hi.X+slack && !w.covers(moved) {
+			return moved, true
+		}
+	}
+	return b, false
 }
 
 func (b box) pad(d float64) box {

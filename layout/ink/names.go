@@ -34,13 +34,13 @@ func (w *writer) sizeFor(all []lettered) length.Length {
 	kept, best, most := w.Canvas, length.Length(lettering.Tiny), -1
 	w.Canvas = nowhere{}
 	for _, size := range []length.Length{lettering.Tiny, lettering.Small, lettering.Medium} {
-		taken, n := len(w.taken), 0
+		taken, n := len(w.taken.all), 0
 		for _, t := range all {
 			if size <= max(t.text.Size, lettering.Tiny) && w.name(t, size, t.text.Say, t.text.Short) {
 				n++
 			}
 		}
-		w.taken = w.taken[:taken]
+		w.taken.cut(taken)
 		if n >= most {
 			best, most = size, n
 		}

@@ -18,8 +18,9 @@ type writer struct {
 	drawings   int // how many were placed
 	texts      []lettered
 	dimensions []*dimension
-	taken      []box
-	room       box // where letters may stand: the page without its margins
+	taken      places // by letters
+	strokes    places // how far each of dimensions reaches with its arrows, at most
+	room       box    // where letters may stand: the page without its margins
 }
 
 // placing maps a drawing to the page.

@@ -1,11 +1,11 @@
 package list
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
 	"frontlay/model"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -28,21 +28,33 @@ const longestFor = 90
 // byBoard gathers pieces by thickness, material and density, in the order in
 // which the boards are first needed; pieces of one kind and size become one.
 func byBoard(pieces []Piece) []boardGroup {
+	type board struct {
+		thickness length.Length
+		material  string
+		density   float64
+	}
+	type size struct {
+		board                              int
+		what                               string
+		width, height, cutWidth, cutHeight length.Length
+		grain                              string
+		lipped                             Lipped
+	}
 	var all []boardGroup
+	boards, equal := map[board]int{}, map[size]int{}
 	for _, p := range pieces {
-		i := slices.IndexFunc(all, func(g boardGroup) bool {
-			return g.board.Thickness == p.Board.Thickness && g.board.Material == p.Board.Material && g.board.Density == p.Board.Density
-		})
-		if i < 0 {
+		b := board{p.Board.Thickness, p.Board.Material, p.Board.Density}
+		i, ok := boards[b]
+		if !ok {
 			i = len(all)
+			boards[b] = i
 			all = append(all, boardGroup{board: p.Board})
 		}
 		g := &all[i]
-		j := slices.IndexFunc(g.pieces, func(q equalPieces) bool {
-			return q.What.String() == p.What.String() && q.Width == p.Width && q.Height == p.Height &&
-				q.CutWidth == p.CutWidth && q.CutHeight == p.CutHeight && q.Grain == p.Grain && q.Lipped == p.Lipped
-		})
-		if j < 0 {
+		s := size{i, p.What.String(), p.Width, p.Height, p.CutWidth, p.CutHeight, p.Grain, p.Lipped}
+		j, ok := equal[s]
+		if !ok {
+			equal[s] = len(g.pieces)
 			g.pieces = append(g.pieces, equalPieces{p, []Piece{p}})
 			continue
 		}
@@ -58,11 +70,13 @@ func byBoard(pieces []Piece) []boardGroup {
 func (q *equalPieces) sayFor(say Speaker) string {
 	var names, numbers []string
 	long := 0
+	told := map[string]bool{}
 	for _, o := range q.owners {
 		name := say.Say(o.For)
-		if slices.Contains(names, name) {
+		if told[name] {
 			continue
 		}
+		told[name] = true
 		names, numbers = append(names, name), append(numbers, strconv.Itoa(o.Front))
 		long += len([]rune(name)) + 2
 	}

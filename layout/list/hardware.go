@@ -84,18 +84,8 @@ func sheetsUsed(p *plan.Plan) []*model.HardwareSheet {
 }
 
 func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
-	var rows []hardwareRow
-	add := func(n int, small bool, unit, what message.Message) {
-		for i := range rows {
-			if rows[i].what.String() == what.String() {
-				rows[i].count += n
-				return
-			}
-		}
-		if n > 0 {
-			rows = append(rows, hardwareRow{what, unit, n, small})
-		}
-	}
+	rows := toOrder{at: map[string]int{}}
+	add := rows.add
 	pair, piece, set := message.New("pairs"), message.New("pieces"), message.New("sets")
 	each := func(do func(f *plan.Front)) {
 		for i := range p.Fronts {
@@ -122,7 +112,24 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 		}
 	})
 	each(func(f *plan.Front) { addScrews(f, piece, add) })
-	return rows
+	return rows.all
+}
+
+// toOrder are rows of which each names another thing.
+type toOrder struct {
+	all []hardwareRow
+	at  map[string]int
+}
+
+func (t *toOrder) add(n int, small bool, unit, what message.Message) {
+	name := what.String()
+	i, ok := t.at[name]
+	if !ok {
+		i = len(t.all)
+		t.at[name] = i
+		t.all = append(t.all, hardwareRow{what: what, unit: unit, small: small})
+	}
+	t.all[i].count += n
 }
 
 // runners names the pair of runners of a drawer. A drawer for which there is none
@@ -161,7 +168,8 @@ func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message
 }
 
 func countHandles(p *plan.Plan) []hardwareRow {
-	var rows []hardwareRow
+	rows := toOrder{at: map[string]int{}}
+	pieces := message.New("pieces")
 	screws := 0
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
@@ -174,21 +182,12 @@ func countHandles(p *plan.Plan) []hardwareRow {
 		if n > 1 {
 			what = message.New("handles, screws %v apart", span(f.HandleHoles))
 		}
-		found := false
-		for j := range rows {
-			if rows[j].what.String() == what.String() {
-				rows[j].count++
-				found = true
-			}
-		}
-		if !found {
-			rows = append(rows, hardwareRow{what: what, unit: message.New("pieces"), count: 1})
-		}
+		rows.add(1, false, pieces, what)
 	}
 	if screws > 0 {
-		rows = append(rows, hardwareRow{message.New("handle screws"), message.New("pieces"), screws, true})
+		rows.add(screws, true, pieces, message.New("handle screws"))
 	}
-	return rows
+	return rows.all
 }
 
 func span(holes []plan.Hole) length.Length {

@@ -37,12 +37,13 @@ type JigWork struct {
 // The holes of stabilisers are measured from the middle and are in none.
 func Resets(p *plan.Plan) []Reset {
 	var all []Reset
+	at := map[Setting]int{}
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
 		for _, side := range []plan.Side{plan.Left, plan.Right} {
 			for _, h := range f.Holes {
 				if h.Side == side && h.Kind != plan.StabiliserHole {
-					all = withHole(all, f, h)
+					all = withHole(all, at, f, h)
 				}
 			}
 		}
@@ -55,26 +56,27 @@ func Resets(p *plan.Plan) []Reset {
 	return ordered(all)
 }
 
-// withHole adds a hole to the work of its setting.
-func withHole(all []Reset, f *plan.Front, h plan.Hole) []Reset {
+// withHole adds a hole to the work of its setting; at tells where that is.
+func withHole(all []Reset, at map[Setting]int, f *plan.Front, h plan.Hole) []Reset {
 	s := Setting{h.At.X, f.Drop}
 	if h.Side == plan.Right {
 		s.EdgeDistance = f.Face.Width() - h.At.X
 	}
-	i := slices.IndexFunc(all, func(r Reset) bool { return r.Setting == s })
-	if i < 0 {
+	i, ok := at[s]
+	if !ok {
 		i = len(all)
+		at[s] = i
 		all = append(all, Reset{Setting: s})
 	}
 	r := &all[i]
-	j := slices.IndexFunc(r.Work, func(w JigWork) bool {
-		return w.Front == f && w.Side == h.Side && w.Holes[0].Diameter == h.Diameter && w.Holes[0].Depth == h.Depth
-	})
-	if j < 0 {
-		j = len(r.Work)
-		r.Work = append(r.Work, JigWork{Front: f, Side: h.Side})
+	// A front's work is the last of a setting, as the fronts come one by one.
+	for j := len(r.Work) - 1; j >= 0 && r.Work[j].Front == f; j-- {
+		if w := &r.Work[j]; w.Side == h.Side && w.Holes[0].Diameter == h.Diameter && w.Holes[0].Depth == h.Depth {
+			w.Holes = append(w.Holes, h)
+			return all
+		}
 	}
-	r.Work[j].Holes = append(r.Work[j].Holes, h)
+	r.Work = append(r.Work, JigWork{Front: f, Side: h.Side, Holes: []plan.Hole{h}})
 	return all
 }
 

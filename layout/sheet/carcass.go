@@ -39,6 +39,7 @@ type CarcassHole struct {
 // to right; in each bay the left face first.
 func CarcassFaces(p *plan.Plan) []CarcassFace {
 	var all []CarcassFace
+	at := map[string]int{}
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
 		if !f.Fitted || len(f.Runner.Screws) == 0 {
@@ -49,20 +50,21 @@ func CarcassFaces(p *plan.Plan) []CarcassFace {
 			if !frontLeft {
 				x = f.Opening.Max.X
 			}
-			all = addScrews(all, p, f, x, frontLeft)
+			all = addScrews(all, at, p, f, x, frontLeft)
 		}
 	}
 	return all
 }
 
-// addScrews puts a front's runner screws into the board whose face is at x.
-func addScrews(all []CarcassFace, p *plan.Plan, f *plan.Front, x length.Length, frontLeft bool) []CarcassFace {
+// addScrews puts a front's runner screws into the board whose face is at x; at
+// tells where in all a face is.
+func addScrews(all []CarcassFace, at map[string]int, p *plan.Plan, f *plan.Front, x length.Length, frontLeft bool) []CarcassFace {
 	face := boardAt(p, f.Place.Cabinet, x, frontLeft)
-	j := slices.IndexFunc(all, func(o CarcassFace) bool {
-		return o.Cabinet == face.Cabinet && o.FrontLeft == frontLeft && o.Name.String() == face.Name.String()
-	})
-	if j < 0 {
+	key := fmt.Sprint(face.Cabinet, frontLeft, face.Name)
+	j, ok := at[key]
+	if !ok {
 		j = len(all)
+		at[key] = j
 		all = append(all, face.CarcassFace)
 	}
 	for _, s := range f.Runner.Screws {
@@ -135,21 +137,25 @@ func (c *CarcassFace) bores() []bore {
 func sidePages(p *plan.Plan, o Options, first int) []Page {
 	var pages []Page
 	faces := CarcassFaces(p)
-	done := map[string]bool{}
+	var keys []string // in the order of the first face of each
+	same := map[string][]*CarcassFace{}
 	for i := range faces {
 		c := &faces[i]
 		c.keep(o)
-		key := c.key()
-		if len(c.Holes) == 0 || done[key] {
+		if len(c.Holes) == 0 {
 			continue
 		}
-		done[key] = true
+		key := c.key()
+		if same[key] == nil {
+			keys = append(keys, key)
+		}
+		same[key] = append(same[key], c)
+	}
+	for _, key := range keys {
+		c := same[key][0]
 		var names []string
-		for j := i; j < len(faces); j++ {
-			faces[j].keep(o)
-			if faces[j].key() == key {
-				names = append(names, o.Say.Say(faces[j].Name))
-			}
+		for _, f := range same[key] {
+			names = append(names, o.Say.Say(f.Name))
 		}
 		pages = append(pages, c.spread(clipped(strings.Join(names, "; "), 200)).pages(o, first+len(pages))...)
 	}

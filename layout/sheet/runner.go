@@ -30,15 +30,18 @@ type stripUse struct {
 
 func strips(p *plan.Plan, o Options) []strip {
 	var all []strip
+	at := map[string]int{}
 	faces := CarcassFaces(p)
 	for i := range faces {
 		c := &faces[i]
 		c.keep(o)
 		for _, row := range c.rows() {
 			row.frontLeft = c.FrontLeft
-			j := slices.IndexFunc(all, func(s strip) bool { return s.key() == row.key() })
-			if j < 0 {
+			key := row.key()
+			j, ok := at[key]
+			if !ok {
 				j = len(all)
+				at[key] = j
 				all = append(all, row)
 				all[j].uses = nil
 			}

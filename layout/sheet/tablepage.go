@@ -76,7 +76,9 @@ func (k *tableLayout) newPage() {
 	}
 	d := newDraft(k.kind, k.kind.Title(), w, h, k.o)
 	k.pages = append(k.pages, d)
-	k.columnWidths(d.area.Width())
+	if k.widths == nil {
+		k.columnWidths(d.area.Width()) // the same on all pages
+	}
 	y := d.area.Max.Y
 	title := k.table.Title
 	if len(k.pages) > 1 {
