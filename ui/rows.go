@@ -8,6 +8,9 @@ import (
 	"frontlay/model/message"
 	"frontlay/ui/command"
 	"frontlay/ui/look"
+	"frontlay/ui/page/help"
+	"frontlay/ui/page/rules"
+	"frontlay/ui/page/steps"
 )
 
 func (w *window) fileRows() []command.Command {
@@ -44,7 +47,7 @@ func (w *window) editRows() []command.Command {
 				}
 				return message.New("Redo")
 			}},
-		{Name: "history", Menu: "Edit", Words: "Steps…", Do: w.showSteps},
+		{Name: "history", Menu: "Edit", Words: "Steps…", Do: func() { steps.Show(w) }},
 	}
 }
 
@@ -56,9 +59,9 @@ func (w *window) sheetRows() []command.Command {
 
 func (w *window) helpRows() []command.Command {
 	return []command.Command{
-		{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Bare: "F1", Do: w.showKeys},
-		{Name: "hints", Menu: "Help", Words: "Three hints", Scope: command.Anywhere, Do: w.hintsAgain},
-		{Name: "cautions", Menu: "Help", Words: "Before you drill", Scope: command.Anywhere, Do: w.showCautions},
+		{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Bare: "F1", Do: func() { help.Keys(w.ask, w.table) }},
+		{Name: "hints", Menu: "Help", Words: "Three hints", Scope: command.Anywhere, Do: func() { help.Hints(w.ask) }},
+		{Name: "cautions", Menu: "Help", Words: "Before you drill", Scope: command.Anywhere, Do: func() { help.Cautions(w.ask) }},
 	}
 }
 
@@ -109,7 +112,7 @@ func (w *window) templateRows() []command.Command {
 
 func (w *window) ruleRows() []command.Command {
 	return []command.Command{
-		{Name: "rules", Menu: "Check", Words: "Rules of the check…", Do: w.showRules},
+		{Name: "rules", Menu: "Check", Words: "Rules of the check…", Do: func() { rules.Show(w) }},
 	}
 }
 

@@ -12,6 +12,7 @@ import (
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
+	"frontlay/ui/page/help"
 	"frontlay/ui/screen"
 )
 
@@ -34,7 +35,10 @@ func (w *window) showDesk() {
 	w.front.Hide()
 	w.desk.Object.Show()
 	w.win.Canvas().Focus(w.desk.Screen)
-	w.showHints()
+	if !w.app.Preferences().Bool(prefHints) { // once, at the first use
+		w.app.Preferences().SetBool(prefHints, true)
+		help.Hints(w.ask)
+	}
 }
 
 // doors are the ways into work that is there already.

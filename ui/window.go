@@ -225,6 +225,9 @@ func (w *window) Session() *session.Session { return w.session }
 // Say is the language of the moment.
 func (w *window) Say() message.Language { return w.say() }
 
+// Ask asks over the window.
+func (w *window) Ask() *ask.Asker { return w.ask }
+
 // Preferences are the settings that are kept.
 func (w *window) Preferences() fyne.Preferences { return w.app.Preferences() }
 

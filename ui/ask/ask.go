@@ -26,7 +26,8 @@ type Asker struct {
 	Own func() string
 }
 
-func (a *Asker) text(s string, args ...any) string { return a.Say().Say(message.New(s, args...)) }
+// Text is a text in the language of the moment.
+func (a *Asker) Text(s string, args ...any) string { return a.Say().Say(message.New(s, args...)) }
 
 // Show shows a dialog that Esc closes, and gives the focus to what shall have it;
 // nil: nothing has.
@@ -86,7 +87,7 @@ func (b *Dismiss) TypedKey(e *fyne.KeyEvent) {
 func (a *Asker) Complain(err error) {
 	scroll := container.NewVScroll(wrapped(a.Say().Say(message.Of(err))))
 	scroll.SetMinSize(fyne.NewSize(520, 140))
-	a.Notice(a.text("That did not work"), a.text("Close"), scroll, scroll, nil)
+	a.Notice(a.Text("That did not work"), a.Text("Close"), scroll, scroll, nil)
 }
 
 // Question asks for one of several answers.

@@ -47,7 +47,7 @@ func (a *Asker) Form(f Form) *field.Button {
 		t.OnSubmitted = func(string) { done() }
 	}
 	if f.Back == "" {
-		f.Back = a.text("Go back")
+		f.Back = a.Text("Go back")
 	}
 	d.SetButtons([]fyne.CanvasObject{field.NewButton(f.Back, d.Hide), take})
 	if len(f.Fields) == 0 {

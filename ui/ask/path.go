@@ -75,7 +75,7 @@ func (a *Asker) Path(title, name, ext string, then func(path string)) {
 	if home, err := os.UserHomeDir(); folder == "" && err == nil {
 		folder = home
 	}
-	nameEntry, folderEntry := field.NewText(a.text("name of the file")), field.NewText(a.text("folder"))
+	nameEntry, folderEntry := field.NewText(a.Text("name of the file")), field.NewText(a.Text("folder"))
 	nameEntry.SetText(name + ext)
 	folderEntry.SetText(folder)
 	outcome := wrapped("")
@@ -88,11 +88,11 @@ func (a *Asker) Path(title, name, ext string, then func(path string)) {
 	nameEntry.OnChanged = func(string) { _ = judge() } // while it is typed, telling is enough
 	folderEntry.OnChanged = nameEntry.OnChanged
 	_ = judge()
-	choose := field.NewButton(a.text("Choose…"), func() { a.Folder(folderEntry.SetText) })
+	choose := field.NewButton(a.Text("Choose…"), func() { a.Folder(folderEntry.SetText) })
 	a.Form(Form{
-		Title: title, Width: 560, Take: a.text("Save"), Fields: []*field.Text{nameEntry, folderEntry},
-		Body: field.Column(field.Labelled(a.text("Name"), nameEntry),
-			field.Labelled(a.text("Folder"), container.NewBorder(nil, nil, nil, choose, folderEntry)), outcome),
+		Title: title, Width: 560, Take: a.Text("Save"), Fields: []*field.Text{nameEntry, folderEntry},
+		Body: field.Column(field.Labelled(a.Text("Name"), nameEntry),
+			field.Labelled(a.Text("Folder"), container.NewBorder(nil, nil, nil, choose, folderEntry)), outcome),
 		Good: func() bool {
 			err := judge()
 			if err == nil {
@@ -121,8 +121,8 @@ func (a *Asker) replace(title, path string, then func(path string)) {
 		then(path)
 		return
 	}
-	a.Choose(Question{Title: title, Text: a.text("“%v” is there already.", filepath.Base(path)),
-		Answers: []string{a.text("Replace it"), a.text("Go back")}, First: 1}, func(i int) {
+	a.Choose(Question{Title: title, Text: a.Text("“%v” is there already.", filepath.Base(path)),
+		Answers: []string{a.Text("Replace it"), a.Text("Go back")}, First: 1}, func(i int) {
 		if i == 0 {
 			then(path)
 		}

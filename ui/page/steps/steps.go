@@ -1,4 +1,5 @@
-package ui
+// Package steps is the list of what was done, to go back and forth in.
+package steps
 
 import (
 	"fyne.io/fyne/v2"
@@ -6,18 +7,27 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/message"
+	"frontlay/ui/ask"
 	"frontlay/ui/field"
+	"frontlay/ui/session"
 )
 
-// showSteps lists every step; a click or the arrow keys go to the state after
+// Host is what the list needs of the window around it.
+type Host interface {
+	Session() *session.Session
+	Ask() *ask.Asker
+}
+
+// Show lists every step; a click or the arrow keys go to the state after
 // one.
-func (w *window) showSteps() {
-	s := newStepList(w)
-	hint := field.NewLabel(w.text("Choose a step to go to what was after it: Up and Down, or a click."))
+func Show(h Host) {
+	a := h.Ask()
+	s := newList(h)
+	hint := field.NewLabel(a.Text("Choose a step to go to what was after it: Up and Down, or a click."))
 	hint.Wrapping, hint.Importance = fyne.TextWrapWord, widget.LowImportance
 	box := container.New(minSize{fyne.NewSize(460, 340)}, container.NewBorder(hint, nil, nil, nil, s))
-	s.close = w.ask.Notice(w.text("Steps"), w.text("Close"), box, nil, nil).Hide
-	w.win.Canvas().Focus(s)
+	s.close = a.Notice(a.Text("Steps"), a.Text("Close"), box, nil, nil).Hide
+	a.Win.Canvas().Focus(s)
 	s.ScrollTo(s.done)
 }
 
@@ -28,19 +38,19 @@ func (m minSize) MinSize([]fyne.CanvasObject) fyne.Size { return m.Size }
 
 func (m minSize) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
 
-// stepList is the list of the steps with the keys of a list to choose from.
-type stepList struct {
+// list is the list of the steps with the keys of a list to choose from.
+type list struct {
 	widget.List
 	field.Ring
-	w      *window
+	host   Host
 	labels []message.Message
 	done   int
 	close  func()
 }
 
-func newStepList(w *window) *stepList {
-	s := &stepList{w: w}
-	s.labels, s.done = w.session.Steps()
+func newList(h Host) *list {
+	s := &list{host: h}
+	s.labels, s.done = h.Session().Steps()
 	s.Length = func() int { return len(s.labels) + 1 }
 	s.CreateItem = func() fyne.CanvasObject {
 		l := field.NewLabel("")
@@ -54,7 +64,7 @@ func newStepList(w *window) *stepList {
 	s.OnSelected = func(i widget.ListItemID) {
 		if i != s.done {
 			s.done = i
-			w.session.Go(i)
+			h.Session().Go(i)
 			s.Refresh()
 		}
 	}
@@ -63,21 +73,21 @@ func newStepList(w *window) *stepList {
 
 // FocusGained shows the ring. Fyne's own mark of the focus would stand on the
 // first row, whatever step is shown.
-func (s *stepList) FocusGained() { s.Gain(s, nil) }
+func (s *list) FocusGained() { s.Gain(s, nil) }
 
 // FocusLost takes the ring away.
-func (s *stepList) FocusLost() { s.Lose(s, nil) }
+func (s *list) FocusLost() { s.Lose(s, nil) }
 
 // CreateRenderer draws the list with its ring.
-func (s *stepList) CreateRenderer() fyne.WidgetRenderer {
+func (s *list) CreateRenderer() fyne.WidgetRenderer {
 	return s.Around(s.List.CreateRenderer())
 }
 
 // fill writes a row: the step that is shown is bold, those after it are grey.
-func (s *stepList) fill(i int, l *field.Label) {
-	text := s.w.text("As it was opened")
+func (s *list) fill(i int, l *field.Label) {
+	text := s.host.Ask().Text("As it was opened")
 	if i > 0 {
-		text = s.w.say().Say(s.labels[i-1])
+		text = s.host.Ask().Say().Say(s.labels[i-1])
 	}
 	l.TextStyle.Bold = i == s.done
 	l.Importance = widget.MediumImportance
@@ -88,7 +98,7 @@ func (s *stepList) fill(i int, l *field.Label) {
 }
 
 // TypedKey goes a step up or down, or closes the list.
-func (s *stepList) TypedKey(e *fyne.KeyEvent) {
+func (s *list) TypedKey(e *fyne.KeyEvent) {
 	to := s.done
 	switch e.Name {
 	case fyne.KeyUp:

@@ -1,9 +1,12 @@
-package ui
+// Package help is what the menu for help shows: the keys, hints to begin with, and
+// what to mind at the bench.
+package help
 
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"frontlay/ui/ask"
 	"frontlay/ui/command"
 	"frontlay/ui/field"
 )
@@ -35,8 +38,9 @@ var fieldKeys = [][2]string{
 	{"Up, Down in the findings", "choose one; Enter goes on to what mends it"},
 }
 
-// showKeys lists every command with its keys.
-func (w *window) showKeys() {
+// Keys lists every command with its keys.
+func Keys(a *ask.Asker, t *command.Table) {
+	text := a.Text
 	var o []fyne.CanvasObject
 	add := func(key, what string) {
 		k, text := field.NewLabel(key), field.NewLabel(what)
@@ -44,22 +48,22 @@ func (w *window) showKeys() {
 		o = append(o, container.NewGridWithColumns(2, k, text))
 	}
 	for _, menu := range command.Menus {
-		o = append(o, field.Heading(w.text(menu)))
-		for i := range w.table.Rows {
-			if c := &w.table.Rows[i]; c.Menu == menu && w.table.Keys(c) != "" {
-				add(w.table.Keys(c), w.text(c.Words))
+		o = append(o, field.Heading(text(menu)))
+		for i := range t.Rows {
+			if c := &t.Rows[i]; c.Menu == menu && t.Keys(c) != "" {
+				add(t.Keys(c), text(c.Words))
 			}
 		}
 	}
-	o = append(o, field.Heading(w.text("In the drawing")))
+	o = append(o, field.Heading(text("In the drawing")))
 	for _, k := range drawingKeys {
-		add(w.text(k[0]), w.text(k[1]))
+		add(text(k[0]), text(k[1]))
 	}
-	o = append(o, field.Heading(w.text("In forms and lists")))
+	o = append(o, field.Heading(text("In forms and lists")))
 	for _, k := range fieldKeys {
-		add(w.text(k[0]), w.text(k[1]))
+		add(text(k[0]), text(k[1]))
 	}
-	w.read("Keys", field.Column(o...))
+	a.Read(text("Keys"), field.Column(o...))
 }
 
 // cautions are the usual ones of the trade; local codes and the makers'
@@ -74,23 +78,16 @@ var cautions = []string{
 	"Leave electrical, gas and water work to licensed people.",
 }
 
-func (w *window) showCautions() {
+// Cautions tells what to mind at the bench.
+func Cautions(a *ask.Asker) {
+	text := a.Text
 	var o []fyne.CanvasObject
 	for _, c := range cautions {
-		l := field.NewLabel("• " + w.text(c))
+		l := field.NewLabel("• " + text(c))
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
-	w.read("Before you drill", field.Column(o...))
-}
-
-// read shows a scrolled text over the window until it is closed.
-func (w *window) read(title string, o fyne.CanvasObject) {
-	const width = 580
-	o.Resize(fyne.NewSize(width-20, o.MinSize().Height)) // wrapped texts know their height once they have a width
-	scroll, whole := field.Scrolled(o)
-	scroll.SetMinSize(fyne.NewSize(width, min(o.MinSize().Height+30, 430)))
-	w.ask.Notice(w.text(title), w.text("Close"), whole, scroll, nil)
+	a.Read(text("Before you drill"), field.Column(o...))
 }
 
 // hints are shown once, at the first use.
@@ -100,21 +97,14 @@ var hints = []string{
 	"“See through” shows drawers and holes behind the fronts. The check below tells what would go wrong at the bench, and mends it.",
 }
 
-// showHints shows the hints over the drawing, once.
-func (w *window) showHints() {
-	if w.app.Preferences().Bool(prefHints) {
-		return
-	}
-	w.app.Preferences().SetBool(prefHints, true)
-	w.hintsAgain()
-}
-
-func (w *window) hintsAgain() {
+// Hints shows the hints over the drawing.
+func Hints(a *ask.Asker) {
+	text := a.Text
 	var o []fyne.CanvasObject
 	for i, h := range hints {
-		l := field.NewLabel(w.text("%v.  %v", i+1, w.text(h)))
+		l := field.NewLabel(text("%v.  %v", i+1, text(h)))
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
-	w.read("Three hints to begin with", field.Column(o...))
+	a.Read(text("Three hints to begin with"), field.Column(o...))
 }

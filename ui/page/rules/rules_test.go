@@ -1,23 +1,25 @@
-package ui
+package rules
 
 import (
 	"testing"
 
 	"frontlay/layout/check"
 	"frontlay/model/length"
+	"frontlay/ui/page/pagetest"
 )
 
 // The limits of the check can be set in the window, in the project's unit, go
 // back to the usual ones when their fields are emptied, and can be undone.
 func TestLimitsAreSetInTheWindow(t *testing.T) {
-	w, _, _ := newWindow(t, "")
+	h := pagetest.New(t)
+	p := page{h, h.Ask()}
 	rows := 0
 	for _, r := range check.Rules() {
 		for _, l := range r.Limits {
 			rows++
-			row := w.limitRow(l)
+			row := p.limitRow(l)
 			set := func() *length.Length {
-				if v, there := w.session.Project().Checks.Limits[l.Key]; there {
+				if v, there := h.Session().Project().Checks.Limits[l.Key]; there {
 					return &v
 				}
 				return nil
@@ -35,29 +37,30 @@ func TestLimitsAreSetInTheWindow(t *testing.T) {
 			if row.Entry.SetText(""); !row.Entry.Take() || set() != nil {
 				t.Errorf("%v: an emptied field leaves %v", l.Title, set())
 			}
-			w.do("undo")
+			h.Session().Undo()
 			if set() == nil {
 				t.Errorf("%v: undo does not give the limit back", l.Title)
 			}
-			w.do("undo")
+			h.Session().Undo()
 		}
 	}
-	if rows == 0 || w.session.Unsaved() {
-		t.Errorf("%d limits; unsaved after undo: %v", rows, w.session.Unsaved())
+	if rows == 0 || h.Session().Unsaved() {
+		t.Errorf("%d limits; unsaved after undo: %v", rows, h.Session().Unsaved())
 	}
 }
 
 // A limit that is set holds in the check at once.
 func TestALimitHoldsAtOnce(t *testing.T) {
-	w, _, _ := newWindow(t, "")
+	h := pagetest.New(t)
+	p := page{h, h.Ask()}
 	for _, l := range check.Limits() {
 		if l.Key == "least_reveal" {
-			row := w.limitRow(l)
+			row := p.limitRow(l)
 			row.Entry.SetText("4")
 			row.Entry.Take()
 		}
 	}
-	if len(w.session.Result().Findings) == 0 {
+	if len(h.Session().Result().Findings) == 0 {
 		t.Error("a gap of 3 mm is let pass where 4 mm are asked for")
 	}
 }

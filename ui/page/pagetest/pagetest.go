@@ -1,0 +1,82 @@
+// Package pagetest is the window around a page under test.
+package pagetest
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/test"
+
+	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/layout/check"
+	"frontlay/layout/drawing"
+	"frontlay/model/edit"
+	"frontlay/model/message"
+	"frontlay/model/yamlfile"
+	"frontlay/ui/ask"
+	"frontlay/ui/look"
+	"frontlay/ui/session"
+	"frontlay/ui/tool"
+)
+
+// Host is a window without a desk, on a project.
+type Host struct {
+	Win     fyne.Window
+	Told    message.Message // what was told last
+	Refused message.Message // what was refused last
+	App     fyne.App
+
+	session *session.Session
+	ask     *ask.Asker
+}
+
+// New makes one on the demo.
+func New(t testing.TB) *Host {
+	t.Helper()
+	sheet := func(s string) (string, []byte, error) {
+		data, _ := assets.Sheet(s)
+		return s, data, nil
+	}
+	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), sheet, check.Limits())
+	if err != nil {
+		t.Fatal(err)
+	}
+	h := &Host{App: test.NewTempApp(t)}
+	h.App.Settings().SetTheme(&look.Theme{Mode: look.LightMode})
+	h.Win = test.NewTempWindow(t, container.NewStack())
+	h.Win.Resize(fyne.NewSize(1240, 690))
+	h.session = session.New(f.Project, layout.Solve)
+	h.ask = &ask.Asker{Win: h.Win, Say: h.Say, Begin: func() string { return "" }, Own: func() string { return "" }}
+	return h
+}
+
+// Session is the project at work.
+func (h *Host) Session() *session.Session { return h.session }
+
+// Say is English in the project's unit.
+func (h *Host) Say() message.Language { return message.Language{Unit: h.session.Project().Unit} }
+
+// Ask asks over the window.
+func (h *Host) Ask() *ask.Asker { return h.ask }
+
+// Preferences are of the test alone.
+func (h *Host) Preferences() fyne.Preferences { return h.App.Preferences() }
+
+// Tell notes what is told.
+func (h *Host) Tell(m message.Message) { h.Told = m }
+
+// Refuse notes what is refused.
+func (h *Host) Refuse(m message.Message) { h.Refused = m }
+
+// Do makes an edit, as the window does.
+func (h *Host) Do(e edit.Edit, made ...drawing.Subject) bool {
+	if err := h.session.Do(e); err != nil {
+		h.Refuse(tool.Said(err))
+		return false
+	}
+	h.session.Select(made...)
+	h.Tell(e.Label())
+	return true
+}
