@@ -28,7 +28,30 @@ type Panel struct {
 	shown   []drawing.Subject
 	unit    length.Unit
 	sheets  []model.HardwareUse // whose names, drawers and runners are offered
+	outline outline
 	begun   bool
+}
+
+// outline is what decides which fields the things selected have: whether the
+// front is a drawer, of which sheet, whether one fits, and how many bays and
+// neighbours the cabinet has.
+type outline struct {
+	kind           model.Kind
+	sheet          *model.HardwareSheet
+	fitted         bool
+	cabinets, bays int
+}
+
+func outlineOf(s *session.Session) outline {
+	o := outline{cabinets: len(s.Project().Cabinets)}
+	here := s.Here()
+	if f := session.FrontOf(s.Result().Plan, here); f != nil {
+		o.kind, o.sheet, o.fitted = f.Kind, f.Sheet, f.Fitted
+	}
+	if c := s.Project().CabinetAt(here); c != nil {
+		o.bays = len(c.Bays)
+	}
+	return o
 }
 
 // New makes the panel of a session. It is empty until Begin, so that a window can
@@ -49,7 +72,7 @@ func (p *Panel) Watch(s *session.Session) {
 		}
 		if p.say().Unit != p.unit {
 			p.Rebuild()
-		} else if !slices.Equal(p.shown, s.Selection()) || !slices.Equal(p.sheets, s.Project().Hardware) {
+		} else if !slices.Equal(p.shown, s.Selection()) || !slices.Equal(p.sheets, s.Project().Hardware) || p.outline != outlineOf(s) {
 			p.show()
 		} else if c&session.Document != 0 {
 			p.update()
@@ -95,7 +118,7 @@ func (p *Panel) show() {
 	sel := p.session.Selection()
 	same := kindOf(sel) == kindOf(p.shown)
 	p.shown, p.unit = slices.Clone(sel), p.say().Unit
-	p.sheets = p.session.Project().Hardware
+	p.sheets, p.outline = p.session.Project().Hardware, outlineOf(p.session)
 	f := &form{session: p.session, say: p.say, tell: p.tell, before: p.form.widgets, widgets: map[part]any{}}
 	p.form = f
 	switch kindOf(sel) {
