@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 func (r Row) needed() Row {
@@ -15,7 +16,7 @@ func (r Row) needed() Row {
 
 // size is a length that is 0 where it is not given.
 func size(key, name, doc string, at *length.Length, least, greatest length.Length) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Size{
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Size{
 		Least: least, Greatest: greatest,
 		Get:   func() (length.Length, bool) { return *at, *at != 0 },
 		Set:   func(v length.Length) { *at = v },
@@ -25,7 +26,7 @@ func size(key, name, doc string, at *length.Length, least, greatest length.Lengt
 
 // sizeOrNil is a length that is nil where it is not given.
 func sizeOrNil(key, name, doc string, at **length.Length, least, greatest length.Length) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Size{
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Size{
 		Least: least, Greatest: greatest, Nothing: true,
 		Get: func() (length.Length, bool) {
 			if *at == nil {
@@ -39,55 +40,55 @@ func sizeOrNil(key, name, doc string, at **length.Length, least, greatest length
 }
 
 func number(key, name, unit, doc string, at *float64, least, greatest float64) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Number{least, greatest, unit, at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Number{least, greatest, unit, at}}
 }
 
 func count(key, name, doc string, at *int, least, greatest int) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Count{least, greatest, at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Count{least, greatest, at}}
 }
 
 // line is text on one line.
 func line(key, name, doc string, at *string) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Text{Most: MostName, At: at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Text{Most: MostName, At: at}}
 }
 
 // notes is text that can have several lines.
 func notes(key, name, doc string, at *string) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Text{Most: MostText, Lines: true, At: at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Text{Most: MostText, Lines: true, At: at}}
 }
 
 // word is one of a few words kept as text.
 func word(key, name, doc string, at *string, words ...string) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Text{Most: MostName, Words: words, At: at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Text{Most: MostName, Words: words, At: at}}
 }
 
 // choice is one of a few words; words are by the constants' values from 0.
 func choice[T ~uint8](key, name, doc string, at *T, words ...string) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Choice{
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Choice{
 		Words: words, Get: func() int { return int(*at) }, Set: func(i int) { *at = T(i) },
 	}}
 }
 
 func flag(key, name, doc string, at *bool) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Flag{at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Flag{at}}
 }
 
 func sizes(key, name, doc string, at *[]length.Length, least, greatest length.Length) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Sizes{least, greatest, at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Sizes{least, greatest, at}}
 }
 
 func unit(at *length.Unit) Row {
-	return Row{Key: "unit", Name: "Unit", Doc: "The unit of sizes written without one.", Value: &Unit{at}}
+	return Row{Key: "unit", Name: message.New("Unit"), Doc: message.New("The unit of sizes written without one."), Value: &Unit{at}}
 }
 
 // group is a mapping that is always there.
 func group(key, name, doc string, rows []Row) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Group{Rows: func() []Row { return rows }}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Group{Rows: func() []Row { return rows }}}
 }
 
 // part is a mapping that the model may do without (nil).
 func part[T any](key, name, doc string, at **T, rows func(*T) []Row) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &Group{
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Group{
 		Rows: func() []Row {
 			if *at == nil {
 				return rows(new(T))
@@ -102,7 +103,7 @@ func part[T any](key, name, doc string, at **T, rows func(*T) []Row) Row {
 
 // list is a list of mappings.
 func list[T any](key, name, doc string, at *[]T, most int, oneLine bool, sign func(*T) string, rows func(*T) []Row) Row {
-	return Row{Key: key, Name: name, Doc: doc, Value: &List{
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &List{
 		Most: most, OneLine: oneLine,
 		Len: func() int { return len(*at) },
 		Resize: func(n int) {
@@ -119,7 +120,7 @@ func list[T any](key, name, doc string, at *[]T, most int, oneLine bool, sign fu
 
 // version is the format version, the first key of a file.
 func version(key string, newest int) Row {
-	return Row{Key: key, Doc: "Format version, the first line of the file.", Needed: true, Value: &Version{newest}}
+	return Row{Key: key, Doc: message.New("Format version, the first line of the file."), Needed: true, Value: &Version{newest}}
 }
 
 // Find gives the row at a path such as drawers[0].side_top, and whether there is

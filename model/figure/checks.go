@@ -6,12 +6,13 @@ import (
 
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // Checks are those of the settings of the check.
 func Checks(c *model.Checks, limits []model.Limit) []Row {
 	return []Row{
-		{Key: "severity", Doc: "How bad the findings of a rule are in this project, by the rule's name.", Value: &Words{[]string{"error", "warning", "advice", "off"}, &c.Severity}},
+		{Key: "severity", Doc: message.New("How bad the findings of a rule are in this project, by the rule's name."), Value: &Words{[]string{"error", "warning", "advice", "off"}, &c.Severity}},
 		group("limits", "", "Figures that the check compares with.", limitRows(&c.Limits, limits)),
 		list("accepted", "", "Findings that are accepted, each with the reason.", &c.Accepted, maxFronts, false, func(a *model.Accepted) string { return a.Rule + "\n" + a.Cabinet + "\n" + a.Front }, accepted),
 	}
@@ -22,7 +23,7 @@ func Checks(c *model.Checks, limits []model.Limit) []Row {
 func limitRows(set *map[string]length.Length, limits []model.Limit) []Row {
 	rows := make([]Row, len(limits))
 	for i, l := range limits {
-		rows[i] = Row{Key: l.Key, Doc: limitDoc(l), Value: &Size{
+		rows[i] = Row{Key: l.Key, Doc: message.New("%v", limitDoc(l)), Value: &Size{
 			Least: l.Least, Greatest: l.Greatest, Nothing: true,
 			Get: func() (length.Length, bool) { v, given := (*set)[l.Key]; return v, given },
 			Set: func(v length.Length) {

@@ -21,7 +21,10 @@ type Fault struct {
 }
 
 // Word stands for a row in a message: its key, unless Named puts its name there.
-type Word struct{ Key, Name string }
+type Word struct {
+	Key  string
+	Name message.Message
+}
 
 func (w Word) String() string { return w.Key }
 
@@ -33,8 +36,8 @@ func (f *Fault) Named() message.Message {
 	m, advice := f.What, f.Advice
 	m.Args = append([]any(nil), m.Args...)
 	for i, a := range m.Args {
-		if w, ok := a.(Word); ok && w.Name != "" {
-			m.Args[i] = message.New(w.Name)
+		if w, ok := a.(Word); ok && !w.Name.Empty() {
+			m.Args[i] = w.Name
 		}
 	}
 	if m.Text == missing {
@@ -47,7 +50,7 @@ const missing = "%v is missing"
 
 // Missing is the fault of a needed row that is absent.
 func (r Row) Missing() *Fault {
-	return &Fault{"", message.New(missing, r.Word()), message.New("add it: %v", message.New(r.Doc))}
+	return &Fault{"", message.New(missing, r.Word()), message.New("add it: %v", r.Doc)}
 }
 
 // Refuse gives what is wrong with a length for the row of a word, nil where

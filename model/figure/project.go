@@ -3,6 +3,7 @@ package figure
 import (
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // The greatest sizes: of anything in a project, of parts and hardware, and of what
@@ -47,7 +48,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		unit(&p.Unit),
 		notes("notes", "Notes", "Anything worth remembering; it is printed with the job.", &p.Notes),
 		group("rounding", "", "How computed front heights are rounded.", Rounding(&p.Rounding)),
-		{Key: "hardware", Doc: "Hardware sheets by the name that bays use: a sample that ships, a path beside this file, or the sheet itself. The first is used where a bay names none.", Value: &Sheets{&p.Hardware}},
+		{Key: "hardware", Doc: message.New("Hardware sheets by the name that bays use: a sample that ships, a path beside this file, or the sheet itself. The first is used where a bay names none."), Value: &Sheets{&p.Hardware}},
 		group("boards", "", "The sheet goods.", Boards(&p.Boards)).needed(),
 		group("reveals", "", "The visible gaps.", Reveals(&p.Reveals)),
 		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),

@@ -14,23 +14,22 @@ import (
 	"frontlay/model/message"
 )
 
-// Row is one key of a mapping. Doc says in a sentence or two what it means, in
-// English; Name is what it is called where people set it, empty where they do so
+// Row is one key of a mapping. Doc says in a sentence or two what it means; Name is what it is called where people set it, empty where they do so
 // by a word of their own, or not at all.
 type Row struct {
 	Key    string
-	Name   string
-	Doc    string
+	Name   message.Message
+	Doc    message.Message
 	Needed bool // it can't be left out
 	Value  Value
 }
 
 // Label is the name of the row as a message, its key where it has none.
 func (r Row) Label() message.Message {
-	if r.Name == "" {
+	if r.Name.Empty() {
 		return message.New("%v", r.Key)
 	}
-	return message.New(r.Name)
+	return r.Name
 }
 
 // Value is one of *Size, *Number, *Count, *Text, *Choice, *Flag, *Sizes, *Words,

@@ -12,6 +12,7 @@ func Sheet(s *model.HardwareSheet) []Row {
 		version("frontlay_hardware", SheetVersion),
 		line("name", "Name", "What you call this family of runners and drawers.", &s.Name).needed(),
 		notes("note", "Where from", "Where the figures come from: which document, which page, which issue.", &s.Note),
+		flag("sample", "", "Whether the figures are invented, as those of the samples that ship; the check warns of bays that use the sheet. Leave it out once every figure is your maker's.", &s.Sample),
 		unit(&s.Unit),
 		size("side_clearance", "Side clearance", "Carcass inside face to drawer, each side. On the section seen from the front: the gap that the runner fills. Often given for both sides together: then write half.", &s.SideClearance, 0, maxBoard).needed(),
 		group("runner", "", "The runner. Its lower edge is the datum of all heights in this sheet.", runner(&s.Runner)).needed(),

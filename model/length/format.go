@@ -24,6 +24,16 @@ func (u Unit) Format(l Length) string {
 	}
 }
 
+// Exact writes a length in the unit where that loses nothing, as Format does, else in
+// mm with their symbol: it reads back in the unit as the same length, so that 5 mm
+// typed among inches stay 5 mm.
+func (u Unit) Exact(l Length) string {
+	if s := u.Format(l); !strings.HasPrefix(s, "≈") {
+		return s
+	}
+	return UnitMM.WithSymbol(l)
+}
+
 // WithSymbol is Format followed by a space and the unit's symbol.
 func (u Unit) WithSymbol(l Length) string { return u.Format(l) + " " + u.Symbol() }
 

@@ -1,7 +1,10 @@
 package yamlfile
 
 import (
+	"strings"
+
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/message"
 )
 
@@ -12,10 +15,10 @@ func (r *reader) checkProject(p *model.Project) {
 		return // what follows from a problem is not told again
 	}
 	if len(p.Cabinets) == 0 {
-		r.fail(r.nodes[p], message.New("the project has no cabinets"), message.New("add one under cabinets"))
+		r.failBelow("", message.New("the project has no cabinets"), message.New("add one under cabinets"))
 	}
 	if len(p.Hardware) == 0 && hasDrawers(p) {
-		r.fail(r.nodes[p], message.New("the project has drawers but no hardware sheet"), message.New("name one, such as hardware: {main: sample-a}"))
+		r.failBelow("", message.New("the project has drawers but no hardware sheet"), message.New("name one, such as hardware: {main: sample-a}"))
 		return
 	}
 	for i := range p.Cabinets {
@@ -23,7 +26,7 @@ func (r *reader) checkProject(p *model.Project) {
 		r.enter("cabinets")
 		r.enterAt(i)
 		if len(c.Bays) == 0 {
-			r.fail(r.nodes[c], message.New("the cabinet %v has no bays", shown(c.Name)), message.New("add one under bays"))
+			r.failBelow("", message.New("the cabinet %v has no bays", figure.Quote(c.Name)), message.New("add one under bays"))
 		}
 		for j := range c.Bays {
 			r.enter("bays")
@@ -39,11 +42,11 @@ func (r *reader) checkProject(p *model.Project) {
 
 func (r *reader) checkBay(p *model.Project, c *model.Cabinet, b *model.Bay) {
 	if len(b.Fronts) == 0 {
-		r.fail(r.nodes[b], message.New("a bay of the cabinet %v has no fronts", shown(c.Name)), message.New("add one under fronts; an open niche is {kind: open}"))
+		r.failBelow("", message.New("a bay of the cabinet %v has no fronts", figure.Quote(c.Name)), message.New("add one under fronts; an open niche is {kind: open}"))
 	}
 	sheet := p.SheetFor(b)
 	if b.Hardware != "" && sheet == nil {
-		r.fail(r.nodes[&b.Hardware], message.New("the project has no hardware sheet named %v", shown(b.Hardware)), meant(b.Hardware, hardwareNames(p)))
+		r.failBelow("hardware", message.New("the project has no hardware sheet named %v", figure.Quote(b.Hardware)), meant(b.Hardware, hardwareNames(p)))
 		return
 	}
 	for i := range b.Fronts {
@@ -59,17 +62,17 @@ func (r *reader) checkBay(p *model.Project, c *model.Cabinet, b *model.Bay) {
 // checkFront checks one front; sheet is its bay's.
 func (r *reader) checkFront(p *model.Project, f *model.Front, sheet *model.HardwareSheet) {
 	if f.Height > 0 && f.Share > 0 {
-		r.fail(r.nodes[&f.Share], message.New("the front %v has both a height and a share", shown(f.Name)), message.New("keep the height to fix it, or the share to let it grow"))
+		r.failBelow("share", message.New("the front %v has both a height and a share", figure.Quote(f.Name)), message.New("keep the height to fix it, or the share to let it grow"))
 	}
 	if f.Clear && (f.Kind != model.OpenNiche || f.Height <= 0) {
 		r.fail(r.nodes[&f.Clear], message.New("the front %v has a clear height, but is no open niche with a height", shown(f.Name)), message.New("remove the key, or give a niche its height"))
 	}
 	if f.Least > 0 && f.Greatest > 0 && f.Least > f.Greatest {
-		r.fail(r.nodes[&f.Least], message.New("the front %v has a least height of %v above its greatest of %v", shown(f.Name), f.Least, f.Greatest), message.New("change one of the two"))
+		r.failBelow("least", message.New("the front %v has a least height of %v above its greatest of %v", figure.Quote(f.Name), f.Least, f.Greatest), message.New("change one of the two"))
 	}
 	if f.Hardware != "" {
 		if sheet = p.Sheet(f.Hardware); sheet == nil {
-			r.fail(r.nodes[&f.Hardware], message.New("the project has no hardware sheet named %v", shown(f.Hardware)), meant(f.Hardware, hardwareNames(p)))
+			r.failBelow("hardware", message.New("the project has no hardware sheet named %v", figure.Quote(f.Hardware)), meant(f.Hardware, hardwareNames(p)))
 			return
 		}
 	}
@@ -84,7 +87,7 @@ func (r *reader) checkFront(p *model.Project, f *model.Front, sheet *model.Hardw
 		for i := range sheet.Drawers {
 			names = append(names, sheet.Drawers[i].Name)
 		}
-		r.fail(r.nodes[&f.Drawer], message.New("the hardware sheet %v has no drawer height named %v", shown(sheet.Name), shown(f.Drawer)), meant(f.Drawer, names))
+		r.failBelow("drawer", message.New("the hardware sheet %v has no drawer height named %v", figure.Quote(sheet.Name), figure.Quote(f.Drawer)), meant(f.Drawer, names))
 	}
 }
 
@@ -107,4 +110,63 @@ func hasDrawers(p *model.Project) bool {
 		}
 	}
 	return false
+}
+
+// meant is advice for a name that nothing bears.
+func meant(name string, names []string) message.Message {
+	if near := nearest(name, names); near != "" {
+		return message.New("did you mean %v?", near)
+	}
+	if len(names) == 0 {
+		return message.New("name one under hardware, such as hardware: {main: sample-a}")
+	}
+	return message.New("write one of %v", strings.Join(names, ", "))
+}
+
+// nearest finds the known word most like a mistyped one, "" where none is near
+// enough to be what was meant.
+func nearest(word string, known []string) string {
+	if len(word) > 60 {
+		return ""
+	}
+	word = plain(word)
+	best, bestDistance := "", 0
+	for _, k := range known {
+		d := distance([]rune(word), []rune(plain(k)))
+		if best == "" || d < bestDistance {
+			best, bestDistance = k, d
+		}
+	}
+	if best == "" || bestDistance*5 > 2*max(len([]rune(best)), len([]rune(word))) {
+		return ""
+	}
+	return best
+}
+
+func plain(s string) string {
+	return strings.NewReplacer("-", "_", " ", "_").Replace(strings.ToLower(s))
+}
+
+// distance counts the insertions, removals, replacements and swaps of
+// neighbours that turn a into b (optimal string alignment).
+func distance(a, b []rune) int {
+	before, last, row := make([]int, len(b)+1), make([]int, len(b)+1), make([]int, len(b)+1)
+	for j := range last {
+		last[j] = j
+	}
+	for i := 1; i <= len(a); i++ {
+		row[0] = i
+		for j := 1; j <= len(b); j++ {
+			cost := 1
+			if a[i-1] == b[j-1] {
+				cost = 0
+			}
+			row[j] = min(last[j]+1, row[j-1]+1, last[j-1]+cost)
+			if i > 1 && j > 1 && a[i-1] == b[j-2] && a[i-2] == b[j-1] {
+				row[j] = min(row[j], before[j-2]+1)
+			}
+		}
+		before, last, row = last, row, before
+	}
+	return last[len(b)]
 }

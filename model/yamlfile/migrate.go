@@ -5,6 +5,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"frontlay/model/figure"
 	"frontlay/model/message"
 )
 
@@ -39,7 +40,7 @@ func (r *reader) readVersion(root *yaml.Node, key string, steps []migration) boo
 	v, err := strconv.Atoi(n.Value)
 	switch {
 	case n.Kind != yaml.ScalarNode || err != nil || v < 1 || v > 1_000_000:
-		r.fail(n, message.New("the format version %v is not a whole number from 1 on", shown(n.Value)), message.New("write %v: %v", key, newest))
+		r.fail(n, message.New("the format version %v is not a whole number from 1 on", figure.Quote(n.Value)), message.New("write %v: %v", key, newest))
 		return false
 	case v > newest:
 		r.fail(n, message.New("the file has format version %v, and this program knows versions up to %v", v, newest),

@@ -6,6 +6,9 @@ import (
 	"testing"
 
 	"gopkg.in/yaml.v3"
+
+	"frontlay/model"
+	"frontlay/model/figure"
 )
 
 // rename is a step such as a version 2 might need: a key gets another name.
@@ -41,12 +44,12 @@ func TestMigrationsRunFromAFilesVersionOn(t *testing.T) {
 
 // A file of an older version is written as the newest, its comments with it.
 func TestTheVersionIsWrittenAsTheNewest(t *testing.T) {
-	if len(projectMigrations)+1 != ProjectVersion || len(sheetMigrations)+1 != SheetVersion {
-		t.Errorf("%d and %d steps for versions %d and %d", len(projectMigrations), len(sheetMigrations), ProjectVersion, SheetVersion)
+	if len(projectMigrations)+1 != figure.ProjectVersion || len(sheetMigrations)+1 != figure.SheetVersion {
+		t.Errorf("%d and %d steps for versions %d and %d", len(projectMigrations), len(sheetMigrations), figure.ProjectVersion, figure.SheetVersion)
 	}
 	old := &yaml.Node{Kind: yaml.ScalarNode, Value: "0", LineComment: "# first"}
-	f := version("frontlay", ProjectVersion)
-	out, err := yaml.Marshal(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, f.write(&writer{}, old)}})
+	first := figure.Project(new(model.Project), nil)[0]
+	out, err := yaml.Marshal(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, new(writer).value(first, old)}})
 	if err != nil || !strings.HasPrefix(string(out), "frontlay: 1 # first") {
 		t.Errorf("%q, %v", out, err)
 	}

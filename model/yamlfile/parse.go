@@ -49,6 +49,7 @@ func (r *reader) parse(data []byte) *yaml.Node {
 	if !r.plainTree(doc.Content[0], 0) {
 		return nil
 	}
+	r.root = doc.Content[0]
 	return doc
 }
 

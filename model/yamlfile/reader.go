@@ -9,6 +9,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -20,16 +21,15 @@ type reader struct {
 	unit      length.Unit
 	sheets    SheetSource
 	known     map[string]*model.HardwareSheet // sheets by source that need no reading (any more)
-	form      bool                            // problems are shown in a form, not beside a file
 	sheetOnly bool                            // the file is a hardware sheet
+	root      *yaml.Node                      // of the file
 	path      []string
 	problems  Problems
-	nodes     map[any]*yaml.Node    // pointer to a value of the model → where it stands
 	signs     map[*yaml.Node]string // item of a list → what tells it from the others
 }
 
 func newReader(file string, sheets SheetSource) *reader {
-	return &reader{file: file, sheets: sheets, known: map[string]*model.HardwareSheet{}, nodes: map[any]*yaml.Node{}, signs: map[*yaml.Node]string{}}
+	return &reader{file: file, sheets: sheets, known: map[string]*model.HardwareSheet{}, signs: map[*yaml.Node]string{}}
 }
 
 // full tells that there are problems enough.
@@ -63,7 +63,7 @@ func (r *reader) fail(n *yaml.Node, what, advice message.Message) *Problem {
 
 func (r *reader) failAt(line, column int, what, advice message.Message) *Problem {
 	what.Args = r.inUnit(what.Args)
-	p := &Problem{File: r.file, Line: line, Column: column, Path: pathText(r.path), Message: what, Advice: advice}
+	p := &Problem{File: r.file, Line: line, Column: column, Path: figure.PathText(r.path), Message: what, Advice: advice}
 	if !r.full() {
 		r.problems = append(r.problems, p)
 	}
@@ -85,9 +85,37 @@ func (r *reader) inUnit(args []any) []any {
 	return said
 }
 
-// pathText writes keys and indexes as cabinets[0].width.
-func pathText(path []string) string {
-	return strings.ReplaceAll(strings.Join(path, "."), ".[", "[")
+// refuse adds a fault of the value that is being read, and tells whether there is none.
+func (r *reader) refuse(n *yaml.Node, f *figure.Fault) bool {
+	if f != nil {
+		r.fail(n, f.What, f.Advice)
+	}
+	return f == nil
+}
+
+// failBelow adds a problem of the value at a path below the one that is being read, or
+// of what that is missing from.
+func (r *reader) failBelow(path string, what, advice message.Message) {
+	r.enter(path)
+	steps := append(slices.Clone(r.path[:len(r.path)-1]), strings.FieldsFunc(path, func(c rune) bool { return c == '.' || c == '[' || c == ']' })...)
+	r.fail(nodeAt(r.root, steps), what, advice)
+	r.leave()
+}
+
+// nodeAt finds the value at the end of steps, keys or indexes in brackets, or the one
+// nearest to it on the way there.
+func nodeAt(n *yaml.Node, steps []string) *yaml.Node {
+	for _, step := range steps {
+		next := valueOf(n, step)
+		if i, err := strconv.Atoi(strings.Trim(step, "[]")); err == nil && n.Kind == yaml.SequenceNode && i < len(n.Content) {
+			next = n.Content[i]
+		}
+		if next == nil {
+			break
+		}
+		n = next
+	}
+	return n
 }
 
 func (r *reader) enter(key string) { r.path = append(r.path, key) }
@@ -95,9 +123,9 @@ func (r *reader) enterAt(i int)    { r.enter("[" + strconv.Itoa(i) + "]") }
 func (r *reader) leave()           { r.path = r.path[:len(r.path)-1] }
 
 // mapping reads a mapping by its table of fields.
-func (r *reader) mapping(n *yaml.Node, fields []field) {
+func (r *reader) mapping(n *yaml.Node, rows []figure.Row) {
 	if n.Kind != yaml.MappingNode {
-		r.fail(n, message.New("keys with values are expected here, such as %v", fields[0].key+": …"), message.New("see the reference of the format"))
+		r.fail(n, message.New("keys with values are expected here, such as %v", rows[0].Key+": …"), message.New("see the reference of the format"))
 		return
 	}
 	values := make(map[string]*yaml.Node, len(n.Content)/2)
@@ -110,49 +138,49 @@ func (r *reader) mapping(n *yaml.Node, fields []field) {
 		case key.Kind != yaml.ScalarNode:
 			r.fail(key, message.New("a key must be a plain word"), message.New("look at the brackets of this line"))
 		case values[key.Value] != nil:
-			r.fail(key, message.New("the key %v stands here twice", shown(key.Value)), message.New("remove one of the two"))
-		case !known(fields, key.Value):
-			r.unknownKey(key, fields)
+			r.fail(key, message.New("the key %v stands here twice", figure.Quote(key.Value)), message.New("remove one of the two"))
+		case !known(rows, key.Value):
+			r.unknownKey(key, rows)
 		default:
 			values[key.Value] = n.Content[i+1]
 		}
 	}
-	for _, f := range fields {
+	for _, f := range rows {
 		if r.full() {
 			return
 		}
-		v := values[f.key]
+		v := values[f.Key]
 		if v == nil || isNull(v) {
-			if f.required {
+			if f.Needed {
 				at := n
 				if v != nil {
 					at = v
 				}
-				r.fail(at, message.New(missing, key(f.key)), r.advice(message.New("add it: %v", message.New(f.doc)), message.New("fill this in")))
+				r.refuse(at, f.Missing())
 			}
 			continue
 		}
-		r.enter(f.key)
-		f.read(r, v)
+		r.enter(f.Key)
+		r.value(f, v)
 		r.leave()
 	}
 }
 
-func known(fields []field, key string) bool {
-	for _, f := range fields {
-		if f.key == key {
+func known(rows []figure.Row, key string) bool {
+	for _, f := range rows {
+		if f.Key == key {
 			return true
 		}
 	}
 	return false
 }
 
-func (r *reader) unknownKey(key *yaml.Node, fields []field) {
-	names := make([]string, len(fields))
-	for i, f := range fields {
-		names[i] = f.key
+func (r *reader) unknownKey(key *yaml.Node, rows []figure.Row) {
+	names := make([]string, len(rows))
+	for i, f := range rows {
+		names[i] = f.Key
 	}
-	what := message.New("the key %v is not known here", shown(key.Value))
+	what := message.New("the key %v is not known here", figure.Quote(key.Value))
 	if near := nearest(key.Value, names); near != "" {
 		r.fail(key, what, message.New("did you mean %v?", near))
 		return
@@ -166,14 +194,6 @@ func (r *reader) unknownKey(key *yaml.Node, fields []field) {
 
 // isNull tells a key without a value.
 func isNull(n *yaml.Node) bool { return n.Kind == yaml.ScalarNode && n.ShortTag() == "!!null" }
-
-// shown is a piece of the user's file made safe and short for a message.
-func shown(s string) string {
-	if r := []rune(s); len(r) > 40 {
-		s = string(r[:40]) + "…"
-	}
-	return strconv.Quote(s)
-}
 
 // scalar gives the text of a single value.
 func (r *reader) scalar(n *yaml.Node) (string, bool) {

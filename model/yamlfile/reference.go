@@ -2,9 +2,12 @@ package yamlfile
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 
 	"frontlay/model"
+	"frontlay/model/figure"
+	"frontlay/model/length"
 )
 
 const referenceHead = `# The files of frontlay
@@ -32,37 +35,88 @@ func Reference(limits []model.Limit) []byte {
 	var b strings.Builder
 	fmt.Fprintf(&b, referenceHead, MaxBytes>>20, MaxSheetBytes>>10)
 	b.WriteString("## Project\n\n")
-	keys(&b, projectFields(new(model.Project), limits), "")
+	keys(&b, figure.Project(new(model.Project), limits), "")
 	b.WriteString("## Hardware sheet\n\nAll heights are above the runner's lower edge unless told otherwise.\n\n")
-	keys(&b, sheetFields(new(model.HardwareSheet)), "")
+	keys(&b, figure.Sheet(new(model.HardwareSheet)), "")
 	return []byte(strings.TrimRight(b.String(), "\n") + "\n")
 }
 
 // keys writes the table of one mapping, then those of the mappings in it.
-func keys(b *strings.Builder, fields []field, path string) {
+func keys(b *strings.Builder, rows []figure.Row, path string) {
 	if path != "" {
 		fmt.Fprintf(b, "### %s\n\n", path)
 	}
 	b.WriteString("| key | value | meaning |\n| --- | --- | --- |\n")
-	for _, f := range fields {
-		key := "`" + f.key + "`"
-		if f.required {
+	for _, f := range rows {
+		key := "`" + f.Key + "`"
+		if f.Needed {
 			key += " (needed)"
 		}
-		fmt.Fprintf(b, "| %s | %s | %s |\n", key, f.value, f.doc)
+		fmt.Fprintf(b, "| %s | %s | %s |\n", key, inWords(f.Value), f.Doc)
 	}
 	b.WriteString("\n")
-	for _, f := range fields {
-		if f.children == nil {
+	for _, f := range rows {
+		below, items := f.Key, []figure.Row(nil)
+		switch v := f.Value.(type) {
+		case *figure.Group:
+			items = v.Rows()
+		case *figure.List:
+			below, items = below+"[]", v.Empty()
+		default:
 			continue
-		}
-		below := f.key
-		if strings.HasPrefix(f.value, "list") {
-			below += "[]"
 		}
 		if path != "" {
 			below = path + "." + below
 		}
-		keys(b, f.children(), below)
+		keys(b, items, below)
+	}
+}
+
+// inWords tells what values a row takes.
+func inWords(value figure.Value) string {
+	switch v := value.(type) {
+	case *figure.Version:
+		return strconv.Itoa(v.Newest)
+	case *figure.Size:
+		return "size" + rangeText(v.Least, v.Greatest)
+	case *figure.Sizes:
+		return "list of sizes"
+	case *figure.Number:
+		return fmt.Sprintf("number from %v to %v", v.Least, v.Greatest)
+	case *figure.Count:
+		return fmt.Sprintf("whole number from %d to %d", v.Least, v.Greatest)
+	case *figure.Text:
+		if len(v.Words) > 0 {
+			return oneOf(v.Words)
+		}
+		return map[bool]string{false: "text on one line", true: "text"}[v.Lines] + ", at most " + strconv.Itoa(v.Most) + " characters"
+	case *figure.Choice:
+		return oneOf(v.Words)
+	case *figure.Flag:
+		return "true or false"
+	case *figure.Words:
+		return "names, each with " + oneOf(v.Words)
+	case *figure.Unit:
+		return oneOf(length.UnitNames())
+	case *figure.List:
+		return "list, at most " + strconv.Itoa(v.Most)
+	case *figure.Sheets:
+		return "names, each with a text or the keys of a hardware sheet"
+	default:
+		return "keys"
+	}
+}
+
+func oneOf(words []string) string { return "one of " + strings.Join(words, ", ") }
+
+// rangeText tells the limits of a size, for the reference.
+func rangeText(lo, hi length.Length) string {
+	switch {
+	case lo == figure.Positive:
+		return " above 0, at most " + hi.String()
+	case lo == 0:
+		return ", at most " + hi.String()
+	default:
+		return " from " + lo.String() + " to " + hi.String()
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"gopkg.in/yaml.v3"
 
 	"frontlay/model"
+	"frontlay/model/figure"
 )
 
 // SheetFile is a hardware sheet with the text it was read from, as File is for
@@ -49,7 +50,7 @@ func ReadSheetFile(fileName string, data []byte) (*SheetFile, error) {
 // stands. The SheetFile itself does not change. The result has been read back
 // and is exactly s; the error is Problems where s can't be read back.
 func (f *SheetFile) Write(s *model.HardwareSheet) ([]byte, error) {
-	return f.from.write(sheetFields(s), true, func(data []byte) error {
+	return f.from.write(figure.Sheet(s), true, func(data []byte) error {
 		t, err := ReadSheet("", data)
 		if err != nil {
 			return unplaced(err)
@@ -68,10 +69,11 @@ func (r *reader) sheet(root *yaml.Node) *model.HardwareSheet {
 	}
 	s := new(model.HardwareSheet)
 	before := len(r.problems)
-	r.nodes[s] = root
-	r.mapping(root, sheetFields(s))
+	r.mapping(root, figure.Sheet(s))
 	if len(r.problems) == before {
-		r.checkSheet(s)
+		for _, f := range figure.Contradictions(s) {
+			r.failBelow(f.Path, f.What, f.Advice)
+		}
 	}
 	return s
 }

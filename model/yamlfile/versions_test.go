@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/yamlfile"
 )
 
@@ -36,8 +37,8 @@ func TestFilesOfEveryVersionReadTheSameForEver(t *testing.T) {
 		}
 		kept++
 	}
-	if kept != yamlfile.ProjectVersion {
-		t.Errorf("%d files for %d versions", kept, yamlfile.ProjectVersion)
+	if kept != figure.ProjectVersion {
+		t.Errorf("%d files for %d versions", kept, figure.ProjectVersion)
 	}
 }
 
@@ -60,8 +61,8 @@ func facts(p *model.Project) string {
 
 func TestSheetsOfEveryVersionReadTheSameForEver(t *testing.T) {
 	files, err := filepath.Glob("../../testdata/versions/hardware-*.yaml")
-	if err != nil || len(files) != yamlfile.SheetVersion {
-		t.Fatalf("%d files for %d versions, %v", len(files), yamlfile.SheetVersion, err)
+	if err != nil || len(files) != figure.SheetVersion {
+		t.Fatalf("%d files for %d versions, %v", len(files), figure.SheetVersion, err)
 	}
 	for _, name := range files {
 		data, err := os.ReadFile(name)

@@ -1,6 +1,7 @@
 package yamlfile
 
 import (
+	"maps"
 	"regexp"
 	"slices"
 	"strconv"
@@ -8,6 +9,7 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"frontlay/model/figure"
 	"frontlay/model/length"
 )
 
@@ -51,7 +53,7 @@ type pair struct{ key, value *yaml.Node }
 
 // mapping writes fields in the order of the old mapping, new keys behind the
 // one before them in the table.
-func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
+func (w *writer) mapping(rows []figure.Row, old *yaml.Node) *yaml.Node {
 	m := w.like(old, yaml.MappingNode)
 	oldKeys := map[string]int{}
 	if old != nil && old.Kind == yaml.MappingNode {
@@ -61,31 +63,31 @@ func (w *writer) mapping(fields []field, old *yaml.Node) *yaml.Node {
 	}
 	var pairs []pair
 	rank := map[string]int{}
-	for _, f := range fields {
-		at, had := oldKeys[f.key]
+	for _, f := range rows {
+		at, had := oldKeys[f.Key]
 		var was *yaml.Node
-		key := w.key(f.key)
+		key := w.key(f.Key)
 		if had {
 			key, was = w.commented(key, old.Content[at]), old.Content[at+1]
 		} else if w.explain {
-			key.HeadComment = wrap(f.doc, 74)
+			key.HeadComment = wrap(f.Doc.String(), 74)
 		}
-		v := f.write(w, was)
-		if v == nil && f.required {
-			v = f.write(w, &yaml.Node{Kind: f.kind()}) // as if the key had stood there
+		v := w.value(f, was)
+		if v == nil && f.Needed {
+			v = w.value(f, &yaml.Node{Kind: kindOf(f)}) // as if the key had stood there
 		}
 		if v == nil {
 			continue
 		}
 		if had {
-			rank[f.key] = at
+			rank[f.Key] = at
 			pairs = insert(pairs, pair{key, v}, func(p pair) bool { return rank[p.key.Value] < at })
 			continue
 		}
 		if n := len(pairs); n > 0 {
-			rank[f.key] = rank[lastWritten(fields, f.key, pairs)]
+			rank[f.Key] = rank[lastWritten(rows, f.Key, pairs)]
 		}
-		pairs = insertBehind(pairs, pair{key, v}, lastWritten(fields, f.key, pairs))
+		pairs = insertBehind(pairs, pair{key, v}, lastWritten(rows, f.Key, pairs))
 	}
 	flow := old == nil && !w.explain && !w.blockOnly && len(pairs) <= maxOnLine
 	for _, p := range pairs {
@@ -114,14 +116,14 @@ func insertBehind(pairs []pair, p pair, key string) []pair {
 }
 
 // lastWritten is the key nearest before this one in the table that is written.
-func lastWritten(fields []field, key string, pairs []pair) string {
+func lastWritten(rows []figure.Row, key string, pairs []pair) string {
 	last := ""
-	for _, f := range fields {
-		if f.key == key {
+	for _, f := range rows {
+		if f.Key == key {
 			break
 		}
-		if slices.ContainsFunc(pairs, func(p pair) bool { return p.key.Value == f.key }) {
-			last = f.key
+		if slices.ContainsFunc(pairs, func(p pair) bool { return p.key.Value == f.Key }) {
+			last = f.Key
 		}
 	}
 	return last
@@ -137,21 +139,91 @@ func (w *writer) plain(value string, old *yaml.Node, same func(old string) bool)
 	return n
 }
 
+// value gives the node of a row's value, nil where the key is left out; old is the node
+// that stood there, nil where there was none. What is usual is left out unless the key
+// stood there before.
+func (w *writer) value(row figure.Row, old *yaml.Node) *yaml.Node {
+	switch v := row.Value.(type) {
+	case *figure.Version:
+		return w.plain(strconv.Itoa(v.Newest), old, func(string) bool { return false })
+	case *figure.Size:
+		l, given := v.Get()
+		if given || old != nil && !v.Nothing && v.Fits(l) {
+			return w.size(l, old)
+		}
+	case *figure.Sizes:
+		return w.sizes(*v.At, old)
+	case *figure.Number:
+		if *v.At != 0 || old != nil && v.Least <= 0 {
+			return w.number(*v.At, old)
+		}
+	case *figure.Count:
+		if *v.At != 0 {
+			return w.number(float64(*v.At), old)
+		}
+	case *figure.Text:
+		if *v.At != "" {
+			return w.text(*v.At, old)
+		}
+	case *figure.Choice:
+		if i := v.Get(); (i > 0 || old != nil) && i < len(v.Words) {
+			return w.text(v.Words[i], old)
+		}
+	case *figure.Flag:
+		if *v.At || old != nil {
+			return w.plain(strconv.FormatBool(*v.At), old, func(s string) bool { return (s == "true" || s == "yes") == *v.At })
+		}
+	case *figure.Words:
+		return w.words(*v.At, old)
+	case *figure.Unit:
+		w.unit, w.oldUnit = *v.At, length.UnitMM
+		if old != nil {
+			if u, err := length.ParseUnit(old.Value); err == nil {
+				w.oldUnit = u
+			}
+		}
+		return w.text(v.At.String(), old)
+	case *figure.Group:
+		if v.There != nil && !v.There() {
+			return nil
+		}
+		if m := w.mapping(v.Rows(), old); v.There != nil || len(m.Content) > 0 || old != nil {
+			return m
+		}
+	case *figure.List:
+		return w.list(v, old)
+	case *figure.Sheets:
+		return w.hardware(*v.At, old)
+	}
+	return nil
+}
+
+// kindOf is the kind of node that a row has; lists count as scalars.
+func kindOf(row figure.Row) yaml.Kind {
+	if g, ok := row.Value.(*figure.Group); ok && g.There == nil {
+		return yaml.MappingNode
+	}
+	return yaml.ScalarNode
+}
+
+func (w *writer) words(words map[string]string, old *yaml.Node) *yaml.Node {
+	if len(words) == 0 {
+		return nil
+	}
+	var rows []figure.Row
+	for _, name := range slices.Sorted(maps.Keys(words)) {
+		word := words[name]
+		rows = append(rows, figure.Row{Key: name, Value: &figure.Text{At: &word}})
+	}
+	return w.mapping(rows, old)
+}
+
 func (w *writer) size(l length.Length, old *yaml.Node) *yaml.Node {
-	return w.plain(exact(l, w.unit), old, func(s string) bool {
+	return w.plain(w.unit.Exact(l), old, func(s string) bool {
 		was, err := length.Parse(s, w.oldUnit)
 		now, err2 := length.Parse(s, w.unit)
 		return err == nil && err2 == nil && was == l && now == l
 	})
-}
-
-// exact writes a size in the unit where that loses nothing, else in mm.
-func exact(l length.Length, u length.Unit) string {
-	s := u.Format(l)
-	if strings.HasPrefix(s, "≈") {
-		return length.UnitMM.WithSymbol(l)
-	}
-	return s
 }
 
 func (w *writer) number(x float64, old *yaml.Node) *yaml.Node {

@@ -5,6 +5,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 )
@@ -30,7 +31,7 @@ func TestDoubts(t *testing.T) {
 			switch {
 			case c.path == "" && len(all) > 0, c.path != "" && (len(all) != 1 || all[0].path != c.path):
 				t.Fatalf("doubted: %v", all)
-			case len(yamlfile.CheckSheet(s)) > 0:
+			case len(figure.SheetFaults(s)) > 0:
 				t.Error("the figures contradict one another too, which proves nothing")
 			}
 			p, w, _ := open(t, s)

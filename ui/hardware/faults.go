@@ -8,8 +8,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/model/message"
-	"frontlay/model/yamlfile"
+	"frontlay/model/figure"
 	"frontlay/ui/field"
 )
 
@@ -30,13 +29,13 @@ func newFaults(p *Page) *faults {
 }
 
 // show lists problems, then doubts.
-func (f *faults) show(all yamlfile.Problems, more []doubt) {
+func (f *faults) show(all []*figure.Fault, more []doubt) {
 	f.list.Objects = nil
 	if len(all) == 0 && len(more) == 0 {
 		f.list.Add(f.good)
 	}
 	for _, problem := range all {
-		f.add(f.page.say().Sentence(problem.Labelled(f.page.form.labelOf)), problem.Path, widget.DangerImportance)
+		f.add(f.page.say().Sentence(problem.Named()), problem.Path, widget.DangerImportance)
 	}
 	for _, d := range more {
 		f.add(f.page.say().Say(d.what), d.path, widget.WarningImportance)
@@ -97,24 +96,6 @@ func (p *Page) goToPath(path string) {
 	if r := p.form.rowAt(path); r != nil {
 		r.focus()
 	}
-}
-
-// labelOf is the label of the field at a path, in place of the key that stands
-// there in a file; empty where the form has none.
-func (f *form) labelOf(path string) message.Message {
-	plain, _ := plainPath(path)
-	switch plain {
-	case "runner.lengths":
-		return message.New("Runner lengths")
-	case "drawers":
-		return message.New("Drawer heights")
-	}
-	for _, r := range f.all() {
-		if r.path == plain {
-			return message.New(r.label)
-		}
-	}
-	return message.Message{}
 }
 
 // rowAt finds the field at a path, or the first one below it.

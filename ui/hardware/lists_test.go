@@ -11,9 +11,9 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
 )
@@ -113,7 +113,7 @@ func TestEmptySheet(t *testing.T) {
 func TestBlank(t *testing.T) {
 	for u := length.UnitMM; u <= length.UnitInchDecimal; u++ {
 		s := Blank(message.Language{Unit: u})
-		if found := yamlfile.CheckSheet(s); len(found) > 0 {
+		if found := figure.SheetFaults(s); len(found) > 0 {
 			t.Error(found)
 		}
 		if text := u.Format(s.Bottom.DeductWidth) + u.Format(s.Drawers[0].Holes[1]); strings.Contains(text, "≈") {

@@ -9,8 +9,8 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/view"
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 )
 
@@ -35,7 +35,6 @@ type Page struct {
 	past    []*model.HardwareSheet
 	future  []*model.HardwareSheet
 	chosen  chosen
-	docs    map[string]string
 
 	form    *form
 	sketch  *sketch
@@ -58,7 +57,7 @@ func New(o Options) *Page {
 	if o.Sheet == nil {
 		o.Sheet = Blank(o.Say())
 	}
-	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet, docs: yamlfile.SheetDocs()}
+	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet}
 	p.sketch = newSketch()
 	p.sketch.onPick = p.goTo
 	p.sketch.onHover = func(f view.Figure) { p.hovered = f; p.tell() }
@@ -118,7 +117,7 @@ func (p *Page) Kept() { p.begun = p.sheet }
 func (p *Page) Take() bool { return p.form.take() }
 
 // Problems are what keeps the sheet from being used.
-func (p *Page) Problems() yamlfile.Problems { return yamlfile.CheckSheet(p.sheet) }
+func (p *Page) Problems() []*figure.Fault { return figure.SheetFaults(p.sheet) }
 
 // Undo takes the last change back; false where there is none.
 func (p *Page) Undo() bool {
@@ -211,7 +210,7 @@ func (p *Page) tell() {
 		p.caption.show("", p.text("Copy each figure from the maker's documents. The field you are in is marked on the sketch, and this place tells where the figure stands in the documents."))
 		return
 	}
-	p.caption.show(p.text(r.label), p.text(p.docs[r.path]))
+	p.caption.show(p.text(r.label), p.say().Say(docOf(r.path)))
 }
 
 // goTo gives the focus to the field of a figure.

@@ -1,7 +1,6 @@
 package hardware
 
 import (
-	"strings"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -11,6 +10,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/view"
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
@@ -74,19 +74,31 @@ func TestEveryKeyHasAField(t *testing.T) {
 	have := map[string]bool{}
 	for _, r := range p.form.all() {
 		have[r.path] = true
-		if p.docs[r.path] == "" {
+		if docOf(r.path).Empty() {
 			t.Errorf("%s is no key of the file", r.path)
 		}
 	}
-	for path := range p.docs {
-		group := false
-		for other := range p.docs {
-			group = group || strings.HasPrefix(other, path+".") || strings.HasPrefix(other, path+"[].")
-		}
-		if !group && !have[path] && !other[path] {
+	for _, path := range figures("", figure.Sheet(new(model.HardwareSheet))) {
+		if !have[path] && !other[path] {
 			t.Errorf("%s has no field", path)
 		}
 	}
+}
+
+// figures are the paths of the figures in rows, those of mappings and lists apart.
+func figures(path string, rows []figure.Row) []string {
+	var all []string
+	for _, r := range rows {
+		switch v := r.Value.(type) {
+		case *figure.Group:
+			all = append(all, figures(path+r.Key+".", v.Rows())...)
+		case *figure.List:
+			all = append(all, figures(path+r.Key+"[].", v.Empty())...)
+		default:
+			all = append(all, path+r.Key)
+		}
+	}
+	return all
 }
 
 // A size that is typed makes a new sheet; the old one stays as it was.
@@ -193,7 +205,7 @@ func TestFocusMarksTheFigure(t *testing.T) {
 			t.Errorf("%s: the sketch marks %d, from the side: %v", path, p.sketch.focus, p.onSide)
 		}
 		plain, _ := plainPath(path)
-		if p.caption.text.Text != p.docs[plain] {
+		if p.caption.text.Text != docOf(plain).String() {
 			t.Errorf("%s: the caption says %q", path, p.caption.text.Text)
 		}
 		shown := false

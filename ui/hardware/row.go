@@ -8,14 +8,15 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/view"
+	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 	"frontlay/ui/tool"
 )
 
-// row is one field: its path as yamlfile.SheetDocs names it, and the figure of
+// row is one field: its path as in the file, without indexes, and the figure of
 // the sketch. item is its index in a grid, -1 outside of one.
 type row struct {
 	page   *Page
@@ -80,12 +81,18 @@ func (r *row) source(get func() field.Value, parse change) field.Source {
 func (p *Page) judge(r *row, do func(*picked)) error {
 	c := p.sheet.Clone()
 	do(p.pick(c))
-	for _, problem := range yamlfile.CheckSheet(c) {
-		if path, _ := plainPath(problem.Path); path == r.path {
-			return problem.Labelled(p.form.labelOf)
+	for _, fault := range figure.SheetFaults(c) {
+		if path, _ := plainPath(fault.Path); path == r.path {
+			return fault.Named()
 		}
 	}
 	return nil
+}
+
+// docOf says what the figure at a path is and where on a maker's document it stands.
+func docOf(path string) message.Message {
+	r, _ := figure.Find(figure.Sheet(new(model.HardwareSheet)), path)
+	return r.Doc
 }
 
 // row makes a row with a label.

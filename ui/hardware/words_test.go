@@ -7,8 +7,8 @@ import (
 	"testing"
 
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
-	"frontlay/model/yamlfile"
 )
 
 // keyLike is what a key of a file looks like and no word does.
@@ -21,8 +21,8 @@ func TestProblemsAreSaidInTheWordsOfTheForm(t *testing.T) {
 	p, _, _ := open(t, s)
 	said := map[string]bool{}
 	spoil(reflect.ValueOf(s.Clone()).Elem(), func(whole *model.HardwareSheet) {
-		for _, problem := range yamlfile.CheckSheet(whole) {
-			text := p.say().Sentence(problem.Labelled(p.form.labelOf))
+		for _, problem := range figure.SheetFaults(whole) {
+			text := p.say().Sentence(problem.Named())
 			if keyLike.MatchString(text) {
 				t.Errorf("%s: %s", problem.Path, text)
 			}

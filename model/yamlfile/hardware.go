@@ -2,89 +2,33 @@ package yamlfile
 
 import (
 	"errors"
-	"strconv"
 
 	"gopkg.in/yaml.v3"
 
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// The newest format versions, which are the ones written. See migrate.go.
-const (
-	ProjectVersion = 1
-	SheetVersion   = 1
-)
+// refuseSource gives what is wrong with the name of a sample or a path.
+var refuseSource = (&figure.Text{Most: 5 * figure.MostName}).Refuse
 
-// version is the format version, the first key of a file. It is read by
-// readVersion before anything else, so that reading it here only keeps its
-// place.
-func version(key string, newest int) field {
-	return field{
-		key: key, doc: "Format version, the first line of the file.", required: true,
-		read: func(*reader, *yaml.Node) {},
-		write: func(w *writer, old *yaml.Node) *yaml.Node {
-			return w.plain(strconv.Itoa(newest), old, func(string) bool { return false })
-		},
-		schema: func() schema { return schema{"const": newest} },
-		value:  strconv.Itoa(newest),
-	}
-}
-
-// unit is the unit of bare sizes in the same mapping and below it.
-func unit(key, doc string, v *length.Unit) field {
-	names := length.UnitNames()
-	f := choice(key, doc, v, names...)
-	f.read = func(r *reader, n *yaml.Node) {
-		if i, ok := r.choice(n, names); ok {
-			*v = length.Unit(i)
-			r.unit = *v
-		}
-	}
-	f.write = func(w *writer, old *yaml.Node) *yaml.Node {
-		w.unit, w.oldUnit = *v, length.UnitMM
-		if old != nil {
-			if u, err := length.ParseUnit(old.Value); err == nil {
-				w.oldUnit = u
-			}
-		}
-		return w.text(v.String(), old)
-	}
-	return f
-}
-
-// hardware is the mapping of names to sheets: a source to look up, or the sheet
+// hardware reads the mapping of names to sheets: a source to look up, or the sheet
 // itself.
-func hardware(key, doc string, v *[]model.HardwareUse) field {
-	return field{
-		key: key, doc: doc,
-		read:  func(r *reader, n *yaml.Node) { r.hardware(n, v) },
-		write: func(w *writer, old *yaml.Node) *yaml.Node { return w.hardware(*v, old) },
-		schema: func() schema {
-			return schema{"type": "object", "maxProperties": maxSheets,
-				"additionalProperties": schema{"anyOf": []schema{{"type": "string"}, schema{"$ref": "#/$defs/sheet"}}}}
-		},
-		value: "names, each with a text or the keys of a hardware sheet",
-	}
-}
-
-// maxSheets is how many hardware sheets a project can use.
-const maxSheets = 50
-
 func (r *reader) hardware(n *yaml.Node, v *[]model.HardwareUse) {
 	if n.Kind != yaml.MappingNode {
 		r.fail(n, message.New("names of hardware sheets are expected here"), message.New("write hardware: {main: sample-a}, say"))
 		return
 	}
-	if len(n.Content)/2 > maxSheets {
-		r.fail(n, message.New("%v hardware sheets are more than %v", len(n.Content)/2, maxSheets), message.New("remove those that no bay uses"))
+	if len(n.Content)/2 > figure.MostSheets {
+		r.fail(n, message.New("%v hardware sheets are more than %v", len(n.Content)/2, figure.MostSheets), message.New("remove those that no bay uses"))
 		return
 	}
 	seen := map[string]bool{}
 	for i := 0; i+1 < len(n.Content); i += 2 {
 		key, value := n.Content[i], n.Content[i+1]
-		name, ok := r.text(key, maxName, false)
+		name, ok := r.text(key, r.here(), figure.RefuseName)
 		switch {
 		case !ok:
 			continue
@@ -92,7 +36,7 @@ func (r *reader) hardware(n *yaml.Node, v *[]model.HardwareUse) {
 			r.fail(key, message.New("the hardware sheet has no name"), message.New("give it one, such as main"))
 			continue
 		case seen[name]:
-			r.fail(key, message.New("the key %v stands here twice", shown(name)), message.New("remove one of the two"))
+			r.fail(key, message.New("the key %v stands here twice", figure.Quote(name)), message.New("remove one of the two"))
 			continue
 		}
 		seen[name] = true
@@ -100,7 +44,7 @@ func (r *reader) hardware(n *yaml.Node, v *[]model.HardwareUse) {
 		r.enter(name)
 		if value.Kind == yaml.MappingNode {
 			use.Sheet = r.ownSheet(value)
-		} else if source, ok := r.text(value, maxName*5, false); ok {
+		} else if source, ok := r.text(value, r.here(), refuseSource); ok {
 			use.Source, use.Sheet = source, r.findSheet(value, source)
 		}
 		r.leave()
@@ -128,7 +72,7 @@ func (r *reader) findSheet(n *yaml.Node, source string) *model.HardwareSheet {
 		return s
 	}
 	if r.sheets == nil {
-		r.fail(n, message.New("the hardware sheet %v can't be looked up here", shown(source)), message.New("open the project from its file"))
+		r.fail(n, message.New("the hardware sheet %v can't be looked up here", figure.Quote(source)), message.New("open the project from its file"))
 		return nil
 	}
 	name, data, err := r.sheets(source)
@@ -137,7 +81,7 @@ func (r *reader) findSheet(n *yaml.Node, source string) *model.HardwareSheet {
 		if errors.As(err, new(message.Message)) {
 			advice = message.Message{} // the error tells itself what to do
 		}
-		r.fail(n, message.New("the hardware sheet %v can't be read: %v", shown(source), err), advice).cause = err
+		r.fail(n, message.New("the hardware sheet %v can't be read: %v", figure.Quote(source), err), advice).cause = err
 		return nil
 	}
 	s, err := ReadSheet(name, data)
@@ -171,7 +115,7 @@ func (w *writer) hardware(uses []model.HardwareUse, old *yaml.Node) *yaml.Node {
 		value := w.text(u.Source, was)
 		if u.Source == "" && u.Sheet != nil {
 			outer := *w
-			value = w.mapping(sheetFields(u.Sheet), was)
+			value = w.mapping(figure.Sheet(u.Sheet), was)
 			w.unit, w.oldUnit = outer.unit, outer.oldUnit
 		}
 		m.Content = append(m.Content, key, value)

@@ -1,4 +1,4 @@
-package yamlfile_test
+package figure_test
 
 import (
 	"strings"
@@ -6,6 +6,7 @@ import (
 
 	"frontlay/assets"
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 )
@@ -23,8 +24,8 @@ func sampleSheet(t *testing.T, name string) *model.HardwareSheet {
 	return s
 }
 
-// CheckSheet must lead to the very figure that is wrong.
-func TestCheckSheet(t *testing.T) {
+// SheetFaults must lead to the very figure that is wrong.
+func TestSheetFaults(t *testing.T) {
 	cases := map[string]struct {
 		change     func(*model.HardwareSheet)
 		path, says string
@@ -35,25 +36,25 @@ func TestCheckSheet(t *testing.T) {
 		"bottom too wide":       {func(s *model.HardwareSheet) { s.Bottom.DeductWidth = 10 * length.Millimetre }, "bottom.deduct_width", "does not fit"},
 		"two of a name":         {func(s *model.HardwareSheet) { s.Drawers[1].Name = s.Drawers[0].Name }, "drawers[1].name", "two drawer heights"},
 		"out of range":          {func(s *model.HardwareSheet) { s.Runner.Setback = -1 }, "runner.setback", ""},
-		"no lengths":            {func(s *model.HardwareSheet) { s.Runner.Lengths = nil }, "runner", "missing"},
-		"no name":               {func(s *model.HardwareSheet) { s.Name = "" }, "", "name"},
+		"no lengths":            {func(s *model.HardwareSheet) { s.Runner.Lengths = nil }, "runner.lengths", "nothing is given"},
+		"no name":               {func(s *model.HardwareSheet) { s.Name = "" }, "name", "nothing is given"},
 	}
 	for name, c := range cases {
 		t.Run(name, func(t *testing.T) {
 			s := sampleSheet(t, "sample-a").Clone()
 			c.change(s)
-			found := yamlfile.CheckSheet(s)
+			found := figure.SheetFaults(s)
 			if len(found) == 0 {
 				t.Fatal("nothing is found")
 			}
 			p := found[0]
-			if p.Path != c.path || !strings.Contains(p.Error(), c.says) || p.Line != 0 {
-				t.Errorf("%s: %s; want it at %s, saying %q", p.Path, p.Error(), c.path, c.says)
+			if p.Path != c.path || !strings.Contains(p.Named().String(), c.says) {
+				t.Errorf("%s: %s; want it at %s, saying %q", p.Path, p.Named().String(), c.path, c.says)
 			}
 		})
 	}
 	for _, name := range assets.SheetNames() {
-		if found := yamlfile.CheckSheet(sampleSheet(t, name)); found != nil {
+		if found := figure.SheetFaults(sampleSheet(t, name)); found != nil {
 			t.Errorf("%s: %v", name, found)
 		}
 	}
@@ -74,9 +75,9 @@ func TestCloneSheet(t *testing.T) {
 }
 
 func TestSheetDocs(t *testing.T) {
-	docs := yamlfile.SheetDocs()
+	rows := figure.Sheet(new(model.HardwareSheet))
 	for _, path := range []string{"name", "runner.setback", "runner.lengths[].screws[].back", "drawers[].more_holes[].from_width", "bottom.deduct_length"} {
-		if docs[path] == "" {
+		if r, found := figure.Find(rows, path); !found || r.Doc.Empty() {
 			t.Errorf("nothing is said about %s", path)
 		}
 	}
