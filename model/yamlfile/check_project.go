@@ -65,7 +65,7 @@ func (r *reader) checkFront(p *model.Project, f *model.Front, sheet *model.Hardw
 		r.failBelow("share", message.New("the front %v has both a height and a share", figure.Quote(f.Name)), message.New("keep the height to fix it, or the share to let it grow"))
 	}
 	if f.Clear && (f.Kind != model.OpenNiche || f.Height <= 0) {
-		r.fail(r.nodes[&f.Clear], message.New("the front %v has a clear height, but is no open niche with a height", shown(f.Name)), message.New("remove the key, or give a niche its height"))
+		r.failBelow("clear", message.New("the front %v has a clear height, but is no open niche with a height", figure.Quote(f.Name)), message.New("remove the key, or give a niche its height"))
 	}
 	if f.Least > 0 && f.Greatest > 0 && f.Least > f.Greatest {
 		r.failBelow("least", message.New("the front %v has a least height of %v above its greatest of %v", figure.Quote(f.Name), f.Least, f.Greatest), message.New("change one of the two"))
