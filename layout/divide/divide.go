@@ -21,12 +21,26 @@ type Part struct {
 // Result is a division. Heights are bottom to top, each above zero. Over is the
 // sum of heights less the room there was: zero where the division came out
 // exactly, above zero where the parts need more than there is. Short and Tall
-// list the parts whose Least or Greatest stands in the way of an exact sum.
+// list the parts whose Least or Greatest stands in the way of an exact sum. Shares
+// tells of each part how its height came about, before rounding: the computed ones
+// share Room by weight, Weights in all; that is what bounded parts and offsets leave.
 type Result struct {
 	Heights []length.Length
+	Shares  []Share
+	Room    length.Length
+	Weights float64
 	Over    length.Length
 	Short   []int // parts that would have to go below their Least
 	Tall    []int // parts that would have to go above their Greatest
+}
+
+// Share is what a computed part is before rounding: Want = Offset + Weight / Weights
+// of the room shared by weight, or, where Held is set, its Least or Greatest. It is
+// zero for a fixed part.
+type Share struct {
+	Want, Offset length.Length
+	Weight       float64
+	Held         bool
 }
 
 // Stack divides room (gaps already taken off) among parts by a rule. Computed
@@ -39,7 +53,7 @@ func Stack(room length.Length, parts []Part, by model.Division, round model.Roun
 	if step <= 0 {
 		step = length.Millimetre
 	}
-	res := Result{Heights: make([]length.Length, len(parts))}
+	res := Result{Heights: make([]length.Length, len(parts)), Shares: make([]Share, len(parts))}
 	var open []int
 	left := room
 	for i, p := range parts {
@@ -56,7 +70,9 @@ func Stack(room length.Length, parts []Part, by model.Division, round model.Roun
 		for k, h := range s.ideal(float64(left), float64(step)) {
 			p := &parts[open[k]]
 			portions[k] = length.Portion{Want: length.Length(h + 0.5), Least: p.Least, Greatest: p.Greatest}
+			res.Shares[open[k]] = Share{portions[k].Want, length.Length(s.offset[k] + 0.5), s.weight[k], s.held[k]}
 		}
+		res.Room, res.Weights = length.Length(math.Round(s.left)), s.total
 		for k, h := range length.Apportion(left, step, portions, round.Rest == model.RestTop) {
 			res.Heights[open[k]] = h
 		}
@@ -83,12 +99,16 @@ type sharing struct {
 	parts          []Part
 	open           []int
 	offset, weight []float64
+	// What ideal finds: which parts a bound holds, and what the others share by
+	// weight.
+	held        []bool
+	left, total float64
 }
 
 func newSharing(parts []Part, open []int, by model.Division) *sharing {
 	n := len(open)
 	figures := make([]float64, 2*n)
-	s := &sharing{parts, open, figures[:n], figures[n:]}
+	s := &sharing{parts: parts, open: open, offset: figures[:n], weight: figures[n:], held: make([]bool, n)}
 	factor := 1.0
 	for k := n - 1; k >= 0; k-- { // from the top, as the rules grow downwards
 		s.weight[k] = 1
@@ -114,7 +134,7 @@ func newSharing(parts []Part, open []int, by model.Division) *sharing {
 // that what they don't take goes to the others.
 func (s *sharing) ideal(left, step float64) []float64 {
 	h := make([]float64, len(s.open))
-	frozen := make([]bool, len(s.open))
+	frozen := s.held
 	for range len(h) + 1 { // each round but the last freezes a part
 		room, weight := left, 0.0
 		for k := range h {
@@ -125,6 +145,7 @@ func (s *sharing) ideal(left, step float64) []float64 {
 				weight += s.weight[k]
 			}
 		}
+		s.left, s.total = room, weight
 		if weight == 0 {
 			return h
 		}

@@ -8,9 +8,9 @@ import (
 	"frontlay/model/message"
 )
 
-// Figures is the table of how the computed figures came about: a front's height,
-// overlay, edge distances, drop, cover, room above, depth and hole heights, each
-// as a sum that can be added up by hand. A figure that several fronts share with
+// Figures is the table of how the computed figures came about: a front's height and
+// width, overlays, edge distances, drop, covers, room above, depth, drawer bottom and
+// back, and hole heights, each as a sum that can be added up by hand. A figure that several fronts share with
 // the same sum stands once for each front, as a joiner looks it up by front.
 func Figures(p *plan.Plan, say Speaker) Table {
 	t := Table{

@@ -42,6 +42,7 @@ func (m *maker) placeBays(pc *Cabinet, c *model.Cabinet) {
 	if got.Over != 0 {
 		m.problem(Problem{Kind: BaySum, Place: pc.Place, Amount: got.Over})
 	}
+	of := newStretch(pc.Inside.Width(), pc.Inside.Width()-room, parts, &got, model.Division{}, m.bayStep())
 	x := pc.Inside.Min.X
 	pc.Bays = make([]Bay, n)
 	for j, w := range got.Heights {
@@ -51,6 +52,7 @@ func (m *maker) placeBays(pc *Cabinet, c *model.Cabinet) {
 		pb.Opening = plane.R(x, pc.Inside.Min.Y, x+w, pc.Inside.Max.Y)
 		pb.Sheet = m.p.SheetFor(b)
 		pb.Count = len(b.Fronts)
+		pb.part = part{of, got.Shares[j], w}
 		if pb.Sheet == nil {
 			m.problem(Problem{Kind: SheetMissing, Place: pb.Place, Name: b.Hardware})
 		}

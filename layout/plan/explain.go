@@ -130,37 +130,6 @@ func (p *Plan) RoomAboveOf(f *Front) Sum {
 	}}
 }
 
-// HeightOf tells how a computed front height came about: what its stack has,
-// less gaps and the other fronts.
-func (p *Plan) HeightOf(f *Front) Sum {
-	s := Sum{Name: message.New("front height"), Value: f.Face.Height()}
-	src := p.Project.FrontAt(f.Place)
-	b := &p.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay]
-	if clear := f.Clear.Height(); src.Height > 0 && src.Clear && src.Height == clear {
-		s.Terms = []Term{
-			plus("clear height", clear),
-			plus("board below, behind the front line", f.Clear.Min.Y-f.Face.Min.Y),
-			plus("board above, behind the front line", f.Face.Max.Y-f.Clear.Max.Y),
-		}
-		return s
-	}
-	if src.Height > 0 && src.Height == s.Value {
-		return s
-	}
-	others, gaps := length.Length(0), length.Length(0)
-	low, high := f.Face.Min.Y, f.Face.Max.Y
-	for k := b.First; k < b.First+b.Count; k++ {
-		g := &p.Fronts[k]
-		low, high = min(low, g.Face.Min.Y), max(high, g.Face.Max.Y)
-		if g.Place != f.Place {
-			others += g.Face.Height()
-		}
-	}
-	gaps = high - low - others - s.Value
-	s.Terms = []Term{plus("height of the stack", high-low), minus("the other fronts", others), minus("gaps", gaps)}
-	return s
-}
-
 // DepthOf tells how the depth that a drawer takes came about.
 func (p *Plan) DepthOf(f *Front) Sum {
 	s := Sum{Name: message.New("depth taken"), Value: f.Runner.Start + f.Runner.Length + f.Sheet.Runner.ClearanceBehind}
@@ -177,22 +146,72 @@ func (p *Plan) DepthOf(f *Front) Sum {
 // BottomWidthOf tells how the width of a drawer bottom came about.
 func (p *Plan) BottomWidthOf(f *Front) Sum {
 	return Sum{message.New("width of the drawer bottom"), f.Drawer.BottomCut.Width, []Term{
-		plus("inside width of the bay", f.Opening.Width()),
+		plus("inside width", f.Opening.Width()),
 		minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductWidth),
 	}}
+}
+
+// BottomLengthOf tells how the length of a drawer bottom came about.
+func (p *Plan) BottomLengthOf(f *Front) Sum {
+	return Sum{message.New("length of the drawer bottom"), f.Drawer.BottomCut.Length, []Term{
+		plus("runner", f.Runner.Length),
+		minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductLength),
+	}}
+}
+
+// BackWidthOf tells how the width of a drawer back came about.
+func (p *Plan) BackWidthOf(f *Front) Sum {
+	return Sum{message.New("width of the drawer back"), f.Drawer.BackCut.Width, []Term{
+		plus("inside width", f.Opening.Width()),
+		minus("deduction of the hardware sheet", f.Sheet.Back.DeductWidth),
+	}}
+}
+
+// BackHeightOf tells how the height of a drawer back came about: it stands on the
+// drawer bottom.
+func (p *Plan) BackHeightOf(f *Front) Sum {
+	return Sum{message.New("height of the drawer back"), f.Drawer.BackCut.Length, []Term{
+		plus("top of the back above the runner's lower edge", f.Drawer.Back-f.Runner.Lower),
+		minus("drawer bottom's underside above the runner's lower edge", f.Sheet.Bottom.Underside),
+		minus("thickness of the drawer bottom", f.Sheet.Bottom.Thickness),
+	}}
+}
+
+// SideCoverOf tells how far a front reaches past its drawer at a side.
+func (p *Plan) SideCoverOf(f *Front, side Side) Sum {
+	s := Sum{Name: message.New("side cover, left"), Value: f.Drawer.Cover.Left}
+	overlay := f.Overlay.Left
+	if side == Right {
+		s = Sum{Name: message.New("side cover, right"), Value: f.Drawer.Cover.Right}
+		overlay = f.Overlay.Right
+	}
+	s.Terms = []Term{signed(message.New("side overlay"), overlay), plus("side clearance", f.Sheet.SideClearance)}
+	return s
 }
 
 // Explanations are all sums of a front, in the order a joiner asks for them.
 func (p *Plan) Explanations(f *Front) []Sum {
 	sums := []Sum{p.HeightOf(f)}
+	if s, ok := p.RoomToShareOf(f); ok {
+		sums = append(sums, s)
+	}
+	if f.Kind == model.OpenNiche {
+		sums = append(sums, p.ClearHeightOf(f))
+	}
+	sums = append(sums, p.InsideWidthOf(f))
+	if s, ok := p.WidthToShareOf(f); ok {
+		sums = append(sums, s)
+	}
 	if f.Kind == model.OpenNiche {
 		return sums
 	}
-	sums = append(sums, p.OverlayOf(f, Left), p.OverlayOf(f, Right))
+	sums = append(sums, p.OverlayOf(f, Left), p.OverlayOf(f, Right), p.WidthOf(f))
 	if !f.Fitted {
 		return sums
 	}
-	sums = append(sums, p.EdgeDistanceOf(f, Left), p.EdgeDistanceOf(f, Right), p.DropOf(f), p.CoverOf(f), p.RoomAboveOf(f), p.DepthOf(f), p.BottomWidthOf(f))
+	sums = append(sums,
+		p.EdgeDistanceOf(f, Left), p.EdgeDistanceOf(f, Right), p.DropOf(f), p.CoverOf(f), p.SideCoverOf(f, Left), p.SideCoverOf(f, Right),
+		p.RoomAboveOf(f), p.DepthOf(f), p.BottomWidthOf(f), p.BottomLengthOf(f), p.BackWidthOf(f), p.BackHeightOf(f))
 	told := map[length.Length]bool{} // both sides of a pair are told once
 	for i := range f.Holes {
 		if h := &f.Holes[i]; !told[h.AboveRunner] {

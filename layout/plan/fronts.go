@@ -104,6 +104,7 @@ func (m *maker) face(at model.Place) Front {
 		Topmost:    at.Front == len(s.top)-1 && s.high == pc.Bays[at.Bay].Stack.Max.Y,
 		Opening:    opening,
 		Bays:       m.spanOf(at),
+		part:       s.parts[at.Front],
 	}
 	if f.Name == "" {
 		// A name, and no message: it goes into lists and files, where a front is

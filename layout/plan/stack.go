@@ -11,6 +11,7 @@ import (
 type stack struct {
 	state       progress
 	bottom, top []length.Length
+	parts       []part // how each height came about, before hole rows
 	over        length.Length
 	// What a spanning front of a bay to the left leaves of this one, and whether it
 	// is a niche that does.
@@ -53,6 +54,7 @@ func (m *maker) solveStack(i, j int) bool {
 	m.leaveSpans(i, j, s)
 	s.bottom = make([]length.Length, len(bay.Fronts))
 	s.top = make([]length.Length, len(bay.Fronts))
+	s.parts = make([]part, len(bay.Fronts))
 	m.divideStack(i, j, s, m.pins(i, j, s))
 	m.moveToRows(i, j, s)
 	if s.over != 0 {
@@ -78,8 +80,13 @@ func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 			continue
 		}
 		fronts := bay.Fronts[first : p.front+1]
-		room := p.at - y - gap*length.Length(len(fronts)-1)
-		got := divide.Stack(room, m.partsOf(i, j, first, p.front), bay.Division, model.Rounding{Step: m.p.RoundingStep(), Rest: m.p.Rounding.Rest})
+		parts, gaps := m.partsOf(i, j, first, p.front), gap*length.Length(len(fronts)-1)
+		got := divide.Stack(p.at-y-gaps, parts, bay.Division, model.Rounding{Step: m.p.RoundingStep(), Rest: m.p.Rounding.Rest})
+		of := newStretch(p.at-y, gaps, parts, &got, bay.Division, m.p.RoundingStep())
+		of.above = first > 0
+		if p.front < len(bay.Fronts)-1 {
+			of.line = bay.Fronts[p.front].LineUp
+		}
 		if p.front == len(bay.Fronts)-1 {
 			s.over += got.Over
 		} else if got.Over != 0 {
@@ -87,6 +94,7 @@ func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 		}
 		for k, h := range got.Heights {
 			s.bottom[first+k], s.top[first+k] = y, y+h
+			s.parts[first+k] = part{of, got.Shares[k], h}
 			y += h + gap
 		}
 		first = p.front + 1

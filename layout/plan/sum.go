@@ -69,6 +69,11 @@ func sayTerms(terms []Term) message.Message {
 
 func plus(name string, v length.Length) Term { return Term{Name: message.New(name), Value: v} }
 
+// signed is a term that is taken off where its value is below zero.
+func signed(name message.Message, v length.Length) Term {
+	return Term{Name: name, Value: v.Abs(), Minus: v < 0}
+}
+
 func minus(name string, v length.Length) Term {
 	return Term{Name: message.New(name), Value: v, Minus: true}
 }

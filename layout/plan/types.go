@@ -96,6 +96,7 @@ type Bay struct {
 	Column  []int         // all fronts that cover this bay, spanning ones of other bays too: indexes in Plan.Fronts, bottom to top
 	Shelves []Shelf
 	Over    length.Length // what the heights are over (above zero) or under the stack
+	part    part          // how its width came about
 }
 
 // Shelf is a board of the carcass's thickness that a front needs: under or over
@@ -141,6 +142,7 @@ type Front struct {
 	Runner       Runner
 	Drawer       Drawer
 	Holes        []Hole
+	part         part // how its height came about
 }
 
 // Runner is the placed pair of runners. Lower is the y of its lower edge in the

@@ -224,11 +224,9 @@ func (f *form) explanations(pf func() *plan.Front) {
 	})
 	show := func() {
 		var lines []string
-		if pf().Fitted {
-			for _, s := range f.session.Result().Plan.Explanations(pf()) {
-				if len(s.Terms) > 0 {
-					lines = append(lines, f.say().Say(s.Say()))
-				}
+		for _, s := range f.session.Result().Plan.Explanations(pf()) {
+			if len(s.Terms) > 0 {
+				lines = append(lines, f.say().Say(s.Say()))
 			}
 		}
 		if text := strings.Join(lines, "\n\n"); text != l.Text {
