@@ -18,27 +18,41 @@ const DemoName = "glaze-bench.yaml"
 func Demo() []byte { return mustRead("projects/" + DemoName) }
 
 // SheetNames lists the sample hardware sheets, in order of the alphabet.
-func SheetNames() []string {
-	entries, _ := files.ReadDir("sheets")
-	names := make([]string, len(entries))
-	for i, e := range entries {
-		names[i] = strings.TrimSuffix(e.Name(), ".yaml")
-	}
-	return names
-}
+func SheetNames() []string { return names("sheets") }
 
 // Sheet gives a sample hardware sheet as YAML; false where there is none of
 // that name.
-func Sheet(name string) ([]byte, bool) {
-	if path.Base(name) != name {
-		return nil, false
-	}
-	data, err := files.ReadFile("sheets/" + name + ".yaml")
-	return data, err == nil
-}
+func Sheet(name string) ([]byte, bool) { return named("sheets", name, ".yaml") }
+
+// Languages lists the languages that the program ships besides English, as
+// language codes of ISO 639-1, in order of the alphabet.
+func Languages() []string { return names("translations") }
+
+// Translation gives the catalogue of a language as JSON, to be read with
+// message.ReadCatalogue; false where the program has none for that code.
+func Translation(code string) ([]byte, bool) { return named("translations", code, ".json") }
 
 // IconPNG is the program's icon as a PNG of 256 × 256 pixels.
 func IconPNG() []byte { return mustRead("icon.png") }
+
+// names lists the files of a folder without their endings.
+func names(folder string) []string {
+	entries, _ := files.ReadDir(folder)
+	all := make([]string, len(entries))
+	for i, e := range entries {
+		all[i] = strings.TrimSuffix(e.Name(), path.Ext(e.Name()))
+	}
+	return all
+}
+
+// named reads a file of a folder; a name that leads out of it is none.
+func named(folder, name, ending string) ([]byte, bool) {
+	if path.Base(name) != name {
+		return nil, false
+	}
+	data, err := files.ReadFile(folder + "/" + name + ending)
+	return data, err == nil
+}
 
 // mustRead reads a file that go:embed has already proved to be there.
 func mustRead(name string) []byte {
