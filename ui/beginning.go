@@ -18,6 +18,7 @@ import (
 	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
@@ -71,12 +72,12 @@ func newBeginning(w *window) *beginning {
 	begin.Importance = widget.HighImportance
 	form := field.Column(
 		field.Heading(w.text("A new cabinet")),
-		b.size("Width", func(v length.Length) edit.Edit { return b.cabinet(edit.Width, v) }, func(c *model.Cabinet) length.Length { return c.Width }),
-		b.size("Height of carcass", func(v length.Length) edit.Edit { return b.cabinet(edit.Height, v) }, func(c *model.Cabinet) length.Length { return c.Height }),
-		b.size("Depth", func(v length.Length) edit.Edit { return b.cabinet(edit.Depth, v) }, func(c *model.Cabinet) length.Length { return c.Depth }),
-		b.size("Plinth", func(v length.Length) edit.Edit { return b.cabinet(edit.Plinth, v) }, func(c *model.Cabinet) length.Length { return c.Plinth }),
-		b.board("Carcass board", edit.CarcassBoard, func(b *model.Boards) *model.Board { return &b.Carcass }),
-		b.board("Front board", edit.FrontBoard, func(b *model.Boards) *model.Board { return &b.Front }),
+		b.size("Width", "width", 10),
+		b.size("Height of carcass", "height", 10),
+		b.size("Depth", "depth", 10),
+		b.size("Plinth", "plinth", 10),
+		b.size("Carcass board", "boards.carcass.thickness", 1),
+		b.size("Front board", "boards.front.thickness", 1),
 		b.hardware(), b.count(), b.rule(), b.unit(),
 		field.Spacer(8), begin, b.told,
 	)
@@ -119,18 +120,21 @@ func (b *beginning) say() message.Language {
 	return l
 }
 
-func (b *beginning) cabinet(which edit.CabinetSize, v length.Length) edit.Edit {
-	return edit.SetCabinetSize{At: session.PlaceOfCabinet(0), Which: which, Size: v}
-}
-
-// row is a field for a size whose steppers go by so many of the unit's steps.
-func (b *beginning) row(label string, steps length.Length, get func() length.Length, put func(length.Length) edit.Edit) fyne.CanvasObject {
+// size is a field for a figure of the cabinet or, with a path of boards, of the
+// project; its steppers go by so many of the unit's steps.
+func (b *beginning) size(label, key string, steps length.Length) fyne.CanvasObject {
+	at := model.Whole
+	if !strings.Contains(key, ".") {
+		at = session.PlaceOfCabinet(0)
+	}
+	get := func() length.Length {
+		row, _ := figure.Find(figure.Of(b.session.Project(), at), key)
+		v, _ := row.Value.(*figure.Size).Get()
+		return v
+	}
 	parse := func(text string) (edit.Edit, error) {
 		v, err := field.ParseSize(text, b.session.Project().Unit)
-		if err != nil {
-			return nil, err
-		}
-		return put(v), nil
+		return edit.Set{At: at, Key: key, Value: v}, err
 	}
 	r := field.NewRow(b.w.text(label), "", field.Source{
 		Figure: true,
@@ -150,27 +154,12 @@ func (b *beginning) row(label string, steps length.Length, get func() length.Len
 			return b.session.Judge(e)
 		},
 		Step: func(n int) error {
-			return b.session.Do(put(get() + steps*length.Length(n)*tool.Step(b.session.Project().Unit, false)))
+			by := steps * length.Length(n) * tool.Step(b.session.Project().Unit, false)
+			return b.session.Do(edit.Set{At: at, Key: key, Value: get() + by})
 		},
 	}, func(m message.Message) string { return b.say().Say(m) })
 	b.rows = append(b.rows, r)
 	return r.Object
-}
-
-func (b *beginning) size(label string, put func(length.Length) edit.Edit, of func(*model.Cabinet) length.Length) fyne.CanvasObject {
-	return b.row(label, 10, func() length.Length { return of(&b.session.Project().Cabinets[0]) }, put)
-}
-
-func (b *beginning) board(label string, use edit.BoardUse, of func(*model.Boards) *model.Board) fyne.CanvasObject {
-	get := func() model.Board {
-		all := b.session.Project().Boards
-		return *of(&all)
-	}
-	return b.row(label, 1, func() length.Length { return get().Thickness }, func(v length.Length) edit.Edit {
-		board := get()
-		board.Thickness = v
-		return edit.SetBoard{Use: use, Board: board}
-	})
 }
 
 // do makes an edit of the form and tells where it can't be made.

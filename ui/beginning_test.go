@@ -6,6 +6,7 @@ import (
 
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 )
@@ -20,7 +21,7 @@ func TestANewCabinetTellsWhatIsFound(t *testing.T) {
 	if !strings.Contains(first, "invented") {
 		t.Errorf("at first it says %q", b.found.Text)
 	}
-	b.do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(1200)})
+	b.do(edit.SetCabinet(model.Place{}, "width", length.MM(1200)))
 	all := b.session.Result().Findings
 	if len(all) < 2 {
 		t.Fatalf("a cabinet of 1200 mm has %d findings", len(all))

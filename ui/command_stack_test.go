@@ -74,7 +74,7 @@ func TestCommandsForTheWholeBaySaySo(t *testing.T) {
 // Limits that leave no equal height are told instead of a success.
 func TestEqualHeightsThatCantBeAreRefused(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.Do(edit.SetLimits{At: model.Place{Front: 2}, Greatest: length.MM(90)})
+	w.Do(edit.Set{At: model.Place{Front: 2}, Key: "greatest", Value: length.MM(90)})
 	before := w.stack(0)
 	w.session.Select(w.face(1))
 	w.do("equal")

@@ -154,10 +154,10 @@ func TestSeveralFrontsThatDiffer(t *testing.T) {
 	a, b := w.face(1).Place, w.face(6).Place
 	for _, e := range []edit.Edit{
 		edit.SetHeight{At: a, Height: length.MM(300)}, edit.SetDrawer{At: a, Drawer: "low"}, edit.SetDrawer{At: b, Drawer: model.DrawerAuto},
-		edit.SetContents{At: a, Contents: model.Contents{Weight: 3}}, edit.SetLimits{At: a, Least: length.MM(100)},
+		edit.Set{At: a, Key: "contents.weight", Value: 3.0}, edit.Set{At: a, Key: "least", Value: length.MM(100)},
 		edit.Lock{At: []model.Place{a}, Heights: []length.Length{length.MM(300)}, Locked: true},
-		edit.SetHandle{At: a, Handle: &model.Handle{Diameter: length.MM(4), FromTop: length.MM(40)}},
-		edit.SetHandle{At: b, Handle: &model.Handle{Diameter: length.MM(6), FromTop: length.MM(50)}},
+		edit.Set{At: a, Key: "handle.diameter", Value: length.MM(4)}, edit.Set{At: a, Key: "handle.from_top", Value: length.MM(40)},
+		edit.Set{At: b, Key: "handle.diameter", Value: length.MM(6)}, edit.Set{At: b, Key: "handle.from_top", Value: length.MM(50)},
 	} {
 		if !w.Do(e) {
 			t.Fatalf("%T can't be made", e)

@@ -23,7 +23,7 @@ func layOut(w *window) {
 // spoil puts several things in the demo wrong.
 func spoil(w *window) {
 	low := -20 * length.Millimetre
-	w.Do(edit.SetDrop{At: model.Place{}, Drop: &low})
+	w.Do(edit.Set{At: model.Place{}, Key: "drop", Value: low})
 	w.Do(edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(90)})
 }
 

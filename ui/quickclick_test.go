@@ -58,7 +58,7 @@ func TestAQuickClickFindsItsField(t *testing.T) {
 		return func() { w.session.Select(session.Front(model.Place{Front: i})) }
 	}
 	down := -60 * length.Millimetre
-	deep := func(i int) { w.Do(edit.SetDrop{At: model.Place{Front: i}, Drop: &down}) }
+	deep := func(i int) { w.Do(edit.Set{At: model.Place{Front: i}, Key: "drop", Value: down}) }
 	for _, one := range []struct {
 		name        string
 		first, next func()

@@ -35,7 +35,7 @@ func TestATypedReasonStays(t *testing.T) {
 		change func()
 	}{
 		{"look", func() { w.do("dark") }},
-		{"document", func() { w.Do(edit.SetTitle{Title: "another"}) }},
+		{"document", func() { w.Do(edit.Set{At: model.Whole, Key: "title", Value: "another"}) }},
 		{"undo", func() { w.do("undo") }},
 	} {
 		c.change()
@@ -62,7 +62,7 @@ func TestATypedReasonStays(t *testing.T) {
 func TestTheKeyboardLeavesAnEmptyList(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	low := -20 * length.Millimetre
-	w.Do(edit.SetDrop{At: model.Place{}, Drop: &low})
+	w.Do(edit.Set{At: model.Place{}, Key: "drop", Value: low})
 	layOut(w)
 	w.desk.Findings.Choose(1)
 	c := w.win.Canvas()

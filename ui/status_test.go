@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/model/edit"
 )
 
@@ -36,7 +37,7 @@ func TestTheStatusLineForgets(t *testing.T) {
 		}, "Name the front “Pails”"},
 		{"a drag that begins", lock, "Lock height", func(w *window) {
 			w.session.Begin()
-			_ = w.session.Preview(edit.SetTitle{Title: "x"})
+			_ = w.session.Preview(edit.Set{At: model.Whole, Key: "title", Value: "x"})
 		}, ""},
 		{"another project", lock, "Lock height", func(w *window) { w.session.MarkSaved(); w.do("demo") }, ""},
 		{"another language", lock, "Lock height", func(w *window) { w.speak("de") }, ""},
@@ -72,7 +73,7 @@ func TestARefusalStaysUntilTheNextAction(t *testing.T) {
 	if w.says() != refusal {
 		t.Errorf("the pointer takes the refusal away: %q", w.says())
 	}
-	w.Do(edit.SetTitle{Title: "Another"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Another"})
 	if w.says() != "Title “Another”" || w.desk.Status.Importance == widget.DangerImportance {
 		t.Errorf("after the next step it says %q", w.says())
 	}
@@ -92,7 +93,7 @@ func TestARefusalStaysUntilTheNextAction(t *testing.T) {
 // what it said.
 func TestTheStatusLineExplainsUnderThePointer(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.Do(edit.SetTitle{Title: "Another"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Another"})
 	w.desk.Screen.OnHover(drawing.Subject{Kind: drawing.FrontHeight, Place: w.face(2).Place})
 	if w.says() == "Title “Another”" || w.says() == "" {
 		t.Errorf("the height is not explained: %q", w.says())

@@ -146,7 +146,7 @@ func TestUndoHasANameAndTheTitleAMark(t *testing.T) {
 func TestSaveAndReopen(t *testing.T) {
 	w, d, _ := newWindow(t, "")
 	path := filepath.Join(t.TempDir(), "bench.yaml")
-	w.Do(edit.SetTitle{Title: "Another bench"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Another bench"})
 	d.fail = errors.New("the disk is full")
 	w.saveTo(path, nil)
 	if !w.session.Unsaved() || w.path != "" {
@@ -171,7 +171,7 @@ func TestSaveAndReopen(t *testing.T) {
 
 func TestUnsavedWorkIsAskedAbout(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.Do(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
 	w.do("demo")
 	if w.session.Project().Title != "Changed" {
 		t.Fatal("unsaved work is gone without a question")
@@ -191,7 +191,7 @@ func TestBreakAndMend(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	at := w.face(2).Place
 	drop := -length.MM(60)
-	if !w.Do(edit.SetDrop{At: at, Drop: &drop}) {
+	if !w.Do(edit.Set{At: at, Key: "drop", Value: drop}) {
 		t.Fatal(w.desk.Status.Text)
 	}
 	found := w.session.Result().Findings
@@ -360,7 +360,7 @@ func TestTheLanguageSwitchesAtOnce(t *testing.T) {
 		t.Fatalf("the window does not speak German: %q", got)
 	}
 	drop := 2500 * length.Micrometre
-	w.Do(edit.SetDrop{At: model.Place{}, Drop: &drop})
+	w.Do(edit.Set{At: model.Place{}, Key: "drop", Value: drop})
 	found := false
 	for _, f := range w.desk.Inspector.Fields() {
 		found = found || f.Text == "2,5"
@@ -478,7 +478,7 @@ func TestNothingChangesUnseen(t *testing.T) {
 		t.Fatal("the new cabinet is not on the desk")
 	}
 	w.closeOverlays() // the hints of the first use
-	w.Do(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
 	w.printPage()
 	w.do("undo")
 	if !w.desk.Object.Visible() || w.session.Project().Title == "Changed" {
@@ -519,7 +519,7 @@ func TestNothingChangesBehindAQuestion(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(1))
 	w.win.Canvas().Focus(w.desk.Screen)
-	w.Do(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
 	w.saveAs(nil)
 	before, selected := w.session.Project(), len(w.session.Selection())
 	for i := range w.table.Rows {

@@ -106,9 +106,9 @@ func TestPanelsStayWhereTheyWerePut(t *testing.T) {
 func TestDroppedFiles(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	path := filepath.Join(t.TempDir(), "dropped.yaml")
-	w.Do(edit.SetTitle{Title: "Dropped"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Dropped"})
 	w.saveTo(path, nil)
-	w.Do(edit.SetTitle{Title: "Changed"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
 	drop := func(names ...string) {
 		var all []fyne.URI
 		for _, n := range names {
@@ -148,7 +148,7 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	w := open(test.NewTempApp(t), &look.Theme{}, Options{Files: &disk{}})
 	t.Cleanup(w.win.Close)
-	w.beginning().do(edit.SetCabinetSize{Which: edit.Width, Size: length.MM(777)})
+	w.beginning().do(edit.SetCabinet(model.Place{}, "width", length.MM(777)))
 	w.beginning().do(edit.SetUnit{Unit: length.UnitCM})
 	w.speak("de")
 	if !w.front.Visible() || w.beginning() == nil {

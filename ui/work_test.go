@@ -170,7 +170,7 @@ func TestChangedUnderneathIsAChoice(t *testing.T) {
 	for _, c := range cases {
 		t.Run(c.answer, func(t *testing.T) {
 			w, _, path := keptWindow(t)
-			w.Do(edit.SetTitle{Title: "Mine"})
+			w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Mine"})
 			if err := os.WriteFile(path, []byte(theirs), 0o600); err != nil {
 				t.Fatal(err)
 			}
@@ -192,7 +192,7 @@ func TestChangedUnderneathIsAChoice(t *testing.T) {
 // What is not saved stands in the journal, and closing in good order clears it.
 func TestEditsAreJournalled(t *testing.T) {
 	w, k, _ := keptWindow(t)
-	w.Do(edit.SetTitle{Title: "Not saved"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Not saved"})
 	if err := w.work.Flush(); err != nil {
 		t.Fatal(err)
 	}
@@ -279,7 +279,7 @@ func TestAFileOpenElsewhereIsTold(t *testing.T) {
 		t.Errorf("the window shows %q", w.session.Project().Title)
 	}
 	w.answerWith(t, "Look at it")
-	w.Do(edit.SetTitle{Title: "Mine"})
+	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Mine"})
 	w.save(nil)
 	w.answerWith(t, "Go back")
 	if got := content(t, path); !strings.Contains(got, "title: Glaze bench") {

@@ -17,7 +17,7 @@ const imports = `
 model/length:
 model/message: model/length
 model: model/length model/message
-model/edit: model model/length model/message
+model/edit: model model/figure model/length model/message
 model/figure: model model/length model/message
 model/history: model/message
 model/yamlfile: model model/figure model/length model/message gopkg.in/yaml.v3
@@ -42,7 +42,7 @@ ui/field: model/edit model/length model/message fyne.io/fyne/v2
 ui/session: layout layout/drawing layout/plan model model/edit model/history model/length model/message
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
 ui/screen: layout/drawing layout/ink layout/plane layout/sheet layout/sheet/lettering layout/view model model/edit model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
-ui/inspector: layout/drawing layout/plan model model/edit model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
+ui/inspector: layout/drawing layout/plan model model/edit model/figure model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/plane layout/view model model/figure model/length model/message ui/field ui/look ui/tool fyne.io/fyne/v2
 ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
@@ -56,7 +56,7 @@ ui/page/pagetest: assets layout layout/check layout/drawing model/edit model/mes
 ui/page/help: ui/ask ui/command ui/field fyne.io/fyne/v2
 ui/page/rules: layout/check layout/drawing model model/edit model/length model/message ui/ask ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/page/steps: model/message ui/ask ui/field ui/session fyne.io/fyne/v2
-ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/edit model/length model/message model/store model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/findings ui/hardware ui/look ui/page/help ui/page/rules ui/page/steps ui/screen ui/session ui/tool fyne.io/fyne/v2
+ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/edit model/figure model/length model/message model/store model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/findings ui/hardware ui/look ui/page/help ui/page/rules ui/page/steps ui/screen ui/session ui/tool fyne.io/fyne/v2
 assets:
 cmd/frontlay/locale:
 cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui fyne.io/fyne/v2/app

@@ -121,11 +121,11 @@ func (s *soak) edit() edit.Edit {
 		return edit.SetShare{At: at, Share: 0.5 + s.r.Float64()}
 	case 2:
 		d := mm(0, 20)
-		return edit.SetDrop{At: at, Drop: &d}
+		return edit.Set{At: at, Key: "drop", Value: d}
 	case 3:
 		return edit.SetDrawer{At: at, Drawer: model.DrawerAuto}
 	case 4:
-		return edit.RenameFront{At: at, Name: "Front " + strconv.Itoa(s.r.IntN(1000))}
+		return edit.Set{At: at, Key: "name", Value: "Front " + strconv.Itoa(s.r.IntN(1000))}
 	case 5:
 		if fronts > 6 {
 			return edit.RemoveFront{At: at}
@@ -137,10 +137,10 @@ func (s *soak) edit() edit.Edit {
 		}
 		return edit.SetKind{At: at, Kind: model.Kind(s.r.IntN(3))}
 	case 7:
-		return edit.SetCover{At: at, Cover: mm(0, 12)}
+		return edit.Set{At: at, Key: "cover", Value: mm(0, 12)}
 	default:
 		at.Bay, at.Front = -1, -1
-		return edit.SetCabinetSize{At: at, Which: edit.Height, Size: mm(600, 900)}
+		return edit.SetCabinet(at, "height", mm(600, 900))
 	}
 }
 

@@ -46,11 +46,9 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 	if found >= needed {
 		return
 	}
-	at := f.Place
-	at.Bay, at.Front = -1, -1
-	side := message.New("left")
+	side, key := message.New("left"), "left.filler"
 	if right {
-		side = message.New("right")
+		side, key = message.New("right"), "right.filler"
 	}
 	b.Filler += needed - found
 	s.front(f, Finding{
@@ -61,7 +59,7 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 		Mark:   message.New("can't open"),
 		Fixes: []edit.Edit{edit.Several{
 			Name:  message.New("Filler of %v at the %v", b.Filler, side),
-			Edits: []edit.Edit{edit.SetBeside{At: at, Right: right, Beside: b}},
+			Edits: []edit.Edit{edit.SetCabinet(f.Place, key, b.Filler)},
 		}},
 	})
 }

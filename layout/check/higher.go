@@ -84,7 +84,7 @@ func (s *search) ownDrops(f *plan.Front) []edit.Edit {
 	var fixes []edit.Edit
 	for _, at := range []model.Place{f.Place, {Cabinet: f.Place.Cabinet, Bay: f.Place.Bay, Front: f.Place.Front + 1}} {
 		if src := s.plan.Project.FrontAt(at); src != nil && src.Drop != nil {
-			fixes = append(fixes, edit.SetDrop{At: at})
+			fixes = append(fixes, edit.Set{At: at, Key: "drop"})
 		}
 	}
 	return fixes

@@ -49,7 +49,7 @@ func findHoleRows(s *search) {
 			Change: message.New("raise the runner by %v, or let the layout choose its drop", f.Runner.OffRow),
 			Area:   strip(f, f.Runner.Lower, f.Runner.Lower+f.Runner.OffRow),
 			Mark:   message.New("off the rows"),
-			Fixes:  []edit.Edit{edit.SetDrop{At: f.Place}, setDrop(f, f.Drop+f.Runner.OffRow)},
+			Fixes:  []edit.Edit{edit.Set{At: f.Place, Key: "drop"}, setDrop(f, f.Drop+f.Runner.OffRow)},
 		})
 	})
 }

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -17,17 +18,23 @@ func (s *search) moveHandle(f *plan.Front, by plane.Point) []edit.Edit {
 		return nil
 	}
 	h := *src
+	var edits []edit.Edit
+	set := func(key string, v length.Length) {
+		edits = append(edits, edit.Set{At: f.Place, Key: "handle." + key, Value: v})
+	}
 	if by.X != 0 {
 		if h.FromLeft == 0 {
 			h.FromLeft = f.Face.Width() / 2
 		}
 		h.FromLeft += by.X
+		set("from_left", h.FromLeft)
 	}
 	if by.Y != 0 {
 		if h.FromTop == 0 {
 			h.FromTop = f.Face.Height() / 2
 		}
 		h.FromTop -= by.Y
+		set("from_top", h.FromTop)
 	}
 	if h.FromLeft < 0 || h.FromTop < 0 {
 		return nil
@@ -41,5 +48,5 @@ func (s *search) moveHandle(f *plan.Front, by plane.Point) []edit.Edit {
 	case by.X > 0:
 		say = message.New("Move the handle to the right by %v", by.X)
 	}
-	return []edit.Edit{edit.Several{Name: say, Edits: []edit.Edit{edit.SetHandle{At: f.Place, Handle: &h}}}}
+	return []edit.Edit{edit.Several{Name: say, Edits: edits}}
 }

@@ -8,31 +8,17 @@ import (
 	"frontlay/model/message"
 )
 
-// oneReveal names a reveal in words and sets it.
+// oneReveal names a reveal in words and by its key.
 type oneReveal struct {
 	where message.Message
-	set   func(*model.Reveals, length.Length)
+	key   string
 }
 
-func gapReveal() oneReveal {
-	return oneReveal{message.New("between fronts"), func(r *model.Reveals, v length.Length) { r.Gap = v }}
-}
-
-func topReveal() oneReveal {
-	return oneReveal{message.New("at the top"), func(r *model.Reveals, v length.Length) { r.Top = v }}
-}
-
-func bottomReveal() oneReveal {
-	return oneReveal{message.New("at the bottom"), func(r *model.Reveals, v length.Length) { r.Bottom = v }}
-}
-
-func leftReveal() oneReveal {
-	return oneReveal{message.New("at the left"), func(r *model.Reveals, v length.Length) { r.Left = v }}
-}
-
-func rightReveal() oneReveal {
-	return oneReveal{message.New("at the right"), func(r *model.Reveals, v length.Length) { r.Right = v }}
-}
+func gapReveal() oneReveal    { return oneReveal{message.New("between fronts"), "reveals.gap"} }
+func topReveal() oneReveal    { return oneReveal{message.New("at the top"), "reveals.top"} }
+func bottomReveal() oneReveal { return oneReveal{message.New("at the bottom"), "reveals.bottom"} }
+func leftReveal() oneReveal   { return oneReveal{message.New("at the left"), "reveals.left"} }
+func rightReveal() oneReveal  { return oneReveal{message.New("at the right"), "reveals.right"} }
 
 // otherReveal are the changes that give a reveal of a cabinet another size:
 // where it follows the project, first that of the project, then of the cabinet
@@ -48,20 +34,16 @@ func (s *search) otherReveal(c *plan.Cabinet, which oneReveal, to length.Length)
 	if len(fixes) > 0 && len(s.plan.Cabinets) == 1 {
 		return fixes // the project is this cabinet
 	}
-	r := c.Reveals
-	which.set(&r, to)
 	return append(fixes, edit.Several{
 		Name:  message.New("Set the gap %v to %v", which.where, to),
-		Edits: []edit.Edit{edit.SetReveals{At: c.Place, Reveals: &r}},
+		Edits: []edit.Edit{edit.SetCabinet(c.Place, which.key, to)},
 	})
 }
 
 func (s *search) projectReveal(which oneReveal, to length.Length) edit.Edit {
-	r := s.plan.Project.Reveals
-	which.set(&r, to)
 	return edit.Several{
 		Name:  message.New("Set the gap %v to %v in the whole project", which.where, to),
-		Edits: []edit.Edit{edit.SetReveals{At: model.Whole, Reveals: &r}},
+		Edits: []edit.Edit{edit.Set{At: model.Whole, Key: which.key, Value: to}},
 	}
 }
 
@@ -88,10 +70,9 @@ func (s *search) widenBoth(f *plan.Front, by length.Length) []edit.Edit {
 	if !f.Inset && max(f.Bays, 1) < len(c.Bays) || r.Left < by || r.Right < by {
 		return nil
 	}
-	r.Left, r.Right = r.Left-by, r.Right-by
 	return []edit.Edit{edit.Several{
-		Name:  message.New("Set the gaps at the left and right to %v and %v", r.Left, r.Right),
-		Edits: []edit.Edit{edit.SetReveals{At: c.Place, Reveals: &r}},
+		Name:  message.New("Set the gaps at the left and right to %v and %v", r.Left-by, r.Right-by),
+		Edits: []edit.Edit{edit.SetCabinet(c.Place, leftReveal().key, r.Left-by), edit.SetCabinet(c.Place, rightReveal().key, r.Right-by)},
 	}}
 }
 

@@ -116,13 +116,11 @@ func (s *search) otherBetween(a, b *plan.Cabinet, to length.Length) []edit.Edit 
 	if s.plan.Project.SharedGaps {
 		return []edit.Edit{s.projectReveal(gapReveal(), to)}
 	}
-	left, right := a.Reveals, b.Reveals
-	left.Right, right.Left = to-to/2, to/2
-	return []edit.Edit{edit.ShareGaps{Shared: true}, edit.Several{
+	return []edit.Edit{edit.Set{At: model.Whole, Key: "shared_gaps", Value: true}, edit.Several{
 		Name: message.New("Set the gap %v to %v", message.New("to the next cabinet"), to),
 		Edits: []edit.Edit{
-			edit.SetReveals{At: a.Place, Reveals: &left},
-			edit.SetReveals{At: b.Place, Reveals: &right},
+			edit.SetCabinet(a.Place, rightReveal().key, to-to/2),
+			edit.SetCabinet(b.Place, leftReveal().key, to/2),
 		},
 	}}
 }

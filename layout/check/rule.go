@@ -184,5 +184,5 @@ func strip(f *plan.Front, from, to length.Length) plane.Rect {
 
 // setDrop is the change that gives a front another drop.
 func setDrop(f *plan.Front, drop length.Length) edit.Edit {
-	return edit.SetDrop{At: f.Place, Drop: &drop}
+	return edit.Set{At: f.Place, Key: "drop", Value: drop}
 }

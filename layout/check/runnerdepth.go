@@ -46,9 +46,7 @@ func findRunnerDepth(s *search) {
 		if best > 0 {
 			fix.Fixes = append(fix.Fixes, edit.SetRunner{At: f.Place, Length: best})
 		} else {
-			at := f.Place
-			at.Bay, at.Front = -1, -1
-			fix.Fixes = append(fix.Fixes, edit.SetCabinetSize{At: at, Which: edit.Depth, Size: s.plan.Project.CabinetAt(f.Place).Depth + found - depth})
+			fix.Fixes = append(fix.Fixes, edit.SetCabinet(f.Place, "depth", s.plan.Project.CabinetAt(f.Place).Depth+found-depth))
 		}
 		s.front(f, fix)
 	})

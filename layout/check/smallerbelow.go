@@ -36,15 +36,16 @@ func findSmallerBelow(s *search) {
 		if needed-found <= p.RoundingStep() {
 			continue // the odd rest
 		}
-		rows := p.HoleRows
-		rows.Mode = model.RowsMoveRunners
 		s.front(f, Finding{
 			Found: found, Needed: needed,
 			What:   message.New("the front is %v high and the one above it %v, though the stack is to be equal or to grow downwards", found, needed),
 			Change: message.New("let runners move to the hole rows instead of fronts, or give the front a height of its own"),
 			Area:   f.Face,
 			Mark:   message.New("smaller than above"),
-			Fixes:  append(s.higher(f, needed-found), edit.SetHoleRows{Rows: rows}),
+			Fixes: append(s.higher(f, needed-found), edit.Several{
+				Name:  message.New("Let runners move to the hole rows instead of fronts"),
+				Edits: []edit.Edit{edit.Set{At: model.Whole, Key: "hole_rows.mode", Value: int(model.RowsMoveRunners)}},
+			}),
 		})
 	}
 }

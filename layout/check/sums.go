@@ -39,7 +39,7 @@ func findSums(s *search) {
 				f.What = message.New("the bays and partitions leave %v of the inside width", -p.Amount)
 				f.Change = message.New("make a bay wider by %v or let one take the rest", -p.Amount)
 			}
-			f.Fixes = []edit.Edit{edit.SetCabinetSize{At: p.Place, Which: edit.Width, Size: s.plan.Cabinets[p.Place.Cabinet].Outline.Width() + p.Amount}}
+			f.Fixes = []edit.Edit{edit.SetCabinet(p.Place, "width", s.plan.Cabinets[p.Place.Cabinet].Outline.Width()+p.Amount)}
 			s.add(f)
 		}
 	}
@@ -74,7 +74,11 @@ func (s *search) giveWay(p *plan.Problem) []edit.Edit {
 		case src.Height > 0 && h >= 10*length.Millimetre && heights == nil:
 			heights = []edit.Edit{edit.SetHeight{At: at, Height: h}, edit.SetShare{At: at, Share: 1}}
 		case src.Height <= 0 && src.LineUp == nil && limits == nil:
-			limits = []edit.Edit{edit.SetLimits{At: at}}
+			limit := "greatest"
+			if p.Amount > 0 {
+				limit = "least"
+			}
+			limits = []edit.Edit{edit.Set{At: at, Key: limit}}
 		case src.LineUp != nil && lines == nil:
 			lines = []edit.Edit{edit.LineUp{At: at}}
 		}

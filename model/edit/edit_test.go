@@ -3,12 +3,15 @@ package edit_test
 import (
 	"errors"
 	"reflect"
+	"slices"
+	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -46,6 +49,45 @@ func size(t *rapid.T) length.Length {
 	return length.Length(rapid.Int64Range(-1e9, 30e9).Draw(t, "size"))
 }
 
+// plain are the keys of the rows that are set without a thought, of the thing at a
+// place.
+func plain(at model.Place) []string {
+	var all []string
+	var walk func(rows []figure.Row, in string)
+	walk = func(rows []figure.Row, in string) {
+		for _, r := range rows {
+			switch v := r.Value.(type) {
+			case *figure.Group:
+				walk(v.Rows(), in+r.Key+".")
+				if v.Unset != nil {
+					all = append(all, in+r.Key)
+				}
+			case *figure.Size, *figure.Number, *figure.Count, *figure.Choice, *figure.Flag, *figure.Text:
+				all = append(all, in+r.Key)
+			}
+		}
+	}
+	walk(figure.Like(at), "")
+	own := []string{"height", "clear", "share", "kind", "locked", "line_up", "span", "hardware", "drawer", "runner"} // with edits of their own
+	switch {
+	case at.Bay < 0:
+		own = []string{"name"}
+	case at.Front < 0:
+		own = []string{"hardware", "share", "partition", "division"}
+	}
+	return slices.DeleteFunc(all, func(key string) bool {
+		first, _, _ := strings.Cut(key, ".")
+		return slices.Contains(own, first)
+	})
+}
+
+// drawSet draws a figure of a thing and a value for it, of any kind.
+func drawSet(t *rapid.T, at model.Place) edit.Edit {
+	key := rapid.SampledFrom(append(plain(at), "no.such")).Draw(t, "key")
+	value := []any{nil, size(t), rapid.Float64().Draw(t, "number"), rapid.IntRange(-2, 5).Draw(t, "n"), rapid.StringN(0, 90, -1).Draw(t, "text"), true, false}
+	return edit.Set{At: at, Key: key, Value: rapid.SampledFrom(value).Draw(t, "value")}
+}
+
 // drawEdit draws any edit with any arguments, good and bad.
 func drawEdit(t *rapid.T) edit.Edit {
 	at, v, w := place(t), size(t), size(t)
@@ -54,24 +96,22 @@ func drawEdit(t *rapid.T) edit.Edit {
 	f := rapid.Float64().Draw(t, "number")
 	on := rapid.Bool().Draw(t, "on")
 	all := []edit.Edit{
-		edit.SetHeight{At: at, Height: v}, edit.SetHeight{At: at, Height: v, Clear: true}, edit.SetShare{At: at, Share: f}, edit.SetDrop{At: at, Drop: &v}, edit.SetDrop{At: at},
+		edit.SetHeight{At: at, Height: v}, edit.SetHeight{At: at, Height: v, Clear: true}, edit.SetShare{At: at, Share: f}, drawSet(t, at),
 		edit.SetDrawer{At: at, Drawer: "low"}, edit.SetDrawer{At: at, Drawer: text}, edit.SetKind{At: at, Kind: model.Kind(n & 3)},
-		edit.SetCover{At: at, Cover: v}, edit.RenameFront{At: at, Name: text}, edit.MoveDivision{Below: at, Lower: v, Upper: w},
+		edit.MoveDivision{Below: at, Lower: v, Upper: w},
 		edit.AddFront{At: at, Front: model.Front{Share: 1}}, edit.RemoveFront{At: at, Freed: v}, edit.ReorderFront{At: at, To: n},
 		edit.SplitFront{At: at, Lower: v, Upper: w}, edit.Equalise{At: []model.Place{at, place(t)}, Heights: []length.Length{v, w, v}[:max(n, 0)%4]}, edit.Graduate{At: []model.Place{at, place(t)}, Heights: []length.Length{v, w}, Ratio: f},
 		edit.Lock{At: []model.Place{at}, Heights: []length.Length{v}, Locked: on}, edit.LineUp{At: at, With: &model.LineUp{Front: text}},
-		edit.SetContents{At: at, Contents: model.Contents{Height: v, Weight: f}}, edit.SetCabinetSize{At: at, Which: edit.CabinetSize(n & 7), Size: v},
-		edit.RenameCabinet{At: at, Name: text}, edit.SetMount{At: at, Mount: model.Mount(n & 3)}, edit.AddCabinet{At: at, Cabinet: model.Cabinet{Name: text}},
+		edit.SetCabinet(at, "height", v),
+		edit.RenameCabinet{At: at, Name: text}, edit.AddCabinet{At: at, Cabinet: model.Cabinet{Name: text}},
 		edit.RemoveCabinet{At: at}, edit.CopyCabinet{At: at}, edit.PasteCabinet{At: at, Cabinet: model.Cabinet{Name: text, Bays: []model.Bay{{Hardware: "else", Fronts: []model.Front{{Drawer: "low", Hardware: text}}}}}}, edit.MoveCabinet{At: at, To: n}, edit.AddBay{At: at, Left: v, Right: w}, edit.AddBay{At: at},
-		edit.RemoveBay{At: at}, edit.SetBayWidth{At: at, Width: v}, edit.MovePartition{Left: at, WidthLeft: v, WidthRight: w},
-		edit.SetReveals{At: at, Reveals: &model.Reveals{Gap: v}}, edit.SetReveals{At: at}, edit.SetBoard{Use: edit.BoardUse(n & 3), Board: model.Board{Thickness: v, Density: f}},
-		edit.SetUnit{Unit: length.UnitInch}, edit.SetTitle{Title: text}, edit.SetNotes{Notes: text}, edit.SetRounding{Rounding: model.Rounding{Step: v}},
+		edit.RemoveBay{At: at}, edit.MovePartition{Left: at, WidthLeft: v, WidthRight: w},
+		edit.SetUnit{Unit: length.UnitInch},
 		edit.ChooseHardware{At: at, Name: "main"}, edit.ChooseHardware{At: at, Name: text}, edit.UseHardware{Use: model.HardwareUse{Name: text}},
 		edit.RenameHardware{Name: "main", To: text}, edit.RemoveHardware{Name: "main"}, edit.RemoveHardware{Name: text},
 		edit.CopyStack{From: at, To: []model.Place{place(t)}, Heights: []length.Length{v, w}}, edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: f}, Free: on},
-		edit.SetBeside{At: at, Right: on, Beside: model.Beside{Filler: v}}, edit.SetHoleRows{Rows: model.HoleRows{Pitch: v}},
-		edit.SetLimits{At: at, Least: v, Greatest: w}, edit.SetRunner{At: at, Length: v}, edit.SetHandle{At: at, Handle: &model.Handle{Diameter: v, Spacing: w}}, edit.SetHandle{At: at},
-		edit.SetSpan{At: at, Count: n}, edit.SetSeverity{Rule: "cover", Severity: text}, edit.SetSeverity{Rule: "cover", Severity: "off"}, edit.SetCheckLimit{Limit: web, Value: &v}, edit.ShareGaps{Shared: on},
+		edit.SetRunner{At: at, Length: v},
+		edit.SetSpan{At: at, Count: n}, edit.SetSeverity{Rule: "cover", Severity: text}, edit.SetSeverity{Rule: "cover", Severity: "off"}, edit.SetCheckLimit{Limit: web, Value: &v},
 		edit.ChooseFrontHardware{At: at, Name: "main"},
 		edit.AcceptFinding{Finding: model.Accepted{Rule: "cover", Reason: text}, Revoke: on},
 	}

@@ -13,7 +13,7 @@ const mostLetters = 80
 // name is a name as it is stored: without blanks around it and what can't be
 // seen. It must be one line of at most 80 letters without control characters.
 func name(s string) (string, error) {
-	s = strings.TrimSpace(strings.Map(seen, s))
+	s = oneLine(s)
 	for _, r := range s {
 		if unicode.IsControl(r) {
 			return "", message.New("A name is one line of letters, figures and signs.")
@@ -24,6 +24,9 @@ func name(s string) (string, error) {
 	}
 	return s, nil
 }
+
+// oneLine is text without blanks around it and what can't be seen.
+func oneLine(s string) string { return strings.TrimSpace(strings.Map(seen, s)) }
 
 // seen leaves out the signs that make text look other than it is: those that
 // override the direction of writing (Unicode Standard Annex 9, explicit

@@ -15,17 +15,11 @@ func (e SetHeight) Place() model.Place { return e.At }
 // Place of the front that takes a share.
 func (e SetShare) Place() model.Place { return e.At }
 
-// Place of the front whose drop is set.
-func (e SetDrop) Place() model.Place { return e.At }
-
 // Place of the front whose drawer is chosen.
 func (e SetDrawer) Place() model.Place { return e.At }
 
 // Place of the front whose runner is chosen.
 func (e SetRunner) Place() model.Place { return e.At }
-
-// Place of the front whose limits are set.
-func (e SetLimits) Place() model.Place { return e.At }
 
 // Place of the front below the division.
 func (e MoveDivision) Place() model.Place { return e.Below }

@@ -12,9 +12,6 @@ const (
 	leastFront  = 10 * length.Millimetre
 	leastBox    = 50 * length.Millimetre
 	greatestBox = 20 * length.Metre
-
-	greatestFitting = 2 * length.Metre        // of parts and hardware, as in project files
-	greatestBoard   = 200 * length.Millimetre // thickness, as in project files
 )
 
 // front gives a copy of the project and the front in it at a place.

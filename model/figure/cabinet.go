@@ -15,9 +15,9 @@ func Cabinet(c *model.Cabinet) []Row {
 		size("worktop", "Worktop", "Thickness of the worktop on the carcass.", &c.Worktop, 0, maxFitting),
 		size("channel", "Finger-pull channel", "Height of a finger-pull channel that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", &c.Channel, 0, maxFitting),
 		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
-		part("reveals", "", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
-		group("left", "", "What stands at the left side, seen from the room.", Beside(&c.Left)),
-		group("right", "", "What stands at the right side, seen from the room.", Beside(&c.Right)),
+		part("reveals", "Reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
+		group("left", "At its left", "What stands at the left side, seen from the room.", Beside(&c.Left)),
+		group("right", "At its right", "What stands at the right side, seen from the room.", Beside(&c.Right)),
 		list("bays", "", "The openings of the cabinet, left to right.", &c.Bays, maxBays, false, bayNames, Bay).needed(),
 	}
 }

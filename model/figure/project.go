@@ -50,12 +50,42 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		group("rounding", "", "How computed front heights are rounded.", Rounding(&p.Rounding)),
 		{Key: "hardware", Doc: message.New("Hardware sheets by the name that bays use: a sample that ships, a path beside this file, or the sheet itself. The first is used where a bay names none."), Value: &Sheets{&p.Hardware}},
 		group("boards", "", "The sheet goods.", Boards(&p.Boards)).needed(),
-		group("reveals", "", "The visible gaps.", Reveals(&p.Reveals)),
+		group("reveals", "Reveals", "The visible gaps.", Reveals(&p.Reveals)),
 		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
-		group("hole_rows", "", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
+		group("hole_rows", "Hole rows", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
 		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
 		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),
 	}
+}
+
+// Of are the rows of the thing at a place of a project: a front, a bay, a cabinet,
+// or the project itself (model.Whole), without limits of the check; nil where
+// there is none.
+func Of(p *model.Project, at model.Place) []Row {
+	switch {
+	case at.Cabinet < 0:
+		return Project(p, nil)
+	case at.Bay < 0 && p.CabinetAt(at) != nil:
+		return Cabinet(p.CabinetAt(at))
+	case at.Bay >= 0 && at.Front < 0 && p.BayAt(at) != nil:
+		return Bay(p.BayAt(at))
+	case at.Bay >= 0 && p.FrontAt(at) != nil:
+		return Front(p.FrontAt(at))
+	}
+	return nil
+}
+
+// Like are the rows of an empty thing of the kind that a place is for.
+func Like(at model.Place) []Row {
+	switch {
+	case at.Cabinet < 0:
+		return Project(new(model.Project), nil)
+	case at.Bay < 0:
+		return Cabinet(new(model.Cabinet))
+	case at.Front < 0:
+		return Bay(new(model.Bay))
+	}
+	return Front(new(model.Front))
 }
 
 // Rounding are the rows of how computed heights are rounded.
@@ -79,9 +109,9 @@ func HoleRows(h *model.HoleRows) []Row {
 // Boards are those of the sheet goods.
 func Boards(b *model.Boards) []Row {
 	return []Row{
-		group("carcass", "", "The board of sides, bottoms, tops and partitions.", Board(&b.Carcass)).needed(),
-		group("front", "", "The board of the fronts.", Board(&b.Front)).needed(),
-		group("back", "", "The board of the cabinet backs; left out where there are none.", Board(&b.Back)),
+		group("carcass", "Carcass board", "The board of sides, bottoms, tops and partitions.", Board(&b.Carcass)).needed(),
+		group("front", "Front board", "The board of the fronts.", Board(&b.Front)).needed(),
+		group("back", "Back board", "The board of the cabinet backs; left out where there are none.", Board(&b.Back)),
 	}
 }
 

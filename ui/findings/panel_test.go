@@ -70,7 +70,7 @@ func show(t *testing.T, edits ...edit.Edit) *shown {
 func spoiled() []edit.Edit {
 	low := length.MM(-20)
 	return []edit.Edit{
-		edit.SetDrop{Drop: &low},
+		edit.Set{Key: "drop", Value: low},
 		edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(90)},
 	}
 }
@@ -295,7 +295,7 @@ func TestAReasonBelongsToItsFinding(t *testing.T) {
 	s := show(t, spoiled()...)
 	s.Choose(1)
 	s.reason().SetText("half a reas")
-	if err := s.session.Do(edit.SetTitle{Title: "Other"}); err != nil {
+	if err := s.session.Do(edit.Set{At: model.Whole, Key: "title", Value: "Other"}); err != nil {
 		t.Fatal(err)
 	}
 	if got := s.reason().Text; got != "half a reas" {
@@ -314,12 +314,12 @@ func TestItFollowsADrag(t *testing.T) {
 	s.Choose(1)
 	f := s.found()[0]
 	s.session.Begin()
-	if err := s.session.Preview(edit.SetTitle{Title: "Moved"}); err != nil {
+	if err := s.session.Preview(edit.Set{At: model.Whole, Key: "title", Value: "Moved"}); err != nil {
 		t.Fatal(err)
 	}
 	s.reads(f.Severity.Word().String() + ": " + f.Where.String())
 	if err := s.session.Preview(edit.Several{Edits: []edit.Edit{
-		edit.SetDrop{}, edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(230)},
+		edit.Set{Key: "drop"}, edit.SetHeight{At: model.Place{Front: 1}, Height: length.MM(230)},
 	}}); err != nil {
 		t.Fatal(err)
 	}
@@ -337,7 +337,7 @@ func TestWatchingAnother(t *testing.T) {
 	clean := show(t)
 	s.Watch(clean.session)
 	s.reads("Check: nothing found")
-	if err := first.Do(edit.SetTitle{Title: "Unseen"}); err != nil {
+	if err := first.Do(edit.Set{At: model.Whole, Key: "title", Value: "Unseen"}); err != nil {
 		t.Fatal(err)
 	}
 	s.reads("Check: nothing found")

@@ -4,6 +4,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/ui/session"
 )
 
@@ -17,16 +18,12 @@ func (f *form) bay(at model.Place) {
 		return &model.Bay{}
 	}
 	f.heading(f.text("Bay"))
-	f.size("Clear width", size{
-		get: func() (length.Length, bool, bool) {
-			if b := session.BayOf(f.session.Result().Plan, at); b != nil {
-				return b.Opening.Width(), doc().Width > 0, false
-			}
-			return 0, false, false
-		},
-		put:   func(v length.Length) edit.Edit { return edit.SetBayWidth{At: at, Width: v} },
-		clear: func() edit.Edit { return edit.SetBayWidth{At: at} },
-	})
+	f.sizeOf(at, "width", f.usual([]model.Place{at}, "width", func(at model.Place) length.Length {
+		if b := session.BayOf(f.session.Result().Plan, at); b != nil {
+			return b.Opening.Width()
+		}
+		return 0
+	}))
 	f.hardware(at)
 	f.divisionRule(at, doc)
 	f.buttons(
@@ -41,7 +38,7 @@ func (f *form) hardware(at model.Place) {
 	for _, h := range p.Hardware {
 		names = append(names, h.Name)
 	}
-	f.choice("Hardware", names, func() int {
+	f.choice(message.New("Hardware"), names, func() int {
 		b := f.session.Project().BayAt(at)
 		if b == nil {
 			return -1
@@ -58,7 +55,7 @@ func (f *form) hardware(at model.Place) {
 // divisionRule chooses the rule by which the fronts share what is left.
 func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 	rules := []string{f.text("by shares"), f.text("equal"), f.text("by a step"), f.text("by a factor")}
-	f.choice("Division", rules, func() int { return int(doc().Division.Rule) }, func(i int) edit.Edit {
+	f.choice(message.New("Division"), rules, func() int { return int(doc().Division.Rule) }, func(i int) edit.Edit {
 		d := doc().Division
 		d.Rule = model.DivisionRule(i)
 		if d.Rule == model.DivideStep && d.Step == 0 {
@@ -69,7 +66,7 @@ func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 		}
 		return edit.SetDivision{At: at, Division: d}
 	})
-	f.size("Step to the next", size{
+	f.size(message.New("Step to the next"), size{
 		get: func() (length.Length, bool, bool) {
 			return doc().Division.Step, doc().Division.Rule == model.DivideStep, false
 		},
@@ -77,7 +74,7 @@ func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 			return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideStep, Step: v}}
 		},
 	})
-	f.number("Factor to the next", "", func() (float64, bool, bool) {
+	f.number(message.New("Factor to the next"), "", func() (float64, bool, bool) {
 		return doc().Division.Ratio, doc().Division.Rule == model.DivideRatio, false
 	}, func(v float64) edit.Edit {
 		return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: v}}

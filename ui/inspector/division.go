@@ -4,6 +4,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/ui/session"
 )
 
@@ -18,13 +19,13 @@ func (f *form) division(at model.Place) {
 		return 0
 	}
 	f.heading(f.text("Division"))
-	f.size("Below", size{
+	f.size(message.New("Below"), size{
 		get: func() (length.Length, bool, bool) { return height(at), true, false },
 		put: func(v length.Length) edit.Edit {
 			return edit.MoveDivision{Below: at, Lower: v, Upper: height(at) + height(above) - v}
 		},
 	})
-	f.size("Above", size{
+	f.size(message.New("Above"), size{
 		get: func() (length.Length, bool, bool) { return height(above), true, false },
 		put: func(v length.Length) edit.Edit {
 			return edit.MoveDivision{Below: at, Lower: height(at) + height(above) - v, Upper: v}
@@ -44,13 +45,13 @@ func (f *form) partition(at model.Place) {
 		return 0
 	}
 	f.heading(f.text("Partition"))
-	f.size("Clear width left", size{
+	f.size(message.New("Clear width left"), size{
 		get: func() (length.Length, bool, bool) { return width(at), true, false },
 		put: func(v length.Length) edit.Edit {
 			return edit.MovePartition{Left: at, WidthLeft: v, WidthRight: width(at) + width(next) - v}
 		},
 	})
-	f.size("Clear width right", size{
+	f.size(message.New("Clear width right"), size{
 		get: func() (length.Length, bool, bool) { return width(next), true, false },
 		put: func(v length.Length) edit.Edit {
 			return edit.MovePartition{Left: at, WidthLeft: width(at) + width(next) - v, WidthRight: v}

@@ -84,10 +84,10 @@ func (f *form) note(text string) {
 }
 
 // row is a label, a field and its unit; kind tells what is typed in it.
-func (f *form) row(kind, label, unit string, s field.Source) {
+func (f *form) row(kind string, label message.Message, unit string, s field.Source) {
 	s.Refused = f.tell
-	r, at := take(f, kind, label, func(r *field.Row) { r.Use(s) }, func() *field.Row {
-		return field.NewRow(f.text(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
+	r, at := take(f, kind, label.Text, func(r *field.Row) { r.Use(s) }, func() *field.Row {
+		return field.NewRow(f.say().Say(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
 	})
 	f.add(r.Object, at, r.Entry)
 }
@@ -127,7 +127,7 @@ type size struct {
 	none  bool // nothing is there where no size is given, rather than a computed one
 }
 
-func (f *form) size(label string, s size) {
+func (f *form) size(label message.Message, s size) {
 	unit := func() length.Unit { return f.session.Project().Unit }
 	parse := func(text string) (edit.Edit, error) {
 		if strings.TrimSpace(text) == "" && s.clear != nil {
@@ -189,7 +189,7 @@ func sampleOf(u length.Unit) string {
 }
 
 // number is a field for a plain number.
-func (f *form) number(label, unit string, get func() (v float64, given, mixed bool), put func(float64) edit.Edit) {
+func (f *form) number(label message.Message, unit string, get func() (v float64, given, mixed bool), put func(float64) edit.Edit) {
 	f.row("number", label, unit, field.Source{
 		Get: func() field.Value {
 			v, given, mixed := get()
@@ -217,7 +217,7 @@ func (f *form) number(label, unit string, get func() (v float64, given, mixed bo
 }
 
 // line is a field for a name or note.
-func (f *form) line(label string, get func() (text, grey string), put func(string) edit.Edit) {
+func (f *form) line(label message.Message, get func() (text, grey string), put func(string) edit.Edit) {
 	f.row("line", label, "", field.Source{
 		Get: func() field.Value { t, g := get(); return field.Value{Text: t, Grey: g} },
 		Put: func(text string) error { return f.session.Do(put(text)) },
@@ -228,19 +228,19 @@ func (f *form) line(label string, get func() (text, grey string), put func(strin
 	})
 }
 
-func (f *form) choice(label string, options []string, get func() int, put func(int) edit.Edit) {
+func (f *form) choice(label message.Message, options []string, get func() int, put func(int) edit.Edit) {
 	chosen := func(i int) {
 		if i >= 0 {
 			f.do(put(i))
 		}
 	}
-	c, at := take(f, "choice", label, func(c *choice) { c.Use(options, get, chosen) }, func() *choice {
+	c, at := take(f, "choice", label.Text, func(c *choice) { c.Use(options, get, chosen) }, func() *choice {
 		c := field.NewChoice(options, get, chosen)
 		c.PlaceHolder = f.text("several")
 		if c.Selected == "" {
 			c.Refresh()
 		}
-		return &choice{c, field.Labelled(f.text(label), c)}
+		return &choice{c, field.Labelled(f.say().Say(label), c)}
 	})
 	f.add(c.row, at, c.Choice)
 }
@@ -253,10 +253,10 @@ type choice struct {
 
 // mark is a box to tick; mixed tells that the things selected differ, and may be
 // nil.
-func (f *form) mark(label string, get, mixed func() bool, put func(bool) edit.Edit) {
+func (f *form) mark(label message.Message, get, mixed func() bool, put func(bool) edit.Edit) {
 	ticked := func(on bool) { f.do(put(on)) }
-	m, at := take(f, "mark", label, func(m *field.Mark) { m.Use(get, ticked) }, func() *field.Mark {
-		return field.NewMark(f.text(label), get, ticked)
+	m, at := take(f, "mark", label.Text, func(m *field.Mark) { m.Use(get, ticked) }, func() *field.Mark {
+		return field.NewMark(f.say().Say(label), get, ticked)
 	})
 	m.Mixed = mixed
 	m.Update()

@@ -44,18 +44,17 @@ func (f *form) fronts(at []model.Place) {
 	}
 	if len(at) == 1 {
 		f.heading(f.text("Front %v", planned(first).Number))
-		f.line("Name", func() (string, string) { return doc(first).Name, planned(first).Name },
-			func(s string) edit.Edit { return edit.RenameFront{At: first, Name: s} })
+		f.lineOf(first, "name", func() string { return planned(first).Name })
 	} else {
 		f.heading(f.text("%v fronts", len(at)))
 	}
 	kinds := []string{f.text("drawer"), f.text("fixed panel"), f.text("open niche")}
-	f.choice("Kind", kinds, func() int {
+	f.choice(message.New("Kind"), kinds, func() int {
 		return oneOf(at, []model.Kind{model.DrawerFront, model.FixedPanel, model.OpenNiche}, func(a model.Place) model.Kind { return doc(a).Kind })
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} })
 	})
-	f.size("Height", size{
+	f.size(message.New("Height"), size{
 		get: common(at, func(a model.Place) (length.Length, bool) {
 			return planned(a).Face.Height(), doc(a).Height > 0 && !doc(a).Clear
 		}),
@@ -67,7 +66,7 @@ func (f *form) fronts(at []model.Place) {
 		},
 	})
 	if doc(first).Kind == model.OpenNiche {
-		f.size("Clear height", size{
+		f.size(message.New("Clear height"), size{
 			get: common(at, func(a model.Place) (length.Length, bool) {
 				return planned(a).Clear.Height(), doc(a).Height > 0 && doc(a).Clear
 			}),
@@ -86,13 +85,13 @@ func (f *form) fronts(at []model.Place) {
 		return 1
 	}
 	computed := func(a model.Place) bool { return doc(a).Height <= 0 }
-	f.number("Share of the rest", "", func() (float64, bool, bool) {
+	f.number(message.New("Share of the rest"), "", func() (float64, bool, bool) {
 		return share(first), computed(first), !alike(at, share) || !alike(at, computed)
 	}, func(v float64) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: v} })
 	})
 	locked := func(a model.Place) bool { return doc(a).Locked }
-	f.mark("Locked at this height", func() bool { return locked(first) }, func() bool { return !alike(at, locked) }, func(on bool) edit.Edit {
+	f.mark(message.New("Locked at this height"), func() bool { return locked(first) }, func() bool { return !alike(at, locked) }, func(on bool) edit.Edit {
 		e := edit.Lock{At: at, Locked: on}
 		for _, a := range at {
 			e.Heights = append(e.Heights, planned(a).Face.Height())
@@ -120,7 +119,7 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 			options = append(options, pf.Sheet.Drawers[i].Name)
 		}
 	}
-	f.choice("Drawer height", options, func() int {
+	f.choice(message.New("Drawer height"), options, func() int {
 		return oneOf(at, names, func(a model.Place) string {
 			if d := doc(a).Drawer; d != model.DrawerAuto {
 				return d
@@ -130,43 +129,10 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetDrawer{At: a, Drawer: names[i]} })
 	})
-	f.size("Drop", size{
-		get: common(at, func(a model.Place) (length.Length, bool) { return planned(a).Drop, doc(a).Drop != nil }),
-		put: func(v length.Length) edit.Edit {
-			return each(at, func(a model.Place) edit.Edit { return edit.SetDrop{At: a, Drop: &v} })
-		},
-		clear: func() edit.Edit {
-			return each(at, func(a model.Place) edit.Edit { return edit.SetDrop{At: a} })
-		},
-	})
-	f.size("Least cover", size{
-		get: common(at, func(a model.Place) (length.Length, bool) { return doc(a).Cover, doc(a).Cover > 0 }),
-		put: func(v length.Length) edit.Edit {
-			return each(at, func(a model.Place) edit.Edit { return edit.SetCover{At: a, Cover: v} })
-		},
-		clear: func() edit.Edit {
-			return each(at, func(a model.Place) edit.Edit { return edit.SetCover{At: a} })
-		},
-	})
-	contents := func(change func(*model.Contents)) edit.Edit {
-		return each(at, func(a model.Place) edit.Edit {
-			c := doc(a).Contents
-			change(&c)
-			return edit.SetContents{At: a, Contents: c}
-		})
-	}
-	f.size("Contents height", size{
-		none: true,
-		get:  common(at, func(a model.Place) (length.Length, bool) { return doc(a).Contents.Height, doc(a).Contents.Height > 0 }),
-		put:  func(v length.Length) edit.Edit { return contents(func(c *model.Contents) { c.Height = v }) },
-		clear: func() edit.Edit {
-			return contents(func(c *model.Contents) { c.Height = 0 })
-		},
-	})
-	weight := func(a model.Place) float64 { return doc(a).Contents.Weight }
-	f.number("Contents weight", "kg", func() (float64, bool, bool) {
-		return weight(first), weight(first) > 0, !alike(at, weight)
-	}, func(v float64) edit.Edit { return contents(func(c *model.Contents) { c.Weight = v }) })
+	f.sizeOf(first, "drop", f.usual(at, "drop", func(a model.Place) length.Length { return planned(a).Drop }))
+	f.sizeOf(first, "cover", f.usual(at, "cover", func(model.Place) length.Length { return 0 }))
+	f.sizes(at, "contents.height")
+	f.numberOf(at, "contents.weight")
 }
 
 // workedOut lists what follows for one front.

@@ -1,6 +1,7 @@
 package inspector
 
 import (
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/ui/field"
@@ -13,7 +14,7 @@ func (f *form) notes() {
 	get := func() string { return f.session.Project().Notes }
 	s := field.Source{
 		Get:  func() field.Value { return field.Value{Text: get(), Grey: f.text("what the bench should know")} },
-		Put:  func(text string) error { return f.session.Do(edit.SetNotes{Notes: text}) },
+		Put:  func(text string) error { return f.session.Do(edit.Set{At: model.Whole, Key: "notes", Value: text}) },
 		Tell: func(m message.Message) { f.refused(m) },
 	}
 	e, at := take(f, "lines", "Notes", func(e *field.Entry) { e.Use(s) }, func() *field.Entry { return field.NewLines(s, 4) })

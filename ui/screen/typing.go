@@ -174,11 +174,11 @@ func (c *Screen) editFor(of drawing.Subject, v length.Length) edit.Edit {
 	case drawing.FrontHeight:
 		return edit.SetHeight{At: of.Place, Height: v}
 	case drawing.BayWidth:
-		return edit.SetBayWidth{At: of.Place, Width: v}
+		return edit.Set{At: of.Place, Key: "width", Value: v}
 	case drawing.CabinetWidth:
-		return edit.SetCabinetSize{At: of.Place, Which: edit.Width, Size: v}
+		return edit.SetCabinet(of.Place, "width", v)
 	case drawing.CabinetHeight:
-		return edit.SetCabinetSize{At: of.Place, Which: edit.Height, Size: v}
+		return edit.SetCabinet(of.Place, "height", v)
 	}
 	return nil
 }

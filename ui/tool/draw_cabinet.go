@@ -80,8 +80,8 @@ func (t DrawCabinet) Release(d Desk, p Pointer) Tool {
 		return t
 	}
 	if err := d.Session().Do(edit.Several{Name: e.Label(), Edits: []edit.Edit{
-		e, edit.SetCabinetSize{At: e.At, Which: edit.Width, Size: e.Cabinet.Width},
-		edit.SetCabinetSize{At: e.At, Which: edit.Height, Size: e.Cabinet.Height},
+		e, edit.SetCabinet(e.At, "width", e.Cabinet.Width),
+		edit.SetCabinet(e.At, "height", e.Cabinet.Height),
 	}}); err != nil {
 		d.Tell(Said(err))
 		return t

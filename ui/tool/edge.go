@@ -13,7 +13,7 @@ import (
 type DragEdge struct {
 	drag
 	place   model.Place
-	which   edit.CabinetSize
+	size    string // width or height, as the cabinet's row
 	outline plane.Rect
 	grip    length.Length
 }
@@ -32,10 +32,10 @@ func edgeAt(d Desk, p Pointer) (DragEdge, bool) {
 		o := c.Outline
 		at := model.Place{Cabinet: i, Bay: -1, Front: -1}
 		if (p.At.X-o.Max.X).Abs() <= reach && p.At.Y >= o.Min.Y && p.At.Y <= o.Max.Y {
-			return DragEdge{place: at, which: edit.Width, outline: o, grip: p.At.X - o.Max.X}, true
+			return DragEdge{place: at, size: "width", outline: o, grip: p.At.X - o.Max.X}, true
 		}
 		if (p.At.Y-o.Max.Y).Abs() <= reach && p.At.X >= o.Min.X && p.At.X <= o.Max.X {
-			return DragEdge{place: at, which: edit.Height, outline: o, grip: p.At.Y - o.Max.Y}, true
+			return DragEdge{place: at, size: "height", outline: o, grip: p.At.Y - o.Max.Y}, true
 		}
 	}
 	return DragEdge{}, false
@@ -50,10 +50,10 @@ func (t DragEdge) Move(d Desk, p Pointer) Tool {
 	t.begin(s)
 	step := Step(s.Project().Unit, p.Free)
 	size := (p.At.X - t.grip - t.outline.Min.X).RoundTo(step)
-	if t.which == edit.Height {
+	if t.size == "height" {
 		size = (p.At.Y - t.grip - t.outline.Min.Y).RoundTo(step)
 	}
-	if err := s.Preview(edit.SetCabinetSize{At: t.place, Which: t.which, Size: size}); err != nil {
+	if err := s.Preview(edit.SetCabinet(t.place, t.size, size)); err != nil {
 		d.Display(Feedback{Labels: []Label{{At: p.At, Say: Said(err), Warn: true}}})
 		return t
 	}
@@ -72,7 +72,7 @@ func (t DragEdge) Release(d Desk, p Pointer) Tool {
 
 // Cursor is that of the way the edge can move.
 func (t DragEdge) Cursor(Desk, Pointer) Cursor {
-	if t.which == edit.Height {
+	if t.size == "height" {
 		return UpDown
 	}
 	return LeftRight
