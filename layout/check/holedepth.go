@@ -9,8 +9,12 @@ import (
 
 var (
 	web        = model.Limit{Key: "web", Title: message.New("from a hole's bottom to the face"), Usual: 3 * length.Millimetre, Greatest: 2 * length.Metre}
-	drillPoint = model.Limit{Key: "drill_point", Title: message.New("the drill's point reaches deeper by"), Usual: 0, Greatest: 2 * length.Metre}
+	drillPoint = model.Limit{Key: "drill_point", Title: message.New("the drill's point reaches deeper by"), Usual: length.Millimetre, Greatest: 2 * length.Metre}
 )
+
+// DrillPoint is how far the point of the drill may reach past the depth of a
+// hole: the project's, or 1 mm.
+func DrillPoint(p *model.Project) length.Length { return drillPoint.In(p) }
 
 var holeDepth = Rule{
 	Name:     "hole-depth",

@@ -17,7 +17,7 @@ func DrillList(p *plan.Plan, findings []check.Finding, say Speaker) Table {
 }
 
 func drillTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool) Table {
-	t := drillHead(say, forFiles)
+	t := drillHead(p, say, forFiles)
 	w := newWarner(p, findings, say, forFiles)
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
@@ -41,7 +41,7 @@ func drillTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bo
 
 // drillHead is the drill list without its rows. Files have a column for the face
 // that lies up, as there the sentences above the table are missing.
-func drillHead(say Speaker, forFiles bool) Table {
+func drillHead(p *plan.Plan, say Speaker, forFiles bool) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	columns := []Column{
 		{Head: "", Weight: 0.5},
@@ -54,7 +54,7 @@ func drillHead(say Speaker, forFiles bool) Table {
 	return Table{
 		Name:  "drill",
 		Title: head("Drill list"),
-		Intro: []string{say.Say(message.New("Sizes in %v. Handle holes are drilled from the face, which lies up.", UnitWord(say.Unit)))},
+		Intro: []string{say.Say(message.New("Sizes in %v. Handle holes are drilled from the face, which lies up.", UnitWord(say.Unit))), say.Say(DepthStop(p))},
 		Repeat: []string{
 			head("Rear face: the front lies face down, its bottom edge towards you; left and right are as it lies: left is RIGHT in the room."),
 		},

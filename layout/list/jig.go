@@ -120,6 +120,7 @@ func jigTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool
 		Title: say.Say(message.New("Jig settings")),
 		Intro: []string{
 			say.Say(message.New("Edge distance: from the front’s side edge to the line of holes. Drop: how far the front’s bottom edge lies below the runner’s lower edge (negative: above).")),
+			say.Say(DepthStop(p)),
 		},
 		Repeat: []string{
 			say.Say(message.New("Left and right as seen from the room; the rear face lies up, so left is at your RIGHT hand.")),
@@ -185,4 +186,14 @@ func (w JigWork) cells(say Speaker, forFiles bool) []string {
 		"□", strconv.Itoa(w.Front.Number), w.Front.Name, say.Say(SideName(w.Side)), strings.Join(heights, " · "),
 		drillFigure(h.Diameter, w.Front, say, forFiles), drillFigure(h.Depth, w.Front, say, forFiles),
 	}
+}
+
+// DepthStop tells how depths are meant and what the drill's point does, for
+// whoever sets a depth stop by them.
+func DepthStop(p *plan.Plan) message.Message {
+	point := check.DrillPoint(p.Project)
+	if point == 0 {
+		return message.New("Depths are told to the bottom of the hole, the drill’s point included.")
+	}
+	return message.New("Depths are told without the drill’s point, which may reach %v further: set the depth stop by the full diameter.", point)
 }

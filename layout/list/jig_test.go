@@ -28,7 +28,7 @@ func drilled(number int, left, right, drop int64) plan.Front {
 // Edge distance 36, drop 16 and 0: common practice, no source (side 19, reveal
 // 3, inset 20).
 func TestEachSettingIsNeededOnce(t *testing.T) {
-	p := &plan.Plan{Fronts: []plan.Front{
+	p := &plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{
 		drilled(1, 36, 27, 16), drilled(2, 36, 27, 0), drilled(3, 27, 36, 16), drilled(4, 27, 36, 0),
 		{Number: 5}, // a panel without holes
 	}}
@@ -66,7 +66,7 @@ func TestEachSettingIsNeededOnce(t *testing.T) {
 }
 
 func TestJigTableHasARowForEachSide(t *testing.T) {
-	p := &plan.Plan{Fronts: []plan.Front{drilled(1, 36, 36, 16), drilled(2, 36, 36, 16)}}
+	p := &plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{drilled(1, 36, 36, 16), drilled(2, 36, 36, 16)}}
 	table := JigSettings(p, nil, Speaker{})
 	var groups, rows int
 	for _, r := range table.Rows {
@@ -91,7 +91,7 @@ func TestJigTableHasARowForEachSide(t *testing.T) {
 }
 
 func TestNoDrilledFrontIsSaid(t *testing.T) {
-	if table := JigSettings(&plan.Plan{}, nil, Speaker{}); len(table.Notes) != 1 || len(table.Rows) != 0 {
+	if table := JigSettings(&plan.Plan{Project: &model.Project{}}, nil, Speaker{}); len(table.Notes) != 1 || len(table.Rows) != 0 {
 		t.Errorf("got %+v; want one note and no rows", table)
 	}
 }
@@ -107,7 +107,7 @@ func TestAHoleIsListedUnderItsOwnEdgeDistance(t *testing.T) {
 		plan.Hole{At: plane.Point{X: length.MM(600 - 36), Y: length.MM(10)}, Side: plan.Right, Diameter: length.MM(5), Depth: length.MM(9)},
 	)
 	var got []string
-	for _, r := range JigSettings(&plan.Plan{Fronts: []plan.Front{f}}, nil, Speaker{}).Rows {
+	for _, r := range JigSettings(&plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}, nil, Speaker{}).Rows {
 		got = append(got, strings.Join(r.Cells, "|"))
 	}
 	want := []string{
@@ -127,7 +127,7 @@ func TestAStabiliserIsInNoSetting(t *testing.T) {
 	f := drilled(1, 36, 36, 0)
 	f.Stabilised = true
 	f.Holes = append(f.Holes, plan.Hole{At: plane.Point{X: length.MM(280), Y: length.MM(20)}, Kind: plan.StabiliserHole, Diameter: length.MM(10)})
-	table := JigSettings(&plan.Plan{Fronts: []plan.Front{f}}, nil, Speaker{})
+	table := JigSettings(&plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}, nil, Speaker{})
 	if n := len(table.Rows); n != 3 || len(table.Notes) != 1 {
 		t.Errorf("%d rows, notes %q; want one setting, both sides, and where to find the stabiliser", n, table.Notes)
 	}
@@ -135,7 +135,7 @@ func TestAStabiliserIsInNoSetting(t *testing.T) {
 
 // Left and right swap on the bench: every page says so, not only the first.
 func TestTheMirrorIsSaidOnEveryPage(t *testing.T) {
-	p := &plan.Plan{Fronts: []plan.Front{drilled(1, 36, 36, 0)}}
+	p := &plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{drilled(1, 36, 36, 0)}}
 	for _, table := range []Table{JigSettings(p, nil, Speaker{}), DrillList(p, nil, Speaker{})} {
 		if len(table.Repeat) != 1 || !strings.Contains(table.Repeat[0], "RIGHT") {
 			t.Errorf("%s repeats %q; want the sentence on the mirror", table.Name, table.Repeat)

@@ -43,7 +43,7 @@ func TestRowsOfFrontsWithOpenErrorsWarn(t *testing.T) {
 	for i, place := range []model.Place{at(0, 0), at(0, 1), at(1, 0)} {
 		fronts[i].Place = place
 	}
-	p := &plan.Plan{Fronts: fronts}
+	p := &plan.Plan{Project: &model.Project{}, Fronts: fronts}
 	for name, c := range map[string]struct {
 		finding check.Finding
 		want    [3]bool

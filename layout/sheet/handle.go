@@ -28,7 +28,7 @@ func handlePages(p *plan.Plan, o Options, first int) []Page {
 		{message.New("%v: handle templates 1:1, FACE", title(p)), lettering.Medium, true},
 		{lies, lettering.Tiny, false},
 		{layUpright(), lettering.Tiny, false},
-		{careful(), lettering.Tiny, false},
+		{o.careful(), lettering.Tiny, false},
 	}, blocks, o, first)
 }
 

@@ -18,6 +18,7 @@ import (
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m := &maker{p: p, findings: findings, o: o.with()}
 	m.o.warn, m.o.refused = openErrors(findings), refused(findings)
+	m.o.depth = list.DepthStop(p)
 	m.d = Document{Title: said(title(p)), Say: o.Say}
 	for _, part := range Parts() {
 		if !m.o.wants(part) {

@@ -78,7 +78,7 @@ func middlePages(p *plan.Plan, o Options, first int) []Page {
 		{message.New("%v: stabiliser templates 1:1, REAR FACE", title(p)), lettering.Medium, true},
 		{faceDown(), lettering.Tiny, false},
 		{layUpright(), lettering.Tiny, false},
-		{careful(), lettering.Tiny, false},
+		{o.careful(), lettering.Tiny, false},
 	}, blocks, o, first)
 }
 

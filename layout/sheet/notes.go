@@ -22,9 +22,10 @@ func faceDown() message.Message {
 	return message.New("The front lies face down, its bottom edge towards you: what is left on this paper is RIGHT in the room.")
 }
 
-// careful is on every page that is drilled through.
-func careful() message.Message {
-	return message.New("Try it on scrap first. Clamp the work, set a depth stop, protect eyes and lungs. The maker’s instructions and local codes come first.")
+// careful is on every page that is drilled through; depth tells how its depths
+// are meant.
+func (o Options) careful() message.Message {
+	return message.New("%v %v", message.New("Try it on scrap first. Clamp the work, set a depth stop, protect eyes and lungs. The maker’s instructions and local codes come first."), o.depth)
 }
 
 // drilling says what a hole is.
@@ -47,12 +48,12 @@ type headLine struct {
 }
 
 // templateHead is what stands at the top of every 1:1 page.
-func templateHead(what, job message.Message) []headLine {
+func (o Options) templateHead(what, job message.Message) []headLine {
 	return []headLine{
 		{what, lettering.Medium, true},
 		{job, lettering.Small, false},
 		{faceDown(), lettering.Tiny, false},
-		{careful(), lettering.Tiny, false},
+		{o.careful(), lettering.Tiny, false},
 	}
 }
 

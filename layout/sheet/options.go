@@ -23,6 +23,7 @@ type Options struct {
 	Correction Correction
 	wraps      wraps
 	warn       message.Message // what stands on templates while the check has errors
+	depth      message.Message // how the depths of holes are meant
 	refused    map[int]bool    // numbers of the fronts whose holes have an error that is not accepted
 	Date       string          // for title blocks, as it shall be printed; may be empty
 }

@@ -52,7 +52,7 @@ func newPacker(p *plan.Plan, o Options) *packer {
 	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: warned(o, []headLine{
 		{message.New("%v: drilling templates 1:1, REAR FACE", title(p)), lettering.Medium, true},
 		{faceDown(), lettering.Tiny, false},
-		{careful(), lettering.Tiny, false},
+		{o.careful(), lettering.Tiny, false},
 	})}
 }
 

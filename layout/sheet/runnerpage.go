@@ -20,7 +20,7 @@ func runnerPages(p *plan.Plan, o Options, first int) []Page {
 	return stackPages(RunnerTemplates, []headLine{
 		{message.New("%v: runner templates 1:1, INSIDE FACE of carcass sides", title(p)), lettering.Medium, true},
 		{message.New("The inside face lies up, the bottom edge towards you. Draw the pencil lines and lay the level line on each."), lettering.Tiny, false},
-		{careful(), lettering.Tiny, false},
+		{o.careful(), lettering.Tiny, false},
 	}, all, o, first)
 }
 

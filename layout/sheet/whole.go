@@ -177,7 +177,7 @@ func (s spread) inside(w, h length.Length, o Options) length.Length {
 const mapWidth = 26 * length.Millimetre
 
 func (s spread) headLines(where message.Message) []headLine {
-	lines := templateHead(s.what, s.job)
+	lines := s.o.templateHead(s.what, s.job)
 	lines[2].say = s.lies
 	lines = append(lines, headLine{where, lines[2].size, true})
 	if !s.stop.Empty() {

@@ -1,6 +1,7 @@
 package yamlfile_test
 
 import (
+	"regexp"
 	"strings"
 	"testing"
 
@@ -208,7 +209,11 @@ func TestInchesAreWrittenExactly(t *testing.T) {
 
 func TestASheetKeepsItsComments(t *testing.T) {
 	for _, name := range assets.SheetNames() {
-		data, _ := assets.Sheet(name)
+		sample, _ := assets.Sheet(name)
+		data := regexp.MustCompile(`(?m)^ *#.*\n *screw_reach: .*\n`).ReplaceAll(sample, nil) // a key to add below
+		if len(data) == len(sample) {
+			t.Fatalf("%s has no screw_reach", name)
+		}
 		f, err := yamlfile.ReadSheetFile(name, data)
 		if err != nil {
 			t.Fatal(err)
