@@ -182,33 +182,13 @@ func (p *printing) frontsRow() fyne.CanvasObject {
 	m := newMistake(p.w.text("Fronts"), container.NewPadded(e))
 	p.wrong = append(p.wrong, m)
 	e.OnChanged = func(s string) {
-		fronts, err := parseFronts(s, len(p.w.session.CommittedResult().Plan.Fronts))
+		fronts, err := sheet.ParseFronts(s, len(p.w.session.CommittedResult().Plan.Fronts))
 		if err == nil {
 			p.options.Fronts = fronts
 		}
 		p.tell(m, err)
 	}
 	return m.object
-}
-
-// parseFronts reads numbers and ranges of fronts; empty for all.
-func parseFronts(s string, have int) ([]int, error) {
-	var all []int
-	for _, part := range strings.FieldsFunc(s, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
-		from, to, ranged := strings.Cut(part, "-")
-		a, err := strconv.Atoi(from)
-		b := a
-		if err == nil && ranged {
-			b, err = strconv.Atoi(to)
-		}
-		if err != nil || a < 1 || b > have || a > b {
-			return nil, message.New("“%v” is no front of this project: it has fronts 1 to %v.", part, have)
-		}
-		for n := a; n <= b; n++ {
-			all = append(all, n)
-		}
-	}
-	return all, nil
 }
 
 // paperRow chooses the paper: a name, a size, or a roll.

@@ -3,7 +3,6 @@ package ui
 import (
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 	"testing"
 
@@ -64,22 +63,6 @@ func TestTheTemplateOfTheSelection(t *testing.T) {
 	for _, pg := range p.pages {
 		if pg.Kind != string(sheet.CornerTemplates) {
 			t.Errorf("a page is %q", pg.Kind)
-		}
-	}
-}
-
-func TestFrontsAreChosenByNumber(t *testing.T) {
-	for _, c := range []struct {
-		text string
-		want []int
-		bad  bool
-	}{
-		{"", nil, false}, {"2", []int{2}, false}, {"2, 3;5", []int{2, 3, 5}, false}, {"4-6 1", []int{4, 5, 6, 1}, false},
-		{"0", nil, true}, {"14", nil, true}, {"x", nil, true}, {"5-3", nil, true}, {"2-", nil, true}, {"-2", nil, true},
-	} {
-		got, err := parseFronts(c.text, 13)
-		if (err != nil) != c.bad || !c.bad && !slices.Equal(got, c.want) {
-			t.Errorf("%q: %v, %v", c.text, got, err)
 		}
 	}
 }

@@ -59,13 +59,19 @@ func runCalibrate(args []string, c console) int {
 	return exitFine
 }
 
+// measuredExample is what a rule may say of the page on A4: little off.
+func measuredExample() string {
+	across, up := sheet.CalibrationBars(sheet.Options{})
+	return length.UnitMM.Format(across-8*length.Millimetre/10) + "x" + length.UnitMM.Format(up+length.Millimetre)
+}
+
 // keepMeasured turns what the rule said into a correction and keeps it.
 func keepMeasured(o sheet.Options, printer, measured string, sure bool, c console) int {
 	a, u, ok := strings.Cut(measured, "x")
 	across, err := length.Parse(a, length.UnitMM)
 	up, err2 := length.Parse(u, length.UnitMM)
 	if err = errors.Join(err, err2); !ok || err != nil || printer == "" {
-		fmt.Fprintln(c.err, "frontlay calibrate: write the printer's name and both lengths, such as --printer workshop --measured 189.5x270.2")
+		fmt.Fprintln(c.err, "frontlay calibrate: write the printer's name and both lengths, such as --printer workshop --measured", measuredExample())
 		return exitFailed
 	}
 	nominalAcross, nominalUp := sheet.CalibrationBars(o)

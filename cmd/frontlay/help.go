@@ -26,7 +26,7 @@ Flags of print:
                    their own beside it, OUT-templates.pdf
   --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, or "roll 610"
   --only LIST      only these parts, with commas between: ` + partNames() + `
-  --fronts LIST    templates only for these fronts, by number: 2,3,5
+  --fronts LIST    templates only for these fronts, by number: 2,5-7
   --printer NAME   undo this printer's measured fault of scale
 
 Flags of export:
@@ -36,7 +36,7 @@ Flags of export:
 Flags of calibrate:
   -o FILE, --paper NAME        write the page to print and measure
   --printer NAME --measured ACROSSxUP [--paper NAME] [--sure]
-                               keep what the rule says, such as 189.5x270.2
+                               keep what the rule says, such as ` + measuredExample() + `
 
 Flags of check, print and export:
   --language CODE    en, de, or the path of a file of translations
@@ -49,7 +49,7 @@ Examples:
   frontlay bench.yaml
   frontlay check bench.yaml
   frontlay print bench.yaml -o bench.pdf --paper A3
-  frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1,4
+  frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1-3
   frontlay export bench.yaml -o machine --only dxf
   frontlay new bench.yaml
 

@@ -113,7 +113,7 @@ func TestWrongArguments(t *testing.T) {
 		{"no output", []string{"print", path}, "-o OUT.pdf"},
 		{"paper", []string{"print", path, "-o", "x.pdf", "--paper", "A99"}, "A99"},
 		{"part", []string{"print", path, "-o", "x.pdf", "--only", "poster"}, "there is no part named"},
-		{"front", []string{"print", path, "-o", "x.pdf", "--fronts", "0"}, "not the number of a front"},
+		{"front", []string{"print", path, "-o", "x.pdf", "--fronts", "0"}, "“0” is no front of this project"},
 		{"front too many", []string{"print", path, "-o", "x.pdf", "--fronts", "14"}, "fronts 1 to 13"},
 		{"flag", []string{"check", path, "--loud"}, "-loud"},
 		{"no display", []string{path}, "no display"},
@@ -214,6 +214,37 @@ func TestMeasuredPrinter(t *testing.T) {
 	}
 	if code, _, errs := do(t, "print", path, "-o", out, "--printer", "shop", "--only", "corner"); code != exitFine {
 		t.Errorf("exit %d, said %q", code, errs)
+	}
+}
+
+// What the help shows as an example works.
+func TestTheHelpsOwnExamples(t *testing.T) {
+	t.Chdir(t.TempDir())
+	t.Setenv("XDG_CONFIG_HOME", t.TempDir())
+	if err := os.WriteFile("bench.yaml", assets.Demo(), 0o666); err != nil {
+		t.Fatal(err)
+	}
+	_, help, _ := do(t, "--help")
+	_, examples, _ := strings.Cut(help, "Examples:\n")
+	examples, _, _ = strings.Cut(examples, "\n\n")
+	_, measured, _ := strings.Cut(help, "keep what the rule says, such as ")
+	measured, _, _ = strings.Cut(measured, "\n")
+	ran := 0
+	for _, line := range append(strings.Split(examples, "\n"), "frontlay calibrate --printer workshop --measured "+measured) {
+		args := strings.Fields(line)[1:]
+		if args[0] == "bench.yaml" {
+			continue // opens the window
+		}
+		if args[0] == "new" {
+			args[1] = "new.yaml"
+		}
+		ran++
+		if code, said, errs := do(t, args...); code != exitFine {
+			t.Errorf("%s: exit %d, said %q and %q", line, code, said, errs)
+		}
+	}
+	if ran < 6 {
+		t.Errorf("%d examples were found; want 6 or more", ran)
 	}
 }
 

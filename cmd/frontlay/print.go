@@ -9,7 +9,6 @@ import (
 	"os"
 	"os/signal"
 	"path/filepath"
-	"strconv"
 	"strings"
 
 	"frontlay/layout"
@@ -41,7 +40,7 @@ func runPrint(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay print: say where to write the PDF: -o OUT.pdf")
 		return exitFailed
 	}
-	o, err := sheetOptions(*paper, *only, *fronts)
+	o, err := sheetOptions(*paper, *only)
 	if err == nil && *printer != "" {
 		err = usePrinter(&o, *printer)
 	}
@@ -55,8 +54,8 @@ func runPrint(args []string, c console) int {
 	}
 	o.Say = say
 	r := layout.Solve(f.Project)
-	if missing := missingFronts(o.Fronts, len(r.Plan.Fronts)); missing > 0 {
-		fmt.Fprintf(c.err, "frontlay print: there is no front %d; the project has fronts 1 to %d.\n", missing, len(r.Plan.Fronts))
+	if o.Fronts, err = sheet.ParseFronts(*fronts, len(r.Plan.Fronts)); err != nil {
+		fmt.Fprintln(c.err, "frontlay print:", err)
 		return exitFailed
 	}
 	return printJob(*out, f, r, o, c)
@@ -152,7 +151,7 @@ func usePrinter(o *sheet.Options, printer string) error {
 }
 
 // sheetOptions reads the flags of print.
-func sheetOptions(paper, only, fronts string) (sheet.Options, error) {
+func sheetOptions(paper, only string) (sheet.Options, error) {
 	var o sheet.Options
 	var err error
 	if o.Paper, err = sheet.ParsePaper(paper, length.UnitMM); err != nil {
@@ -164,13 +163,6 @@ func sheetOptions(paper, only, fronts string) (sheet.Options, error) {
 			return o, fmt.Errorf("there is no part named %q; the parts are %s", name, partNames())
 		}
 		o.Parts = append(o.Parts, part)
-	}
-	for _, s := range split(fronts) {
-		n, err := strconv.Atoi(s)
-		if err != nil || n < 1 {
-			return o, fmt.Errorf("%q is not the number of a front; write for instance --fronts 2,3,5", s)
-		}
-		o.Fronts = append(o.Fronts, n)
 	}
 	return o, nil
 }
@@ -200,13 +192,4 @@ func partNames() string {
 		names = append(names, string(p))
 	}
 	return strings.Join(names, ", ")
-}
-
-func missingFronts(asked []int, have int) int {
-	for _, n := range asked {
-		if n > have {
-			return n
-		}
-	}
-	return 0
 }

@@ -74,3 +74,19 @@ func TestPartsAreNamed(t *testing.T) {
 		t.Error("an unknown part has a name or is a template")
 	}
 }
+
+func TestFrontsAreChosenByNumber(t *testing.T) {
+	for _, c := range []struct {
+		text string
+		want []int
+		bad  bool
+	}{
+		{"", nil, false}, {"2", []int{2}, false}, {"2, 3;5", []int{2, 3, 5}, false}, {"4-6 1", []int{4, 5, 6, 1}, false},
+		{"0", nil, true}, {"14", nil, true}, {"x", nil, true}, {"5-3", nil, true}, {"2-", nil, true}, {"-2", nil, true},
+	} {
+		got, err := ParseFronts(c.text, 13)
+		if (err != nil) != c.bad || !c.bad && !slices.Equal(got, c.want) {
+			t.Errorf("%q: %v, %v", c.text, got, err)
+		}
+	}
+}

@@ -2,6 +2,8 @@ package sheet
 
 import (
 	"slices"
+	"strconv"
+	"strings"
 
 	"frontlay/layout/list"
 	"frontlay/model/length"
@@ -67,6 +69,28 @@ func (o Options) on(width, height length.Length) (Margins, Correction) {
 }
 
 func (o Options) wants(p Part) bool { return slices.Contains(o.Parts, p) }
+
+// ParseFronts reads the numbers and ranges of fronts that get templates, such as
+// 2, 5-7, of a project that has so many; empty text means all, which is nil. The
+// error is a message for the user.
+func ParseFronts(s string, have int) ([]int, error) {
+	var all []int
+	for _, part := range strings.FieldsFunc(s, func(r rune) bool { return r == ',' || r == ';' || r == ' ' }) {
+		from, to, ranged := strings.Cut(part, "-")
+		a, err := strconv.Atoi(from)
+		b := a
+		if err == nil && ranged {
+			b, err = strconv.Atoi(to)
+		}
+		if err != nil || a < 1 || b > have || a > b {
+			return nil, message.New("“%v” is no front of this project: it has fronts 1 to %v.", part, have)
+		}
+		for n := a; n <= b; n++ {
+			all = append(all, n)
+		}
+	}
+	return all, nil
+}
 
 func (o Options) wantsFront(number int) bool {
 	return len(o.Fronts) == 0 || slices.Contains(o.Fronts, number)
