@@ -93,6 +93,9 @@ func (w *writer) dimension(d *dimension) {
 		if p, ok := w.besideLine(d); ok {
 			w.Line(d.pen, d.at(d.a, d.line), d.at(d.b, d.line))
 			w.arrows(d, d.b-d.a >= 2.5*arrowLength)
+			if from, to, ok := d.leader(p); ok {
+				w.Line(d.pen, d.at(from, d.line), d.at(to, d.line))
+			}
 			pad := figureGap / 2
 			paper, b := white(), d.box(p)
 			w.Rect(nil, &paper, Point{b.lo.X - pad, b.lo.Y - pad}, Point{b.hi.X + pad, b.hi.Y + pad})
@@ -123,6 +126,27 @@ func (w *writer) onLine(d *dimension) (along float64, ok bool) {
 		}
 	}
 	return 0, false
+}
+
+// leader is the stretch by which the dimension line goes on to a figure outside of
+// its ends, so that nobody takes it for that of what lies there: up to it on the
+// line, or along all of it beside the line. False for a figure between the ends.
+func (d *dimension) leader(p Point) (from, to float64, ok bool) {
+	along, across := p.X, p.Y
+	if d.vertical {
+		along, across = p.Y, p.X
+	}
+	reach := d.along
+	if across == d.line {
+		reach = -d.along - figureGap
+	}
+	switch {
+	case along > d.b:
+		return d.b, along + reach, true
+	case along < d.a:
+		return along - reach, d.a, true
+	}
+	return 0, 0, false
 }
 
 // besideLine looks for a place of the figure outside its arrows or beside its
@@ -168,9 +192,14 @@ func (w *writer) freePlace(d *dimension, struck func(*dimension, box) bool) (Poi
 			d.at(d.b+out, d.line+side), d.at(d.a-out, d.line-side),
 			d.at(d.b+out, d.line-side), d.at(d.a-out, d.line+side),
 		} {
-			if b := d.box(p); !w.covers(b) && !struck(d, b) && w.room.holds(b.lo) && w.room.holds(b.hi) {
-				return p, true
+			b := d.box(p)
+			if w.covers(b) || struck(d, b) || !w.room.holds(b.lo) || !w.room.holds(b.hi) {
+				continue
 			}
+			if from, to, ok := d.leader(p); ok && w.covers(box{d.at(from, d.line), d.at(to, d.line)}) {
+				continue // it would run through another figure
+			}
+			return p, true
 		}
 	}
 	return Point{}, false
