@@ -267,11 +267,7 @@ func (b *beginning) begin() {
 	if title := strings.TrimSpace(p.Title); title == "" {
 		p.Title = b.w.text("New cabinet")
 	}
-	b.w.keepWork(func() {
-		b.w.newWork()
-		b.w.show(yamlfile.New(p, check.Limits()), "")
-		b.w.session.MarkUnsaved()
-	})
+	b.w.keepWork(func() { b.w.follow(b.w.work.New(p), nil) })
 }
 
 // take hands on what is typed in the form, if anything.

@@ -15,7 +15,7 @@ type Export func(folder string, r layout.Result, say message.Language) (int, err
 // so that they do not mix with others.
 func (w *window) exportFiles() {
 	w.ask.Folder(func(path string) {
-		folder := filepath.Join(path, w.fileName()+"-files")
+		folder := filepath.Join(path, w.work.Name()+"-files")
 		n, err := w.options.Export(folder, w.session.CommittedResult(), w.say())
 		if err != nil {
 			w.ask.Complain(err)

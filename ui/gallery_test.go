@@ -140,8 +140,8 @@ func dressed(t *testing.T, a appearance) *window {
 	app.Settings().SetTheme(th)
 	app.Preferences().SetBool(prefHints, true)
 	app.Preferences().SetString(prefLanguage, a.language)
-	w := open(app, th, Options{Files: &disk{}, Demo: true, Date: "2026-01-01"})
-	t.Cleanup(w.win.Close)
+	w := open(app, th, Options{Keeper: keeper(t, &disk{}), Demo: true, Date: "2026-01-01"})
+	t.Cleanup(w.shut)
 	w.desk.Inspector.Begin()
 	w.win.Resize(small)
 	if a.unit != "" {

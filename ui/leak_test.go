@@ -87,7 +87,7 @@ func TestWalkForLeaks(t *testing.T) {
 	a.Settings().SetTheme(th)
 	var all []traces
 	for i := range walks {
-		all = append(all, walkAndClose(a, th, int64(i+1), filepath.Join(t.TempDir(), "walk.yaml")))
+		all = append(all, walkAndClose(t, a, th, int64(i+1), filepath.Join(t.TempDir(), "walk.yaml")))
 	}
 	time.Sleep(5 * time.Millisecond) // for what Fyne keeps to be out of date
 	last := a.NewWindow("")
@@ -109,8 +109,8 @@ func TestWalkForLeaks(t *testing.T) {
 // window on its stack.
 //
 //go:noinline
-func walkAndClose(a fyne.App, th *look.Theme, seed int64, saves string) traces {
-	w := open(a, th, Options{Files: &disk{}, Demo: true, Date: "2026-01-01"})
+func walkAndClose(t *testing.T, a fyne.App, th *look.Theme, seed int64, saves string) traces {
+	w := open(a, th, Options{Keeper: keeper(t, &disk{}), Demo: true, Date: "2026-01-01"})
 	w.win.Resize(fyne.NewSize(1240, 690))
 	w.begin()
 	w.closeOverlays()
@@ -119,6 +119,6 @@ func walkAndClose(a fyne.App, th *look.Theme, seed int64, saves string) traces {
 		m.act()
 	}
 	tr := traces{weak.Make(w), weak.Make(w.session), weak.Make(w.session.CommittedResult().Plan), weak.Make(w.desk.Screen)}
-	w.win.Close()
+	w.shut()
 	return tr
 }

@@ -173,7 +173,7 @@ func (m *monkey) openPage() {
 	case 1:
 		m.w.do("new")
 	case 2:
-		m.w.saveTo(m.saves, nil)
+		m.w.saveTo(m.saves)
 	default:
 		m.w.do("sheets")
 	}

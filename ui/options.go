@@ -3,18 +3,8 @@ package ui
 
 import (
 	"frontlay/layout/sheet"
-	"frontlay/model"
-	"frontlay/model/yamlfile"
+	"frontlay/ui/work"
 )
-
-// Files opens and saves projects.
-type Files interface {
-	Demo() (*yamlfile.File, error)
-	Open(path string) (*yamlfile.File, error)
-	// Save writes a project to a path; f keeps what the file had beside it,
-	// such as comments.
-	Save(path string, f *yamlfile.File, p *model.Project) error
-}
 
 // Write writes finished pages as a PDF; it is called in the background and
 // tells how far it is. Where progress fails it ends with that error and writes
@@ -23,8 +13,9 @@ type Write func(path string, d sheet.Document, progress func(page, pages int) er
 
 // Options are what the window needs from the world around it.
 type Options struct {
-	Files Files
-	Write Write
+	// Keeper opens, saves and keeps projects.
+	Keeper *work.Keeper
+	Write  Write
 	// Printer, where it is given, prints without a PDF in between.
 	Printer Printer
 	// Known keeps what is known of printers; nil: nothing is.

@@ -6,9 +6,7 @@ import (
 	"strings"
 	"testing"
 
-	"frontlay/layout/check"
 	"frontlay/layout/sheet"
-	"frontlay/model/yamlfile"
 )
 
 func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
@@ -88,9 +86,8 @@ func TestTheTitleMakesAFileName(t *testing.T) {
 	for title, want := range map[string]string{"Glaze bench": "glaze-bench", "a/b: c?": "a-b--c-", "": "project", "..": "project"} {
 		p := w.session.Project().Clone()
 		p.Title = title
-		w.session = nil
-		w.show(yamlfile.New(p, check.Limits()), "")
-		if got := w.fileName(); got != want || strings.ContainsAny(got, "/\\") {
+		w.follow(w.work.New(p), nil)
+		if got := w.work.Name(); got != want || strings.ContainsAny(got, "/\\") {
 			t.Errorf("%q makes %q, want %q", title, got, want)
 		}
 	}

@@ -8,7 +8,6 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/message"
-	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/hardware"
 )
@@ -71,7 +70,7 @@ func (h *sheetsPage) read() {
 // readFile reads a sheet and asks by which name the project shall know it. Its
 // comments are kept for writing it back.
 func (h *sheetsPage) readFile(path string) error {
-	data, _, err := store.Read(store.OS{}, path, yamlfile.MaxBytes)
+	data, err := h.w.options.Keeper.ReadFile(path)
 	if err != nil {
 		return err
 	}
@@ -103,7 +102,7 @@ func (h *sheetsPage) write() {
 // writeFile writes the sheet with the comments of the file that it came from, or
 // with ones that say where on a maker's document each figure stands.
 func (h *sheetsPage) writeFile(path string) error {
-	if path == h.w.path {
+	if path == h.w.work.Path() {
 		return message.New("“%v” is the project's own file. Choose another name for the sheet.", filepath.Base(path))
 	}
 	f := h.files[h.name]
@@ -114,12 +113,7 @@ func (h *sheetsPage) writeFile(path string) error {
 	if err != nil {
 		return h.said(err)
 	}
-	was, err := store.StampOf(store.OS{}, path, store.Stamp{})
-	if err != nil {
-		return err
-	}
-	_, err = store.Save(store.OS{}, path, data, was)
-	return err
+	return h.w.options.Keeper.WriteFile(path, data)
 }
 
 // said writes the problems of a sheet in the language of the window.

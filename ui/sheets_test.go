@@ -221,13 +221,13 @@ func TestSheetFiles(t *testing.T) {
 	if err := h.writeFile(out); err != nil {
 		t.Fatal(err)
 	}
-	w.path = out
-	if err := h.writeFile(out); err == nil {
-		t.Error("the sheet was written over the project")
-	}
 	written, err := os.ReadFile(out)
 	if err != nil || !strings.Contains(string(written), "# my own comment") || !strings.Contains(string(written), "setback: 8") {
 		t.Errorf("the file is\n%s (%v)", written, err)
+	}
+	w.saveTo(out)
+	if err := h.writeFile(out); err == nil {
+		t.Error("the sheet was written over the project")
 	}
 	if err := os.WriteFile(path, []byte("frontlay_hardware: 1\nname: x\nsetbak: 3\n"), 0o600); err != nil {
 		t.Fatal(err)
@@ -245,9 +245,10 @@ func TestCarryACopy(t *testing.T) {
 	if u := w.session.Project().Hardware[0]; u.Source != "" || u.Sheet != sheet || !h.carry.Disabled() {
 		t.Errorf("the project has it from %q", u.Source)
 	}
-	data, err := w.file.Write(w.session.Project())
-	if err != nil || !strings.Contains(string(data), "side_clearance") {
-		t.Errorf("the file holds no copy: %v", err)
+	path := filepath.Join(t.TempDir(), "bench.yaml")
+	w.saveTo(path)
+	if !strings.Contains(content(t, path), "side_clearance") {
+		t.Error("the file holds no copy")
 	}
 }
 

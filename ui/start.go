@@ -45,7 +45,7 @@ func (w *window) showDesk() {
 func (w *window) doors() fyne.CanvasObject {
 	o := []fyne.CanvasObject{field.Heading(w.text("Open"))}
 	o = append(o, container.NewPadded(field.NewButton(w.text("Open a project…"), func() { w.do("open") })))
-	if f, err := w.options.Files.Demo(); err == nil {
+	if f, err := w.options.Keeper.Demo(); err == nil {
 		o = append(o, field.Heading(w.text("The demo: a pottery studio's glaze bench")))
 		o = append(o, w.door(f, w.text("Open the demo"), func() { w.do("demo") }))
 	}
@@ -57,7 +57,7 @@ func (w *window) doors() fyne.CanvasObject {
 		if i == mostPictures {
 			break
 		}
-		f, err := w.options.Files.Open(path)
+		f, err := w.options.Keeper.Look(path)
 		if err != nil {
 			l := field.NewLabel(w.text("%v can't be opened any more.", filepath.Base(path)))
 			l.Wrapping = fyne.TextWrapWord

@@ -8,13 +8,10 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/layout"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/arrange"
 	"frontlay/ui/ask"
 	"frontlay/ui/command"
@@ -22,6 +19,7 @@ import (
 	"frontlay/ui/look"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
+	"frontlay/ui/work"
 )
 
 // window is one open project.
@@ -32,9 +30,8 @@ type window struct {
 	theme   *look.Theme
 	ask     *ask.Asker
 
-	file     *yamlfile.File
-	path     string // empty: never saved
-	session  *session.Session
+	work     *work.Work
+	session  *session.Session // of the work
 	language language
 	group    *group
 	closed   chan struct{} // closed when the window is
@@ -47,10 +44,6 @@ type window struct {
 	figures  *model.Project  // of the new cabinet, while its page is made anew
 	opened   bool            // a project is on the desk
 
-	work         Work // nil: the Files have no Keeper
-	toldOfChange bool // that another program changed the file
-	started      bool // the window is there to show questions
-	pending      []func()
 }
 
 // open makes the first window, on the project that the options name.
@@ -59,11 +52,10 @@ func open(a fyne.App, th *look.Theme, o Options) *window { return openIn(&group{
 // openIn makes a window of a group.
 func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a), group: g, closed: make(chan struct{})}
-	w.ask = &ask.Asker{Win: w.win, Say: w.say, Begin: w.folder, Own: func() string { return w.path }}
+	w.ask = &ask.Asker{Win: w.win, Say: w.say, Begin: w.folder, Own: func() string { return w.work.Path() }}
 	g.windows = append(g.windows, w)
-	f, err := w.first()
-	w.file = f
-	w.session = session.New(f.Project, layout.Solve)
+	first := w.first()
+	w.session = w.work.Session()
 	w.build()
 	w.win.Canvas().SetOnTypedKey(w.typedKey) // once: a window made anew may have a dialog open that has the keys
 	w.watch()
@@ -72,9 +64,7 @@ func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 	} else {
 		w.showStart()
 	}
-	if err != nil {
-		w.ask.Complain(err)
-	}
+	w.follow(first, nil)
 	w.win.SetCloseIntercept(w.quit)
 	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
 	w.win.SetOnClosed(sync.OnceFunc(func() {
@@ -85,29 +75,19 @@ func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 	return w
 }
 
-// first reads the project to begin with. Where none is named or it can't be
-// read, a new one takes its place behind the start page.
-func (w *window) first() (*yamlfile.File, error) {
-	var f *yamlfile.File
-	var err error
+// first opens what the window begins with. Where nothing is named, or it can't be
+// read, a new project takes its place behind the start page. What the outcome asks
+// or tells is left for the window to show.
+func (w *window) first() (o work.Outcome) {
+	w.work = w.options.Keeper.Begin(newProject(nil))
 	switch {
 	case w.options.Open != "":
-		f, err = w.openWork(w.options.Open)
-		if err == nil {
-			w.path = w.options.Open
-		}
+		o = w.work.Open(w.options.Open)
 	case w.options.Demo:
-		f, err = w.options.Files.Demo()
-		w.newWork()
-	default:
-		w.newWork()
-		return yamlfile.New(newProject(nil), check.Limits()), nil
+		o = w.work.Demo()
 	}
-	if err != nil {
-		return yamlfile.New(newProject(nil), check.Limits()), err
-	}
-	w.opened = true
-	return f, nil
+	w.opened, o.Show = o.Show, false
+	return o
 }
 
 // say gives the language of the moment.
@@ -208,10 +188,9 @@ func (w *window) openMenus() {
 	}
 }
 
-// show puts another project into the window.
-func (w *window) show(f *yamlfile.File, path string) {
-	w.file, w.path = f, path
-	w.session = session.New(f.Project, layout.Solve)
+// show shows the project that has taken the place of the one before.
+func (w *window) show() {
+	w.session = w.work.Session()
 	w.desk.Watch(w.session)
 	w.watch()
 	w.showDesk()

@@ -3,9 +3,11 @@ package ui
 import (
 	"bytes"
 	"errors"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"reflect"
+	"strconv"
 	"strings"
 	"testing"
 	"time"
@@ -14,48 +16,45 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/assets"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/command"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
+	"frontlay/ui/work"
 )
 
-// disk opens and saves real files in a test's folder.
-type disk struct{ fail error }
+// disk is the real one, that can be made to fail.
+type disk struct {
+	store.OS
+	fail error
+}
+
+func (d *disk) OpenFile(name string, flag int, perm fs.FileMode) (store.File, error) {
+	if d.fail != nil && flag&os.O_CREATE != 0 {
+		return nil, d.fail
+	}
+	return d.OS.OpenFile(name, flag, perm)
+}
+
+// keeper keeps work on a disk. Its journals are written when they are flushed.
+func keeper(t testing.TB, d store.FS) *work.Keeper {
+	t.Helper()
+	n := 0
+	return &work.Keeper{FS: d, Home: t.TempDir(), Sheets: func(string, func(string) bool) yamlfile.SheetSource { return sheets },
+		Owner: func() store.Owner { n++; return store.ThisProcess(strconv.Itoa(n), time.Now()) },
+		After: func(time.Duration) <-chan time.Time { return nil }, Now: time.Now, Failed: func(err error) { t.Error(err) }}
+}
 
 func sheets(s string) (string, []byte, error) {
 	data, _ := assets.Sheet(s)
 	return s, data, nil
-}
-
-func (d *disk) Demo() (*yamlfile.File, error) {
-	return yamlfile.Read(assets.DemoName, assets.Demo(), sheets, check.Limits())
-}
-
-func (d *disk) Open(path string) (*yamlfile.File, error) {
-	data, err := os.ReadFile(path)
-	if err != nil {
-		return nil, err
-	}
-	return yamlfile.Read(path, data, sheets, check.Limits())
-}
-
-func (d *disk) Save(path string, f *yamlfile.File, p *model.Project) error {
-	if d.fail != nil {
-		return d.fail
-	}
-	data, err := f.Write(p)
-	if err != nil {
-		return err
-	}
-	return os.WriteFile(path, data, 0o600)
 }
 
 // printed is what the window wrote as a PDF.
@@ -83,15 +82,28 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	a.Settings().SetTheme(th)
 	a.Preferences().SetBool(prefHints, true) // those of the first use were seen
 	d, pages := &disk{}, &[]printed{}
-	w := open(a, th, Options{Files: d, Open: path, Demo: path == "", Date: "2026-01-01", Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
+	w := open(a, th, Options{Keeper: keeper(t, d), Open: path, Demo: path == "", Date: "2026-01-01", Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
 		*pages = append(*pages, printed{path, d})
 		return nil
 	}})
 	w.desk.Inspector.Begin()
 	w.win.Resize(fyne.NewSize(1240, 690))
-	t.Cleanup(w.win.Close)
+	t.Cleanup(w.shut)
 	return w, d, pages
 }
+
+// shut closes a window as the last question before it does.
+func (w *window) shut() {
+	_ = w.work.Close() // what a test leaves unsaved is nobody's
+	select {
+	case <-w.closed:
+	default:
+		w.win.Close()
+	}
+}
+
+// saveTo writes the project to a file.
+func (w *window) saveTo(path string) { w.follow(w.work.SaveTo(path), nil) }
 
 func (w *window) face(n int) drawing.Subject {
 	return session.Front(w.session.Result().Plan.Fronts[n-1].Place)
@@ -116,8 +128,8 @@ func TestAFileThatCantBeReadIsTold(t *testing.T) {
 	if w.win.Canvas().Overlays().Top() == nil {
 		t.Error("nothing tells that the file could not be read")
 	}
-	if w.path != "" {
-		t.Errorf("saving would overwrite %s", w.path)
+	if w.work.Path() != "" {
+		t.Errorf("saving would overwrite %s", w.work.Path())
 	}
 }
 
@@ -148,13 +160,13 @@ func TestSaveAndReopen(t *testing.T) {
 	path := filepath.Join(t.TempDir(), "bench.yaml")
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Another bench"})
 	d.fail = errors.New("the disk is full")
-	w.saveTo(path, nil)
-	if !w.session.Unsaved() || w.path != "" {
+	w.saveTo(path)
+	if !w.session.Unsaved() || w.work.Path() != "" {
 		t.Error("a failed save counts as one")
 	}
 	w.win.Canvas().Overlays().Remove(w.win.Canvas().Overlays().Top())
 	d.fail = nil
-	w.saveTo(path, nil)
+	w.saveTo(path)
 	if w.session.Unsaved() || w.win.Title() != "Another bench – frontlay" {
 		t.Errorf("after saving: unsaved %v, title %q", w.session.Unsaved(), w.win.Title())
 	}
@@ -455,8 +467,8 @@ func TestNothingChangesUnseen(t *testing.T) {
 	a := test.NewTempApp(t)
 	th := &look.Theme{}
 	a.Settings().SetTheme(th)
-	w := open(a, th, Options{Files: &disk{}})
-	t.Cleanup(w.win.Close)
+	w := open(a, th, Options{Keeper: keeper(t, &disk{})})
+	t.Cleanup(w.shut)
 	for i := range w.table.Rows {
 		if c := &w.table.Rows[i]; !apart[c.Name] || c.Name == "save" || c.Name == "saveas" || c.Name == "print" || c.Name == "sheets" {
 			before := w.session.Project()
@@ -520,7 +532,7 @@ func TestNothingChangesBehindAQuestion(t *testing.T) {
 	w.session.Select(w.face(1))
 	w.win.Canvas().Focus(w.desk.Screen)
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
-	w.saveAs(nil)
+	w.do("saveas")
 	before, selected := w.session.Project(), len(w.session.Selection())
 	for i := range w.table.Rows {
 		w.run(&w.table.Rows[i])

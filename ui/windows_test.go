@@ -62,7 +62,7 @@ func TestTwoWindows(t *testing.T) {
 func TestSettingsHoldInEveryWindow(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	other := w.another()
-	t.Cleanup(other.win.Close)
+	t.Cleanup(other.shut)
 	w.speak("de")
 	if other.language.code != "de" || other.menu("save").Label != w.menu("save").Label {
 		t.Errorf("the other window speaks %q", other.language.code)
@@ -94,8 +94,8 @@ func TestPanelsStayWhereTheyWerePut(t *testing.T) {
 	}
 	w.do("large")
 	w.keepSize()
-	next := open(w.app, &look.Theme{}, Options{Files: &disk{}, Demo: true})
-	t.Cleanup(next.win.Close)
+	next := open(w.app, &look.Theme{}, Options{Keeper: keeper(t, &disk{}), Demo: true})
+	t.Cleanup(next.shut)
 	if !near(next.desk.Down.Offset, 0.6) || !near(next.desk.Across.Offset, 0.66) {
 		t.Errorf("the next window has them at %v and %v", next.desk.Down.Offset, next.desk.Across.Offset)
 	}
@@ -107,7 +107,7 @@ func TestDroppedFiles(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	path := filepath.Join(t.TempDir(), "dropped.yaml")
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Dropped"})
-	w.saveTo(path, nil)
+	w.saveTo(path)
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
 	drop := func(names ...string) {
 		var all []fyne.URI
@@ -125,8 +125,8 @@ func TestDroppedFiles(t *testing.T) {
 		t.Fatal("unsaved work is gone without a question")
 	}
 	w.answerWith(t, "Don't save")
-	if w.session.Project().Title != "Dropped" || w.path != path || w.session.Unsaved() {
-		t.Errorf("open is %q of %q", w.session.Project().Title, w.path)
+	if w.session.Project().Title != "Dropped" || w.work.Path() != path || w.session.Unsaved() {
+		t.Errorf("open is %q of %q", w.session.Project().Title, w.work.Path())
 	}
 	drop(filepath.Join(t.TempDir(), "gone.yaml"))
 	if w.win.Canvas().Overlays().Top() == nil || w.session.Project().Title != "Dropped" {
@@ -146,8 +146,8 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 }
 
 func TestAnotherLanguageOverTheStartPage(t *testing.T) {
-	w := open(test.NewTempApp(t), &look.Theme{}, Options{Files: &disk{}})
-	t.Cleanup(w.win.Close)
+	w := open(test.NewTempApp(t), &look.Theme{}, Options{Keeper: keeper(t, &disk{})})
+	t.Cleanup(w.shut)
 	w.beginning().do(edit.SetCabinet(model.Place{}, "width", length.MM(777)))
 	w.beginning().do(edit.SetUnit{Unit: length.UnitCM})
 	w.speak("de")

@@ -17,7 +17,7 @@ import (
 // went.
 func (p *printing) writePDF() {
 	o := p.options
-	p.w.ask.Path(p.w.text("Write PDF"), p.w.fileName(), ".pdf", func(path string) {
+	p.w.ask.Path(p.w.text("Write PDF"), p.w.work.Name(), ".pdf", func(path string) {
 		r := p.w.session.CommittedResult()
 		p.w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o), p.tellOutcome)
 	})

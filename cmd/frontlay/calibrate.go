@@ -141,3 +141,10 @@ func savePrinters(p *sheet.Printers) error {
 	}
 	return store.Replace(store.OS{}, path, data.Bytes())
 }
+
+// knownPrinters is what is known of the user's printers, the same for the window
+// and for the commands.
+type knownPrinters struct{}
+
+func (knownPrinters) Load() (*sheet.Printers, error)   { return loadPrinters() }
+func (knownPrinters) Save(known *sheet.Printers) error { return savePrinters(known) }

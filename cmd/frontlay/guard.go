@@ -1,16 +1,20 @@
 package main
 
 import (
+	"crypto/rand"
+	"encoding/hex"
 	"fmt"
 	"io"
 	"log/slog"
 	"os"
 	"path/filepath"
 	"runtime/debug"
+	"time"
 
 	"frontlay/model/store"
 	"frontlay/model/store/record"
 	"frontlay/ui"
+	"frontlay/ui/work"
 )
 
 // guarded runs the window with what keeps its work safe: journals, a log, and a
@@ -30,8 +34,8 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 	log := record.NewLog(store.OS{}, home, record.ThisUser(me), c.now, also)
 	defer log.Close()
 	logger := log.Logger(level)
-	files := newWindowFiles(home, logger)
-	o.Files = files
+	keeper := keeperIn(home, logger)
+	o.Keeper = keeper
 	reports, err := record.Crashes(store.OS{}, crashes(home), me.Host, record.ThisUser(me))
 	if err != nil {
 		logger.Warn("crash reports", "error", err)
@@ -47,7 +51,7 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 	}
 	defer func() {
 		if r := recover(); r != nil {
-			files.flush()
+			keeper.Flush()
 			if watch != nil {
 				if err := watch.Record(r, debug.Stack()); err != nil {
 					logger.Error("crash report", "error", err)
@@ -59,7 +63,7 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 		}
 	}()
 	o.Exit = func() {
-		files.flush() // the system may end the program in the midst of work
+		keeper.Flush() // the system may end the program in the midst of work
 		logger.Info("ends")
 		if watch != nil {
 			_ = watch.Close() // nothing is left to tell it to
@@ -71,10 +75,27 @@ func guarded(o ui.Options, verbose bool, c console) (code int) {
 	openWindow(o)
 	// Where the system ends the program Fyne 2.7.4 drops what it was to call then,
 	// Options.Exit, if that comes while its loop empties its queue.
-	files.flush()
+	keeper.Flush()
 	logger.Info("ends")
 	return exitFine
 }
 
 // crashes is the folder of the reports inside the program's own.
 func crashes(home string) string { return filepath.Join(home, "crash") }
+
+// keeperIn keeps the work of the windows on the machine's disk, with home as the
+// program's own folder.
+func keeperIn(home string, log *slog.Logger) *work.Keeper {
+	return &work.Keeper{
+		FS: store.OS{}, Home: home, Sheets: sheetsFor, Owner: owner, After: time.After, Now: time.Now,
+		Failed: func(err error) { log.Warn("journal", "error", err) },
+	}
+}
+
+// owner names one window of this run unlike any other.
+func owner() store.Owner {
+	var id [8]byte
+	// crypto/rand does not fail on any system that Go supports.
+	_, _ = rand.Read(id[:])
+	return store.ThisProcess(hex.EncodeToString(id[:]), time.Now())
+}

@@ -56,10 +56,11 @@ ui/page/pagetest: assets layout layout/check layout/drawing model/edit model/mes
 ui/page/help: ui/ask ui/command ui/field fyne.io/fyne/v2
 ui/page/rules: layout/check layout/drawing model model/edit model/length model/message ui/ask ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/page/steps: model/message ui/ask ui/field ui/session fyne.io/fyne/v2
-ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/edit model/figure model/length model/message model/store model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/findings ui/hardware ui/look ui/page/help ui/page/rules ui/page/steps ui/screen ui/session ui/tool fyne.io/fyne/v2
+ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
+ui: assets layout layout/check layout/drawing layout/sheet layout/view model model/edit model/figure model/length model/message model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/findings ui/hardware ui/look ui/page/help ui/page/rules ui/page/steps ui/screen ui/session ui/tool ui/work fyne.io/fyne/v2
 assets:
 cmd/frontlay/locale:
-cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui fyne.io/fyne/v2/app
+cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

@@ -11,14 +11,13 @@ import (
 	"strconv"
 	"testing"
 
-	"frontlay/layout"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
-	"frontlay/model/yamlfile"
 	"frontlay/pdfout"
 	"frontlay/ui/session"
+	"frontlay/ui/work"
 )
 
 // TestSoak works on one project in one process for long: random edits with undo
@@ -52,27 +51,22 @@ func TestSoak(t *testing.T) {
 type soak struct {
 	t             *testing.T
 	r             *rand.Rand
-	files         *windowFiles
-	work          *keptWork
-	file          *yamlfile.File
-	path          string
+	work          *work.Work
 	session       *session.Session
 	step          int
 	done, refused int
 }
 
 func newSoak(t *testing.T, r *rand.Rand) *soak {
-	files := newWindowFiles(t.TempDir(), slog.New(slog.NewTextHandler(io.Discard, nil)))
-	f, err := files.Demo()
-	if err != nil {
-		t.Fatal(err)
+	keeper := keeperIn(t.TempDir(), slog.New(slog.NewTextHandler(io.Discard, nil)))
+	s := &soak{t: t, r: r, work: keeper.Begin(&model.Project{})}
+	if o := s.work.Demo(); !o.Done {
+		t.Fatal(o.Err)
 	}
-	s := &soak{t: t, r: r, files: files, file: f, path: filepath.Join(t.TempDir(), "soak.yaml")}
-	s.work = files.Begin().(*keptWork)
-	if err := s.work.SaveAs(s.path, f, f.Project); err != nil {
-		t.Fatal(err)
+	if o := s.work.SaveTo(filepath.Join(t.TempDir(), "soak.yaml")); !o.Done {
+		t.Fatal(o.Err)
 	}
-	s.session = session.New(f.Project, layout.Solve)
+	s.session = s.work.Session()
 	t.Cleanup(func() {
 		if err := s.work.Close(); err != nil {
 			t.Error(err)
@@ -96,7 +90,7 @@ func (s *soak) run(n int) {
 				s.done++
 			}
 		}
-		s.work.Note(s.file, s.session.Committed())
+		s.work.Note(s.session.Committed())
 		if s.step%50 == 0 {
 			s.save()
 		}
@@ -146,11 +140,10 @@ func (s *soak) edit() edit.Edit {
 
 func (s *soak) save() {
 	p := s.session.Committed()
-	if err := s.work.Save(s.file, p); err != nil {
-		s.t.Fatalf("step %d: %v", s.step, err)
+	if o := s.work.Save(); !o.Done {
+		s.t.Fatalf("step %d: %v", s.step, o.Err)
 	}
-	s.session.MarkSaved()
-	back, err := openProject(s.path, false)
+	back, err := openProject(s.work.Path(), false)
 	if err != nil {
 		s.t.Fatalf("step %d: %v", s.step, err)
 	}

@@ -55,7 +55,7 @@ type Options struct {
 // Document is one open file of one window, with its lock and its journal. Its
 // methods may be called from any goroutine.
 type Document struct {
-	desk    Options
+	o       Options
 	journal *Journal
 
 	mu    sync.Mutex
@@ -67,30 +67,30 @@ type Document struct {
 }
 
 // NewDocument begins a document without a file.
-func NewDocument(desk Options) *Document {
-	if desk.Journal.FS == nil {
-		desk.Journal.FS = desk.FS
+func NewDocument(o Options) *Document {
+	if o.Journal.FS == nil {
+		o.Journal.FS = o.FS
 	}
-	return &Document{desk: desk, journal: NewJournal(desk.Journal)}
+	return &Document{o: o, journal: NewJournal(o.Journal)}
 }
 
 // Open locks and reads a file. Where the lock can't be had the error of the lock
 // comes with the data and the document all the same (*Held or *Error), so that
 // it can be looked at and saved elsewhere; without data and document, the file
 // can't be read.
-func Open(desk Options, path string) (*Document, []byte, error) {
-	data, stamp, err := Read(desk.FS, path, desk.Limit)
+func Open(o Options, path string) (*Document, []byte, error) {
+	data, stamp, err := Read(o.FS, path, o.Limit)
 	if err != nil {
 		return nil, nil, err
 	}
 	path = absolute(path)
-	d := NewDocument(desk)
+	d := NewDocument(o)
 	d.path, d.known = path, stamp
-	d.lock, err = Acquire(desk.FS, path, desk.Journal.Owner)
+	d.lock, err = Acquire(o.FS, path, o.Journal.Owner)
 	if err == nil {
 		// A save that was killed may have left a file beside; not being able to
 		// remove it does no harm.
-		_ = Sweep(desk.FS, path)
+		_ = Sweep(o.FS, path)
 	}
 	return d, data, err
 }
@@ -106,21 +106,26 @@ func absolute(path string) string {
 
 // Restore opens the document that unsaved work was left of, as that work began
 // from it: if the file has changed since, Save says so. The work is noted at
-// once in this window's journal, so that the leftover can be discarded. Its
-// error is that of the lock, as for Open.
-func Restore(desk Options, l *Leftover) (*Document, error) {
-	d := NewDocument(desk)
+// once in this window's journal, so that the leftover can be discarded; where that
+// fails there is no document. With a document the error is *Held or nil: a file
+// whose folder is gone, or may not be written, can be saved elsewhere.
+func Restore(o Options, l *Leftover) (*Document, error) {
+	d := NewDocument(o)
 	d.path, d.known = l.Path, l.Base
 	d.Note(l.Title, func() ([]byte, error) { return l.Data, nil })
 	if err := d.Flush(); err != nil {
-		return d, err
+		d.journal.Stop()
+		return nil, err
 	}
 	if d.path == "" {
 		return d, nil
 	}
 	var err error
-	d.lock, err = Acquire(desk.FS, d.path, desk.Journal.Owner)
-	return d, err
+	d.lock, err = Acquire(o.FS, d.path, o.Journal.Owner)
+	if held, ok := err.(*Held); ok {
+		return d, held
+	}
+	return d, nil
 }
 
 // Path is where the document is saved, from the root; empty where it has no file yet.
@@ -167,7 +172,7 @@ func (d *Document) save(data []byte, known Stamp) (Saved, error) {
 	if err := d.ensureLock(); err != nil {
 		return Saved{}, err
 	}
-	saved, err := Save(d.desk.FS, d.path, data, known)
+	saved, err := Save(d.o.FS, d.path, data, known)
 	if err != nil {
 		return saved, err
 	}
@@ -182,7 +187,7 @@ func (d *Document) ensureLock() error {
 	if d.lock != nil && d.lock.Mine() {
 		return nil
 	}
-	lock, err := Acquire(d.desk.FS, d.path, d.desk.Journal.Owner)
+	lock, err := Acquire(d.o.FS, d.path, d.o.Journal.Owner)
 	if held, ok := err.(*Held); ok {
 		d.lock = nil
 		return held
@@ -195,7 +200,7 @@ func (d *Document) ensureLock() error {
 func (d *Document) TakeLock() error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	lock, err := Steal(d.desk.FS, d.path, d.desk.Journal.Owner)
+	lock, err := Steal(d.o.FS, d.path, d.o.Journal.Owner)
 	if err == nil {
 		d.lock = lock
 	}
@@ -204,23 +209,30 @@ func (d *Document) TakeLock() error {
 
 // SaveAs writes data to another file, which the document is from then on. A file
 // that is there already is replaced: ask before. The error is *Held where the
-// other file is open elsewhere; nothing is written then.
-func (d *Document) SaveAs(path string, data []byte) (Saved, error) {
+// other file is open elsewhere, and nothing is written then; take says that the
+// user wants to have it all the same.
+func (d *Document) SaveAs(path string, data []byte, take bool) (Saved, error) {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	path = absolute(path)
-	lock, err := Acquire(d.desk.FS, path, d.desk.Journal.Owner)
+	lock, err := Acquire(d.o.FS, path, d.o.Journal.Owner)
 	own := false
 	if h, held := err.(*Held); held {
-		if !h.Owner.same(d.desk.Journal.Owner) {
+		switch own = h.Owner.same(d.o.Journal.Owner); {
+		case own:
+			lock = d.lock
+		case !take:
 			return Saved{}, err
+		default:
+			if lock, err = Steal(d.o.FS, path, d.o.Journal.Owner); err != nil {
+				return Saved{}, err
+			}
 		}
-		lock, own = d.lock, true
 	}
-	now, err := StampOf(d.desk.FS, path, Stamp{})
+	now, err := StampOf(d.o.FS, path, Stamp{})
 	if err == nil {
 		var saved Saved
-		if saved, err = Save(d.desk.FS, path, data, now); err == nil {
+		if saved, err = Save(d.o.FS, path, data, now); err == nil {
 			if d.lock != nil && !own {
 				_ = d.lock.Release() // a lock left behind is taken over later
 			}
@@ -235,16 +247,20 @@ func (d *Document) SaveAs(path string, data []byte) (Saved, error) {
 }
 
 // Reread reads the file anew, for a user who takes the other program's version.
-// The journal is cleared.
-func (d *Document) Reread() ([]byte, error) {
+// That counts once accept has found it good; then the journal is cleared. The error
+// of accept is given back, and everything is as it was.
+func (d *Document) Reread(accept func(data []byte) error) error {
+	data, stamp, err := Read(d.o.FS, d.Path(), d.o.Limit)
+	if err == nil {
+		err = accept(data)
+	}
+	if err != nil {
+		return err
+	}
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	data, stamp, err := Read(d.desk.FS, d.path, d.desk.Limit)
-	if err != nil {
-		return nil, err
-	}
 	d.known = stamp
-	return data, d.journal.Clear()
+	return d.journal.Clear()
 }
 
 // Forget empties the journal: nothing is unsaved any more, as after an undo back to
@@ -298,7 +314,7 @@ func (d *Document) Changed() *Changed {
 		d.looking = answer
 		l := look{path: d.path, known: d.known}
 		go func() {
-			l.now, l.err = StampOf(d.desk.FS, l.path, l.known)
+			l.now, l.err = StampOf(d.o.FS, l.path, l.known)
 			answer <- l
 		}()
 	}
@@ -306,7 +322,7 @@ func (d *Document) Changed() *Changed {
 	select {
 	case l := <-answer:
 		return d.seen(l)
-	case <-d.desk.Journal.After(lookPatience):
+	case <-d.o.Journal.After(lookPatience):
 		return nil
 	}
 }

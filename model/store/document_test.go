@@ -26,7 +26,7 @@ func TestADocumentsDay(t *testing.T) {
 	state, path := t.TempDir(), filepath.Join(t.TempDir(), "bench.yaml")
 	d := store.NewDocument(desk(state, me("day")))
 	note(t, d, "first")
-	if _, err := d.SaveAs(path, []byte("first")); err != nil || d.Path() != path || !d.Locked() {
+	if _, err := d.SaveAs(path, []byte("first"), false); err != nil || d.Path() != path || !d.Locked() {
 		t.Fatalf("%v, %q, locked %v", err, d.Path(), d.Locked())
 	}
 	if len(names(t, state)) != 0 {
@@ -36,11 +36,11 @@ func TestADocumentsDay(t *testing.T) {
 		t.Fatal(err)
 	}
 	// Saving under its own name is a save like others.
-	if _, err := d.SaveAs(path, []byte("third")); err != nil || content(t, path) != "third" || !d.Locked() {
+	if _, err := d.SaveAs(path, []byte("third"), false); err != nil || content(t, path) != "third" || !d.Locked() {
 		t.Fatalf("%v, locked %v", err, d.Locked())
 	}
 	other := filepath.Join(filepath.Dir(path), "other.yaml")
-	if _, err := d.SaveAs(other, []byte("fourth")); err != nil || content(t, path) != "third" || content(t, other) != "fourth" {
+	if _, err := d.SaveAs(other, []byte("fourth"), false); err != nil || content(t, path) != "third" || content(t, other) != "fourth" {
 		t.Fatal(err)
 	}
 	if err := d.Close(); err != nil {
@@ -72,10 +72,10 @@ func TestTheSecondWindowCanLookAndSaveElsewhere(t *testing.T) {
 		t.Errorf("the first can't save: %v", err)
 	}
 	beside := filepath.Join(filepath.Dir(path), "beside.yaml")
-	if _, err := second.SaveAs(beside, []byte("second's")); err != nil || second.Path() != beside {
+	if _, err := second.SaveAs(beside, []byte("second's"), false); err != nil || second.Path() != beside {
 		t.Errorf("the second saves elsewhere: %v", err)
 	}
-	if _, err := second.SaveAs(path, []byte("second's")); !errors.As(err, &held) || content(t, path) != "first's" {
+	if _, err := second.SaveAs(path, []byte("second's"), false); !errors.As(err, &held) || content(t, path) != "first's" {
 		t.Errorf("the second saves over the first's: %v", err)
 	}
 }
@@ -130,7 +130,12 @@ func TestAChangeUnderneathIsAChoice(t *testing.T) {
 	if _, err := d.Overwrite([]byte("mine"), changed); !errors.As(err, &told) {
 		t.Fatalf("what changed since the question was asked is overwritten: %v", err)
 	}
-	if data, err := d.Reread(); err != nil || string(data) != "theirs again, longer still\n" || d.Changed() != nil {
+	bad := errors.New("not to be understood")
+	if err := d.Reread(func([]byte) error { return bad }); err != bad || d.Changed() == nil {
+		t.Fatalf("theirs can't be taken, and counts all the same: %v", err)
+	}
+	var data []byte
+	if err := d.Reread(func(read []byte) error { data = read; return nil }); err != nil || string(data) != "theirs again, longer still\n" || d.Changed() != nil {
 		t.Fatalf("taking theirs: %q, %v", data, err)
 	}
 	theirs("third\n")
@@ -222,7 +227,7 @@ func TestTheJournalKnowsTheWholePath(t *testing.T) {
 	if left := leftovers(t, state); len(left) != 1 || left[0].Path != path {
 		t.Errorf("offered are %v", left)
 	}
-	if _, err := d.SaveAs("other.yaml", []byte("x")); err != nil || d.Path() != filepath.Join(filepath.Dir(path), "other.yaml") {
+	if _, err := d.SaveAs("other.yaml", []byte("x"), false); err != nil || d.Path() != filepath.Join(filepath.Dir(path), "other.yaml") {
 		t.Errorf("%q, %v", d.Path(), err)
 	}
 }

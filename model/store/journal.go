@@ -30,6 +30,7 @@ type Journal struct {
 	name string
 	wake chan struct{}
 	stop chan struct{}
+	once sync.Once // closes stop
 	done chan struct{}
 
 	mu   sync.Mutex // guards next
@@ -152,8 +153,8 @@ func (j *Journal) Clear() error {
 }
 
 // Stop ends the journal and leaves what is written. Call Clear before where
-// nothing is to be offered at the next start.
+// nothing is to be offered at the next start. It can be called again.
 func (j *Journal) Stop() {
-	close(j.stop)
+	j.once.Do(func() { close(j.stop) })
 	<-j.done
 }

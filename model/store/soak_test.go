@@ -57,7 +57,7 @@ func TestALongDayLeaksNothing(t *testing.T) {
 				t.Fatal(err)
 			}
 		case n%97 == 0:
-			if _, err := d.SaveAs(filepath.Join(folder, fmt.Sprint(n%3, ".yaml")), assets.Demo()); err != nil {
+			if _, err := d.SaveAs(filepath.Join(folder, fmt.Sprint(n%3, ".yaml")), assets.Demo(), false); err != nil {
 				t.Fatal(err)
 			}
 		case n%31 == 0:

@@ -84,10 +84,13 @@ func (b *Dismiss) TypedKey(e *fyne.KeyEvent) {
 }
 
 // Complain shows an error until it is read.
-func (a *Asker) Complain(err error) {
+func (a *Asker) Complain(err error) { a.ComplainThen(err, nil) }
+
+// ComplainThen shows an error and goes on once it is read; nil: with nothing.
+func (a *Asker) ComplainThen(err error, then func()) {
 	scroll := container.NewVScroll(wrapped(a.Say().Say(message.Of(err))))
 	scroll.SetMinSize(fyne.NewSize(520, 140))
-	a.Notice(a.Text("That did not work"), a.Text("Close"), scroll, scroll, nil)
+	a.Notice(a.Text("That did not work"), a.Text("Close"), scroll, scroll, then)
 }
 
 // Question asks for one of several answers.
