@@ -145,6 +145,9 @@ func TestAPlainChestIsFlawless(t *testing.T) {
 	p := load(t, filepath.Join("..", "testdata", "rules", "contents", "clean.yaml"))
 	p.Checks = model.Checks{}
 	everySheet(p, func(s *model.HardwareSheet) { s.Sample = false })
+	for i := range p.Cabinets[0].Bays[0].Fronts {
+		p.Cabinets[0].Bays[0].Fronts[i].Drawer = model.DrawerAuto
+	}
 	for _, g := range layout.Solve(p).Findings {
 		t.Errorf("%s: %v: %v", g.Rule, g.Where, g.What)
 	}

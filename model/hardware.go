@@ -127,12 +127,26 @@ func (d *DrawerHeight) Top() length.Length { return max(d.SideTop, d.BackTop, d.
 
 // BottomFigures are those of the drawer bottom: its underside above the
 // runner's lower edge, its thickness, and what to deduct from the bay's inside
-// width and from the runner's length for its size.
+// width and from the runner's length for its size. LeastWidth is the least width
+// of one that can be used; 0: not given.
 type BottomFigures struct {
 	Underside    length.Length
 	Thickness    length.Length
 	DeductWidth  length.Length
 	DeductLength length.Length
+	LeastWidth   length.Length
+}
+
+// UsualLeastWidth is the least width of a drawer bottom where the sheet gives none
+// (from memory).
+const UsualLeastWidth = 100 * length.Millimetre
+
+// Least is the least width of a drawer bottom that can be used.
+func (b BottomFigures) Least() length.Length {
+	if b.LeastWidth > 0 {
+		return b.LeastWidth
+	}
+	return UsualLeastWidth
 }
 
 // BackFigures are those of the drawer back: what to deduct from the bay's

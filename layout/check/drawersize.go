@@ -12,9 +12,10 @@ var drawerSize = Rule{
 	Severity: Error,
 	Forbids:  Drilling,
 	Doc: "The bay is so narrow, or the runner so short, that nothing is left of the " +
-		"drawer, its bottom or its back once the hardware sheet's figures are deducted. " +
-		"Found is the size that is left of the part that is worst off, needed more than " +
-		"0. Make the bay wider, or use other hardware.",
+		"drawer, its bottom or its back once the hardware sheet's figures are deducted, or that " +
+		"the bottom is narrower than the sheet's least width, 100 mm where it gives none. Found " +
+		"is the size that is left of the part that is worst off, needed the least size, or more " +
+		"than 0. Make the bay wider, or use other hardware.",
 	find: findDrawerSize,
 }
 
@@ -25,15 +26,16 @@ func findDrawerSize(s *search) {
 			what message.Message
 			size length.Length
 			any  bool
+			need length.Length
 		}{
-			{message.New("the drawer's width"), d.Body.Width(), true},
-			{message.New("the width of the drawer bottom"), d.BottomCut.Width, true},
-			{message.New("the length of the drawer bottom"), d.BottomCut.Length, f.Runner.Length > 0},
-			{message.New("the width of the drawer back"), d.BackCut.Width, true},
+			{message.New("the drawer's width"), d.Body.Width(), true, 0},
+			{message.New("the width of the drawer bottom"), d.BottomCut.Width, true, f.Sheet.Bottom.Least()},
+			{message.New("the length of the drawer bottom"), d.BottomCut.Length, f.Runner.Length > 0, 0},
+			{message.New("the width of the drawer back"), d.BackCut.Width, true, 0},
 		}
 		worst := -1
 		for i, p := range parts {
-			if p.any && p.size <= 0 && (worst < 0 || p.size < parts[worst].size) {
+			if p.any && (p.size <= 0 || p.size < p.need) && (worst < 0 || p.size-p.need < parts[worst].size-parts[worst].need) {
 				worst = i
 			}
 		}
@@ -41,12 +43,16 @@ func findDrawerSize(s *search) {
 			return
 		}
 		p := parts[worst]
+		what := message.New("%v comes to %v in a bay %v wide", p.what, p.size, f.Opening.Width())
+		change := message.New("make the bay or the runner larger by more than %v, or use other hardware", -p.size)
+		if p.need > 0 {
+			what = message.New("%v comes to %v in a bay %v wide; needed is %v", p.what, p.size, f.Opening.Width(), p.need)
+			change = message.New("make the bay wider by %v, or use other hardware", p.need-p.size)
+		}
 		s.front(f, Finding{
-			Found:  p.size,
-			What:   message.New("%v comes to %v in a bay %v wide", p.what, p.size, f.Opening.Width()),
-			Change: message.New("make the bay or the runner larger by more than %v, or use other hardware", -p.size),
-			Area:   f.Face,
-			Mark:   message.New("no drawer left"),
+			Found: p.size, Needed: p.need, What: what, Change: change,
+			Area: f.Face,
+			Mark: message.New("no drawer left"),
 		})
 	})
 }

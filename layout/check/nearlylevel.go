@@ -8,7 +8,7 @@ import (
 	"frontlay/model/message"
 )
 
-var levelWithin = model.Limit{Key: "nearly_level", Title: message.New("lines closer than this should be level"), Usual: 3 * length.Millimetre, Greatest: 2 * length.Metre}
+var levelWithin = model.Limit{Key: "nearly_level", Title: message.New("lines closer than this should be level"), Usual: 12 * length.Millimetre, Greatest: 2 * length.Metre}
 
 var nearlyLevel = Rule{
 	Name:     "nearly-level",

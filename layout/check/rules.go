@@ -30,6 +30,7 @@ func Rules() []Rule {
 		besidePath,
 		sampleSheet,
 		holeRows,
+		heldNearTop,
 		wideFront,
 		reveal,
 		smallerBelow,

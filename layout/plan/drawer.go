@@ -75,7 +75,7 @@ func (m *maker) chooseHeight(f *Front, room length.Length) *model.DrawerHeight {
 // keeps to it where it chooses a drawer height, the check tells where it can't.
 var HoleEdge = model.Limit{
 	Key: "hole_edge", Title: message.New("from a hole's edge to the panel's"),
-	Unset: message.New("the hole's diameter"), Greatest: 2 * length.Metre,
+	Usual: 8 * length.Millimetre, Unset: message.New("%v, or the hole's diameter where that is more", 8*length.Millimetre), Greatest: 2 * length.Metre,
 }
 
 // HoleEdgeIn is HoleEdge in a project, for a hole of that diameter.
@@ -83,7 +83,7 @@ func HoleEdgeIn(p *model.Project, diameter length.Length) length.Length {
 	if v, set := p.Checks.Limits[HoleEdge.Key]; set {
 		return v
 	}
-	return diameter
+	return max(HoleEdge.Usual, diameter)
 }
 
 // holesFit tells whether a drawer height's holes keep their distance from the

@@ -110,6 +110,7 @@ func bottom(b *model.BottomFigures) []Row {
 		size("thickness", "Thickness", "Thickness of the drawer bottom. In the notes below the table of panel sizes.", &b.Thickness, Positive, 100*length.Millimetre).needed(),
 		size("deduct_width", "Width less than the bay", "Inside width of the bay less the drawer bottom's width. In the table of panel sizes.", &b.DeductWidth, 0, maxFitting),
 		size("deduct_length", "Length less than the runner", "Length of the runner less the drawer bottom's length. In the table of panel sizes.", &b.DeductLength, 0, maxFitting),
+		size("least_width", "Least width", "Least width that a drawer bottom can have, for a hand to reach in and the parts to be put together; 100 mm where it is left out.", &b.LeastWidth, Positive, maxFitting),
 	}
 }
 

@@ -2,6 +2,7 @@ package hardware
 
 import (
 	"frontlay/layout/view"
+	"frontlay/model"
 	"frontlay/model/length"
 )
 
@@ -87,6 +88,8 @@ var bottomSizes = []size{
 	{path: "bottom.thickness", label: "Thickness", figure: view.BottomThickness, of: func(k *picked) *length.Length { return &k.sheet.Bottom.Thickness }},
 	{path: "bottom.deduct_width", label: "Width less than the bay", figure: view.BottomDeductWidth, of: func(k *picked) *length.Length { return &k.sheet.Bottom.DeductWidth }},
 	{path: "bottom.deduct_length", label: "Length less than the runner", figure: view.BottomDeductLength, of: func(k *picked) *length.Length { return &k.sheet.Bottom.DeductLength }},
+	{path: "bottom.least_width", label: "Least width", figure: view.NoFigure, of: func(k *picked) *length.Length { return &k.sheet.Bottom.LeastWidth },
+		usual: func(*picked) length.Length { return model.UsualLeastWidth }},
 }
 
 var backSizes = []size{
