@@ -83,7 +83,7 @@ func (e Set) valued(row figure.Row) message.Message {
 		}
 		return message.New("%v %v", name, v)
 	case string:
-		if t, ok := row.Value.(*figure.Text); !ok || !t.Lines && len(t.Words) == 0 {
+		if t, ok := row.Value.(*figure.Text); !ok || !t.Lines && len(t.OneOf) == 0 {
 			return message.New("%v “%v”", name, v)
 		}
 	case bool:

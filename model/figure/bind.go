@@ -59,13 +59,13 @@ func notes(key, name, doc string, at *string) Row {
 
 // word is one of a few words kept as text.
 func word(key, name, doc string, at *string, words ...string) Row {
-	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Text{Most: MostName, Words: words, At: at}}
+	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Text{Most: MostName, OneOf: words, At: at}}
 }
 
 // choice is one of a few words; words are by the constants' values from 0.
 func choice[T ~uint8](key, name, doc string, at *T, words ...string) Row {
 	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Choice{
-		Words: words, Get: func() int { return int(*at) }, Set: func(i int) { *at = T(i) },
+		OneOf: words, Get: func() int { return int(*at) }, Set: func(i int) { *at = T(i) },
 	}}
 }
 

@@ -100,16 +100,16 @@ func outsideNumbers(of Word, x, least, greatest float64) *Fault {
 
 // Refuse gives what is wrong with a text.
 func (t *Text) Refuse(of Word, s string) *Fault {
-	if s != "" && len(t.Words) > 0 && !slices.Contains(t.Words, s) {
-		return noneOf(of, Quote(s), t.Words)
+	if s != "" && len(t.OneOf) > 0 && !slices.Contains(t.OneOf, s) {
+		return noneOf(of, Quote(s), t.OneOf)
 	}
 	return refuseText(of, s, t.Most, t.Lines)
 }
 
 // Refuse gives what is wrong with the index of a word.
 func (c *Choice) Refuse(of Word, i int) *Fault {
-	if i < 0 || i >= len(c.Words) {
-		return noneOf(of, strconv.Itoa(i), c.Words)
+	if i < 0 || i >= len(c.OneOf) {
+		return noneOf(of, strconv.Itoa(i), c.OneOf)
 	}
 	return nil
 }

@@ -79,11 +79,11 @@ type Count struct {
 func (c *Count) absent() bool { return *c.At == 0 }
 
 // Text has at most Most characters, on one line unless Lines is set. Empty means
-// not given. Where it has Words it is one of them.
+// not given. Where it has OneOf it is one of them.
 type Text struct {
 	Most  int
 	Lines bool
-	Words []string
+	OneOf []string
 	At    *string
 }
 
@@ -91,7 +91,7 @@ func (t *Text) absent() bool { return *t.At == "" }
 
 // Choice is one of a few words, by the index of the word; the first is the usual.
 type Choice struct {
-	Words []string
+	OneOf []string
 	Get   func() int
 	Set   func(int)
 }
@@ -113,7 +113,7 @@ func (s *Sizes) absent() bool { return len(*s.At) == 0 }
 
 // Words gives names of the user's, each with one of a few words.
 type Words struct {
-	Words []string
+	OneOf []string
 	At    *map[string]string
 }
 

@@ -99,6 +99,16 @@ func (l Language) Length(v length.Length) string { return l.decimal(l.Unit.WithS
 // Figure writes a length without its unit.
 func (l Language) Figure(v length.Length) string { return l.decimal(l.Unit.Format(v)) }
 
+// Typed writes a length as a person has typed it or would, without its unit where that
+// is the language's: among inches, hundredths of a millimetre that no 64th says exactly
+// stay millimetres, with their unit.
+func (l Language) Typed(v length.Length) string {
+	if v%(10*length.Micrometre) == 0 {
+		return l.decimal(l.Unit.Exact(v))
+	}
+	return l.Figure(v)
+}
+
 // Number writes a plain number, such as a weight or a factor, with four digits
 // that count or all those before the decimal sign, without zeros at the end and
 // never with an exponent.

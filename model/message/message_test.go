@@ -157,3 +157,23 @@ func TestFigureLeavesTheUnitOut(t *testing.T) {
 		t.Errorf("the figure is %q", got)
 	}
 }
+
+func TestTypedKeepsMillimetresAmongInches(t *testing.T) {
+	for _, c := range []struct {
+		unit length.Unit
+		l    length.Length
+		want string
+	}{
+		{length.UnitInch, 5 * length.Millimetre, "5 mm"},
+		{length.UnitInch, 125 * length.Millimetre / 10, "12,5 mm"},
+		{length.UnitInch, 3 * length.Inch / 16, "3/16"},
+		{length.UnitInch, length.Inch / 3, "≈ 21/64"}, // a size that was worked out
+		{length.UnitInchDecimal, 5 * length.Millimetre, "5 mm"},
+		{length.UnitCM, 5 * length.Millimetre, "0,5"},
+		{length.UnitMM, 5 * length.Millimetre, "5"},
+	} {
+		if got := (message.Language{Unit: c.unit, Comma: true}).Typed(c.l); got != c.want {
+			t.Errorf("%v in %v is typed %q, want %q", c.l, c.unit, got, c.want)
+		}
+	}
+}

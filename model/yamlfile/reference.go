@@ -86,16 +86,16 @@ func inWords(value figure.Value) string {
 	case *figure.Count:
 		return fmt.Sprintf("whole number from %d to %d", v.Least, v.Greatest)
 	case *figure.Text:
-		if len(v.Words) > 0 {
-			return oneOf(v.Words)
+		if len(v.OneOf) > 0 {
+			return oneOf(v.OneOf)
 		}
 		return map[bool]string{false: "text on one line", true: "text"}[v.Lines] + ", at most " + strconv.Itoa(v.Most) + " characters"
 	case *figure.Choice:
-		return oneOf(v.Words)
+		return oneOf(v.OneOf)
 	case *figure.Flag:
 		return "true or false"
 	case *figure.Words:
-		return "names, each with " + oneOf(v.Words)
+		return "names, each with " + oneOf(v.OneOf)
 	case *figure.Unit:
 		return oneOf(length.UnitNames())
 	case *figure.List:

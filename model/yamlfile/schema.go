@@ -75,16 +75,16 @@ func valueSchema(value figure.Value) schema {
 	case *figure.Count:
 		return schema{"type": "integer", "minimum": v.Least, "maximum": v.Greatest}
 	case *figure.Text:
-		if len(v.Words) > 0 {
-			return schema{"enum": v.Words}
+		if len(v.OneOf) > 0 {
+			return schema{"enum": v.OneOf}
 		}
 		return schema{"type": []string{"string", "number"}, "maxLength": v.Most}
 	case *figure.Choice:
-		return schema{"enum": v.Words}
+		return schema{"enum": v.OneOf}
 	case *figure.Flag:
 		return schema{"type": "boolean"}
 	case *figure.Words:
-		return schema{"type": "object", "additionalProperties": schema{"enum": v.Words}}
+		return schema{"type": "object", "additionalProperties": schema{"enum": v.OneOf}}
 	case *figure.Unit:
 		return schema{"enum": length.UnitNames()}
 	case *figure.List:

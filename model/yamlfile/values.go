@@ -33,15 +33,15 @@ func (r *reader) value(row figure.Row, n *yaml.Node) {
 			*v.At = int(x)
 		}
 	case *figure.Text:
-		if len(v.Words) > 0 {
-			if i, ok := r.choice(n, of, v.Words); ok {
-				*v.At = v.Words[i]
+		if len(v.OneOf) > 0 {
+			if i, ok := r.choice(n, of, v.OneOf); ok {
+				*v.At = v.OneOf[i]
 			}
 		} else if s, ok := r.text(n, of, v.Refuse); ok {
 			*v.At = s
 		}
 	case *figure.Choice:
-		if i, ok := r.choice(n, of, v.Words); ok {
+		if i, ok := r.choice(n, of, v.OneOf); ok {
 			v.Set(i)
 		}
 	case *figure.Flag:
@@ -182,7 +182,7 @@ func (r *reader) choice(n *yaml.Node, of figure.Word, words []string) (int, bool
 // words reads a mapping from the user's names to a few known words.
 func (r *reader) words(n *yaml.Node, v *figure.Words) {
 	if n.Kind != yaml.MappingNode {
-		r.fail(n, message.New("keys with values are expected here"), message.New("each value is one of %v", strings.Join(v.Words, ", ")))
+		r.fail(n, message.New("keys with values are expected here"), message.New("each value is one of %v", strings.Join(v.OneOf, ", ")))
 		return
 	}
 	m := map[string]string{}
@@ -192,8 +192,8 @@ func (r *reader) words(n *yaml.Node, v *figure.Words) {
 			r.fail(n.Content[i], message.New("the key %v stands here twice", figure.Quote(name)), message.New("remove one of the two"))
 		}
 		r.enter(name)
-		if w, known := r.choice(n.Content[i+1], r.here(), v.Words); ok && known {
-			m[name] = v.Words[w]
+		if w, known := r.choice(n.Content[i+1], r.here(), v.OneOf); ok && known {
+			m[name] = v.OneOf[w]
 		}
 		r.leave()
 	}

@@ -166,8 +166,8 @@ func (w *writer) value(row figure.Row, old *yaml.Node) *yaml.Node {
 			return w.text(*v.At, old)
 		}
 	case *figure.Choice:
-		if i := v.Get(); (i > 0 || old != nil) && i < len(v.Words) {
-			return w.text(v.Words[i], old)
+		if i := v.Get(); (i > 0 || old != nil) && i < len(v.OneOf) {
+			return w.text(v.OneOf[i], old)
 		}
 	case *figure.Flag:
 		if *v.At || old != nil {

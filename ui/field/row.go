@@ -1,6 +1,9 @@
 package field
 
 import (
+	"unicode"
+	"unicode/utf8"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -13,6 +16,7 @@ import (
 type Row struct {
 	Object  fyne.CanvasObject
 	Entry   *Entry
+	unit    *caption // nil: none
 	problem *Label
 	say     func(message.Message) string
 }
@@ -23,12 +27,12 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 	r.problem.Importance = widget.DangerImportance
 	r.problem.Wrapping = fyne.TextWrapWord
 	r.problem.Hide()
-	s.Tell = r.tell
-	r.Entry = NewEntry(s)
 	var right fyne.CanvasObject
 	if unit != "" {
-		right = container.New(unitWidth{}, newCaption(unit, false))
+		r.unit = newCaption(unit, false)
+		right = container.New(unitWidth{}, r.unit)
 	}
+	r.Entry = NewEntry(r.own(s))
 	if s.Step != nil {
 		less := newKnob("–", func() { r.Entry.step(-1) })
 		more := newKnob("+", func() { r.Entry.step(1) })
@@ -47,8 +51,25 @@ func NewRow(label, unit string, s Source, say func(message.Message) string) *Row
 
 // Use makes the row tell of another thing from now on, of the same label and unit.
 func (r *Row) Use(s Source) {
+	r.Entry.Use(r.own(s))
+}
+
+// own makes a source tell what is wrong below the field, and show the row's unit only
+// behind figures that have none of their own.
+func (r *Row) own(s Source) Source {
 	s.Tell = r.tell
-	r.Entry.Use(s)
+	if get := s.Get; r.unit != nil {
+		s.Get = func() Value {
+			v := get()
+			if last, _ := utf8.DecodeLastRuneInString(v.Text); unicode.IsLetter(last) {
+				r.unit.Hide()
+			} else {
+				r.unit.Show()
+			}
+			return v
+		}
+	}
+	return s
 }
 
 // tell shows below the field what is wrong; an empty message takes it away.

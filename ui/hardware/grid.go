@@ -149,9 +149,9 @@ func (g *grid) entry(c column, i int) *row {
 		case at == nil:
 			return field.Value{}
 		case *at == 0 && c.usual != nil:
-			return field.Value{Grey: p.say().Figure(c.usual(k))}
+			return field.Value{Grey: p.say().Typed(c.usual(k))}
 		default:
-			return field.Value{Text: p.say().Figure(*at)}
+			return field.Value{Text: p.say().Typed(*at)}
 		}
 	}, func(text string) (func(*picked), error) {
 		v, err := parseSize(text, p.sheet.Unit, c.usual != nil)

@@ -142,6 +142,29 @@ func TestTypeFigures(t *testing.T) {
 	}
 }
 
+// Millimetres that are typed among inches stay millimetres; what a 64th says exactly is
+// said so.
+func TestMillimetresAmongInches(t *testing.T) {
+	for typed, want := range map[string]string{"5 mm": "5 mm", "12.5 mm": "12.5 mm", "25.4 mm": "1", "3/16": "3/16", "0.5 cm": "5 mm"} {
+		for _, u := range []length.Unit{length.UnitInch, length.UnitInchDecimal} {
+			if u == length.UnitInchDecimal && typed == "3/16" {
+				continue
+			}
+			s := sample(t).Clone()
+			s.Unit = u
+			p, w, _ := open(t, s)
+			enter(w, p.field(t, "connector.diameter"), typed)
+			enter(w, p.field(t, "drawers[0].holes"), "1; "+typed)
+			if got := p.field(t, "connector.diameter").entry.Text; got != want {
+				t.Errorf("in %v %q comes back as %q, want %q", u, typed, got, want)
+			}
+			if got := p.field(t, "drawers[0].holes").entry.Text; got != want+"; 1" && got != "1; "+want {
+				t.Errorf("in %v a hole at %q comes back in %q", u, typed, got)
+			}
+		}
+	}
+}
+
 // What can't be read is told beside the field and never gets into the sheet.
 func TestTypeNonsense(t *testing.T) {
 	for path, text := range map[string]string{

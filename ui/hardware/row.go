@@ -146,11 +146,11 @@ func (p *Page) value(s size) field.Value {
 	case at == nil:
 		return field.Value{}
 	case *at == 0 && s.usual != nil:
-		return field.Value{Grey: p.say().Figure(s.usual(k))}
+		return field.Value{Grey: p.say().Typed(s.usual(k))}
 	case *at == 0 && s.none != "":
 		return field.Value{Grey: p.text(s.none)}
 	default:
-		return field.Value{Text: p.say().Figure(*at)}
+		return field.Value{Text: p.say().Typed(*at)}
 	}
 }
 
@@ -165,7 +165,7 @@ func (f *form) sizesRow(path, label string, figure view.Figure, none string, of 
 			}
 			var all []string
 			for _, v := range *at {
-				all = append(all, p.say().Figure(v))
+				all = append(all, p.say().Typed(v))
 			}
 			return field.Value{Text: strings.Join(all, "; ")}
 		}, func(text string) (func(*picked), error) {

@@ -55,7 +55,7 @@ func (f *form) boardDetails(board string) {
 	f.lineOf(model.Whole, board+".material", func() string { return "" })
 	f.numberOf([]model.Place{model.Whole}, board+".density")
 	grain := board + ".grain"
-	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).Words...)
+	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).OneOf...)
 	f.choice(f.value(model.Whole, grain).Name, []string{f.text("none"), f.text("horizontal"), f.text("vertical")},
 		func() int { return slices.Index(words, *f.value(model.Whole, grain).Value.(*figure.Text).At) },
 		func(i int) edit.Edit { return edit.Set{At: model.Whole, Key: grain, Value: words[i]} })

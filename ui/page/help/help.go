@@ -40,7 +40,6 @@ var fieldKeys = [][2]string{
 
 // Keys lists every command with its keys.
 func Keys(a *ask.Asker, t *command.Table) {
-	text := a.Text
 	var o []fyne.CanvasObject
 	add := func(key, what string) {
 		k, text := field.NewLabel(key), field.NewLabel(what)
@@ -48,22 +47,22 @@ func Keys(a *ask.Asker, t *command.Table) {
 		o = append(o, container.NewGridWithColumns(2, k, text))
 	}
 	for _, menu := range command.Menus {
-		o = append(o, field.Heading(text(menu)))
+		o = append(o, field.Heading(a.Text(menu)))
 		for i := range t.Rows {
 			if c := &t.Rows[i]; c.Menu == menu && t.Keys(c) != "" {
-				add(t.Keys(c), text(c.Words))
+				add(t.Keys(c), a.Text(c.Words))
 			}
 		}
 	}
-	o = append(o, field.Heading(text("In the drawing")))
+	o = append(o, field.Heading(a.Text("In the drawing")))
 	for _, k := range drawingKeys {
-		add(text(k[0]), text(k[1]))
+		add(a.Text(k[0]), a.Text(k[1]))
 	}
-	o = append(o, field.Heading(text("In forms and lists")))
+	o = append(o, field.Heading(a.Text("In forms and lists")))
 	for _, k := range fieldKeys {
-		add(text(k[0]), text(k[1]))
+		add(a.Text(k[0]), a.Text(k[1]))
 	}
-	a.Read(text("Keys"), field.Column(o...))
+	a.Read(a.Text("Keys"), field.Column(o...))
 }
 
 // cautions are the usual ones of the trade; local codes and the makers'
@@ -80,14 +79,13 @@ var cautions = []string{
 
 // Cautions tells what to mind at the bench.
 func Cautions(a *ask.Asker) {
-	text := a.Text
 	var o []fyne.CanvasObject
 	for _, c := range cautions {
-		l := field.NewLabel("• " + text(c))
+		l := field.NewLabel("• " + a.Text(c))
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
-	a.Read(text("Before you drill"), field.Column(o...))
+	a.Read(a.Text("Before you drill"), field.Column(o...))
 }
 
 // hints are shown once, at the first use.
@@ -99,12 +97,11 @@ var hints = []string{
 
 // Hints shows the hints over the drawing.
 func Hints(a *ask.Asker) {
-	text := a.Text
 	var o []fyne.CanvasObject
 	for i, h := range hints {
-		l := field.NewLabel(text("%v.  %v", i+1, text(h)))
+		l := field.NewLabel(a.Text("%v.  %v", i+1, a.Text(h)))
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
-	a.Read(text("Three hints to begin with"), field.Column(o...))
+	a.Read(a.Text("Three hints to begin with"), field.Column(o...))
 }
