@@ -138,7 +138,7 @@ func (b *beginning) size(label, key string, steps length.Length) fyne.CanvasObje
 	}
 	r := field.NewRow(b.w.text(label), "", field.Source{
 		Figure: true,
-		Get:    func() field.Value { return field.Value{Text: b.say().Typed(get())} },
+		Get:    func() field.Value { return field.Value{Text: b.say().Figure(get())} },
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {

@@ -146,11 +146,11 @@ func (f *form) size(label message.Message, s size) {
 			case mixed:
 				return field.Value{Grey: f.text("several")}
 			case given:
-				return field.Value{Text: f.say().Typed(v)}
+				return field.Value{Text: f.say().Figure(v)}
 			case s.none:
 				return field.Value{Grey: f.text("none")}
 			default:
-				return field.Value{Grey: f.say().Typed(v)}
+				return field.Value{Grey: f.say().Figure(v)}
 			}
 		},
 		Sample: sampleOf(unit()),

@@ -90,7 +90,7 @@ func (p page) limitRow(l model.Limit) *field.Row {
 			v, set := now()
 			switch {
 			case set:
-				return field.Value{Text: p.ask.Say().Typed(v)}
+				return field.Value{Text: p.ask.Say().Figure(v)}
 			case !l.Unset.Empty():
 				return field.Value{Grey: p.ask.Say().Say(l.Unset)}
 			default:
