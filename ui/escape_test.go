@@ -93,7 +93,7 @@ func TestKeysScrollAPage(t *testing.T) {
 func TestKeysOnEveryPage(t *testing.T) {
 	for name, show := range map[string]func(w *window){
 		"start":    (*window).showStart,
-		"print":    (*window).printPage,
+		"print":    func(w *window) { w.do("print") },
 		"hardware": func(w *window) { w.do("sheets") },
 		"drawing":  (*window).showDesk,
 	} {

@@ -118,7 +118,7 @@ var scenes = []scene{
 		hand("", "front 3", 10, 120, true)(w)
 	}},
 	{name: "hardware", set: shown("sheets")},
-	{name: "print", set: func(w *window) { w.printPage() }},
+	{name: "print", set: func(w *window) { w.do("print") }},
 	{name: "template", set: shown("template")},
 	{name: "keys", set: shown("keys")},
 	{name: "hints", set: shown("hints")},

@@ -2,14 +2,17 @@
 package ui
 
 import (
-	"frontlay/layout/sheet"
+	"frontlay/ui/page/printing"
 	"frontlay/ui/work"
 )
 
-// Write writes finished pages as a PDF; it is called in the background and
-// tells how far it is. Where progress fails it ends with that error and writes
-// nothing.
-type Write func(path string, d sheet.Document, progress func(page, pages int) error) error
+// What the computer does with pages.
+type (
+	Write         = printing.Write
+	Printer       = printing.Printer
+	PrintJob      = printing.Job
+	KnownPrinters = printing.KnownPrinters
+)
 
 // Options are what the window needs from the world around it.
 type Options struct {

@@ -7,6 +7,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/page/printing"
 	"frontlay/ui/session"
 )
 
@@ -66,8 +67,8 @@ func forms() []form {
 		{"bay", inspected(drawing.BayThing, model.Place{Cabinet: 1, Front: -1})},
 		{"cabinet", inspected(drawing.CabinetThing, session.PlaceOfCabinet(0))},
 		{"new", func(w *window) { w.showStart(); inInches(w) }},
-		{"print", func(w *window) { w.printPage() }},
+		{"print", func(w *window) { w.do("print") }},
 		{"hardware", func(w *window) { w.openSheets(w.session.Project().Hardware[0].Name); inInches(w) }},
-		{"calibration", func(w *window) { newPrinting(w).measurePrinter(nil) }},
+		{"calibration", func(w *window) { printing.New(w, w.system()).Measure(nil) }},
 	}
 }

@@ -1,94 +1,65 @@
 package ui
 
 import (
-	"os"
 	"path/filepath"
-	"strings"
 	"testing"
+	"time"
+
+	"fyne.io/fyne/v2"
 
 	"frontlay/layout/sheet"
+	"frontlay/model/message"
+	"frontlay/ui/page/printing"
 )
 
-func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
-	w, _, pages := newWindow(t, "")
-	p := newPrinting(w)
-	all := len(p.pages)
-	for part, box := range p.boxes {
-		if box.Checked != p.has(part) {
-			t.Errorf("the box of %s does not tell whether it is printed", part)
-		}
+// Esc stops writing, and nothing behind the bar.
+func TestEscapeStopsWriting(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	begun := make(chan struct{})
+	stopped := make(chan struct{})
+	w.options.Write = func(_ string, _ sheet.Document, progress func(page, pages int) error) error {
+		close(begun)
+		<-stopped
+		return progress(1, 2)
 	}
-	for part, box := range p.boxes {
-		if !part.Template() && box.Checked {
-			box.SetChecked(false)
-		}
-	}
+	w.do("print")
 	r := w.session.CommittedResult()
-	want := len(sheet.Make(r.Plan, r.Findings, p.options).Pages)
-	if len(p.pages) != want || len(p.pages) >= all || len(p.pages) == 0 {
-		t.Fatalf("%d pages are shown, %d would be printed, %d were before", len(p.pages), want, all)
+	written := printing.New(w, w.system()).WriteDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, sheet.Options{Parts: []sheet.Part{sheet.JigSettings}, Say: w.say()}), func(message.Message, bool) {})
+	within10s(t, begun)
+	press(w, fyne.KeyEscape)
+	close(stopped)
+	within10s(t, written)
+	if got := w.desk.Status.Text; got != "Stopped; nothing was written." {
+		t.Errorf("the window says %q", got)
 	}
-	p.turn(1)
-	p.turn(1000)
-	if p.at != len(p.pages)-1 {
-		t.Errorf("the last page is %d, shown is %d", len(p.pages)-1, p.at)
-	}
-	p.enlarge(1.5)
-	p.enlarge(0.1)
-	w.writeAndWait(t, p.options)
-	if got := *pages; len(got) != 1 || len(got[0].doc.Pages) != want {
-		t.Error("printed is not what was chosen")
+	if !w.front.Visible() {
+		t.Error("Esc left the page behind the bar")
 	}
 }
 
-// The template of what is selected shows at once: its pages and no others.
-func TestTheTemplateOfTheSelection(t *testing.T) {
+func within10s(t *testing.T, c <-chan struct{}) {
+	t.Helper()
+	select {
+	case <-c:
+	case <-time.After(10 * time.Second):
+		t.Fatal("nothing happens")
+	}
+}
+
+// The command for a template is there for what has holes, and shows the page.
+func TestTheCommandForATemplate(t *testing.T) {
 	w, _, _ := newWindow(t, "")
+	for n, want := range map[int]bool{4: true, 8: false} { // 8 is an open niche
+		w.session.Select(w.face(n))
+		if got := w.table.Command("template").Possible(); got != want {
+			t.Errorf("front %d: a template is possible: %v", n, got)
+		}
+	}
 	if w.session.Select(); w.table.Command("template").Possible() {
 		t.Error("nothing is selected, and yet there is a template")
 	}
 	w.session.Select(w.face(4), w.face(5))
-	w.do("template")
-	if !w.front.Visible() {
-		t.Fatal("no page is shown")
-	}
-	p := newTemplates(w)
-	r := w.session.CommittedResult()
-	want := sheet.Make(r.Plan, r.Findings, sheet.Options{Parts: []sheet.Part{sheet.CornerTemplates}, Fronts: []int{4, 5}, Say: w.say()}).Pages
-	if len(want) == 0 || len(p.pages) != len(want) {
-		t.Errorf("%d pages are shown, not %d", len(p.pages), len(want))
-	}
-	for _, pg := range p.pages {
-		if pg.Kind != string(sheet.CornerTemplates) {
-			t.Errorf("a page is %q", pg.Kind)
-		}
-	}
-}
-
-func TestALanguageFromAFile(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	good, bad := filepath.Join(t.TempDir(), "nl.json"), filepath.Join(t.TempDir(), "bad.json")
-	if os.WriteFile(good, []byte(`{"Save": "Bewaren", "0.5": "0,5"}`), 0o600) != nil || os.WriteFile(bad, []byte(`{"Save %v": "x"`), 0o600) != nil {
-		t.Fatal("the test's files can't be written")
-	}
-	w.speak(good)
-	if w.text("Save") != "Bewaren" || !w.say().Comma {
-		t.Errorf("the window says %q", w.text("Save"))
-	}
-	w.speak(bad)
-	if w.language.code != good || w.win.Canvas().Overlays().Top() == nil {
-		t.Error("a broken catalogue is not refused with a message")
-	}
-}
-
-func TestTheTitleMakesAFileName(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	for title, want := range map[string]string{"Glaze bench": "glaze-bench", "a/b: c?": "a-b--c-", "": "project", "..": "project"} {
-		p := w.session.Project().Clone()
-		p.Title = title
-		w.follow(w.work.New(p), nil)
-		if got := w.work.Name(); got != want || strings.ContainsAny(got, "/\\") {
-			t.Errorf("%q makes %q, want %q", title, got, want)
-		}
+	if w.do("template"); !w.front.Visible() {
+		t.Error("no page is shown")
 	}
 }

@@ -9,6 +9,7 @@ import (
 	"frontlay/ui/command"
 	"frontlay/ui/look"
 	"frontlay/ui/page/help"
+	"frontlay/ui/page/printing"
 	"frontlay/ui/page/rules"
 	"frontlay/ui/page/steps"
 )
@@ -22,7 +23,7 @@ func (w *window) fileRows() []command.Command {
 		{Name: "recent", Menu: "File", Words: "Open again", Scope: command.Anywhere, Sub: w.recentItems},
 		{Name: "save", Menu: "File", Words: "Save", Scope: command.Project, Button: command.Button{Words: "Save", Group: command.Out}, Key: fyne.KeyS, Mod: command.Ctrl, After: true, Do: w.save},
 		{Name: "saveas", Menu: "File", Words: "Save as…", Scope: command.Project, Key: fyne.KeyS, Mod: command.Ctrl | command.Shift, Do: func() { w.follow(w.work.SaveAs(), nil) }},
-		{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Words: "Templates…", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: w.printPage},
+		{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Words: "Templates…", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting(printing.New) }},
 		{Name: "export", Menu: "File", Words: "Files for machines and other programs…", Scope: command.Project, Leaves: true, Do: w.exportFiles,
 			Can: func() bool { return w.options.Export != nil }},
 		{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},
@@ -105,8 +106,8 @@ func (w *window) settingRows() []command.Command {
 
 func (w *window) templateRows() []command.Command {
 	return []command.Command{
-		{Name: "template", Menu: "View", Words: "Template of the front", On: command.Fronts, Key: fyne.KeyF8, Mod: command.Ctrl, Do: w.templatePage,
-			Can: func() bool { return len(w.drilled()) > 0 }},
+		{Name: "template", Menu: "View", Words: "Template of the front", On: command.Fronts, Key: fyne.KeyF8, Mod: command.Ctrl, Do: func() { w.showPrinting(printing.Templates) },
+			Can: func() bool { return len(printing.Drilled(w.session)) > 0 }},
 	}
 }
 
@@ -144,4 +145,14 @@ func (w *window) setUnit(u length.Unit) {
 		w.showDesk()
 	}
 	w.Do(edit.SetUnit{Unit: u})
+}
+
+// showPrinting shows the page for printing over the desk.
+func (w *window) showPrinting(page func(printing.Host, printing.System) *printing.Page) {
+	w.showOver(reading{}, w.overPage("Templates, drawings and lists", page(w, w.system()).Object))
+}
+
+// system is what the computer can do with pages.
+func (w *window) system() printing.System {
+	return printing.System{Write: w.options.Write, Printer: w.options.Printer, Known: w.options.Known, Date: w.options.Date}
 }

@@ -1,6 +1,7 @@
 package ui
 
 import (
+	"net/url"
 	"sync"
 
 	"fyne.io/fyne/v2"
@@ -206,6 +207,12 @@ func (w *window) Say() message.Language { return w.say() }
 
 // Ask asks over the window.
 func (w *window) Ask() *ask.Asker { return w.ask }
+
+// FileName is what files of the project are called.
+func (w *window) FileName() string { return w.work.Name() }
+
+// OpenURL opens what another program shows.
+func (w *window) OpenURL(u *url.URL) error { return w.app.OpenURL(u) }
 
 // Preferences are the settings that are kept.
 func (w *window) Preferences() fyne.Preferences { return w.app.Preferences() }

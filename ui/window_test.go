@@ -26,6 +26,7 @@ import (
 	"frontlay/model/yamlfile"
 	"frontlay/ui/command"
 	"frontlay/ui/look"
+	"frontlay/ui/page/printing"
 	"frontlay/ui/session"
 	"frontlay/ui/work"
 )
@@ -68,7 +69,7 @@ func (w *window) writeAndWait(t *testing.T, o sheet.Options) {
 	t.Helper()
 	r := w.session.CommittedResult()
 	select {
-	case <-w.writeDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, o), func(message.Message, bool) {}):
+	case <-printing.New(w, w.system()).WriteDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, o), func(message.Message, bool) {}):
 	case <-time.After(10 * time.Second):
 		t.Fatal("nothing was written")
 	}
@@ -451,7 +452,7 @@ func TestTheWindowFitsASmallScreen(t *testing.T) {
 			w.theme.Large = large
 			w.app.Settings().SetTheme(w.theme)
 			w.speak(code)
-			for _, page := range []func(){w.showDesk, w.showStart, w.printPage} {
+			for _, page := range []func(){w.showDesk, w.showStart, func() { w.do("print") }} {
 				page()
 				if m := w.win.Content().MinSize(); m.Width > 1366 || m.Height > 700 {
 					t.Errorf("in %q, large %v, the window needs %v", code, large, m)
@@ -491,7 +492,7 @@ func TestNothingChangesUnseen(t *testing.T) {
 	}
 	w.closeOverlays() // the hints of the first use
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
-	w.printPage()
+	w.do("print")
 	w.do("undo")
 	if !w.desk.Object.Visible() || w.session.Project().Title == "Changed" {
 		t.Error("undo on a page does not show what it undoes")
@@ -502,7 +503,7 @@ func TestNothingChangesUnseen(t *testing.T) {
 // and says what must be set there.
 func TestAWrittenPDFCanBeOpened(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.written("bench.pdf", nil)
+	w.writeAndWait(t, sheet.Options{Parts: []sheet.Part{sheet.Cover}, Say: w.say()})
 	if w.win.Canvas().Overlays().Top() == nil {
 		t.Fatal("nothing is offered")
 	}

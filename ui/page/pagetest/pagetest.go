@@ -2,6 +2,7 @@
 package pagetest
 
 import (
+	"net/url"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -16,6 +17,7 @@ import (
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/ask"
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -79,4 +81,41 @@ func (h *Host) Do(e edit.Edit, made ...drawing.Subject) bool {
 	h.session.Select(made...)
 	h.Tell(e.Label())
 	return true
+}
+
+// FileName is that of the demo.
+func (h *Host) FileName() string { return "bench" }
+
+// OpenURL opens nothing.
+func (h *Host) OpenURL(*url.URL) error { return nil }
+
+// Face is what is selected of a front, by its number.
+func (h *Host) Face(n int) drawing.Subject {
+	return session.Front(h.session.Result().Plan.Fronts[n-1].Place)
+}
+
+// LayOut lays the window out anew, as the desktop does before each frame.
+func (h *Host) LayOut() {
+	small := fyne.NewSize(1366, 690) // on a screen of 1366 × 768
+	h.Win.Resize(small.AddWidthHeight(1, 0))
+	h.Win.Resize(small)
+}
+
+// CloseOverlays puts questions away without an answer.
+func (h *Host) CloseOverlays() {
+	c := h.Win.Canvas()
+	for top := c.Overlays().Top(); top != nil; top = c.Overlays().Top() {
+		c.Overlays().Remove(top)
+	}
+}
+
+// Texts are those of the labels in an object.
+func Texts(in fyne.CanvasObject) string {
+	all := ""
+	for _, o := range test.LaidOutObjects(in) {
+		if l, ok := o.(*field.Label); ok {
+			all += l.Text + "\n"
+		}
+	}
+	return all
 }

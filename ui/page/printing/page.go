@@ -1,6 +1,9 @@
-package ui
+// Package printing is the page for printing: drawings, lists and templates, as a
+// PDF or on a printer.
+package printing
 
 import (
+	"net/url"
 	"strconv"
 	"strings"
 
@@ -11,21 +14,53 @@ import (
 
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
+	"frontlay/ui/ask"
 	"frontlay/ui/field"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
 )
 
-// printing is the page on which is chosen what to print; it shows every sheet
+// Host is what the page needs of the window around it.
+type Host interface {
+	Session() *session.Session
+	Ask() *ask.Asker
+	Preferences() fyne.Preferences
+	// FileName is what files of the project are called, without an extension.
+	FileName() string
+	// OpenURL opens what another program shows.
+	OpenURL(*url.URL) error
+	Tell(message.Message)
+}
+
+// System is what the computer can do with pages.
+type System struct {
+	Write Write
+	// Printer, where it is given, prints without a PDF in between.
+	Printer Printer
+	// Known keeps what is known of printers; nil: nothing is.
+	Known KnownPrinters
+	// Date is today's date as it is to be printed.
+	Date string
+}
+
+// Write writes finished pages as a PDF; it is called in the background and
+// tells how far it is. Where progress fails it ends with that error and writes
+// nothing.
+type Write func(path string, d sheet.Document, progress func(page, pages int) error) error
+
+// Page is the page on which is chosen what to print; it shows every sheet
 // before.
-type printing struct {
-	w       *window
+type Page struct {
+	Object fyne.CanvasObject
+
+	host    Host
+	system  System
+	ask     *ask.Asker
 	options sheet.Options
 	pages   []sheet.Page
 	at      int
 	zoom    float32 // 1: the whole page is seen
 
-	object  fyne.CanvasObject
 	picture *screen.Still
 	frame   *container.Scroll
 	need    *field.Label
@@ -33,7 +68,7 @@ type printing struct {
 	title   *field.Label
 	fronts  *field.Text
 	paper   *field.Offer
-	wrong   []*mistake
+	wrong   []*field.Mistake
 	asking  bool // for the printers
 	parts   *fyne.Container
 	boxes   map[sheet.Part]*field.Check
@@ -42,28 +77,27 @@ type printing struct {
 	begun   bool // the page is whole, and what is chosen on it makes pages
 }
 
-// printPage shows the page for printing over the desk.
-func (w *window) printPage() {
-	w.showOver(reading{}, newPrinting(w).object)
-}
-
-// templatePage shows the page for printing with the templates of the fronts that
-// are selected.
-func (w *window) templatePage() { w.showOver(reading{}, newTemplates(w).object) }
-
-func newTemplates(w *window) *printing {
-	p := laidOutPrinting(w)
-	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
-	p.fronts.SetText(strings.Join(w.drilled(), ", "))
+// New makes the page.
+func New(h Host, s System) *Page {
+	p := laidOut(h, s)
 	p.begin()
 	return p
 }
 
-// drilled are the numbers of the selected fronts that have holes to drill.
-func (w *window) drilled() []string {
+// Templates makes the page with the templates of the fronts that are selected.
+func Templates(h Host, s System) *Page {
+	p := laidOut(h, s)
+	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
+	p.fronts.SetText(strings.Join(Drilled(h.Session()), ", "))
+	p.begin()
+	return p
+}
+
+// Drilled are the numbers of the selected fronts that have holes to drill.
+func Drilled(s *session.Session) []string {
 	var numbers []string
-	pl := w.session.CommittedResult().Plan
-	for _, at := range w.session.SelectedFronts() {
+	pl := s.CommittedResult().Plan
+	for _, at := range s.SelectedFronts() {
 		if f := session.FrontOf(pl, at); f != nil && len(f.Holes) > 0 {
 			numbers = append(numbers, strconv.Itoa(f.Number))
 		}
@@ -71,46 +105,40 @@ func (w *window) drilled() []string {
 	return numbers
 }
 
-func newPrinting(w *window) *printing {
-	p := laidOutPrinting(w)
-	p.begin()
-	return p
-}
-
 // begin makes the pages for the first time: while the page is put together none
 // of its fields does.
-func (p *printing) begin() {
+func (p *Page) begin() {
 	p.begun = true
 	p.make()
 }
 
-func laidOutPrinting(w *window) *printing {
-	p := &printing{w: w, zoom: 1, need: field.NewLabel(""), outcome: field.NewLabel(""), title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
-	p.options = sheet.Options{Date: w.options.Date, Say: w.say()}
+func laidOut(h Host, s System) *Page {
+	p := &Page{host: h, system: s, ask: h.Ask(), zoom: 1, need: field.NewLabel(""), outcome: field.NewLabel(""), title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
+	p.options = sheet.Options{Date: p.system.Date, Say: p.ask.Say()}
 	p.outcome.Wrapping = fyne.TextWrapWord
 	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
 	p.picture = screen.NewPage(&sheet.Page{}, p.options.Say, fyne.NewSize(200, 260))
 	for _, part := range sheet.Parts() {
 		p.parts.Add(p.partBox(part))
 	}
-	p.write = field.NewButton(w.text("Write PDF…"), p.writePDF)
+	p.write = field.NewButton(p.ask.Text("Write PDF…"), p.writePDF)
 	p.write.Importance = widget.HighImportance
-	p.print = field.NewButton(w.text("Print…"), func() { p.printNow() })
+	p.print = field.NewButton(p.ask.Text("Print…"), func() { p.printNow() })
 	_, form := field.Scrolled(field.Column(
-		field.Heading(w.text("What to print")), p.sets(), p.parts,
-		field.Heading(w.text("Fronts")), p.frontsRow(),
-		field.Heading(w.text("Paper")), p.paperRow(), p.correctionRow(),
+		field.Heading(p.ask.Text("What to print")), p.sets(), p.parts,
+		field.Heading(p.ask.Text("Fronts")), p.frontsRow(),
+		field.Heading(p.ask.Text("Paper")), p.paperRow(), p.correctionRow(),
 	))
 	buttons := container.NewGridWithColumns(1, p.write)
-	if w.options.Printer != nil {
+	if p.system.Printer != nil {
 		buttons = container.NewGridWithColumns(2, p.write, p.print)
 	}
 	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, p.outcome, buttons)), nil, nil, form)
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
-		field.NewButton(w.text("Page before"), func() { p.turn(-1) }),
+		field.NewButton(p.ask.Text("Page before"), func() { p.turn(-1) }),
 		p.title,
-		field.NewButton(w.text("Next page"), func() { p.turn(1) }),
+		field.NewButton(p.ask.Text("Next page"), func() { p.turn(1) }),
 		field.NewButton("–", func() { p.enlarge(1 / 1.5) }),
 		field.NewButton("+", func() { p.enlarge(1.5) }),
 		fynelayout.NewSpacer(),
@@ -119,12 +147,12 @@ func laidOutPrinting(w *window) *printing {
 	p.frame = view.Scroll
 	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
 	split.Offset = 0.34
-	p.object = w.overPage("Templates, drawings and lists", split)
+	p.Object = split
 	return p
 }
 
 // sets are the usual choices of parts.
-func (p *printing) sets() fyne.CanvasObject {
+func (p *Page) sets() fyne.CanvasObject {
 	choose := func(want func(sheet.Part) bool) func() {
 		return func() {
 			p.options.Parts = nil
@@ -137,19 +165,19 @@ func (p *printing) sets() fyne.CanvasObject {
 		}
 	}
 	return container.NewPadded(container.NewGridWithColumns(3,
-		field.NewButton(p.w.text("Everything"), choose(func(sheet.Part) bool { return true })),
-		field.NewButton(p.w.text("Booklet"), choose(func(part sheet.Part) bool { return !part.Template() })),
-		field.NewButton(p.w.text("Templates"), choose(sheet.Part.Template)),
+		field.NewButton(p.ask.Text("Everything"), choose(func(sheet.Part) bool { return true })),
+		field.NewButton(p.ask.Text("Booklet"), choose(func(part sheet.Part) bool { return !part.Template() })),
+		field.NewButton(p.ask.Text("Templates"), choose(sheet.Part.Template)),
 	))
 }
 
 // partBox is the box to tick for one kind of page.
-func (p *printing) partBox(part sheet.Part) fyne.CanvasObject {
+func (p *Page) partBox(part sheet.Part) fyne.CanvasObject {
 	begin := part != sheet.WholeTemplates && part != sheet.SideTemplates
 	if begin {
 		p.options.Parts = append(p.options.Parts, part)
 	}
-	c := field.NewCheck(p.w.say().Say(part.Title()), nil)
+	c := field.NewCheck(p.ask.Say().Say(part.Title()), nil)
 	c.SetChecked(begin)
 	p.boxes[part] = c
 	c.OnChanged = func(on bool) {
@@ -165,7 +193,7 @@ func (p *printing) partBox(part sheet.Part) fyne.CanvasObject {
 	return c
 }
 
-func (p *printing) has(part sheet.Part) bool {
+func (p *Page) has(part sheet.Part) bool {
 	for _, q := range p.options.Parts {
 		if q == part {
 			return true
@@ -175,79 +203,79 @@ func (p *printing) has(part sheet.Part) bool {
 }
 
 // frontsRow chooses the fronts that get templates.
-func (p *printing) frontsRow() fyne.CanvasObject {
+func (p *Page) frontsRow() fyne.CanvasObject {
 	e := field.NewText("")
 	p.fronts = e
-	e.SetPlaceHolder(p.w.text("all, or numbers such as 2, 3, 5"))
-	m := newMistake(p.w.text("Fronts"), container.NewPadded(e))
+	e.SetPlaceHolder(p.ask.Text("all, or numbers such as 2, 3, 5"))
+	m := field.NewMistake(p.ask.Text("Fronts"), container.NewPadded(e))
 	p.wrong = append(p.wrong, m)
 	e.OnChanged = func(s string) {
-		fronts, err := sheet.ParseFronts(s, len(p.w.session.CommittedResult().Plan.Fronts))
+		fronts, err := sheet.ParseFronts(s, len(p.host.Session().CommittedResult().Plan.Fronts))
 		if err == nil {
 			p.options.Fronts = fronts
 		}
 		p.tell(m, err)
 	}
-	return m.object
+	return m.Object
 }
 
 // paperRow chooses the paper: a name, a size, or a roll.
-func (p *printing) paperRow() fyne.CanvasObject {
+func (p *Page) paperRow() fyne.CanvasObject {
 	var names []string
 	for _, paper := range sheet.Papers() {
 		names = append(names, paper.Name)
 	}
 	e := field.NewOffer(names)
 	p.paper = e
-	label := p.w.text("Size or roll")
-	m := newMistake(label, field.Labelled(label, e))
+	label := p.ask.Text("Size or roll")
+	m := field.NewMistake(label, field.Labelled(label, e))
 	p.wrong = append(p.wrong, m)
 	take := func(s string) {
-		paper, err := sheet.ParsePaper(s, p.w.session.Project().Unit)
+		paper, err := sheet.ParsePaper(s, p.host.Session().Project().Unit)
 		if err == nil {
 			p.options.Paper = paper
-			p.w.app.Preferences().SetString(prefPaper, s)
+			p.host.Preferences().SetString(prefPaper, s)
 		}
 		p.tell(m, err)
 	}
-	e.SetText(p.w.app.Preferences().StringWithFallback(prefPaper, "A4"))
+	e.SetText(p.host.Preferences().StringWithFallback(prefPaper, "A4"))
 	take(e.Text)
 	e.OnChanged = take
-	return m.object
+	return m.Object
 }
 
 // tell shows under a field what is wrong with it, and makes the pages anew.
-func (p *printing) tell(m *mistake, err error) {
-	m.tell(p.w, err)
+func (p *Page) tell(m *field.Mistake, err error) {
+	m.Tell(p.ask.Say(), err)
 	p.make()
 	if err != nil {
-		field.Reveal(m.note)
+		field.Reveal(m.Note)
 	}
 }
 
 // make decides the pages and shows the one of the moment. While something typed
 // is wrong the pages stay as they were, and can't be printed.
-func (p *printing) make() {
+func (p *Page) make() {
 	if !p.begun {
 		return
 	}
 	p.outcome.Importance = widget.MediumImportance
-	p.outcome.SetText(p.w.text("Print at actual size (100 %) and measure the check bars before you drill."))
+	p.outcome.SetText(p.ask.Text("Print at actual size (100 %) and measure the check bars before you drill."))
 	defer p.able()
-	if wrong := mistaken(p.wrong...); len(wrong) > 0 {
-		p.need.SetText(p.w.text("Mend first: %v", strings.Join(wrong, ", ")))
+	if wrong := field.Mistaken(p.wrong...); len(wrong) > 0 {
+		p.need.SetText(p.ask.Text("Mend first: %v", strings.Join(wrong, ", ")))
 		return
 	}
 	if len(p.options.Parts) == 0 {
 		p.pages = nil
-		p.need.SetText(p.w.text("Choose what to print."))
+		p.need.SetText(p.ask.Text("Choose what to print."))
 	} else {
-		r := p.w.session.CommittedResult()
+		r := p.host.Session().CommittedResult()
 		doc := sheet.Make(r.Plan, r.Findings, p.options)
 		p.pages = doc.Pages
-		p.need.SetText(p.w.text("Pages: %v", len(p.pages)))
+		p.need.SetText(p.ask.Text("Pages: %v", len(p.pages)))
 		if len(p.pages) == 0 {
-			p.need.SetText(p.w.text("What is chosen needs no pages: these fronts have no holes of that kind."))
+			p.need.SetText(p.ask.Text("What is chosen needs no pages: these fronts have no holes of that kind."))
 		}
 		p.tellUse(doc)
 	}
@@ -257,32 +285,32 @@ func (p *printing) make() {
 
 // able lets the pages be written and printed where there are any, as they were
 // asked for.
-func (p *printing) able() {
-	on := len(p.pages) > 0 && len(mistaken(p.wrong...)) == 0
+func (p *Page) able() {
+	on := len(p.pages) > 0 && len(field.Mistaken(p.wrong...)) == 0
 	p.write.Able(on)
 	p.print.Able(on && !p.asking)
 }
 
 // tellOutcome tells how writing or printing went, until something else is chosen.
-func (p *printing) tellOutcome(m message.Message, failed bool) {
+func (p *Page) tellOutcome(m message.Message, failed bool) {
 	p.outcome.Importance = widget.SuccessImportance
 	if failed {
 		p.outcome.Importance = widget.DangerImportance
 	}
-	p.outcome.SetText(p.w.say().Say(m))
+	p.outcome.SetText(p.ask.Say().Say(m))
 }
 
 // tellUse writes beside each part how much paper it takes, and ticks those that
 // are chosen.
-func (p *printing) tellUse(doc sheet.Document) {
+func (p *Page) tellUse(doc sheet.Document) {
 	say := map[sheet.Part]string{}
 	for _, u := range sheet.Usage(doc, p.options.Paper) {
-		say[u.Part] = p.w.say().Say(u.Say())
+		say[u.Part] = p.ask.Say().Say(u.Say())
 	}
 	for part, box := range p.boxes {
 		text := say[part]
 		if text == "" {
-			text = p.w.say().Say(part.Title())
+			text = p.ask.Say().Say(part.Title())
 		}
 		changed := box.OnChanged
 		box.OnChanged = nil
@@ -295,7 +323,7 @@ func (p *printing) tellUse(doc sheet.Document) {
 }
 
 // enlarge shows the page larger or smaller; the whole page is the smallest.
-func (p *printing) enlarge(by float32) {
+func (p *Page) enlarge(by float32) {
 	p.zoom = min(max(p.zoom*by, 1), 8)
 	least := fyne.NewSize(200, 260)
 	if p.zoom > 1 {
@@ -308,7 +336,7 @@ func (p *printing) enlarge(by float32) {
 }
 
 // turn shows another page.
-func (p *printing) turn(by int) {
+func (p *Page) turn(by int) {
 	p.at = min(max(p.at+by, 0), max(len(p.pages)-1, 0))
 	if len(p.pages) == 0 {
 		p.picture.ShowPage(&sheet.Page{}, p.options.Say)
@@ -317,7 +345,7 @@ func (p *printing) turn(by int) {
 	}
 	page := &p.pages[p.at]
 	p.picture.ShowPage(page, p.options.Say)
-	p.title.SetText(p.w.text("%v of %v: %v", p.at+1, len(p.pages), page.Title))
+	p.title.SetText(p.ask.Text("%v of %v: %v", p.at+1, len(p.pages), page.Title))
 }
 
 // prefPaper keeps the paper that was chosen last.

@@ -1,4 +1,4 @@
-package ui
+package printing
 
 import (
 	"strings"
@@ -21,31 +21,31 @@ type KnownPrinters interface {
 }
 
 // known lists what is known of printers; what can't be read is told.
-func (w *window) known() *sheet.Printers {
-	if w.options.Known == nil {
+func (p *Page) known() *sheet.Printers {
+	if p.system.Known == nil {
 		return &sheet.Printers{}
 	}
-	p, err := w.options.Known.Load()
+	all, err := p.system.Known.Load()
 	if err != nil {
-		w.ask.Complain(err)
+		p.ask.Complain(err)
 		return &sheet.Printers{}
 	}
-	return p
+	return all
 }
 
 // keepPrinter keeps what is known of a printer with a paper.
-func (w *window) keepPrinter(k sheet.KnownPrinter) {
-	p := w.known()
-	p.Set(k)
-	if err := w.options.Known.Save(p); err != nil {
-		w.ask.Complain(err)
+func (p *Page) keepPrinter(k sheet.KnownPrinter) {
+	all := p.known()
+	all.Set(k)
+	if err := p.system.Known.Save(all); err != nil {
+		p.ask.Complain(err)
 	}
 }
 
 // correctionRow chooses the printer whose fault of scale is undone, and whose
 // margins are kept.
-func (p *printing) correctionRow() fyne.CanvasObject {
-	if p.w.options.Known == nil {
+func (p *Page) correctionRow() fyne.CanvasObject {
+	if p.system.Known == nil {
 		return field.Column()
 	}
 	var all []sheet.KnownPrinter
@@ -59,8 +59,8 @@ func (p *printing) correctionRow() fyne.CanvasObject {
 		p.make()
 	})
 	list := func() {
-		all = p.w.known().All()
-		names := []string{p.w.text("not corrected")}
+		all = p.known().All()
+		names := []string{p.ask.Text("not corrected")}
 		for _, k := range all {
 			names = append(names, k.Correction.Printer+", "+k.Correction.Paper)
 		}
@@ -68,8 +68,8 @@ func (p *printing) correctionRow() fyne.CanvasObject {
 		s.Update()
 	}
 	list()
-	measure := field.NewButton(p.w.text("Measure a printer…"), func() {
-		p.measurePrinter(func(k sheet.KnownPrinter) {
+	measure := field.NewButton(p.ask.Text("Measure a printer…"), func() {
+		p.Measure(func(k sheet.KnownPrinter) {
 			list()
 			for i := range all {
 				if all[i].Correction.Printer == k.Correction.Printer && all[i].Correction.Paper == k.Correction.Paper {
@@ -78,25 +78,27 @@ func (p *printing) correctionRow() fyne.CanvasObject {
 			}
 		})
 	})
-	return field.Column(field.Labelled(p.w.text("Printer"), s), container.NewPadded(measure))
+	return field.Column(field.Labelled(p.ask.Text("Printer"), s), container.NewPadded(measure))
 }
 
-// measurePrinter prints a calibration page and takes what the rule says.
-func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
-	w, u := p.w, p.w.session.Project().Unit
+// Measure prints a calibration page and takes what the rule says.
+func (p *Page) Measure(then func(sheet.KnownPrinter)) {
+	u := p.host.Session().Project().Unit
 	across, up := sheet.CalibrationBars(p.options)
-	name := field.NewText(w.text("name of the printer"))
-	a, b := field.NewText(w.say().Length(across)), field.NewText(w.say().Length(up))
-	side, end := field.NewText(w.say().Length(sheet.DefaultMargins.Side)), field.NewText(w.say().Length(sheet.DefaultMargins.End))
+	name := field.NewText(p.ask.Text("name of the printer"))
+	a, b := field.NewText(p.ask.Say().Length(across)), field.NewText(p.ask.Say().Length(up))
+	side, end := field.NewText(p.ask.Say().Length(sheet.DefaultMargins.Side)), field.NewText(p.ask.Say().Length(sheet.DefaultMargins.End))
 	for _, t := range []*field.Text{a, b, side, end} {
 		t.Figure = true
 	}
-	row := func(label string, t *field.Text) *mistake { return newMistake(label, field.Labelled(label, t)) }
-	rows := []*mistake{
-		row(w.text("Printer"), name), row(w.text("Bar across"), a), row(w.text("Bar up"), b),
-		row(w.text("Margin at the sides"), side), row(w.text("Margin top and bottom"), end),
+	row := func(label string, t *field.Text) *field.Mistake {
+		return field.NewMistake(label, field.Labelled(label, t))
 	}
-	verdict := field.NewLabel(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
+	rows := []*field.Mistake{
+		row(p.ask.Text("Printer"), name), row(p.ask.Text("Bar across"), a), row(p.ask.Text("Bar up"), b),
+		row(p.ask.Text("Margin at the sides"), side), row(p.ask.Text("Margin top and bottom"), end),
+	}
+	verdict := field.NewLabel(p.ask.Text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 	verdict.Wrapping = fyne.TextWrapWord
 	var got sheet.KnownPrinter
 	var keep *field.Button
@@ -106,21 +108,21 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 		for i, t := range []*field.Text{a, b} {
 			var err error
 			bars[i], err = barLength(t.Text, u)
-			rows[1+i].tell(w, err)
+			rows[1+i].Tell(p.ask.Say(), err)
 		}
 		room := sheet.Margins{}
 		var errSide, errEnd error
 		room.Side, errSide = margin(side.Text, sheet.DefaultMargins.Side, u)
 		room.End, errEnd = margin(end.Text, sheet.DefaultMargins.End, u)
-		rows[3].tell(w, errSide)
-		rows[4].tell(w, errEnd)
+		rows[3].Tell(p.ask.Say(), errSide)
+		rows[4].Tell(p.ask.Say(), errEnd)
 		verdict.Importance = widget.MediumImportance
 		switch {
-		case len(mistaken(rows...)) > 0:
-			verdict.SetText(w.text("Mend first: %v", strings.Join(mistaken(rows...), ", ")))
+		case len(field.Mistaken(rows...)) > 0:
+			verdict.SetText(p.ask.Text("Mend first: %v", strings.Join(field.Mistaken(rows...), ", ")))
 			return
 		case bars[0] == 0 || bars[1] == 0:
-			verdict.SetText(w.text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
+			verdict.SetText(p.ask.Text("Print the page at actual size, measure both bars with a steel rule, and type what it says."))
 			return
 		}
 		paper := p.options.Paper
@@ -137,34 +139,34 @@ func (p *printing) measurePrinter(then func(sheet.KnownPrinter)) {
 		default:
 			keep.Enable()
 		}
-		verdict.SetText(w.say().Say(m))
+		verdict.SetText(p.ask.Say().Say(m))
 	}
 	fields := []*field.Text{name, a, b, side, end}
 	for _, e := range fields {
 		e.OnChanged = judge
 	}
-	page := field.NewButton(w.text("Write the calibration page…"), func() {
-		w.ask.Path(w.text("Write PDF"), w.text("calibration"), ".pdf", func(path string) {
-			w.writeDocument(path, sheet.Calibration(p.options), func(m message.Message, failed bool) {
+	page := field.NewButton(p.ask.Text("Write the calibration page…"), func() {
+		p.ask.Path(p.ask.Text("Write PDF"), p.ask.Text("calibration"), ".pdf", func(path string) {
+			p.WriteDocument(path, sheet.Calibration(p.options), func(m message.Message, failed bool) {
 				verdict.Importance = widget.SuccessImportance
 				if failed {
 					verdict.Importance = widget.DangerImportance
 				}
-				verdict.SetText(w.say().Say(m))
+				verdict.SetText(p.ask.Say().Say(m))
 			})
 		})
 	})
-	if w.options.Write == nil {
+	if p.system.Write == nil {
 		page.Disable()
 	}
 	body := field.Column(page)
 	for _, r := range rows {
-		body.Add(r.object)
+		body.Add(r.Object)
 	}
 	body.Add(verdict)
-	keep = w.ask.Form(ask.Form{
-		Title: w.text("Measure a printer"), Width: 460, Body: body, Fields: fields, Take: w.text("Keep"), Back: w.text("Close"),
-		Good: func() bool { w.keepPrinter(got); return true },
+	keep = p.ask.Form(ask.Form{
+		Title: p.ask.Text("Measure a printer"), Width: 460, Body: body, Fields: fields, Take: p.ask.Text("Keep"), Back: p.ask.Text("Close"),
+		Good: func() bool { p.keepPrinter(got); return true },
 		Then: func() { then(got) },
 	})
 	keep.Disable()

@@ -1,4 +1,4 @@
-package ui
+package printing
 
 import (
 	"errors"
@@ -15,32 +15,32 @@ import (
 
 // writePDF asks where the PDF goes, writes it, and tells on the page how that
 // went.
-func (p *printing) writePDF() {
+func (p *Page) writePDF() {
 	o := p.options
-	p.w.ask.Path(p.w.text("Write PDF"), p.w.work.Name(), ".pdf", func(path string) {
-		r := p.w.session.CommittedResult()
-		p.w.writeDocument(path, sheet.Make(r.Plan, r.Findings, o), p.tellOutcome)
+	p.ask.Path(p.ask.Text("Write PDF"), p.host.FileName(), ".pdf", func(path string) {
+		r := p.host.Session().CommittedResult()
+		p.WriteDocument(path, sheet.Make(r.Plan, r.Findings, o), p.tellOutcome)
 	})
 }
 
 // errStopped ends writing when the person stops it.
 var errStopped = errors.New("stopped")
 
-// writeDocument writes pages in the background, with a bar and a way to stop. told
+// WriteDocument writes pages in the background, with a bar and a way to stop. told
 // hears how that went, to tell it where it was asked for. What it returns is
 // closed once everything is told.
-func (w *window) writeDocument(path string, doc sheet.Document, told func(m message.Message, failed bool)) <-chan struct{} {
+func (p *Page) WriteDocument(path string, doc sheet.Document, told func(m message.Message, failed bool)) <-chan struct{} {
 	finished := make(chan struct{})
 	bar := widget.NewProgressBar()
 	stop := make(chan struct{})
 	done := false
-	d := w.ask.Notice(w.text("Writing %v", filepath.Base(path)), w.text("Stop"), bar, nil, func() {
+	d := p.ask.Notice(p.ask.Text("Writing %v", filepath.Base(path)), p.ask.Text("Stop"), bar, nil, func() {
 		if !done {
 			close(stop)
 		}
 	})
 	go func() {
-		err := w.options.Write(path, doc, func(page, pages int) error {
+		err := p.system.Write(path, doc, func(page, pages int) error {
 			select {
 			case <-stop:
 				return errStopped
@@ -52,7 +52,7 @@ func (w *window) writeDocument(path string, doc sheet.Document, told func(m mess
 		fyne.Do(func() {
 			done = true
 			d.Hide()
-			told(w.written(path, err))
+			told(p.written(path, err))
 			close(finished)
 		})
 	}()
@@ -60,39 +60,39 @@ func (w *window) writeDocument(path string, doc sheet.Document, told func(m mess
 }
 
 // written tells how writing went, also on the status line.
-func (w *window) written(path string, err error) (m message.Message, failed bool) {
+func (p *Page) written(path string, err error) (m message.Message, failed bool) {
 	switch {
 	case errors.Is(err, errStopped):
 		m, failed = message.New("Stopped; nothing was written."), true
 	case err != nil:
-		w.ask.Complain(err)
+		p.ask.Complain(err)
 		return message.Of(err), true
 	default:
 		m = message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path))
-		if w.options.Printer == nil {
-			w.offerViewer(path)
+		if p.system.Printer == nil {
+			p.offerViewer(path)
 		}
 	}
-	w.tell(m)
+	p.host.Tell(m)
 	return m, failed
 }
 
 // offerViewer opens a PDF in the system's viewer, where there is no printing
 // system that the window knows, with what must be set there.
-func (w *window) offerViewer(path string) {
-	w.ask.Choose(ask.Question{
-		Title: w.text("Written"), Answers: []string{w.text("Open it to print"), w.text("Close")},
-		Text: w.text("%v is written. In the viewer's print dialog choose actual size (100 %%), not “fit to page”, and measure the check bars before you drill.", filepath.Base(path)),
+func (p *Page) offerViewer(path string) {
+	p.ask.Choose(ask.Question{
+		Title: p.ask.Text("Written"), Answers: []string{p.ask.Text("Open it to print"), p.ask.Text("Close")},
+		Text: p.ask.Text("%v is written. In the viewer's print dialog choose actual size (100 %%), not “fit to page”, and measure the check bars before you drill.", filepath.Base(path)),
 	}, func(i int) {
 		if i != 0 {
 			return
 		}
 		abs, err := filepath.Abs(path)
 		if err == nil {
-			err = w.app.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(abs)})
+			err = p.host.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(abs)})
 		}
 		if err != nil {
-			w.ask.Complain(err)
+			p.ask.Complain(err)
 		}
 	})
 }

@@ -1,4 +1,4 @@
-package ui
+package printing
 
 import (
 	"errors"
@@ -8,17 +8,16 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
+	"frontlay/ui/page/pagetest"
 )
 
 // While something typed is wrong nothing can be written or printed, what is wrong
 // stands whole under its field, and the foot of the page names the field.
 func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	w.options.Printer = &office{}
-	w.printPage()
-	w.win.Resize(small)
-	p := newPrinting(w)
-	w.showOver(reading{}, p.object)
+	h, system := pagetest.New(t), System{}
+	system.Printer = &office{}
+	p := New(h, system)
+	h.Win.SetContent(p.Object)
 	fronts, size := p.wrong[0], p.wrong[1]
 	pages := p.need.Text
 	off := func(what string, names ...string) {
@@ -26,21 +25,21 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 		if !p.write.Disabled() || !p.print.Disabled() {
 			t.Errorf("%s: the buttons can be pressed", what)
 		}
-		if want := w.text("Mend first: %v", strings.Join(names, ", ")); p.need.Text != want {
+		if want := h.Ask().Text("Mend first: %v", strings.Join(names, ", ")); p.need.Text != want {
 			t.Errorf("%s: the foot says %q, not %q", what, p.need.Text, want)
 		}
 	}
 	p.paper.SetText("nonsense")
 	off("the paper", "Size or roll")
-	if !size.note.Visible() || !strings.Contains(size.note.Text, "nonsense") || fronts.note.Visible() {
-		t.Errorf("under the paper stands %q (seen: %v)", size.note.Text, size.note.Visible())
+	if !size.Note.Visible() || !strings.Contains(size.Note.Text, "nonsense") || fronts.Note.Visible() {
+		t.Errorf("under the paper stands %q (seen: %v)", size.Note.Text, size.Note.Visible())
 	}
 	p.fronts.SetText("99,abc")
 	off("both", "Fronts", "Size or roll")
-	layOut(w)
+	h.LayOut()
 	for _, m := range p.wrong {
-		if need := m.note.MinSize().Height; m.note.Size().Height < need || m.object.Size().Height < m.note.Position().Y+need {
-			t.Errorf("what is wrong with %s is cut: %v of %v", m.name, m.note.Size(), need)
+		if need := m.Note.MinSize().Height; m.Note.Size().Height < need || m.Object.Size().Height < m.Note.Position().Y+need {
+			t.Errorf("what is wrong with %s is cut: %v of %v", m.Name, m.Note.Size(), need)
 		}
 	}
 	p.boxes[sheet.Cover].SetChecked(false)
@@ -49,7 +48,7 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 	off("the paper is mended", "Fronts")
 	p.fronts.SetText("")
 	p.boxes[sheet.Cover].SetChecked(true)
-	if p.write.Disabled() || p.print.Disabled() || p.need.Text != pages || size.note.Visible() || fronts.note.Visible() {
+	if p.write.Disabled() || p.print.Disabled() || p.need.Text != pages || size.Note.Visible() || fronts.Note.Visible() {
 		t.Errorf("all is mended, and yet writing is off (%v), the foot says %q", p.write.Disabled(), p.need.Text)
 	}
 }
@@ -67,13 +66,13 @@ func TestThePageTellsHowWritingWent(t *testing.T) {
 		{"not written", errors.New("the disk is full"), "the disk is full", widget.DangerImportance},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			w, _, _ := newWindow(t, "")
-			w.options.Printer = &office{}
-			w.options.Write = func(string, sheet.Document, func(page, pages int) error) error { return c.err }
-			p := newPrinting(w)
-			w.showOver(reading{}, p.object)
+			h, system := pagetest.New(t), System{}
+			system.Printer = &office{}
+			system.Write = func(string, sheet.Document, func(page, pages int) error) error { return c.err }
+			p := New(h, system)
+			h.Win.SetContent(p.Object)
 			caution := p.outcome.Text
-			within10s(t, w.writeDocument("bench.pdf", sheet.Document{}, p.tellOutcome))
+			within10s(t, p.WriteDocument("bench.pdf", sheet.Document{}, p.tellOutcome))
 			if !strings.Contains(p.outcome.Text, c.say) || p.outcome.Importance != c.how {
 				t.Errorf("the page says %q", p.outcome.Text)
 			}

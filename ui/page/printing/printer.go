@@ -1,4 +1,4 @@
-package ui
+package printing
 
 import (
 	"context"
@@ -21,12 +21,12 @@ import (
 // background.
 type Printer interface {
 	Printers(ctx context.Context) (names []string, standard string, err error)
-	Print(ctx context.Context, j PrintJob) error
+	Print(ctx context.Context, j Job) error
 }
 
-// PrintJob is what is printed and how. Progress, where it is given, hears how
+// Job is what is printed and how. Progress, where it is given, hears how
 // far the pages are; the context ends the work.
-type PrintJob struct {
+type Job struct {
 	Printer  string
 	Title    string
 	Copies   int
@@ -40,23 +40,23 @@ const listWait = 10 * time.Second
 
 // printNow asks which printer to print on. What it returns is closed once that is
 // asked.
-func (p *printing) printNow() <-chan struct{} {
+func (p *Page) printNow() <-chan struct{} {
 	asked := make(chan struct{})
 	p.asking = true // that takes a while, and one answer is enough
 	p.able()
 	go func() {
 		ctx, cancel := context.WithTimeout(context.Background(), listWait)
 		defer cancel()
-		names, standard, err := p.w.options.Printer.Printers(ctx)
+		names, standard, err := p.system.Printer.Printers(ctx)
 		fyne.Do(func() {
 			defer close(asked)
 			p.asking = false
 			p.able()
 			switch {
 			case err != nil:
-				p.w.ask.Complain(err)
+				p.ask.Complain(err)
 			case len(names) == 0:
-				p.w.ask.Complain(message.New("This computer has no printer set up. Write a PDF, and print that at actual size."))
+				p.ask.Complain(message.New("This computer has no printer set up. Write a PDF, and print that at actual size."))
 			default:
 				p.askPrinter(names, standard)
 			}
@@ -65,21 +65,20 @@ func (p *printing) printNow() <-chan struct{} {
 	return asked
 }
 
-func (p *printing) askPrinter(names []string, standard string) {
-	w := p.w
+func (p *Page) askPrinter(names []string, standard string) {
 	at := max(slices.Index(names, standard), 0)
 	printer := field.NewChoice(names, func() int { return at }, func(i int) { at = i })
 	copies := field.NewText("")
 	copies.Figure = true
 	copies.SetText("1")
-	note := field.NewLabel(w.text("The job asks for actual size. Measure the check bars of the first page before you drill."))
+	note := field.NewLabel(p.ask.Text("The job asks for actual size. Measure the check bars of the first page before you drill."))
 	note.Wrapping = fyne.TextWrapWord
 	problem := field.NewLabel("")
 	problem.Importance, problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
-	body := field.Column(field.Labelled(w.text("Printer"), printer), field.Labelled(w.text("Copies"), copies), note, problem)
+	body := field.Column(field.Labelled(p.ask.Text("Printer"), printer), field.Labelled(p.ask.Text("Copies"), copies), note, problem)
 	n := 0
-	w.ask.Form(ask.Form{
-		Title: w.text("Print"), Width: 420, Body: body, Take: w.text("Print"),
+	p.ask.Form(ask.Form{
+		Title: p.ask.Text("Print"), Width: 420, Body: body, Take: p.ask.Text("Print"),
 		// The field has the focus and not the button: the press that asked for this
 		// question would answer it too where it lasts.
 		Fields: []*field.Text{copies},
@@ -87,7 +86,7 @@ func (p *printing) askPrinter(names []string, standard string) {
 			var err error
 			n, err = strconv.Atoi(strings.TrimSpace(copies.Text))
 			if err != nil || n < 1 || n > 99 {
-				problem.SetText(w.text("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
+				problem.SetText(p.ask.Text("“%v” is no count of copies: write a number from 1 to 99.", copies.Text))
 				return false
 			}
 			return true
@@ -98,22 +97,21 @@ func (p *printing) askPrinter(names []string, standard string) {
 
 // send prints in the background, with a bar and a way to stop. What it returns
 // is closed once everything is told.
-func (p *printing) send(printer string, copies int) <-chan struct{} {
+func (p *Page) send(printer string, copies int) <-chan struct{} {
 	sent := make(chan struct{})
-	w := p.w
-	r := w.session.CommittedResult()
+	r := p.host.Session().CommittedResult()
 	ctx, cancel := context.WithCancel(context.Background())
 	bar := widget.NewProgressBar()
-	d := w.ask.Notice(w.text("Printing on %v", printer), w.text("Stop"), container.New(field.AtLeast(360), bar), nil, cancel)
-	job := PrintJob{
-		Printer: printer, Title: w.session.Committed().Title, Copies: copies, Paper: p.options.Paper,
+	d := p.ask.Notice(p.ask.Text("Printing on %v", printer), p.ask.Text("Stop"), container.New(field.AtLeast(360), bar), nil, cancel)
+	job := Job{
+		Printer: printer, Title: p.host.Session().Committed().Title, Copies: copies, Paper: p.options.Paper,
 		Document: sheet.Make(r.Plan, r.Findings, p.options),
 		Progress: func(page, pages int) {
 			fyne.Do(func() { bar.SetValue(float64(page) / float64(max(pages, 1))) })
 		},
 	}
 	go func() {
-		err := w.options.Printer.Print(ctx, job)
+		err := p.system.Printer.Print(ctx, job)
 		stopped := ctx.Err() != nil
 		fyne.Do(func() {
 			defer close(sent)
@@ -123,7 +121,7 @@ func (p *printing) send(printer string, copies int) <-chan struct{} {
 				p.tellOutcome(message.New("Stopped; nothing was printed."), true)
 			case err != nil:
 				p.tellOutcome(message.Of(err), true)
-				w.ask.Complain(err)
+				p.ask.Complain(err)
 			default:
 				p.tellOutcome(message.New("Sent to %v.", printer), false)
 			}

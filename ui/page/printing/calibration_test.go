@@ -1,4 +1,4 @@
-package ui
+package printing
 
 import (
 	"strings"
@@ -9,6 +9,7 @@ import (
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
 	"frontlay/ui/field"
+	"frontlay/ui/page/pagetest"
 	"frontlay/ui/replay"
 )
 
@@ -47,11 +48,11 @@ func TestMeasuringAPrinterTellsWhatIsWrong(t *testing.T) {
 		{"half a hundredth short", "Office", "169.15", "12", "169.15 mm instead of 170 mm, 0.5 % too short", true},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			w, _, _ := newWindow(t, "")
-			p := newPrinting(w)
+			h, system := pagetest.New(t), System{}
+			p := New(h, system)
 			_, up := sheet.CalibrationBars(p.options)
-			p.measurePrinter(func(sheet.KnownPrinter) {})
-			top := w.win.Canvas().Overlays().Top()
+			p.Measure(func(sheet.KnownPrinter) {})
+			top := h.Win.Canvas().Overlays().Top()
 			var fields []*field.Text
 			var keep *field.Button
 			replay.Named(top, "", func(name string, o fyne.CanvasObject) {
@@ -59,7 +60,7 @@ func TestMeasuringAPrinterTellsWhatIsWrong(t *testing.T) {
 				case *field.Text:
 					fields = append(fields, v)
 				case *field.Button:
-					if v.Text == w.text("Keep") {
+					if v.Text == h.Ask().Text("Keep") {
 						keep = v
 					}
 				}
@@ -68,10 +69,10 @@ func TestMeasuringAPrinterTellsWhatIsWrong(t *testing.T) {
 				t.Fatalf("the dialog has %d fields", len(fields))
 			}
 			fields[0].SetText(c.printer)
-			fields[2].SetText(w.say().Length(up))
+			fields[2].SetText(h.Say().Length(up))
 			fields[3].SetText(c.margin)
 			fields[1].SetText(c.across)
-			if said := strings.Join(strings.Fields(textsIn(top)), " "); !strings.Contains(said, c.say) {
+			if said := strings.Join(strings.Fields(pagetest.Texts(top)), " "); !strings.Contains(said, c.say) {
 				t.Errorf("the dialog says %q, not %q", said, c.say)
 			}
 			if keep.Disabled() == c.keep {
