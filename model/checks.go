@@ -8,7 +8,7 @@ import (
 
 // HoleRows describe the rows of holes in the carcass sides. Datum is from the
 // carcass's lower edge to the first row. Zero fields stand for the trade's
-// custom: pitch 32 mm, setback 37 mm from the front edge.
+// custom: pitch 32 mm, setback 37 mm from the front edge, or from behind inset fronts.
 type HoleRows struct {
 	Mode    RowMode
 	Pitch   length.Length

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -15,7 +16,8 @@ var holeRows = Rule{
 	Doc: "The project asks for runners on hole rows and this one is off them, because its " +
 		"drop is set by hand or the fronts can't be divided so, or because its first " +
 		"screw is not the setback of the rows behind the front edge. Found is how far the " +
-		"next row lies above its first screw hole, needed 0 (or the screw's distance from " +
+		"next row lies above its first screw hole (below it, where that is nearer and the " +
+		"drawer stays hidden and free), needed 0 (or the screw's distance from " +
 		"the front edge and the setback). Let the layout choose the drop, or move the " +
 		"front.",
 	find: findHoleRows,
@@ -25,11 +27,11 @@ func findHoleRows(s *search) {
 	if s.plan.Project.HoleRows.Mode == model.RowsFree {
 		return
 	}
-	setback := s.plan.Project.HoleRows.Filled().Setback
+	rows := s.plan.Project.HoleRows
 	s.drawers(func(f *plan.Front) {
 		if screws := f.Runner.Screws; len(screws) > 0 {
-			want := setback
-			if f.Inset { // the rows are set back behind the fronts
+			want := rows.Filled().Setback
+			if f.Inset && rows.Setback <= 0 { // nobody says where they are: as usual, counted from behind the fronts
 				want += f.Thickness
 			}
 			if screws[0].Back != want {
@@ -37,19 +39,42 @@ func findHoleRows(s *search) {
 					Found: screws[0].Back, Needed: want,
 					What:   message.New("the runner's first screw is %v behind the carcass's front edge; the hole row is at %v", screws[0].Back, want),
 					Change: message.New("set the rows back by what the runner needs, or drill its holes apart from the rows"),
+					Fixes:  []edit.Edit{edit.Set{At: model.Whole, Key: "hole_rows.setback", Value: screws[0].Back}},
 				})
 			}
 		}
 		if f.Runner.OffRow == 0 {
 			return
 		}
-		s.front(f, Finding{
-			Found:  f.Runner.OffRow,
-			What:   message.New("the runner is off the hole rows; the next row is %v higher", f.Runner.OffRow),
-			Change: message.New("raise the runner by %v, or let the layout choose its drop", f.Runner.OffRow),
-			Area:   strip(f, f.Runner.Lower, f.Runner.Lower+f.Runner.OffRow),
+		up := f.Runner.OffRow
+		down := rows.Filled().Pitch - up
+		off := Finding{
+			Found:  up,
+			What:   message.New("the runner is off the hole rows; the next row is %v higher", up),
+			Change: message.New("raise the runner by %v, or let the layout choose its drop", up),
+			Area:   strip(f, f.Runner.Lower, f.Runner.Lower+up),
 			Mark:   message.New("off the rows"),
-			Fixes:  []edit.Edit{edit.Set{At: f.Place, Key: "drop"}, setDrop(f, f.Drop+f.Runner.OffRow)},
-		})
+			Fixes:  []edit.Edit{edit.Set{At: f.Place, Key: "drop"}, setDrop(f, f.Drop+up)},
+		}
+		if down < up && s.canLower(f, down) {
+			off.Found = down
+			off.What = message.New("the runner is off the hole rows; the next row is %v lower", down)
+			off.Change = message.New("lower the runner by %v, or let the layout choose its drop", down)
+			off.Area = strip(f, f.Runner.Lower-down, f.Runner.Lower)
+			off.Fixes = []edit.Edit{setDrop(f, f.Drop-down), off.Fixes[0], off.Fixes[1]}
+		}
+		s.front(f, off)
 	})
+}
+
+// canLower tells that a runner can be lowered and its front still hides the
+// drawer bottom, and the drawer clears what is below.
+func (s *search) canLower(f *plan.Front, by length.Length) bool {
+	if f.Drawer.Cover.Bottom-by < s.plan.Project.FrontAt(f.Place).Cover {
+		return false
+	}
+	if f.OnFloor {
+		return f.Runner.Lower-by >= f.Floor+f.Sheet.Runner.LeastHeight
+	}
+	return f.Drawer.Body.Min.Y-by >= f.Floor
 }

@@ -1,6 +1,8 @@
 package check
 
 import (
+	"math"
+
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -33,8 +35,8 @@ func findRunnerLoad(s *search) {
 		depth := s.plan.Cabinets[f.Place.Cabinet].Depth - f.Runner.Start - f.Sheet.Runner.ClearanceBehind
 		finding := Finding{
 			FoundKg: total, NeededKg: f.Runner.Load,
-			What:   message.New("front, drawer and contents weigh %v kg; the runners carry %v kg", total, f.Runner.Load),
-			Change: message.New("use runners that carry more, or keep %v kg out of the drawer", total-f.Runner.Load),
+			What:   message.New("front, drawer and contents weigh %v kg; the runners carry %v kg", tenthUp(total), f.Runner.Load),
+			Change: message.New("use runners that carry more, or keep %v kg out of the drawer", tenthUp(total-f.Runner.Load)),
 			Area:   f.Face,
 			Mark:   message.New("load"),
 		}
@@ -44,6 +46,10 @@ func findRunnerLoad(s *search) {
 		s.front(f, finding)
 	})
 }
+
+// tenthUp rounds kg up to a tenth: nobody weighs a drawer closer, and less than
+// what is over would not be enough.
+func tenthUp(kg float64) float64 { return math.Ceil(kg*10-1e-6) / 10 }
 
 // FrontWeight is a front's weight in kg: width · height · thickness · density
 // (kg/m³). 0 where the density is not given.

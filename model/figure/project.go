@@ -102,7 +102,7 @@ func HoleRows(h *model.HoleRows) []Row {
 		choice("mode", "Runners", "Whether runners fall on rows: free pays no heed to them, move_runners moves runners up to the next row, move_fronts chooses front heights with the least change.", &h.Mode, "free", "move_runners", "move_fronts"),
 		size("pitch", "Pitch", "From row to row; 32 mm where it is left out.", &h.Pitch, Positive, maxFitting),
 		size("datum", "First row at", "From the carcass's lower edge up to the first row.", &h.Datum, 0, maxFitting),
-		size("setback", "Setback", "From the carcass's front edge back to the row of holes; 37 mm where it is left out.", &h.Setback, Positive, maxFitting),
+		size("setback", "Setback", "From the carcass's front edge back to the row of holes; where it is left out 37 mm, counted from behind the fronts where these are inset.", &h.Setback, Positive, maxFitting),
 	}
 }
 
