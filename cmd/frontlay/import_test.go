@@ -44,7 +44,7 @@ ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length m
 ui/screen: layout/drawing layout/ink layout/plane layout/sheet layout/sheet/lettering layout/view model model/edit model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/inspector: layout/drawing layout/plan model model/edit model/figure model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
-ui/hardware: layout/drawing layout/plane layout/view model model/figure model/length model/message ui/field ui/look ui/tool fyne.io/fyne/v2
+ui/hardware: layout/drawing layout/plane layout/view model model/figure model/history model/length model/message ui/field ui/look ui/tool fyne.io/fyne/v2
 ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2
 model/store: model/message

@@ -15,7 +15,7 @@ import (
 type form struct {
 	page    *Page
 	scroll  *container.Scroll
-	rows    []*row
+	single  []*row // outside of grids
 	grids   []*grid
 	note    *note
 	updates []func()
@@ -25,14 +25,14 @@ func newForm(p *Page) *form {
 	f := &form{page: p}
 	column := field.Column(
 		f.heading("Sheet"),
-		f.text("name", "Name", func(k *picked) *string { return &k.sheet.Name }),
+		f.rows(spec{path: "name"}),
 		f.notes(), f.box("The figures are invented (a sample)", func(k *picked) *bool { return &k.sheet.Sample }), f.unit(),
-		f.heading("Runner"), f.sizes(runnerSizes), f.lengths(),
-		f.heading("Connector"), f.box("Fronts are screwed on, without connectors", func(k *picked) *bool { return &k.sheet.Connector.Screwed }), f.sizes(connectorSizes),
+		f.heading("Runner"), f.rows(runnerRows...), f.lengths(),
+		f.heading("Connector"), f.box("Fronts are screwed on, without connectors", func(k *picked) *bool { return &k.sheet.Connector.Screwed }), f.rows(connectorRows...),
 		f.heading("Drawer heights"), f.drawers(),
-		f.heading("Drawer bottom"), f.sizes(bottomSizes),
-		f.heading("Drawer back"), f.sizes(backSizes),
-		f.heading("Stabiliser of wide drawers"), f.sizes(stabiliserSizes), f.stabiliserHoles(),
+		f.heading("Drawer bottom"), f.rows(bottomRows...),
+		f.heading("Drawer back"), f.rows(backRows...),
+		f.heading("Stabiliser of wide drawers"), f.rows(stabiliserRows...), f.stabiliserHoles(),
 		field.Spacer(12),
 	)
 	f.scroll = container.NewVScroll(container.NewPadded(field.BesideBar(column)))
@@ -48,15 +48,15 @@ func (f *form) update() {
 	for _, g := range f.grids {
 		g.update()
 	}
-	for _, r := range f.rows {
-		r.update()
+	for _, r := range f.single {
+		r.entry.Update()
 	}
 	f.note.update()
 }
 
 // all are the rows of the form and of its grids.
 func (f *form) all() []*row {
-	all := append([]*row(nil), f.rows...)
+	all := append([]*row(nil), f.single...)
 	for _, g := range f.grids {
 		all = append(all, g.rows...)
 	}
@@ -101,20 +101,6 @@ func (f *form) subheading(text string, add func()) fyne.CanvasObject {
 	l := field.NewLabel(f.page.text(text))
 	l.Importance = widget.LowImportance
 	return container.NewBorder(nil, nil, nil, field.NewButton(f.page.text("Add"), add), l)
-}
-
-// sizes are the rows of a table of sizes.
-func (f *form) sizes(table []size) *fyne.Container {
-	c := field.Column()
-	for i := range table {
-		c.Add(f.size(table[i]).object)
-	}
-	return c
-}
-
-func (f *form) add(r *row) *row {
-	f.rows = append(f.rows, r)
-	return r
 }
 
 // unit is the unit of the figures; changing it changes how they are written, not

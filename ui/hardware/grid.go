@@ -12,18 +12,12 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
-	"frontlay/ui/tool"
 )
 
-// column is one size of the items of a grid. of gives nil where the item is not
-// there; usual is what an empty field means, nil where it can't be empty.
+// column is one size of the items of a grid, under a short head.
 type column struct {
-	path   string
-	head   string
-	label  string
-	figure view.Figure
-	of     func(k *picked, i int) *length.Length
-	usual  func(k *picked) length.Length
+	spec
+	head string
 }
 
 // grid is a small table of holes: a row for each, with a button to remove it.
@@ -59,7 +53,7 @@ func (g *grid) update() {
 		g.build(n)
 	}
 	for _, r := range g.rows {
-		r.update()
+		r.entry.Update()
 	}
 }
 
@@ -140,35 +134,8 @@ func (g *grid) tell(m message.Message) {
 
 // entry makes the field of one size of one item.
 func (g *grid) entry(c column, i int) *row {
-	p := g.form.page
-	r := &row{page: p, path: c.path, label: c.label, figure: c.figure, item: i}
-	s := r.source(func() field.Value {
-		k := p.now()
-		at := c.of(k, i)
-		switch {
-		case at == nil:
-			return field.Value{}
-		case *at == 0 && c.usual != nil:
-			return field.Value{Grey: p.say().Typed(c.usual(k))}
-		default:
-			return field.Value{Text: p.say().Typed(*at)}
-		}
-	}, func(text string) (func(*picked), error) {
-		v, err := parseSize(text, p.sheet.Unit, c.usual != nil)
-		return func(k *picked) {
-			if at := c.of(k, i); at != nil {
-				*at = v
-			}
-		}, err
-	})
-	s.Step = func(n int) error {
-		p.change(func(k *picked) {
-			if at := c.of(k, i); at != nil {
-				*at += length.Length(n) * tool.Step(p.sheet.Unit, false)
-			}
-		})
-		return nil
-	}
+	r := g.form.page.newRow(c.spec, i)
+	s := r.source()
 	s.Tell = g.tell
 	r.entry = field.NewEntry(s)
 	return r
@@ -176,19 +143,12 @@ func (g *grid) entry(c column, i int) *row {
 
 // screws are the holes of one runner length in the carcass side.
 func (f *form) screws() fyne.CanvasObject {
-	screw := func(of func(*model.ScrewHole) *length.Length) func(*picked, int) *length.Length {
-		return func(k *picked, i int) *length.Length {
-			if k.runner == nil || i >= len(k.runner.Screws) {
-				return nil
-			}
-			return of(&k.runner.Screws[i])
-		}
-	}
+	const path = "runner.lengths[].screws[]."
 	return f.grid("Screw holes in the carcass side", []column{
-		{"runner.lengths[].screws[].back", "from edge", "Screw hole, from the front edge", view.ScrewBack, screw(func(h *model.ScrewHole) *length.Length { return &h.Back }), nil},
-		{"runner.lengths[].screws[].up", "up", "Screw hole, up", view.ScrewUp, screw(func(h *model.ScrewHole) *length.Length { return &h.Up }), nil},
-		{"runner.lengths[].screws[].diameter", "Ø", "Screw hole, diameter", view.ScrewDiameter, screw(func(h *model.ScrewHole) *length.Length { return &h.Diameter }), nil},
-		{"runner.lengths[].screws[].depth", "depth", "Screw hole, depth", view.ScrewDepth, screw(func(h *model.ScrewHole) *length.Length { return &h.Depth }), nil},
+		{head: "from edge", spec: spec{path: path + "back", figure: view.ScrewBack}},
+		{head: "up", spec: spec{path: path + "up", figure: view.ScrewUp}},
+		{head: "Ø", spec: spec{path: path + "diameter", figure: view.ScrewDiameter}},
+		{head: "depth", spec: spec{path: path + "depth", figure: view.ScrewDepth}},
 	}, func(k *picked) int {
 		if k.runner == nil {
 			return 0
@@ -211,21 +171,12 @@ func (f *form) screws() fyne.CanvasObject {
 
 // stabiliserHoles are those in the front, from its middle.
 func (f *form) stabiliserHoles() fyne.CanvasObject {
-	hole := func(of func(*model.StabiliserHole) *length.Length) func(*picked, int) *length.Length {
-		return func(k *picked, i int) *length.Length {
-			if i >= len(k.sheet.Stabiliser.Holes) {
-				return nil
-			}
-			return of(&k.sheet.Stabiliser.Holes[i])
-		}
-	}
-	diameter := func(k *picked) length.Length { return k.sheet.Connector.Diameter }
-	depth := func(k *picked) length.Length { return k.sheet.Connector.Depth }
+	const path = "stabiliser.holes[]."
 	return f.grid("Its holes in the front", []column{
-		{"stabiliser.holes[].across", "across", "Hole, across", view.StabiliserHoles, hole(func(h *model.StabiliserHole) *length.Length { return &h.Across }), nil},
-		{"stabiliser.holes[].up", "up", "Hole, up", view.StabiliserHoles, hole(func(h *model.StabiliserHole) *length.Length { return &h.Up }), nil},
-		{"stabiliser.holes[].diameter", "Ø", "Hole, diameter", view.StabiliserHoles, hole(func(h *model.StabiliserHole) *length.Length { return &h.Diameter }), diameter},
-		{"stabiliser.holes[].depth", "depth", "Hole, depth", view.StabiliserHoles, hole(func(h *model.StabiliserHole) *length.Length { return &h.Depth }), depth},
+		{head: "across", spec: spec{path: path + "across", figure: view.StabiliserHoles}},
+		{head: "up", spec: spec{path: path + "up", figure: view.StabiliserHoles}},
+		{head: "Ø", spec: spec{path: path + "diameter", figure: view.StabiliserHoles, usual: connectorDiameter}},
+		{head: "depth", spec: spec{path: path + "depth", figure: view.StabiliserHoles, usual: connectorDepth}},
 	}, func(k *picked) int { return len(k.sheet.Stabiliser.Holes) }, func(k *picked) {
 		k.sheet.Stabiliser.Holes = append(k.sheet.Stabiliser.Holes, model.StabiliserHole{Up: 10 * length.Millimetre})
 	}, func(k *picked, i int) {

@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
-	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/ui/field"
@@ -105,16 +104,7 @@ func (f *form) lengths() fyne.CanvasObject {
 			k.sheet.Runner.Lengths = append(k.sheet.Runner.Lengths[:i], k.sheet.Runner.Lengths[i+1:]...)
 		},
 	})
-	one := field.Column(
-		f.sizes(lengthSizes),
-		f.weight("runner.lengths[].load", "Carries, the pair", func(k *picked) *float64 {
-			if k.runner == nil {
-				return nil
-			}
-			return &k.runner.Load
-		}),
-		f.screws(),
-	)
+	one := field.Column(f.rows(lengthRows...), f.screws())
 	return field.Column(pick, f.shownWith(one, func(k *picked) bool { return k.runner != nil }))
 }
 
@@ -143,33 +133,7 @@ func (f *form) drawers() fyne.CanvasObject {
 			k.sheet.Drawers = append(k.sheet.Drawers[:i], k.sheet.Drawers[i+1:]...)
 		},
 	})
-	holes := func(of func(*model.DrawerHeight) *[]length.Length) func(*picked) *[]length.Length {
-		return func(k *picked) *[]length.Length {
-			if k.drawer == nil {
-				return nil
-			}
-			return of(k.drawer)
-		}
-	}
-	tops := f.sizes(topSizes[:2])
-	connector := f.sizesRow("drawers[].holes", "Connector holes", view.DrawerHoles, "such as 48; 80", holes(func(d *model.DrawerHeight) *[]length.Length { return &d.Holes }))
-	one := field.Column(
-		f.text("drawers[].name", "Name", func(k *picked) *string {
-			if k.drawer == nil {
-				return nil
-			}
-			return &k.drawer.Name
-		}),
-		tops, connector.object, f.sizes(topSizes[2:]),
-		f.sizesRow("drawers[].rail_holes", "Holes of the rail", view.DrawerRailHoles, "none", holes(func(d *model.DrawerHeight) *[]length.Length { return &d.RailHoles })).object,
-		f.weight("drawers[].weight", "Weighs", func(k *picked) *float64 {
-			if k.drawer == nil {
-				return nil
-			}
-			return &k.drawer.Weight
-		}),
-		f.moreHoles(),
-	)
+	one := field.Column(f.rows(drawerRows...), f.moreHoles())
 	return field.Column(pick, f.shownWith(one, func(k *picked) bool { return k.drawer != nil }))
 }
 
@@ -223,6 +187,6 @@ func (f *form) moreHoles() fyne.CanvasObject {
 			})
 		})
 	f.updates = append(f.updates, sides.Update)
-	one := field.Column(f.sizes(moreSizes[:1]), field.Labelled(p.text("On"), sides), f.sizes(moreSizes[1:]))
+	one := field.Column(f.rows(moreRows[:1]...), field.Labelled(p.text("On"), sides), f.rows(moreRows[1:]...))
 	return field.Column(pick, f.shownWith(one, func(k *picked) bool { return k.more != nil }))
 }

@@ -51,7 +51,7 @@ func (n *note) AcceptsTab() bool { return false }
 // FocusGained tells what belongs here.
 func (n *note) FocusGained() {
 	n.Input.FocusGained()
-	n.page.look(&row{page: n.page, path: "note", label: "Where from", item: -1})
+	n.page.look(n.page.newRow(spec{path: "note"}, -1))
 }
 
 // FocusLost takes what was typed.

@@ -10,6 +10,7 @@ import (
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/figure"
+	"frontlay/model/history"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 )
@@ -32,8 +33,7 @@ type Page struct {
 	options Options
 	sheet   *model.HardwareSheet
 	begun   *model.HardwareSheet // what was shown first
-	past    []*model.HardwareSheet
-	future  []*model.HardwareSheet
+	past    *history.History[*model.HardwareSheet]
 	chosen  chosen
 
 	form    *form
@@ -49,6 +49,9 @@ type Page struct {
 	content fyne.CanvasObject
 }
 
+// steps is how many changes can be undone.
+const steps = 1000
+
 // chosen are the items of the sheet's lists that the form shows, by index.
 type chosen struct{ runner, screw, drawer, more int }
 
@@ -57,7 +60,7 @@ func New(o Options) *Page {
 	if o.Sheet == nil {
 		o.Sheet = Blank(o.Say())
 	}
-	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet}
+	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet, past: history.New(o.Sheet, steps)}
 	p.sketch = newSketch()
 	p.sketch.onPick = p.goTo
 	p.sketch.onHover = func(f view.Figure) { p.hovered = f; p.tell() }
@@ -98,7 +101,7 @@ func (p *Page) Unsaved() bool { return !reflect.DeepEqual(p.sheet, p.begun) }
 
 // Show shows another sheet; the steps of the last one are forgotten.
 func (p *Page) Show(s *model.HardwareSheet) {
-	p.sheet, p.begun, p.past, p.future = s, s, nil, nil
+	p.sheet, p.begun, p.past = s, s, history.New(s, steps)
 	p.chosen, p.about = chosen{}, nil
 	p.form.giveUp()
 	p.update()
@@ -121,26 +124,23 @@ func (p *Page) Problems() []*figure.Fault { return figure.SheetFaults(p.sheet) }
 
 // Undo takes the last change back; false where there is none.
 func (p *Page) Undo() bool {
-	n := len(p.past)
-	if n == 0 {
-		return false
-	}
-	p.future = append(p.future, p.sheet)
-	p.sheet, p.past = p.past[n-1], p.past[:n-1]
-	p.changed()
-	return true
+	_, ok := p.past.Undo()
+	return p.went(ok)
 }
 
 // Redo makes the change again that was taken back last.
 func (p *Page) Redo() bool {
-	n := len(p.future)
-	if n == 0 {
-		return false
+	_, ok := p.past.Redo()
+	return p.went(ok)
+}
+
+// went shows where the history has gone to, where it has.
+func (p *Page) went(ok bool) bool {
+	if ok {
+		p.sheet = p.past.Current()
+		p.changed()
 	}
-	p.past = append(p.past, p.sheet)
-	p.sheet, p.future = p.future[n-1], p.future[:n-1]
-	p.changed()
-	return true
+	return ok
 }
 
 // change changes a copy of the sheet.
@@ -150,7 +150,7 @@ func (p *Page) change(do func(*picked)) {
 	if reflect.DeepEqual(c, p.sheet) {
 		return
 	}
-	p.past, p.future = append(p.past, p.sheet), nil
+	p.past.Do(message.New("Changed figures"), c)
 	p.sheet = c
 	p.changed()
 }
@@ -168,8 +168,10 @@ func (p *Page) update() {
 	p.form.update()
 	p.draw()
 	p.faults.show(p.Problems(), doubts(p.sheet))
-	p.undo.Able(len(p.past) > 0)
-	p.redo.Able(len(p.future) > 0)
+	_, undo := p.past.CanUndo()
+	_, redo := p.past.CanRedo()
+	p.undo.Able(undo)
+	p.redo.Able(redo)
 }
 
 // draw shows the sketch and tells of the figure with the focus.
@@ -210,7 +212,7 @@ func (p *Page) tell() {
 		p.caption.show("", p.text("Copy each figure from the maker's documents. The field you are in is marked on the sketch, and this place tells where the figure stands in the documents."))
 		return
 	}
-	p.caption.show(p.text(r.label), p.say().Say(docOf(r.path)))
+	p.caption.show(p.say().Say(r.like.Name), p.say().Say(r.like.Doc))
 }
 
 // goTo gives the focus to the field of a figure.

@@ -74,7 +74,7 @@ func TestEveryKeyHasAField(t *testing.T) {
 	have := map[string]bool{}
 	for _, r := range p.form.all() {
 		have[r.path] = true
-		if docOf(r.path).Empty() {
+		if r.like.Doc.Empty() {
 			t.Errorf("%s is no key of the file", r.path)
 		}
 	}
@@ -228,7 +228,7 @@ func TestFocusMarksTheFigure(t *testing.T) {
 			t.Errorf("%s: the sketch marks %d, from the side: %v", path, p.sketch.focus, p.onSide)
 		}
 		plain, _ := plainPath(path)
-		if p.caption.text.Text != docOf(plain).String() {
+		if p.caption.text.Text != p.newRow(spec{path: plain}, -1).like.Doc.String() {
 			t.Errorf("%s: the caption says %q", path, p.caption.text.Text)
 		}
 		shown := false

@@ -16,16 +16,40 @@ import (
 	"frontlay/ui/tool"
 )
 
-// row is one field: its path as in the file, without indexes, and the figure of
-// the sketch. item is its index in a grid, -1 outside of one.
-type row struct {
-	page   *Page
+// spec is what the form adds to a figure of the sheet: its path in the file,
+// without indexes, where it shows on the sketch, and what an empty field means
+// where the figure can be left out: in words, or the figure that holds then.
+type spec struct {
 	path   string
-	label  string
 	figure view.Figure
+	none   string
+	usual  func(*picked) length.Length
+}
+
+// row is one field. item is its index in a grid, -1 outside of one; like is a row
+// of the same path in an empty sheet.
+type row struct {
+	spec
+	page   *Page
+	like   figure.Row
 	item   int
 	entry  *field.Entry
 	object fyne.CanvasObject
+}
+
+func (p *Page) newRow(s spec, item int) *row {
+	like, _ := figure.Find(figure.Sheet(new(model.HardwareSheet)), s.path)
+	return &row{spec: s, page: p, like: like, item: item}
+}
+
+// in is the row in a sheet, of the items that the form shows; false where there
+// is no such item.
+func (r *row) in(s *model.HardwareSheet) (figure.Row, bool) {
+	c, item := r.page.chosen, strconv.Itoa(max(r.item, 0))
+	at := func(i int) string { return "[" + strconv.Itoa(i) + "]" }
+	path := strings.NewReplacer("drawers[]", "drawers"+at(c.drawer), "more_holes[]", "more_holes"+at(c.more), "lengths[]", "lengths"+at(c.runner),
+		"screws[]", "screws["+item+"]", "holes[]", "holes["+item+"]").Replace(r.path)
+	return figure.Find(figure.Sheet(s), path)
 }
 
 // focus gives the keyboard to the field.
@@ -45,34 +69,115 @@ func (r *row) focused() {
 	r.page.look(r)
 }
 
-// update shows what the sheet holds.
-func (r *row) update() { r.entry.Update() }
-
-// change is what a text asked of a field does to a sheet; it fails where the
-// text can't be read.
-type change func(text string) (func(*picked), error)
-
-// source makes a field that shows get and makes changes of a text.
-func (r *row) source(get func() field.Value, parse change) field.Source {
-	return field.Source{
-		Figure: true,
-		Get:    get,
+// source makes a field of the row.
+func (r *row) source() field.Source {
+	p := r.page
+	s := field.Source{
+		Get: r.value,
 		Put: func(text string) error {
-			do, err := parse(text)
+			do, err := r.parse(text)
 			if err == nil {
-				r.page.change(do)
+				p.change(do)
 			}
 			return err
 		},
 		Check: func(text string) error {
-			do, err := parse(text)
+			do, err := r.parse(text)
 			if err != nil {
 				return err
 			}
-			return r.page.judge(r, do)
+			return p.judge(r, do)
 		},
 		Focused: r.focused,
+		Figure:  true,
 	}
+	switch r.like.Value.(type) {
+	case *figure.Text:
+		s.Figure = false
+	case *figure.Size:
+		if p.sheet.Unit == length.UnitInch {
+			s.Sample = "≈ 88 63/64"
+		}
+		s.Step = func(n int) error {
+			p.change(func(k *picked) {
+				if at, ok := r.in(k.sheet); ok {
+					size := at.Value.(*figure.Size)
+					v, _ := size.Get()
+					size.Set(v + length.Length(n)*tool.Step(p.sheet.Unit, false))
+				}
+			})
+			return nil
+		}
+	}
+	return s
+}
+
+// optional tells that a size can be left out.
+func (r *row) optional() bool { return r.none != "" || r.usual != nil }
+
+// value is what the field shows. A size that the sheet's unit does not write
+// exactly keeps the unit that it was typed in.
+func (r *row) value() field.Value {
+	p, text := r.page, ""
+	at, ok := r.in(p.sheet)
+	if !ok {
+		return field.Value{}
+	}
+	switch v := at.Value.(type) {
+	case *figure.Size:
+		if size, _ := v.Get(); size != 0 || !r.optional() {
+			text = p.say().Typed(size)
+		}
+	case *figure.Sizes:
+		var all []string
+		for _, one := range *v.At {
+			all = append(all, p.say().Typed(one))
+		}
+		text = strings.Join(all, "; ")
+	case *figure.Number:
+		if *v.At != 0 {
+			text = p.say().Number(*v.At)
+		}
+	case *figure.Text:
+		return field.Value{Text: *v.At}
+	}
+	switch {
+	case text != "":
+		return field.Value{Text: text}
+	case r.usual != nil:
+		return field.Value{Grey: p.say().Typed(r.usual(p.now()))}
+	}
+	return field.Value{Grey: p.text(r.none)}
+}
+
+// parse gives what a text asked of the field does to a sheet; it fails where the
+// text can't be read.
+func (r *row) parse(text string) (func(*picked), error) {
+	var err error
+	var set func(figure.Value)
+	switch r.like.Value.(type) {
+	case *figure.Size:
+		var v length.Length
+		if !r.optional() || strings.TrimSpace(text) != "" {
+			v, err = field.ParseSize(text, r.page.sheet.Unit)
+		}
+		set = func(at figure.Value) { at.(*figure.Size).Set(v) }
+	case *figure.Sizes:
+		var all []length.Length
+		all, err = parseSizes(text, r.page.sheet.Unit)
+		set = func(at figure.Value) { *at.(*figure.Sizes).At = all }
+	case *figure.Number:
+		var v float64
+		v, err = parseWeight(text)
+		set = func(at figure.Value) { *at.(*figure.Number).At = v }
+	case *figure.Text:
+		set = func(at figure.Value) { *at.(*figure.Text).At = strings.TrimSpace(text) }
+	}
+	return func(k *picked) {
+		if at, ok := r.in(k.sheet); ok {
+			set(at.Value)
+		}
+	}, err
 }
 
 // judge tells what would be wrong with the figure of a row after a change. The
@@ -89,94 +194,26 @@ func (p *Page) judge(r *row, do func(*picked)) error {
 	return nil
 }
 
-// docOf says what the figure at a path is and where on a maker's document it stands.
-func docOf(path string) message.Message {
-	r, _ := figure.Find(figure.Sheet(new(model.HardwareSheet)), path)
-	return r.Doc
+// rows are the fields of figures, each with its label.
+func (f *form) rows(specs ...spec) fyne.CanvasObject {
+	c := field.Column()
+	for _, s := range specs {
+		c.Add(f.row(s).object)
+	}
+	return c
 }
 
-// row makes a row with a label.
-func (f *form) row(path, label, unit string, figure view.Figure, s func(*row) field.Source) *row {
-	r := &row{page: f.page, path: path, label: label, figure: figure, item: -1}
-	fr := field.NewRow(f.page.text(label), unit, s(r), func(m message.Message) string { return f.page.say().Say(m) })
+func (f *form) row(s spec) *row {
+	p := f.page
+	r := p.newRow(s, -1)
+	unit := ""
+	if n, ok := r.like.Value.(*figure.Number); ok {
+		unit = n.Unit
+	}
+	fr := field.NewRow(p.say().Say(r.like.Name), unit, r.source(), func(m message.Message) string { return p.say().Say(m) })
 	r.entry, r.object = fr.Entry, fr.Object
-	return f.add(r)
-}
-
-// size makes the row of a size.
-func (f *form) size(s size) *row {
-	p := f.page
-	return f.row(s.path, s.label, "", s.figure, func(r *row) field.Source {
-		src := r.source(func() field.Value { return p.value(s) }, func(text string) (func(*picked), error) {
-			v, err := parseSize(text, p.sheet.Unit, s.none != "" || s.usual != nil)
-			return func(k *picked) {
-				if at := s.of(k); at != nil {
-					*at = v
-				}
-			}, err
-		})
-		if p.sheet.Unit == length.UnitInch {
-			src.Sample = "≈ 88 63/64"
-		}
-		src.Step = func(n int) error {
-			p.change(func(k *picked) {
-				if at := s.of(k); at != nil {
-					*at += length.Length(n) * tool.Step(p.sheet.Unit, false)
-				}
-			})
-			return nil
-		}
-		return src
-	})
-}
-
-// parseSize reads a size; an empty text is 0 where the figure can be left out.
-func parseSize(text string, u length.Unit, optional bool) (length.Length, error) {
-	if optional && strings.TrimSpace(text) == "" {
-		return 0, nil
-	}
-	return field.ParseSize(text, u)
-}
-
-// value is what the field of a size shows.
-func (p *Page) value(s size) field.Value {
-	k := p.now()
-	at := s.of(k)
-	switch {
-	case at == nil:
-		return field.Value{}
-	case *at == 0 && s.usual != nil:
-		return field.Value{Grey: p.say().Typed(s.usual(k))}
-	case *at == 0 && s.none != "":
-		return field.Value{Grey: p.text(s.none)}
-	default:
-		return field.Value{Text: p.say().Typed(*at)}
-	}
-}
-
-// sizesRow makes the row of a list of sizes, written with semicolons.
-func (f *form) sizesRow(path, label string, figure view.Figure, none string, of func(*picked) *[]length.Length) *row {
-	p := f.page
-	return f.row(path, label, "", figure, func(r *row) field.Source {
-		return r.source(func() field.Value {
-			at := of(p.now())
-			if at == nil || len(*at) == 0 {
-				return field.Value{Grey: p.text(none)}
-			}
-			var all []string
-			for _, v := range *at {
-				all = append(all, p.say().Typed(v))
-			}
-			return field.Value{Text: strings.Join(all, "; ")}
-		}, func(text string) (func(*picked), error) {
-			v, err := parseSizes(text, p.sheet.Unit)
-			return func(k *picked) {
-				if at := of(k); at != nil {
-					*at = v
-				}
-			}, err
-		})
-	})
+	f.single = append(f.single, r)
+	return r
 }
 
 // parseSizes reads sizes between semicolons, or commas with a space behind, and
@@ -195,48 +232,6 @@ func parseSizes(text string, u length.Unit) ([]length.Length, error) {
 	}
 	slices.Sort(all)
 	return all, nil
-}
-
-// text makes the row of a name.
-func (f *form) text(path, label string, of func(*picked) *string) fyne.CanvasObject {
-	p := f.page
-	return f.row(path, label, "", view.NoFigure, func(r *row) field.Source {
-		s := r.source(func() field.Value {
-			if at := of(p.now()); at != nil {
-				return field.Value{Text: *at}
-			}
-			return field.Value{}
-		}, func(text string) (func(*picked), error) {
-			return func(k *picked) {
-				if at := of(k); at != nil {
-					*at = strings.TrimSpace(text)
-				}
-			}, nil
-		})
-		s.Figure = false
-		return s
-	}).object
-}
-
-// weight makes the row of a figure in kg.
-func (f *form) weight(path, label string, of func(*picked) *float64) fyne.CanvasObject {
-	p := f.page
-	return f.row(path, label, "kg", view.NoFigure, func(r *row) field.Source {
-		return r.source(func() field.Value {
-			at := of(p.now())
-			if at == nil || *at == 0 {
-				return field.Value{Grey: p.text("not given")}
-			}
-			return field.Value{Text: p.say().Say(message.New("%v", *at))}
-		}, func(text string) (func(*picked), error) {
-			v, err := parseWeight(text)
-			return func(k *picked) {
-				if at := of(k); at != nil {
-					*at = v
-				}
-			}, err
-		})
-	}).object
 }
 
 func parseWeight(text string) (float64, error) {

@@ -47,7 +47,7 @@ func TestRandomWalk(t *testing.T) {
 				}
 			}
 			w.Canvas().Unfocus()
-			for _, r := range p.form.rows {
+			for _, r := range p.form.single {
 				if r.entry.Dirty() {
 					t.Fatalf("seed %d, action %d: the field of %s holds %q, which is not in the sheet", seed, i, r.path, r.entry.Text)
 				}
