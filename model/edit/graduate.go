@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -25,18 +26,11 @@ func (e Graduate) Label() message.Message {
 	return message.New("Graduate %v fronts by a factor of %v", len(e.At), e.Ratio)
 }
 
-// Apply makes the change. The factor is from 0.2 to 5.
+// Apply makes the change.
 func (e Graduate) Apply(p *model.Project) (*model.Project, error) {
-	if err := possibleRatio(e.Ratio); err != nil {
+	d := model.Division{Rule: model.DivideRatio, Ratio: e.Ratio}
+	if err := refused(figure.Division(&d), "ratio", e.Ratio); err != nil {
 		return nil, err
 	}
-	return someFronts(p, e.At, e.Heights, model.Division{Rule: model.DivideRatio, Ratio: e.Ratio})
-}
-
-// possibleRatio refuses a factor that no stack is graduated by.
-func possibleRatio(ratio float64) error {
-	if !(ratio >= 0.2 && ratio <= 5) {
-		return message.New("A factor from 0.2 to 5 is possible: with 1.2 each front is a fifth taller than the one above it.")
-	}
-	return nil
+	return someFronts(p, e.At, e.Heights, d)
 }

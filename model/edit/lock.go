@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -32,7 +33,7 @@ func (e Lock) Apply(p *model.Project) (*model.Project, error) {
 		}
 		f.Locked = e.Locked
 		if e.Locked && i < len(e.Heights) {
-			if err := within(e.Heights[i], leastFront, greatestBox); err != nil {
+			if err := refused(figure.Front(f), "height", e.Heights[i]); err != nil {
 				return nil, err
 			}
 			if !f.Clear || f.Height <= 0 { // a niche's clear height stays what is asked for

@@ -2,7 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
-	"frontlay/model/length"
+	"frontlay/model/figure"
 	"frontlay/model/message"
 )
 
@@ -28,7 +28,7 @@ func (e SetDivision) Label() message.Message {
 	}
 }
 
-// Apply makes the change. A step is from 0 to 1 m, a ratio from 0.2 to 5.
+// Apply makes the change.
 func (e SetDivision) Apply(p *model.Project) (*model.Project, error) {
 	c, b, err := bay(p, e.At)
 	if err != nil {
@@ -36,12 +36,12 @@ func (e SetDivision) Apply(p *model.Project) (*model.Project, error) {
 	}
 	d := e.Division
 	if d.Rule == model.DivideStep {
-		if err := within(d.Step, 0, length.Metre); err != nil {
+		if err := refused(figure.Division(&d), "step", d.Step); err != nil {
 			return nil, err
 		}
 	}
 	if d.Rule == model.DivideRatio {
-		if err := possibleRatio(d.Ratio); err != nil {
+		if err := refused(figure.Division(&d), "ratio", d.Ratio); err != nil {
 			return nil, err
 		}
 	}

@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -30,7 +31,7 @@ func (e SetHeight) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	if err := within(e.Height, leastFront, greatestBox); err != nil {
+	if err := refused(figure.Front(f), "height", e.Height); err != nil {
 		return nil, err
 	}
 	if err := unlocked(f); err != nil {

@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/message"
 )
 
@@ -21,8 +22,8 @@ func (e SetShare) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	if !(e.Share >= 0.001 && e.Share <= 1000) {
-		return nil, message.New("A share is a number from 0.001 to 1000: a front with 2 becomes twice as high as one with 1.")
+	if err := refused(figure.Front(f), "share", e.Share); err != nil {
+		return nil, err
 	}
 	if err := unlocked(f); err != nil {
 		return nil, err

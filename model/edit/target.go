@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -9,9 +10,8 @@ import (
 // Bounds of what a size can be set to. They are far outside of any cabinet and
 // only keep slips of the keyboard out of the document.
 const (
-	leastFront  = 10 * length.Millimetre
-	leastBox    = 50 * length.Millimetre
-	greatestBox = 20 * length.Metre
+	leastFront = 10 * length.Millimetre
+	leastBox   = 50 * length.Millimetre
 )
 
 // front gives a copy of the project and the front in it at a place.
@@ -45,6 +45,22 @@ func cabinet(p *model.Project, at model.Place) (*model.Project, *model.Cabinet, 
 func within(v, least, greatest length.Length) error {
 	if v < least || v > greatest {
 		return message.New("%v is not possible here: write a size from %v to %v.", v, least, greatest)
+	}
+	return nil
+}
+
+// refused tells what the bounds of a row have against a value for it.
+func refused(rows []figure.Row, key string, v any) error {
+	row, _ := figure.Find(rows, key)
+	var f *figure.Fault
+	switch r := row.Value.(type) {
+	case *figure.Size:
+		f = r.Refuse(row.Word(), v.(length.Length))
+	case *figure.Number:
+		f = r.Refuse(row.Word(), v.(float64))
+	}
+	if f != nil {
+		return f.Named()
 	}
 	return nil
 }
