@@ -340,6 +340,34 @@ func TestPlanAsJSON(t *testing.T) {
 	}
 }
 
+// Kinds and sizes have the words of the trade and of the project's file: a fixed
+// panel is "fixed", a drawer back has a height.
+func TestPlanAsJSONSpeaksTheTrade(t *testing.T) {
+	p := lopsided()
+	drawer := &p.Fronts[0]
+	drawer.Fitted, drawer.Sheet, drawer.Height = true, &model.HardwareSheet{Name: "invented"}, &model.DrawerHeight{Name: "low"}
+	drawer.Drawer.BackCut = plan.Size{Width: length.MM(500), Length: length.MM(82)}
+	p.Fronts = append(p.Fronts, plan.Front{Number: 2, Kind: model.FixedPanel})
+	files, err := Files(p, nil, Options{Kinds: []Kind{JSON}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var got struct {
+		Version int
+		Fronts  []struct {
+			Kind   string
+			Drawer struct{ Back map[string]float64 }
+		}
+	}
+	if err := json.Unmarshal(files[0].Data, &got); err != nil {
+		t.Fatal(err)
+	}
+	back := got.Fronts[0].Drawer.Back
+	if got.Version != 2 || got.Fronts[1].Kind != "fixed" || len(back) != 2 || back["width"] != 500 || back["height"] != 82 {
+		t.Errorf("got %+v", got)
+	}
+}
+
 // Both faces of carcass sides are drilled from the inside: the name of the file
 // and a text in it say so, and where the front edge lies.
 func TestFilesOfSidesSayWhichFace(t *testing.T) {

@@ -11,8 +11,9 @@ import (
 )
 
 // PlanVersion is the version of the file that PlanJSON writes. It rises when a
-// key changes its meaning or goes; new keys may come without.
-const PlanVersion = 1
+// key changes its meaning or goes; new keys may come without. In version 1 a fixed
+// panel's kind was "panel" and the height of a drawer back its "length".
+const PlanVersion = 2
 
 // mmLength is written as a number of millimetres, exact.
 type mmLength length.Length
@@ -91,15 +92,20 @@ type jsonScrew struct {
 }
 
 type jsonDrawer struct {
-	Height string   `json:"height"`
-	Bottom jsonSize `json:"bottom"`
-	Back   jsonSize `json:"back"`
-	Cover  mmLength `json:"cover"`
+	Height string     `json:"height"`
+	Bottom jsonBottom `json:"bottom"`
+	Back   jsonBack   `json:"back"`
+	Cover  mmLength   `json:"cover"`
 }
 
-type jsonSize struct {
+type jsonBottom struct {
 	Width  mmLength `json:"width"`
 	Length mmLength `json:"length"`
+}
+
+type jsonBack struct {
+	Width  mmLength `json:"width"`
+	Height mmLength `json:"height"`
 }
 
 // PlanJSON writes the plan as JSON: every length in millimetres, exact. Cabinets,
@@ -155,8 +161,8 @@ func frontInJSON(f *plan.Front) jsonFront {
 	}
 	j.Drawer = &jsonDrawer{
 		Height: f.Height.Name, Cover: mmLength(f.Drawer.Cover.Bottom),
-		Bottom: jsonSize{mmLength(f.Drawer.BottomCut.Width), mmLength(f.Drawer.BottomCut.Length)},
-		Back:   jsonSize{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
+		Bottom: jsonBottom{mmLength(f.Drawer.BottomCut.Width), mmLength(f.Drawer.BottomCut.Length)},
+		Back:   jsonBack{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
 	}
 	return j
 }
@@ -164,7 +170,7 @@ func frontInJSON(f *plan.Front) jsonFront {
 func kindInJSON(k model.Kind) string {
 	switch k {
 	case model.FixedPanel:
-		return "panel"
+		return "fixed"
 	case model.OpenNiche:
 		return "open"
 	}

@@ -6,6 +6,7 @@ import (
 
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
 	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -44,5 +45,57 @@ func TestTheTitleBlockNamesInchesInFull(t *testing.T) {
 	inches := Options{Parts: []Part{Elevation}, Say: message.Language{Unit: length.UnitInch}}
 	if s := words(Make(pedestal(), nil, inches).Pages[0]); !strings.Contains(s, "all sizes in inches") {
 		t.Errorf("the elevation says %q", s)
+	}
+}
+
+// What ≈ means stands on the pages that have one, and on no other: metric parts in
+// inches are rounded, a front of whole inches is not.
+func TestRoundingIsToldWhereThereIsSome(t *testing.T) {
+	whole := front(1, 24*length.Inch, 12*length.Inch)
+	whole.EdgeDistance = plan.Edges{Left: 2 * length.Inch, Right: 2 * length.Inch}
+	for _, x := range []length.Length{2 * length.Inch, 22 * length.Inch} {
+		side := plan.Left
+		if x > whole.Face.Width()/2 {
+			side = plan.Right
+		}
+		h := hole(side, x, 3*length.Inch, length.Inch/2)
+		h.Depth = length.Inch / 2
+		whole.Holes = append(whole.Holes, h)
+	}
+	for name, f := range map[string]plan.Front{"whole inches": whole, "metric": lopsided()} {
+		say := message.Language{Unit: length.UnitInch}
+		told, silent := 0, 0
+		p := planOf(f)
+		p.Project.Checks.Limits = map[string]length.Length{"drill_point": length.Inch / 16}
+		for _, page := range Make(p, nil, Options{Parts: []Part{CornerTemplates, WholeTemplates}, Say: say}).Pages {
+			note, rounded := 0, false
+			for _, p := range page.Placed {
+				for _, m := range p.Drawing.Marks {
+					s := ""
+					switch m := m.(type) {
+					case *drawing.Text:
+						s = say.Say(m.Say)
+					case *drawing.Dimension:
+						s = say.Figure(m.Value)
+					}
+					if strings.HasPrefix(s, "≈\u00a0figures") {
+						note++
+					} else if strings.Contains(s, "≈") {
+						rounded = true
+					}
+				}
+			}
+			if rounded != (note > 0) {
+				t.Errorf("%s, %s: figures are rounded: %v, told %d times", name, page.Title, rounded, note)
+			}
+			if rounded {
+				told++
+			} else {
+				silent++
+			}
+		}
+		if name == "metric" && told == 0 || name != "metric" && silent == 0 {
+			t.Errorf("%s: %d pages with a rounded figure, %d without", name, told, silent)
+		}
 	}
 }

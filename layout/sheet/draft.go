@@ -1,6 +1,9 @@
 package sheet
 
 import (
+	"slices"
+	"strings"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet/lettering"
@@ -16,6 +19,8 @@ type draft struct {
 	say   message.Language
 	area  plane.Rect // inside the margins
 	wraps wraps
+	// Which of its own marks tell what ≈ means: from the one up to the other.
+	rounded, roundedEnd int
 }
 
 // wraps remembers wrapped texts: the same words stand on many sheets of a job.
@@ -74,11 +79,33 @@ func (o Options) acrossRoll(inside length.Length) length.Length {
 	return length.Length(float64(inside)*max(across, 1)) + 2*o.Margins.Side + 4
 }
 
-// finish gives the page, its own marks above the placed drawings.
+// finish gives the page, its own marks above the placed drawings. What ≈ means is
+// left out where no figure of the page has one.
 func (d *draft) finish() Page {
 	p := d.page
+	if d.roundedEnd > d.rounded {
+		note := slices.Clone(d.own.Marks[d.rounded:d.roundedEnd])
+		d.own.Marks = slices.Delete(d.own.Marks, d.rounded, d.roundedEnd)
+		if rounds(d.own, d.say) || slices.ContainsFunc(p.Placed, func(q Placed) bool { return rounds(q.Drawing, d.say) }) {
+			d.own.Marks = slices.Insert(d.own.Marks, d.rounded, note...)
+		}
+		d.roundedEnd = d.rounded
+	}
 	p.Placed = append(p.Placed, Placed{Drawing: d.own, ScaleNum: 1, ScaleDen: 1})
 	return p
+}
+
+// rounds tells that a drawing has a figure that is written rounded.
+func rounds(d *drawing.Drawing, say message.Language) bool {
+	return slices.ContainsFunc(d.Marks, func(m drawing.Mark) bool {
+		switch m := m.(type) {
+		case *drawing.Text:
+			return strings.Contains(say.Say(m.Say), "≈")
+		case *drawing.Dimension:
+			return strings.Contains(say.Figure(m.Value), "≈")
+		}
+		return false
+	})
 }
 
 func (d *draft) place(p Placed) { d.page.Placed = append(d.page.Placed, p) }

@@ -82,7 +82,11 @@ func (d *draft) headHeight(lines []headLine, width length.Length) length.Length 
 func (d *draft) head(lines []headLine, width length.Length) length.Length {
 	y := d.area.Max.Y
 	for _, l := range lines {
+		from := len(d.own.Marks)
 		y = d.paragraph(d.area.Min.X, y, width, l.size, l.bold, l.say)
+		if l.say.Text == list.Rounded().Text {
+			d.rounded, d.roundedEnd = from, len(d.own.Marks)
+		}
 	}
 	return y - mm(2)
 }
