@@ -1,4 +1,5 @@
-// Package check finds what would go wrong at the bench, one rule a file.
+// Package check finds what would go wrong at the bench. A rule is one value, with
+// all that is to be said about it, in the file of its subject; Rules lists them.
 package check
 
 import (

@@ -1,6 +1,8 @@
 package check
 
 import (
+	"math"
+
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -75,4 +77,9 @@ func between(a, b *plan.Hole, far length.Length) length.Length {
 		return far
 	}
 	return hypot(dx, dy) - radii
+}
+
+// hypot is the distance over two legs, rounded to the nearest nanometre.
+func hypot(dx, dy length.Length) length.Length {
+	return length.FromMM(math.Hypot(dx.MM(), dy.MM()))
 }

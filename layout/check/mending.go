@@ -1,0 +1,213 @@
+package check
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// farthest is how many fronts away in its stack one is looked for that could
+// give height to another: few, so that high stacks are checked quickly.
+const farthest = 6
+
+// higher are the changes that make a front higher by at least more: by the
+// division to the higher one of its neighbours, by the other one, by what the
+// fronts without a height of their own share, or by the highest front near. The
+// height is a whole multiple of the rounding step.
+func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
+	step := s.plan.Project.RoundingStep()
+	height := f.Face.Height()
+	to := (height + more).FloorTo(step)
+	if to < height+more {
+		to += step
+	}
+	by := to - height
+	above, below := s.inStack(f, 1), s.inStack(f, -1)
+	var fixes []edit.Edit
+	if above != nil {
+		fixes = append(fixes, moved(f, above, by, f))
+	}
+	if below != nil {
+		fixes = append(fixes, moved(below, f, -by, f))
+	}
+	if above != nil && below != nil && below.Face.Height() > above.Face.Height() {
+		fixes[0], fixes[1] = fixes[1], fixes[0]
+	}
+	fixes = append(fixes, edit.SetHeight{At: f.Place, Height: to})
+	var giver *plan.Front
+	for k := -farthest; k <= farthest; k++ {
+		if g := s.inStack(f, k); g != nil && (k < -1 || k > 1) && (giver == nil || g.Face.Height() > giver.Face.Height()) {
+			giver = g
+		}
+	}
+	if giver != nil {
+		less := giver.Face.Height() - by
+		fixes = append(fixes, edit.Several{Name: twoHeights(f, to, giver, less), Edits: []edit.Edit{
+			edit.SetHeight{At: f.Place, Height: to},
+			edit.SetHeight{At: giver.Place, Height: less},
+		}})
+	}
+	return fixes
+}
+
+// moved is the change that moves the division between two fronts up, or down for
+// a negative length, named by what comes of it, one of them first.
+func moved(lower, upper *plan.Front, up length.Length, first *plan.Front) edit.Edit {
+	e := edit.MoveDivision{Below: lower.Place, Lower: lower.Face.Height() + up, Upper: upper.Face.Height() - up}
+	name := twoHeights(lower, e.Lower, upper, e.Upper)
+	if first == upper {
+		name = twoHeights(upper, e.Upper, lower, e.Lower)
+	}
+	return edit.Several{Name: name, Edits: []edit.Edit{e}}
+}
+
+func twoHeights(f *plan.Front, high length.Length, g *plan.Front, other length.Length) message.Message {
+	return message.New("%v %v high, %v %v high", f.Name, high, g.Name, other)
+}
+
+// inStack is the front so many places above another one in its stack, below it
+// for a negative number; nil where there is none.
+func (s *search) inStack(f *plan.Front, up int) *plan.Front {
+	at := f.Place
+	at.Front += up
+	if s.plan.Project.FrontAt(at) == nil {
+		return nil
+	}
+	return s.frontAt(at)
+}
+
+// ownDrops are the changes that let the layout work out drops which were set by
+// hand: of a front and of the one above it.
+func (s *search) ownDrops(f *plan.Front) []edit.Edit {
+	var fixes []edit.Edit
+	for _, at := range []model.Place{f.Place, {Cabinet: f.Place.Cabinet, Bay: f.Place.Bay, Front: f.Place.Front + 1}} {
+		if src := s.plan.Project.FrontAt(at); src != nil && src.Drop != nil {
+			fixes = append(fixes, edit.Set{At: at, Key: "drop"})
+		}
+	}
+	return fixes
+}
+
+// moveHandle are the changes that move a handle by a step in the front's face
+// frame; none where the front has no handle or would have it past its edge. A
+// handle in the middle of the front gets a place of its own that way only where
+// it moves.
+func (s *search) moveHandle(f *plan.Front, by plane.Point) []edit.Edit {
+	src := s.plan.Project.FrontAt(f.Place).Handle
+	if src == nil {
+		return nil
+	}
+	h := *src
+	var edits []edit.Edit
+	set := func(key string, v length.Length) {
+		edits = append(edits, edit.Set{At: f.Place, Key: "handle." + key, Value: v})
+	}
+	if by.X != 0 {
+		if h.FromLeft == 0 {
+			h.FromLeft = f.Face.Width() / 2
+		}
+		h.FromLeft += by.X
+		set("from_left", h.FromLeft)
+	}
+	if by.Y != 0 {
+		if h.FromTop == 0 {
+			h.FromTop = f.Face.Height() / 2
+		}
+		h.FromTop -= by.Y
+		set("from_top", h.FromTop)
+	}
+	if h.FromLeft < 0 || h.FromTop < 0 {
+		return nil
+	}
+	say := message.New("Move the handle up by %v", by.Y)
+	switch {
+	case by.Y < 0:
+		say = message.New("Move the handle down by %v", -by.Y)
+	case by.X < 0:
+		say = message.New("Move the handle to the left by %v", -by.X)
+	case by.X > 0:
+		say = message.New("Move the handle to the right by %v", by.X)
+	}
+	return []edit.Edit{edit.Several{Name: say, Edits: edits}}
+}
+
+// oneReveal names a reveal in words and by its key.
+type oneReveal struct {
+	where message.Message
+	key   string
+}
+
+func gapReveal() oneReveal    { return oneReveal{message.New("between fronts"), "reveals.gap"} }
+func topReveal() oneReveal    { return oneReveal{message.New("at the top"), "reveals.top"} }
+func bottomReveal() oneReveal { return oneReveal{message.New("at the bottom"), "reveals.bottom"} }
+func leftReveal() oneReveal   { return oneReveal{message.New("at the left"), "reveals.left"} }
+func rightReveal() oneReveal  { return oneReveal{message.New("at the right"), "reveals.right"} }
+
+// otherReveal are the changes that give a reveal of a cabinet another size:
+// where it follows the project, first that of the project, then of the cabinet
+// alone. None where the size would be less than nothing.
+func (s *search) otherReveal(c *plan.Cabinet, which oneReveal, to length.Length) []edit.Edit {
+	if to < 0 {
+		return nil
+	}
+	var fixes []edit.Edit
+	if s.plan.Project.Cabinets[c.Place.Cabinet].Reveals == nil {
+		fixes = append(fixes, s.projectReveal(which, to))
+	}
+	if len(fixes) > 0 && len(s.plan.Cabinets) == 1 {
+		return fixes // the project is this cabinet
+	}
+	return append(fixes, edit.Several{
+		Name:  message.New("Set the gap %v to %v", which.where, to),
+		Edits: []edit.Edit{edit.SetCabinet(c.Place, which.key, to)},
+	})
+}
+
+func (s *search) projectReveal(which oneReveal, to length.Length) edit.Edit {
+	return edit.Several{
+		Name:  message.New("Set the gap %v to %v in the whole project", which.where, to),
+		Edits: []edit.Edit{edit.Set{At: model.Whole, Key: which.key, Value: to}},
+	}
+}
+
+// widen are the changes that let a front reach further by at its left or right
+// edge: a smaller reveal at the cabinet's side, half of a smaller gap elsewhere.
+func (s *search) widen(f *plan.Front, right bool, by length.Length) []edit.Edit {
+	c := &s.plan.Cabinets[f.Place.Cabinet]
+	r := c.Reveals
+	if right {
+		if f.Inset || f.Place.Bay+max(f.Bays, 1) >= len(c.Bays) {
+			return append(s.otherReveal(c, rightReveal(), r.Right-by), s.lessBetween(by)...)
+		}
+	} else if f.Inset || f.Place.Bay == 0 {
+		return append(s.otherReveal(c, leftReveal(), r.Left-by), s.lessBetween(by)...)
+	}
+	return s.otherReveal(c, gapReveal(), r.Gap-2*by)
+}
+
+// widenBoth makes the fronts of a bay wider at both edges alike, where these are
+// its cabinet's sides.
+func (s *search) widenBoth(f *plan.Front, by length.Length) []edit.Edit {
+	c := &s.plan.Cabinets[f.Place.Cabinet]
+	r := c.Reveals
+	if !f.Inset && max(f.Bays, 1) < len(c.Bays) || r.Left < by || r.Right < by {
+		return nil
+	}
+	return []edit.Edit{edit.Several{
+		Name:  message.New("Set the gaps at the left and right to %v and %v", r.Left-by, r.Right-by),
+		Edits: []edit.Edit{edit.SetCabinet(c.Place, leftReveal().key, r.Left-by), edit.SetCabinet(c.Place, rightReveal().key, r.Right-by)},
+	}}
+}
+
+// lessBetween makes the one gap between cabinets smaller by twice an amount, where
+// fronts of neighbouring cabinets share it.
+func (s *search) lessBetween(by length.Length) []edit.Edit {
+	to := s.plan.Project.Reveals.Gap - 2*by
+	if !s.plan.Project.SharedGaps || to < 0 {
+		return nil
+	}
+	return []edit.Edit{s.projectReveal(gapReveal(), to)}
+}
