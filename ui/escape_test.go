@@ -112,7 +112,7 @@ func TestKeysOnEveryPage(t *testing.T) {
 func TestEscapeAfterAnotherLanguage(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	other := w.another()
-	other.beginning().begin()
+	other.beginning().Begin()
 	other.closeOverlays()
 	other.ask.Path("Save as", "x", ".yaml", func(string) {})
 	other.win.Canvas().Unfocus()

@@ -132,8 +132,8 @@ func TestSteppersOfANewCabinet(t *testing.T) {
 			fields[name] = e
 		}
 	})
-	size := func() length.Length { return b.session.Project().Cabinets[0].Width }
-	board := func() length.Length { return b.session.Project().Boards.Carcass.Thickness }
+	size := func() length.Length { return b.Session.Project().Cabinets[0].Width }
+	board := func() length.Length { return b.Session.Project().Boards.Carcass.Thickness }
 	for _, c := range []struct {
 		field string
 		of    func() length.Length
@@ -194,22 +194,5 @@ func TestSeveralFrontsThatDiffer(t *testing.T) {
 		if h := w.session.Project().FrontAt(at).Handle; h.Diameter != length.MM(5) || h.FromTop != length.MM(top) {
 			t.Errorf("the handle at %v is %+v", at, h)
 		}
-	}
-}
-
-// The choices of the page for a new cabinet follow what is done in its drawing,
-// and undo there.
-func TestChoicesOfANewCabinetFollow(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	w.showStart()
-	b := w.beginning()
-	b.do(edit.SetUnit{Unit: length.UnitInch})
-	b.do(edit.AddFront{At: model.Place{Front: 1}, Front: model.Front{Share: 1, Drawer: model.DrawerAuto}})
-	var shown []string
-	for _, c := range b.choices {
-		shown = append(shown, c.Selected)
-	}
-	if !slices.Contains(shown, "4") || !slices.Contains(shown, "inches, fractions") {
-		t.Errorf("the choices show %q", shown)
 	}
 }

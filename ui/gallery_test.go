@@ -92,7 +92,7 @@ var scenes = []scene{
 	{name: "start", set: func(w *window) { w.showStart() }},
 	{name: "start-found", set: func(w *window) {
 		w.showStart()
-		w.beginning().do(edit.SetCabinet(model.Place{}, "width", length.MM(1200)))
+		w.beginning().Do(edit.SetCabinet(model.Place{}, "width", length.MM(1200)))
 	}},
 	{name: "locked", set: shown("lock", "through")},
 	{name: "elevation", set: shown()},

@@ -9,7 +9,9 @@ import (
 	"fyne.io/fyne/v2/lang"
 
 	"frontlay/assets"
+	"frontlay/model"
 	"frontlay/model/message"
+	"frontlay/ui/page/start"
 )
 
 // language is what the window speaks: English where there is no catalogue.
@@ -105,13 +107,12 @@ func (w *window) speak(code string) {
 // page over the drawing that can't be made anew goes back to the drawing.
 func (w *window) rebuild() {
 	w.desk.Inspector.Take()
-	b, beginning := w.page.(*beginning)
-	if beginning {
-		b.take()
-		w.figures = b.session.Committed()
-		defer func() { w.figures = nil }()
+	var figures *model.Project // of a new cabinet
+	if b, ok := w.page.(*start.Page); ok {
+		b.Take()
+		figures = b.Session.Committed()
 	}
-	picture, through, start := w.desk.Screen.Picture(), w.desk.Screen.SeeThrough(), w.page != nil
+	picture, through, over := w.desk.Screen.Picture(), w.desk.Screen.SeeThrough(), w.page != nil
 	sheets := w.sheets()
 	w.session.Forget()
 	w.build()
@@ -122,8 +123,8 @@ func (w *window) rebuild() {
 	switch {
 	case sheets != nil:
 		sheets.again()
-	case start && (beginning || !w.opened):
-		w.showStart()
+	case figures != nil, over && !w.opened:
+		w.startFrom(figures)
 	default:
 		w.page = nil
 		w.front.Hide()

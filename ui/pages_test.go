@@ -39,7 +39,7 @@ type form struct {
 func inInches(w *window) {
 	u := w.session.Project().Unit
 	if b := w.beginning(); b != nil {
-		b.do(edit.SetUnit{Unit: u})
+		b.Do(edit.SetUnit{Unit: u})
 	}
 	if h := w.sheets(); h != nil && u != h.page.Sheet().Unit {
 		s := h.page.Sheet().Clone()

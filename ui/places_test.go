@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"frontlay/ui/page/start"
 	"frontlay/ui/replay"
 	"frontlay/ui/screen"
 )
@@ -61,8 +62,8 @@ func (p *places) write() {
 	}
 	if w.front.Visible() {
 		replay.Named(w.front, "page ", at)
-		if b, ok := w.page.(*beginning); ok {
-			onScreen(b.screen, at, r.Places)
+		if b, ok := w.page.(*start.Page); ok {
+			onScreen(b.Screen, at, r.Places)
 		}
 	} else {
 		onScreen(w.desk.Screen, at, r.Places)

@@ -140,7 +140,7 @@ func TestEditsAreJournalled(t *testing.T) {
 func TestANewCabinetIsJournalled(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.do("new")
-	w.beginning().begin()
+	w.beginning().Begin()
 	if found := w.journals(t); len(found) != 1 {
 		t.Errorf("journals: %v", found)
 	}

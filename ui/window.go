@@ -10,7 +10,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
-	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/ui/arrange"
@@ -18,6 +17,7 @@ import (
 	"frontlay/ui/command"
 	"frontlay/ui/desk"
 	"frontlay/ui/look"
+	"frontlay/ui/page/start"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 	"frontlay/ui/work"
@@ -42,7 +42,6 @@ type window struct {
 	arranger *arrange.Arranger
 	front    *fyne.Container // what lies over the desk
 	page     page            // that, nil where nothing does
-	figures  *model.Project  // of the new cabinet, while its page is made anew
 	opened   bool            // a project is on the desk
 
 }
@@ -80,7 +79,7 @@ func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
 // read, a new project takes its place behind the start page. What the outcome asks
 // or tells is left for the window to show.
 func (w *window) first() (o work.Outcome) {
-	w.work = w.options.Keeper.Begin(newProject(nil))
+	w.work = w.options.Keeper.Begin(start.Project())
 	switch {
 	case w.options.Open != "":
 		o = w.work.Open(w.options.Open)

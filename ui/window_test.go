@@ -27,6 +27,7 @@ import (
 	"frontlay/ui/command"
 	"frontlay/ui/look"
 	"frontlay/ui/page/printing"
+	"frontlay/ui/page/start"
 	"frontlay/ui/session"
 	"frontlay/ui/work"
 )
@@ -483,10 +484,10 @@ func TestNothingChangesUnseen(t *testing.T) {
 		}
 	}
 	w.do("inch")
-	if w.beginning() == nil || w.beginning().session.Project().Unit != length.UnitInch {
+	if w.beginning() == nil || w.beginning().Session.Project().Unit != length.UnitInch {
 		t.Error("the unit of the new cabinet does not change")
 	}
-	w.beginning().begin()
+	w.beginning().Begin()
 	if !w.desk.Object.Visible() || !w.session.Unsaved() {
 		t.Fatal("the new cabinet is not on the desk")
 	}
@@ -556,7 +557,7 @@ func TestAnotherUnitChangesNoSize(t *testing.T) {
 }
 
 // beginning is the page of a new cabinet; nil while it is not shown.
-func (w *window) beginning() *beginning {
-	b, _ := w.page.(*beginning)
+func (w *window) beginning() *start.Page {
+	b, _ := w.page.(*start.Page)
 	return b
 }

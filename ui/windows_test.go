@@ -31,7 +31,7 @@ func (w *window) menu(name string) *fyne.MenuItem {
 func TestTwoWindows(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	other := w.another()
-	other.beginning().begin()
+	other.beginning().Begin()
 	other.closeOverlays()
 	if !other.menu("paste").Disabled {
 		t.Error("there is nothing to paste yet")
@@ -148,18 +148,18 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	w := open(test.NewTempApp(t), &look.Theme{}, Options{Keeper: keeper(t, &disk{})})
 	t.Cleanup(w.shut)
-	w.beginning().do(edit.SetCabinet(model.Place{}, "width", length.MM(777)))
-	w.beginning().do(edit.SetUnit{Unit: length.UnitCM})
+	w.beginning().Do(edit.SetCabinet(model.Place{}, "width", length.MM(777)))
+	w.beginning().Do(edit.SetUnit{Unit: length.UnitCM})
 	w.speak("de")
 	if !w.front.Visible() || w.beginning() == nil {
 		t.Fatal("the start page is gone")
 	}
-	p := w.beginning().session.Project()
+	p := w.beginning().Session.Project()
 	if p.Cabinets[0].Width != length.MM(777) || p.Unit != length.UnitCM || p.Cabinets[0].Name == "Cabinet 1" {
 		t.Errorf("the figures of the new cabinet are lost, or its name stays English: %v wide, in %v, %q", p.Cabinets[0].Width, p.Unit, p.Cabinets[0].Name)
 	}
 	w.showStart()
-	if w.beginning().session.Project().Cabinets[0].Width == length.MM(777) {
+	if w.beginning().Session.Project().Cabinets[0].Width == length.MM(777) {
 		t.Error("a new page begins with the old figures")
 	}
 }

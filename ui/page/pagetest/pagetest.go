@@ -13,7 +13,9 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/ask"
@@ -29,6 +31,7 @@ type Host struct {
 	Told    message.Message // what was told last
 	Refused message.Message // what was refused last
 	App     fyne.App
+	Begun   *model.Project // a new project
 
 	session *session.Session
 	ask     *ask.Asker
@@ -119,3 +122,9 @@ func Texts(in fyne.CanvasObject) string {
 	}
 	return all
 }
+
+// Unit is that of the demo.
+func (h *Host) Unit() length.Unit { return h.session.Project().Unit }
+
+// Begin notes the project that is begun.
+func (h *Host) Begin(p *model.Project) { h.Begun = p }

@@ -1,14 +1,14 @@
-package ui
+package start
 
 import (
 	"frontlay/model"
 	"frontlay/model/length"
 )
 
-// newProject is a project to begin with: one cabinet of three drawers, on the
-// hardware of the project before where it had any.
-func newProject(from *model.Project) *model.Project {
-	p := &model.Project{
+// Project is a project to begin with: one cabinet of three drawers, without
+// hardware.
+func Project() *model.Project {
+	return &model.Project{
 		Title: "New cabinet",
 		Boards: model.Boards{
 			Carcass: model.Board{Thickness: length.MM(18)},
@@ -23,13 +23,4 @@ func newProject(from *model.Project) *model.Project {
 			}}},
 		}},
 	}
-	if from != nil {
-		p.Unit, p.Hardware, p.Boards = from.Unit, append([]model.HardwareUse(nil), from.Hardware...), from.Boards
-	}
-	return p
-}
-
-// startUnit is the unit of the project that was on the desk last.
-func (w *window) startUnit() length.Unit {
-	return length.Unit(w.app.Preferences().IntWithFallback(prefUnit, int(length.UnitMM)))
 }

@@ -1,6 +1,7 @@
-package ui
+package start
 
 import (
+	"slices"
 	"strings"
 	"testing"
 
@@ -9,20 +10,19 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/page/pagetest"
 )
 
 // What the check finds in a new cabinet is said under its picture, in the colour
 // of its severity; the marks in the picture alone say too little.
 func TestANewCabinetTellsWhatIsFound(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	w.showStart()
-	b := w.beginning()
+	b := New(pagetest.New(t), nil, nil)
 	first := b.found.Text
 	if !strings.Contains(first, "invented") {
 		t.Errorf("at first it says %q", b.found.Text)
 	}
-	b.do(edit.SetCabinet(model.Place{}, "width", length.MM(1200)))
-	all := b.session.Result().Findings
+	b.Do(edit.SetCabinet(model.Place{}, "width", length.MM(1200)))
+	all := b.Session.Result().Findings
 	if len(all) < 2 {
 		t.Fatalf("a cabinet of 1200 mm has %d findings", len(all))
 	}
@@ -34,8 +34,23 @@ func TestANewCabinetTellsWhatIsFound(t *testing.T) {
 	if b.found.Importance != widget.WarningImportance {
 		t.Errorf("a warning is said with importance %v", b.found.Importance)
 	}
-	b.session.Undo()
+	b.Session.Undo()
 	if b.found.Text != first {
 		t.Errorf("when it is mended it says %q", b.found.Text)
+	}
+}
+
+// The choices of the page for a new cabinet follow what is done in its drawing,
+// and undo there.
+func TestChoicesOfANewCabinetFollow(t *testing.T) {
+	b := New(pagetest.New(t), nil, nil)
+	b.Do(edit.SetUnit{Unit: length.UnitInch})
+	b.Do(edit.AddFront{At: model.Place{Front: 1}, Front: model.Front{Share: 1, Drawer: model.DrawerAuto}})
+	var shown []string
+	for _, c := range b.choices {
+		shown = append(shown, c.Selected)
+	}
+	if !slices.Contains(shown, "4") || !slices.Contains(shown, "inches, fractions") {
+		t.Errorf("the choices show %q", shown)
 	}
 }
