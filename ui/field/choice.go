@@ -4,6 +4,10 @@ import (
 	"fyne.io/fyne/v2"
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
+
+	"frontlay/model/edit"
+	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // Choice is a list to choose one of. It shows what the document holds and hands
@@ -93,4 +97,13 @@ func (c *Choice) Update() {
 	} else if c.SelectedIndex() != i {
 		c.SetSelectedIndex(i)
 	}
+}
+
+// Units are the names of the units, in their order, for a choice.
+func Units(say func(message.Message) string) []string {
+	var all []string
+	for u := length.UnitMM; u <= length.UnitInchDecimal; u++ {
+		all = append(all, say(edit.UnitName(u)))
+	}
+	return all
 }

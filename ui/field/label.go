@@ -26,3 +26,10 @@ func (l *Label) CreateRenderer() fyne.WidgetRenderer {
 	}
 	return r
 }
+
+// Heading is the title of a group of fields.
+func Heading(text string) fyne.CanvasObject {
+	l := NewLabel(text)
+	l.TextStyle.Bold = true
+	return l
+}
