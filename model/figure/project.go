@@ -91,7 +91,7 @@ func Like(at model.Place) []Row {
 // Rounding are the rows of how computed heights are rounded.
 func Rounding(r *model.Rounding) []Row {
 	return []Row{
-		size("step", "Rounded to", "Heights are whole multiples of this; 1 mm where it is left out.", &r.Step, Positive, 100*length.Millimetre),
+		size("step", "Rounded to", "Heights are whole multiples of this; left out, of 1 mm, or of 1/32 in in a project in inches.", &r.Step, Positive, 100*length.Millimetre),
 		choice("rest", "Odd rest goes to", "Which of a stack's fronts without a height of their own takes the odd rest, the lowest or the highest.", &r.Rest, "bottom", "top"),
 	}
 }
@@ -119,7 +119,7 @@ func Boards(b *model.Boards) []Row {
 func Board(b *model.Board) []Row {
 	return []Row{
 		size("thickness", "Thickness", "Thickness of the board.", &b.Thickness, Positive, maxBoard).needed(),
-		size("lipping", "Lipping", "Thickness of a lipping on all four edges; the cut size is less by it.", &b.Lipping, 0, 100*length.Millimetre),
+		size("lipping", "Lipping", "Thickness of a lipping: on all four edges of fronts, on the front edge of carcass boards; the cut size is less by it.", &b.Lipping, 0, 100*length.Millimetre),
 		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre; left out where it is not known.", &b.Density, 1, 25_000),
 		line("material", "Material", "What the board is made of.", &b.Material),
 		word("grain", "Grain", "Which way the grain runs, as the panel hangs.", &b.Grain, "horizontal", "vertical"),

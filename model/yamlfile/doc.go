@@ -1,10 +1,9 @@
 // Package yamlfile reads and writes projects and hardware sheets as YAML. It is
 // the only package that knows the file format.
 //
-// Every key is described once, by a field (see field.go): how it is read, how
-// it is written, what values it takes and what it means. The tables in
-// project.go and sheet.go are lists of such fields; reading, writing, the JSON
-// Schema and the reference page all follow them, so that they cannot disagree.
+// Every key is described once, by a row of model/figure: its bounds, its meaning and the
+// value it stands for. Reading (values.go), writing (writer.go), the JSON Schema and
+// the reference page all follow those rows, so that they cannot disagree.
 //
 // Nothing is guessed: unknown keys, values out of range and contradictions are
 // Problems with file, line and column. Comments survive a read and a write

@@ -29,6 +29,68 @@ the files: do not edit it by hand.
 
 `
 
+// referenceTail says what figures depend on that are in no file: what the engine
+// (layout/divide, layout/plan, layout/list) makes of those that are.
+const referenceTail = `## What is worked out
+
+Heights and widths:
+
+- Of a stack's height, less its reveals and gaps, the fronts with a height of their
+  own, locked or lined up are taken off; the others share what is left by the bay's
+  rule. Their heights are whole multiples of ` + "`rounding.step`" + ` (left out: 1 mm, or
+  1/32 in in a project in inches) and no more than a step off their share. Where the
+  sum is no whole number of steps, the lowest of them takes the odd rest, or the
+  highest with ` + "`rest: top`" + `; a front with a height of its own never does.
+- ` + "`share`" + ` counts with the rule shares alone. With step and ratio, fronts with heights
+  of their own are passed over: the next computed front above such a one differs by
+  one step, or one factor.
+- Widths of bays without one are rounded to 0.1 mm (1/64 in in a project in inches);
+  the rightmost takes the odd rest.
+- On a partition, half of the gap lies on each side of its middle, whatever its
+  thickness. With ` + "`shared_gaps`" + ` the project's ` + "`reveals.gap`" + `, not a cabinet's own,
+  lies half on each side of where two cabinets meet, where both have overlay fronts
+  and no end panel or filler stands between them; otherwise each keeps its edge
+  reveal.
+- ` + "`channel`" + ` counts downwards from the carcass's upper edge for overlay fronts and
+  from the opening's for inset ones; fronts stay below it by their top reveal, and
+  the drawers behind them below it by the clearance above.
+
+Niches and spanning fronts:
+
+- A niche's height is from front line to front line; what is clear between its boards
+  is less, unless ` + "`clear`" + ` is true. It gets a shelf of the carcass board below and
+  above, but at the carcass's bottom and top; between two niches there is one.
+  Shelves are as deep as the carcass, behind inset fronts less the fronts' thickness.
+- A drawer over a niche stands on the niche's shelf as the lowest does on the carcass
+  bottom, higher by the runner's ` + "`least_height`" + `.
+- A front that spans bays ends the partitions that it would cut. A shelf as wide as
+  those bays carries what is left of them, or lies on it.
+
+Drawers and hardware:
+
+- The runner of a drawer over another stands level with its front's bottom edge where
+  no ` + "`drop`" + ` is given. ` + "`move_runners`" + ` raises it to the next row; ` + "`move_fronts`" + ` chooses
+  bottom edges so that as few runners as possible are off the rows, and of such
+  choices the one whose edges move least in sum; of equal ones the lower.
+- ` + "`auto`" + ` takes the tallest drawer whose highest part has room below what is above it
+  and whose holes all lie in the front, far enough from its edges; where none does,
+  the lowest.
+- The runner is the longest that fits from its setback, behind inset fronts further
+  back by the front's thickness, to the back board less ` + "`clearance_behind`" + `. Its screw
+  holes count from the carcass's front edge for overlay fronts, and move back by the
+  front's thickness behind inset ones.
+
+Boards:
+
+- The back board is laid on behind all of the carcass, and is within the cabinet's
+  ` + "`depth`" + `: sides, bottom, top and partitions are as deep as that less its thickness.
+- Fronts are lipped on all four edges, carcass boards and end panels on the front edge
+  alone: their cut depth is less by one lipping.
+- End panels and fillers are of the front board's material; they weigh by its density
+  and, an end panel, by its own thickness. An end panel beside overlay fronts is as
+  deep as the cabinet and a front, beside inset ones as the cabinet.
+`
+
 // Reference is the reference page of both files, as Markdown; limits are what the
 // rules of the check have.
 func Reference(limits []model.Limit) []byte {
@@ -38,7 +100,8 @@ func Reference(limits []model.Limit) []byte {
 	keys(&b, figure.Project(new(model.Project), limits), "")
 	b.WriteString("## Hardware sheet\n\nAll heights are above the runner's lower edge unless told otherwise.\n\n")
 	keys(&b, figure.Sheet(new(model.HardwareSheet)), "")
-	return []byte(strings.TrimRight(b.String(), "\n") + "\n")
+	b.WriteString(referenceTail)
+	return []byte(b.String())
 }
 
 // keys writes the table of one mapping, then those of the mappings in it.

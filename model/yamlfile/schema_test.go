@@ -213,3 +213,31 @@ func isType(name string, v any) bool {
 	}
 	return false
 }
+
+// What a figure depends on beside its own key stands in the reference, whatever else
+// becomes of its words.
+func TestTheReferenceSaysWhatFiguresDependOn(t *testing.T) {
+	text := strings.Join(strings.Fields(string(yamlfile.Reference(limits))), " ")
+	for subject, says := range map[string]string{
+		"who takes the rest":     "the lowest of them takes the odd rest",
+		"the step in inches":     "1/32 in in a project in inches",
+		"bay widths":             "rounded to 0.1 mm (1/64 in in a project in inches)",
+		"a gap on a partition":   "half of the gap lies on each side of its middle",
+		"shared gaps":            "the project's `reveals.gap`, not a cabinet's own",
+		"the channel's datum":    "from the carcass's upper edge for overlay fronts and from the opening's for inset ones",
+		"shelves at niches":      "between two niches there is one",
+		"drawers over a niche":   "stands on the niche's shelf",
+		"spanning fronts":        "ends the partitions that it would cut",
+		"screws behind inset":    "move back by the front's thickness behind inset ones",
+		"where the back stands":  "laid on behind all of the carcass",
+		"least change":           "edges move least in sum",
+		"auto":                   "tallest drawer whose highest part has room",
+		"step over fixed fronts": "fronts with heights of their own are passed over",
+		"lipping of carcasses":   "on the front edge alone",
+		"end panels' weight":     "weigh by its density",
+	} {
+		if !strings.Contains(text, says) {
+			t.Errorf("%s: nothing says %q", subject, says)
+		}
+	}
+}
