@@ -94,7 +94,7 @@ func TestTemplatesForbidWhatTheRuleForbids(t *testing.T) {
 		solved := layout.Solve(p)
 		forbidden := false
 		for _, page := range sheet.Templates(solved.Plan, solved.Findings, sheet.Options{}).Pages {
-			for _, placed := range page.Placed {
+			for _, placed := range page.Drawings() {
 				for _, m := range placed.Drawing.Marks {
 					text, ok := m.(*drawing.Text)
 					forbidden = forbidden || ok && strings.Contains(text.Say.String(), "DO NOT") // lines are broken

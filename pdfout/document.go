@@ -1,8 +1,8 @@
 package pdfout
 
 import (
-	"bytes"
 	"fmt"
+	"io"
 	"slices"
 	"time"
 
@@ -17,10 +17,10 @@ import (
 
 const fontName = "go"
 
-// render makes the whole file in memory.
-func render(doc sheet.Document, o Options) ([]byte, error) {
+// render makes the whole file in memory, then writes it.
+func render(w io.Writer, doc sheet.Document, o Options) error {
 	if len(doc.Pages) == 0 {
-		return nil, message.New("there is nothing to print: no page was chosen, or the project has no front that is drilled")
+		return message.New("there is nothing to print: no page was chosen, or the project has no front that is drilled")
 	}
 	pdf := newPDF(doc, o)
 	marks := doc.Bookmarks
@@ -31,18 +31,18 @@ func render(doc sheet.Document, o Options) ([]byte, error) {
 	for i := range doc.Pages {
 		if o.Progress != nil {
 			if err := o.Progress(i, len(doc.Pages)); err != nil {
-				return nil, err
+				return err
 			}
 		}
 		if err := renderPage(pdf, &doc, i, &marks); err != nil {
-			return nil, fmt.Errorf("page %d, %s: %w", i+1, doc.Say.Say(doc.Pages[i].Title), err)
+			return fmt.Errorf("page %d, %s: %w", i+1, doc.Say.Say(doc.Pages[i].Title), err)
 		}
 	}
-	var buf bytes.Buffer
-	if err := pdf.Output(&buf); err != nil {
-		return nil, fmt.Errorf("the PDF could not be made: %w", err)
+	pdf.Close()
+	if err := pdf.Error(); err != nil {
+		return fmt.Errorf("the PDF could not be made: %w", err)
 	}
-	return atActualSize(buf.Bytes())
+	return pdf.Output(actualSize{w})
 }
 
 func newPDF(doc sheet.Document, o Options) *gofpdf.Fpdf {

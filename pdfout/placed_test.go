@@ -77,7 +77,7 @@ func comparePage(t *testing.T, page *sheet.Page, paths []tracedPath) int {
 		}
 	}
 	n := 0
-	for _, placed := range page.Placed {
+	for _, placed := range page.Drawings() {
 		for _, m := range placed.Drawing.Marks {
 			c, ok := m.(*drawing.Circle)
 			if !ok || c.Meaning != drawing.HoleEdge || !placed.Clip.Contains(c.Centre.Add(placed.At).Sub(placed.Origin)) {
@@ -106,7 +106,7 @@ func comparePage(t *testing.T, page *sheet.Page, paths []tracedPath) int {
 // of panels, front edges and pencil lines, and the registration crosses.
 func compareEdges(t *testing.T, page *sheet.Page, paths []tracedPath) {
 	t.Helper()
-	for _, placed := range page.Placed {
+	for _, placed := range page.Drawings() {
 		for _, m := range placed.Drawing.Marks {
 			if drawing.TagOf(m).Meaning != drawing.Register {
 				continue

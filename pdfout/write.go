@@ -25,10 +25,5 @@ type Options struct {
 // before the whole document is made, and fails on a document without pages, on
 // lengths that can't be written, on what Progress says, and where w fails.
 func Write(w io.Writer, doc sheet.Document, o Options) error {
-	data, err := render(doc, o)
-	if err != nil {
-		return err
-	}
-	_, err = w.Write(data)
-	return err
+	return render(w, doc, o)
 }

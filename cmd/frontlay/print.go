@@ -9,6 +9,7 @@ import (
 	"os"
 	"os/signal"
 	"path/filepath"
+	"runtime/debug"
 	"strings"
 
 	"frontlay/layout"
@@ -61,9 +62,14 @@ func runPrint(args []string, c console) int {
 	return printJob(*out, f, r, o, c)
 }
 
+// printMemory is what printing takes at most before it collects what it no longer
+// needs at once, in bytes: 4,000 fronts need less.
+const printMemory = 220 << 20
+
 // printJob writes the PDF of the parts that are asked for, or both of a job.
 func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
 	o.Date = c.now().Format("2006-01-02")
+	defer debug.SetMemoryLimit(debug.SetMemoryLimit(printMemory))
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
 	var err error
@@ -96,10 +102,14 @@ func writePDF(ctx context.Context, out string, doc sheet.Document, o sheet.Optio
 		fmt.Fprintf(c.out, "%s: not written, there is nothing to print of these parts.\n", out)
 		return nil
 	}
+	pages, usage := len(doc.Pages), sheet.Usage(doc, o.Paper)
 	var pdf bytes.Buffer
 	err := pdfout.Write(&pdf, doc, pdfout.Options{Progress: func(page, pages int) error {
 		if c.terminal {
 			fmt.Fprintf(c.err, "\rpage %d of %d ", page+1, pages)
+		}
+		if page > 0 {
+			doc.Pages[page-1] = sheet.Page{} // it is written; thousands of them fill the memory
 		}
 		return ctx.Err()
 	}})
@@ -115,9 +125,9 @@ func writePDF(ctx context.Context, out string, doc sheet.Document, o sheet.Optio
 	if err := saveBytes(out, pdf.Bytes()); err != nil {
 		return err
 	}
-	fmt.Fprintf(c.out, "%s: %s.\n", out, counted(len(doc.Pages), "page"))
+	fmt.Fprintf(c.out, "%s: %s.\n", out, counted(pages, "page"))
 	templates := false
-	for _, u := range sheet.Usage(doc, o.Paper) {
+	for _, u := range usage {
 		if u.Part.Template() {
 			templates = true
 			fmt.Fprintf(c.out, "    %s\n", o.Say.Say(u.Say()))

@@ -52,7 +52,7 @@ func Page(c Canvas, p *sheet.Page, say message.Language) {
 	if in.Empty() {
 		in = plane.R(0, 0, p.Width, p.Height)
 	}
-	draw(c, p.Placed, say, in)
+	draw(c, p.Drawings(), say, in)
 }
 
 // Drawings draws placed drawings as one picture whose letters stay in an area.

@@ -64,7 +64,7 @@ func TestCorrectedPagesKeepTheirMargins(t *testing.T) {
 				c.Across, c.Up = c.Up, c.Across
 				m.Side, m.End = m.End, m.Side
 			}
-			for _, placed := range page.Placed {
+			for _, placed := range page.Drawings() {
 				for _, mark := range placed.Drawing.Marks {
 					r := onPage(mark, placed, o)
 					if r.Empty() && r.Width() < 0 {

@@ -48,7 +48,7 @@ func TestNoSizeOfADrawerIsCut(t *testing.T) {
 		o := Options{Parts: []Part{DrawerPlans}}
 		o.Say.Unit = unit
 		for _, page := range Make(p, nil, o).Pages {
-			for _, placed := range page.Placed {
+			for _, placed := range page.Drawings() {
 				for _, m := range placed.Drawing.Marks {
 					text, ok := m.(*drawing.Text)
 					if !ok || !strings.Contains(text.Say.String(), "drawer b") {

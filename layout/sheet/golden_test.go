@@ -47,7 +47,7 @@ func TestPagesAsTheyWere(t *testing.T) {
 func dump(p Page) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "page %v × %v, %s\n", p.Width, p.Height, p.Kind)
-	for _, placed := range p.Placed {
+	for _, placed := range p.Drawings() {
 		fmt.Fprintf(&b, "placed %v of the drawing at %v, scale %d:%d, clip %v\n%s", placed.Origin, placed.At, placed.ScaleNum, placed.ScaleDen, placed.Clip, placed.Drawing.Dump())
 	}
 	return b.String()

@@ -27,7 +27,7 @@ type shownHole struct {
 func shownHoles(d Document) []shownHole {
 	var all []shownHole
 	for i, p := range d.Pages {
-		for j, placed := range p.Placed {
+		for j, placed := range p.Drawings() {
 			for _, m := range placed.Drawing.Marks {
 				c, ok := m.(*drawing.Circle)
 				if !ok || c.Of.Kind != drawing.HoleThing || placed.ScaleDen != 1 {
@@ -103,7 +103,7 @@ func TestNothingInTheMargins(t *testing.T) {
 		o = o.with()
 		for i, page := range Make(p, nil, o).Pages {
 			area := printable(page.Width, page.Height, o).Grow(length.Micrometre)
-			for _, placed := range page.Placed {
+			for _, placed := range page.Drawings() {
 				for _, m := range placed.Drawing.Marks {
 					r := onPage(m, placed, o)
 					if r.Intersect(area) != r && !r.Empty() {

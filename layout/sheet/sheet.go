@@ -4,6 +4,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
@@ -35,18 +37,34 @@ type Bookmark struct {
 }
 
 // Page is one sheet of paper. Page coordinates have their origin at the lower
-// left corner of the paper, y up. Placed drawings show all that is on it, lists
-// included.
+// left corner of the paper, y up. Drawings gives all that is on it; Placed is that
+// without the rows of lists.
 type Page struct {
 	Width, Height length.Length
 	Kind          string // what it is, for choosing: "corner", "whole", "jig", "elevation", "findings" …
 	Title         message.Message
 	Placed        []Placed
 	Links         []Link
-	Correction    Correction    // applied by whoever writes the page to paper
-	Inside        plane.Rect    // what the margins leave; letters stay in it
-	number        plane.Rect    // the title block's room for the page's number; empty: it stands at the foot
-	footFrom      length.Length // where the foot's line is free, from the left; 0: from the margin
+	Correction    Correction            // applied by whoever writes the page to paper
+	Inside        plane.Rect            // what the margins leave; letters stay in it
+	number        plane.Rect            // the title block's room for the page's number; empty: it stands at the foot
+	footFrom      length.Length         // where the foot's line is free, from the left; 0: from the margin
+	rows          func() []drawing.Mark // of a list; nil: none
+	before        int                   // how many of the page's own marks, the last of Placed, come before the rows
+}
+
+// Drawings are what stands on the page. The rows of lists are drawn each time
+// somebody asks for them: those of thousands of pages would fill the memory.
+func (p *Page) Drawings() []Placed {
+	if p.rows == nil {
+		return p.Placed
+	}
+	all := slices.Clone(p.Placed)
+	last := &all[len(all)-1]
+	own := *last.Drawing
+	own.Marks = slices.Concat(own.Marks[:p.before], p.rows(), own.Marks[p.before:])
+	last.Drawing = &own
+	return all
 }
 
 // Link is an area of a page that leads to another page (its index in the

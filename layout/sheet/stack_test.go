@@ -116,7 +116,7 @@ func TestLabelsCrossNoEdge(t *testing.T) {
 	p.Fronts[0].Runner.Screws[0].Back = mm(9)
 	p.Fronts[0].Place = model.Place{}
 	for _, page := range Make(p, nil, Options{Parts: []Part{RunnerTemplates}}).Pages {
-		for _, placed := range page.Placed {
+		for _, placed := range page.Drawings() {
 			for _, m := range placed.Drawing.Marks {
 				edge, ok := m.(*drawing.Line)
 				if !ok || edge.Meaning != drawing.Register || edge.From.X != edge.To.X || placed.Clip.Empty() {

@@ -17,46 +17,81 @@ const (
 )
 
 // tableLayout puts a table on as many pages as it needs, its heading repeated.
+// Rows are measured now and drawn when somebody asks for their page.
 type tableLayout struct {
 	kind    Part
 	table   *list.Table
 	o       Options
 	job     message.Message
 	widths  []length.Length
-	pages   []*draft
+	pages   []*tablePart
 	y       length.Length
 	columns length.Length // width of all columns
 	ended   bool          // only notes are left, which need no heading
+}
+
+// tablePart is what one page shows of a table: some of its rows, the heading
+// first where the page has one, from top down.
+type tablePart struct {
+	*draft
+	rows   []list.Row
+	head   list.Row // empty: no heading
+	top    length.Length
+	before int // how many of the page's own marks come before the rows
 }
 
 func tablePages(kind Part, t list.Table, job message.Message, o Options) []Page {
 	k := &tableLayout{kind: kind, table: &t, o: o, job: job}
 	k.newPage()
 	for i, row := range t.Rows {
-		need := k.rowHeight(row)
+		need := k.rowHeight(row, row.Group)
 		if row.Group {
 			need = k.together(t.Rows[i:])
 		}
 		k.room(need)
-		k.row(row)
+		p := k.page()
+		p.rows = t.Rows[i-len(p.rows) : i+1]
+		k.y -= k.rowHeight(row, row.Group)
 	}
 	k.notes()
 	var pages []Page
-	for _, d := range k.pages {
-		pages = append(pages, d.finish())
+	for _, p := range k.pages {
+		page := p.finish()
+		page.before, page.rows = p.before, func() []drawing.Mark { return k.draw(p) }
+		pages = append(pages, page)
 	}
 	return pages
+}
+
+// draw gives the marks of a page's rows.
+func (k *tableLayout) draw(p *tablePart) []drawing.Mark {
+	d := &draft{own: &drawing.Drawing{}, area: p.area, say: p.say}
+	y := p.top
+	under := func(m drawing.Meaning) { d.line(m, d.area.Min.X, y, d.area.Min.X+k.columns, y) }
+	if len(p.head.Cells) > 0 {
+		y = k.cells(d, p.head, true, y)
+		under(drawing.Carcass)
+	}
+	for _, r := range p.rows {
+		if r.Group {
+			y = d.paragraph(d.area.Min.X+cellPad, y-mm(2)-cellPad, k.columns-2*cellPad, tableText, true, said(r.Cells[0]))
+		} else {
+			y = k.cells(d, r, false, y)
+		}
+		under(drawing.Frame)
+	}
+	return d.own.Marks
 }
 
 // together is the height that a group keeps on one page: all of it where that is
 // less than a third of the page, else its heading and first row.
 func (k *tableLayout) together(rows []list.Row) length.Length {
-	least, all := k.rowHeight(rows[0]), k.rowHeight(rows[0])
+	least, all := k.rowHeight(rows[0], true), k.rowHeight(rows[0], true)
 	for i, r := range rows[1:] {
 		if r.Group {
 			break
 		}
-		all += k.rowHeight(r)
+		all += k.rowHeight(r, false)
 		if i == 0 {
 			least = all
 		}
@@ -67,7 +102,7 @@ func (k *tableLayout) together(rows []list.Row) length.Length {
 	return least
 }
 
-func (k *tableLayout) page() *draft { return k.pages[len(k.pages)-1] }
+func (k *tableLayout) page() *tablePart { return k.pages[len(k.pages)-1] }
 
 func (k *tableLayout) newPage() {
 	w, h := k.o.Paper.Width, k.o.Paper.Height
@@ -75,7 +110,8 @@ func (k *tableLayout) newPage() {
 		h = w * 14142 / 10000 // the proportion of the ISO sheets
 	}
 	d := newDraft(k.kind, k.kind.Title(), w, h, k.o)
-	k.pages = append(k.pages, d)
+	p := &tablePart{draft: d}
+	k.pages = append(k.pages, p)
 	if k.widths == nil {
 		k.columnWidths(d.area.Width()) // the same on all pages
 	}
@@ -94,10 +130,13 @@ func (k *tableLayout) newPage() {
 	for _, s := range k.table.Repeat {
 		y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, true, said(s)) - mm(2)
 	}
-	k.y = y
+	p.top, p.before = y, len(d.own.Marks)
 	if len(k.table.Rows) > 0 && !k.ended {
-		k.heading()
+		if p.head = k.heading(); len(p.head.Cells) > 0 {
+			y -= k.rowHeight(p.head, true)
+		}
 	}
+	k.y = y
 }
 
 // columnWidths shares the width by the columns' weights, but gives no column
@@ -141,18 +180,17 @@ func (k *tableLayout) longestWord(column int) length.Length {
 	return widest + 2*cellPad + 1
 }
 
-func (k *tableLayout) heading() {
+// heading is the row of the columns' heads; without cells where none has one.
+func (k *tableLayout) heading() list.Row {
 	head, empty := list.Row{}, true
 	for _, c := range k.table.Columns {
 		head.Cells = append(head.Cells, c.Head)
 		empty = empty && c.Head == ""
 	}
 	if empty {
-		return
+		return list.Row{}
 	}
-	k.cells(head, true)
-	d := k.page()
-	d.line(drawing.Carcass, d.area.Min.X, k.y, d.area.Min.X+k.columns, k.y)
+	return head
 }
 
 // room starts a new page where the height is not left on this one.
@@ -162,14 +200,14 @@ func (k *tableLayout) room(height length.Length) {
 	}
 }
 
-func (k *tableLayout) rowHeight(r list.Row) length.Length {
+func (k *tableLayout) rowHeight(r list.Row, bold bool) length.Length {
 	most := 1
 	for i, c := range r.Cells {
 		width := k.columns
 		if !r.Group {
 			width = k.widths[i]
 		}
-		most = max(most, len(lettering.Wrap(c, tableText, r.Group, width-2*cellPad)))
+		most = max(most, len(lettering.Wrap(c, tableText, bold, width-2*cellPad)))
 	}
 	h := length.Length(most)*lettering.Pitch(tableText) + cellPad
 	if r.Group {
@@ -178,39 +216,26 @@ func (k *tableLayout) rowHeight(r list.Row) length.Length {
 	return h
 }
 
-func (k *tableLayout) row(r list.Row) {
-	d := k.page()
-	if r.Group {
-		k.y -= mm(2)
-		left := d.area.Min.X
-		k.y = d.paragraph(left+cellPad, k.y-cellPad, k.columns-2*cellPad, tableText, true, said(r.Cells[0]))
-	} else {
-		k.cells(r, false)
-	}
-	d.line(drawing.Frame, d.area.Min.X, k.y, d.area.Min.X+k.columns, k.y)
-}
-
-func (k *tableLayout) cells(r list.Row, bold bool) {
-	d := k.page()
-	left, low := d.area.Min.X, k.y
+// cells writes a row from y down and gives the y below it.
+func (k *tableLayout) cells(d *draft, r list.Row, bold bool, y length.Length) length.Length {
+	left, low := d.area.Min.X, y
 	for i, c := range r.Cells {
 		if i >= len(k.widths) {
 			break
 		}
-		lines := lettering.Wrap(c, tableText, bold, k.widths[i]-2*cellPad)
 		x, anchor := left+cellPad, drawing.TopLeft
 		if k.table.Columns[i].Right {
 			x, anchor = left+k.widths[i]-cellPad, drawing.TopRight
 		}
-		y := k.y - cellPad
-		for _, s := range lines {
-			d.text(plane.Point{X: x, Y: y}, anchor, tableText, bold, s)
-			y -= lettering.Pitch(tableText)
+		line := y - cellPad
+		for _, s := range lettering.Wrap(c, tableText, bold, k.widths[i]-2*cellPad) {
+			d.text(plane.Point{X: x, Y: line}, anchor, tableText, bold, s)
+			line -= lettering.Pitch(tableText)
 		}
-		low = min(low, y)
+		low = min(low, line)
 		left += k.widths[i]
 	}
-	k.y = low
+	return low
 }
 
 func (k *tableLayout) notes() {

@@ -13,7 +13,7 @@ import (
 // words are all texts of a page, lines joined and figures parted by plain spaces.
 func words(p Page) string {
 	var all []string
-	for _, placed := range p.Placed {
+	for _, placed := range p.Drawings() {
 		for _, m := range placed.Drawing.Marks {
 			if t, ok := m.(*drawing.Text); ok {
 				all = append(all, t.Say.String())
@@ -70,5 +70,30 @@ func TestNotesNeedNoHeading(t *testing.T) {
 	pages := tablePages(CutList, table, said("job"), Options{}.with())
 	if s := words(pages[1]); strings.Contains(s, "Piece ") || !strings.Contains(s, "last") {
 		t.Errorf("the last page: %q", s)
+	}
+}
+
+// The pages of a list keep none of their rows drawn, whatever their number, and
+// draw the same each time.
+func TestRowsAreDrawnWhenAsked(t *testing.T) {
+	var fronts []plan.Front
+	for range 60 {
+		f := lopsided()
+		f.Number = len(fronts) + 1
+		fronts = append(fronts, f)
+	}
+	pages := Make(planOf(fronts...), nil, Options{Parts: []Part{JigSettings, DrillList}}).Pages
+	rows := 0
+	for i := range pages {
+		p := &pages[i]
+		kept := len(p.Placed[0].Drawing.Marks)
+		drawn := len(p.Drawings()[0].Drawing.Marks)
+		rows += drawn - kept
+		if kept > 20 || len(p.Drawings()[0].Drawing.Marks) != drawn || len(p.Placed[0].Drawing.Marks) != kept {
+			t.Errorf("page %d, %s, keeps %d marks and draws %d", i+1, p.Kind, kept, drawn)
+		}
+	}
+	if rows < 1000 {
+		t.Errorf("%d marks of rows on %d pages; want more than 1000", rows, len(pages))
 	}
 }
