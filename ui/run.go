@@ -1,10 +1,17 @@
+// Package ui is the window.
 package ui
 
 import (
+	"path/filepath"
+
 	"fyne.io/fyne/v2"
 
 	"frontlay/assets"
+	"frontlay/layout"
+	"frontlay/model/message"
 	"frontlay/ui/look"
+	"frontlay/ui/page/printing"
+	"frontlay/ui/work"
 )
 
 // Run opens the window and returns when it is closed. The application must be a
@@ -38,3 +45,61 @@ const (
 	prefWidth  = "window width"
 	prefHeight = "window height"
 )
+
+// What the computer does with pages.
+type (
+	Write         = printing.Write
+	Printer       = printing.Printer
+	PrintJob      = printing.Job
+	KnownPrinters = printing.KnownPrinters
+)
+
+// Options are what the window needs from the world around it.
+type Options struct {
+	// Keeper opens, saves and keeps projects.
+	Keeper *work.Keeper
+	Write  Write
+	// Printer, where it is given, prints without a PDF in between.
+	Printer Printer
+	// Known keeps what is known of printers; nil: nothing is.
+	Known KnownPrinters
+	// Export, where it is given, writes files for machines and other programs.
+	Export Export
+	// Open is the project to open; empty: the demo, or the start page.
+	Open string
+	// Demo opens the demo where no project is named.
+	Demo bool
+	// Reports are what earlier runs that ended in an unforeseen way left behind.
+	Reports []Report
+	// Date is today's date as it is to be printed.
+	Date string
+	// Exit, where it is given, ends the program after its last window was left
+	// in good order, and where the system ends it. It is called in a goroutine of
+	// its own.
+	Exit func()
+}
+
+// Report tells of an earlier run that ended in an unforeseen way, without
+// private things. Discard lets it go.
+type Report struct {
+	Text    string
+	Discard func() error
+}
+
+// Export writes the files for machines and other programs into a folder and
+// tells how many there are.
+type Export func(folder string, r layout.Result, say message.Language) (int, error)
+
+// exportFiles asks for a folder and writes the files into one of its own there,
+// so that they do not mix with others.
+func (w *window) exportFiles() {
+	w.ask.Folder(func(path string) {
+		folder := filepath.Join(path, w.work.Name()+"-files")
+		n, err := w.options.Export(folder, w.session.CommittedResult(), w.say())
+		if err != nil {
+			w.ask.Complain(err)
+			return
+		}
+		w.tell(message.New("Files written into %v: %v", folder, n))
+	})
+}

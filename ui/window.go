@@ -43,7 +43,6 @@ type window struct {
 	front    *fyne.Container // what lies over the desk
 	page     page            // that, nil where nothing does
 	opened   bool            // a project is on the desk
-
 }
 
 // open makes the first window, on the project that the options name.
