@@ -2,7 +2,16 @@
 // hardware list, drill list, findings.
 package list
 
-import "frontlay/model/message"
+import (
+	"encoding/csv"
+	"io"
+	"strings"
+
+	"frontlay/layout/check"
+	"frontlay/layout/plan"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
 
 // Table is a list ready to be shown or written. Cells are said already, in the
 // project's unit and language.
@@ -34,3 +43,82 @@ type Row struct {
 // Speaker says messages and lengths in the project's unit and the user's
 // language.
 type Speaker = message.Language
+
+// ForFiles is the language of tables that another program reads: decimal points,
+// and decimal inches instead of fractions.
+func ForFiles(say Speaker) Speaker {
+	say.Comma = false
+	if say.Unit == length.UnitInch {
+		say.Unit = length.UnitInchDecimal
+	}
+	return say
+}
+
+// All makes every list of the job for files: with the columns that only another
+// program needs, and every length as a plain number. Make say with ForFiles.
+func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []Table {
+	return []Table{
+		jigTable(p, findings, say, true), drillTable(p, findings, say, true), cutTable(p, say, true), HardwareList(p, say, spare), Findings(findings, say),
+	}
+}
+
+// CSV writes the table's rows (RFC 4180, UTF-8): one header row, boxes to tick
+// left out, and the heading of each group of rows as the first column. Make the
+// table with ForFiles.
+func (t *Table) CSV(w io.Writer, say Speaker) error {
+	out := csv.NewWriter(w)
+	grouped := t.grouped()
+	var head []string
+	if grouped {
+		head = append(head, say.Say(message.New("Group")))
+	}
+	for _, c := range t.Columns {
+		if c.Head == "" {
+			continue
+		}
+		name := c.Head
+		if c.Length {
+			name += " (" + say.Unit.Symbol() + ")"
+		}
+		head = append(head, name)
+	}
+	if err := out.Write(head); err != nil {
+		return err
+	}
+	group := ""
+	for _, r := range t.Rows {
+		if r.Group {
+			group = r.Cells[0]
+			continue
+		}
+		if r.Total {
+			continue // a sum among the rows would be counted twice
+		}
+		var cells []string
+		if grouped {
+			cells = append(cells, group)
+		}
+		for i, c := range r.Cells {
+			if t.Columns[i].Length {
+				c = strings.ReplaceAll(c, "≈ ", "") // a number, to a ten-thousandth of an inch
+			}
+			if t.Columns[i].Head != "" {
+				cells = append(cells, c)
+			}
+		}
+		if err := out.Write(cells); err != nil {
+			return err
+		}
+	}
+	out.Flush()
+	return out.Error()
+}
+
+func (t *Table) grouped() bool {
+	for _, r := range t.Rows {
+		if r.Group {
+			return true
+		}
+	}
+	return false
+}

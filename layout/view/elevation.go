@@ -252,3 +252,125 @@ func upright(s drawing.Subject, y1, y2, x length.Length, level int) *drawing.Dim
 		Vertical: true, Line: x, Level: level, Value: y2 - y1,
 	}
 }
+
+// addBehind draws what a front hides: drawer, runners, holes, and the cover of
+// the drawer bottom as a band with its figure. A shortfall is hatched and
+// written by the finding that tells of it.
+func addBehind(d *drawing.Drawing, f *plan.Front) {
+	for _, h := range f.HandleHoles {
+		addHole(d, drawing.Subject{}, h.At.Add(f.Face.Min), h.Diameter)
+	}
+	if !f.Fitted {
+		return
+	}
+	s := of(drawing.DrawerThing, f.Place)
+	body := rect(drawing.DrawerPart, s, plane.R(f.Drawer.Body.Min.X, f.Drawer.Body.Min.Y, f.Drawer.Body.Max.X, f.Drawer.Side))
+	body.Dashed = true
+	d.Add(body)
+	if f.Drawer.Rail > f.Drawer.Side {
+		y := f.Drawer.Rail
+		d.Add(&drawing.Line{Tag: body.Tag, Dashed: true, From: plane.Point{X: body.Rect.Min.X, Y: y}, To: plane.Point{X: body.Rect.Max.X, Y: y}})
+	}
+	d.Add(coverBand(f)...)
+	bottom := rect(drawing.DrawerBottom, s, f.Drawer.Bottom)
+	bottom.Filled = true
+	d.Add(bottom)
+	for _, r := range runnerEnds(f) {
+		d.Add(rect(drawing.RunnerPart, of(drawing.RunnerThing, f.Place), r))
+	}
+	for i, h := range f.Holes {
+		addHole(d, drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i}, h.At.Add(f.Face.Min), h.Diameter)
+	}
+}
+
+// coverBand is the strip of the front below the drawer bottom's underside.
+func coverBand(f *plan.Front) []drawing.Mark {
+	c := f.Drawer.Cover.Bottom
+	if c <= 0 {
+		return nil
+	}
+	s := of(drawing.DrawerThing, f.Place)
+	band := rect(drawing.CoverBand, s, plane.R(f.Drawer.Bottom.Min.X, f.Face.Min.Y, f.Drawer.Bottom.Max.X, f.Drawer.Bottom.Min.Y))
+	band.Filled = true
+	return []drawing.Mark{band, &drawing.Text{
+		Tag:    drawing.Tag{Meaning: drawing.CoverBand, Of: s},
+		At:     plane.Point{X: f.Face.Centre().X, Y: f.Drawer.Bottom.Max.Y},
+		Anchor: drawing.BottomCentre, Size: smallLetters,
+		Say: message.New("cover %v", c), Short: message.New("%v", c), Within: f.Face,
+	}}
+}
+
+// runnerEnds are the two runners seen from the front: as wide as the side
+// clearance, from the lower edge to the same distance above the first screw, or
+// as high as wide where the sheet tells no screw.
+func runnerEnds(f *plan.Front) [2]plane.Rect {
+	w := f.Sheet.SideClearance
+	h := w
+	if len(f.Runner.Screws) > 0 {
+		h = max(h, 2*(f.Runner.Screws[0].Y-f.Runner.Lower))
+	}
+	y := f.Runner.Lower
+	return [2]plane.Rect{
+		plane.R(f.Opening.Min.X, y, f.Opening.Min.X+w, y+h),
+		plane.R(f.Opening.Max.X-w, y, f.Opening.Max.X, y+h),
+	}
+}
+
+// addHole draws a hole: its true circle and a cross that reaches past it.
+func addHole(d *drawing.Drawing, s drawing.Subject, at plane.Point, diameter length.Length) {
+	d.Add(&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge, Of: s}, Centre: at, Radius: diameter / 2})
+	arm := diameter/2 + diameter/4
+	cross := drawing.Tag{Meaning: drawing.HoleCross, Of: s}
+	d.Add(&drawing.Line{Tag: cross, From: plane.Point{X: at.X - arm, Y: at.Y}, To: plane.Point{X: at.X + arm, Y: at.Y}})
+	d.Add(&drawing.Line{Tag: cross, From: plane.Point{X: at.X, Y: at.Y - arm}, To: plane.Point{X: at.X, Y: at.Y + arm}})
+}
+
+// addFinding marks where a finding is. One that is about a front as a whole is
+// outlined only, as hatching would hide everything else in it.
+func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
+	if f.Area.Empty() {
+		return
+	}
+	s := of(drawing.FrontThing, f.Place)
+	if f.Place.Front < 0 {
+		s = drawing.Subject{}
+	}
+	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s, Severity: Severity(f)}
+	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: f.Mark}
+	if f.Front > 0 && f.Area == p.Fronts[f.Front-1].Face {
+		label.At, label.Anchor = f.Area.Centre(), drawing.MiddleCentre
+	} else {
+		d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s, Severity: t.Severity}, Rect: f.Area})
+	}
+	d.Add(&drawing.Rectangle{Tag: t, Rect: f.Area})
+	if !f.Mark.Empty() {
+		d.Add(label)
+	}
+}
+
+// Severity is that of a finding's marks.
+func Severity(f *check.Finding) drawing.Severity {
+	switch {
+	case f.Accepted != "":
+		return drawing.OfAccepted
+	case f.Severity == check.Warning:
+		return drawing.OfWarning
+	case f.Severity == check.Advice:
+		return drawing.OfAdvice
+	default:
+		return drawing.OfError
+	}
+}
+
+// addLock notes at a front's height that it is locked.
+func addLock(d *drawing.Drawing, p *plan.Plan, f *plan.Front) {
+	at := f.Place
+	if !p.Project.Cabinets[at.Cabinet].Bays[at.Bay].Fronts[at.Front].Locked {
+		return
+	}
+	d.Add(&drawing.Text{
+		Tag: drawing.Tag{Meaning: drawing.Note, Of: of(drawing.FrontThing, at)},
+		At:  plane.Point{X: heightLine(f), Y: f.Face.Centre().Y}, Size: smallLetters,
+		Say: message.New("locked"), Short: message.New("lkd."), Within: f.Face,
+	})
+}
