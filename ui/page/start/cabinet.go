@@ -50,7 +50,7 @@ type Page struct {
 // one; nil: with the usual ones.
 func New(h Host, figures *model.Project, doors []Door) *Page {
 	b := &Page{host: h, told: field.NewLabel(""), found: field.NewLabel("")}
-	text := h.Ask().Text
+	ask := h.Ask()
 	b.told.Wrapping, b.found.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	p := Project()
 	p.Unit = h.Unit()
@@ -58,7 +58,7 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	if figures != nil {
 		p = figures.Clone()
 	}
-	p.Title, p.Cabinets[0].Name = text("New cabinet"), text("Cabinet 1")
+	p.Title, p.Cabinets[0].Name = ask.Text("New cabinet"), ask.Text("Cabinet 1")
 	b.Session = session.New(p, layout.Solve)
 	b.Screen = screen.New(b.Session, b.say)
 	b.Screen.OnTell = func(m message.Message) { b.told.SetText(b.say().Say(m)) }
@@ -72,10 +72,10 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 		b.tellFound()
 	})
 	b.tellFound()
-	begin := field.NewButton(text("Begin with this cabinet"), b.Begin)
+	begin := field.NewButton(ask.Text("Begin with this cabinet"), b.Begin)
 	begin.Importance = widget.HighImportance
 	form := field.Column(
-		field.Heading(text("A new cabinet")),
+		field.Heading(ask.Text("A new cabinet")),
 		b.size("Width", "width", 10),
 		b.size("Height of carcass", "height", 10),
 		b.size("Depth", "depth", 10),
@@ -85,7 +85,7 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 		b.hardware(), b.count(), b.rule(), b.unit(),
 		field.Spacer(8), begin, b.told,
 	)
-	hint := field.NewLabel(text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
+	hint := field.NewLabel(ask.Text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
 	hint.Wrapping = fyne.TextWrapWord
 	hint.Importance = widget.LowImportance
 	room := fynecanvas.NewRectangle(color.Transparent) // so that the picture stays where it is when something is found
