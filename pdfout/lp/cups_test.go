@@ -11,6 +11,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 
@@ -72,7 +73,7 @@ func startCUPS(t *testing.T) *spooler {
 	if err := daemon.Start(); err != nil {
 		t.Fatal(err)
 	}
-	t.Cleanup(func() { _ = daemon.Process.Signal(os.Interrupt); _ = daemon.Wait() })
+	t.Cleanup(func() { _ = daemon.Process.Signal(syscall.SIGTERM); _ = daemon.Wait() })
 	s.eventually(t, "the socket", func() bool { _, err := os.Stat(s.socket); return err == nil })
 	if _, err := s.run(t.Context(), nil, "/usr/sbin/lpadmin", "-p", "paper", "-E", "-v", "file:"+s.output, "-P", description); err != nil {
 		t.Fatal(err)
