@@ -97,11 +97,11 @@ func (m *maker) stackArea(pc *Cabinet, c *model.Cabinet, j int) plane.Rect {
 // underChannel is the height, run frame, that fronts are measured from at the top:
 // the outline's upper edge, or the opening's for inset fronts, or the lower edge of
 // a finger-pull channel that hangs from it.
-func (pc *Cabinet) underChannel(c *model.Cabinet) length.Length {
-	if pc.Mount == model.Inset {
-		return pc.Inside.Max.Y - c.Channel
+func (c *Cabinet) underChannel(doc *model.Cabinet) length.Length {
+	if c.Mount == model.Inset {
+		return c.Inside.Max.Y - doc.Channel
 	}
-	return pc.Outline.Max.Y - c.Channel
+	return c.Outline.Max.Y - doc.Channel
 }
 
 // middleOf is the x of a partition's middle plane.
