@@ -10,10 +10,10 @@ import (
 	"golang.org/x/image/font/gofont/goregular"
 
 	"frontlay/layout/ink"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -112,7 +112,7 @@ func BenchmarkTemplates(b *testing.B) {
 	d := sheet.Make(p, nil, sheet.Options{Parts: []sheet.Part{sheet.CornerTemplates}})
 	for i := range d.Pages {
 		var r recorder
-		ink.Page(&r, &d.Pages[i], d.Say)
+		ink.Draw(&r, d.Pages[i].Drawings(), d.Pages[i].LetterArea(), d.Say)
 		pages = append(pages, r)
 	}
 	b.Run("frontlay", func(b *testing.B) {

@@ -9,7 +9,7 @@ import (
 	"github.com/jung-kurt/gofpdf"
 
 	"frontlay/layout/ink"
-	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/lettering"
 	"frontlay/model/length"
 )
 

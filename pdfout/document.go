@@ -78,7 +78,7 @@ func renderPage(pdf *gofpdf.Fpdf, doc *sheet.Document, i int, marks *[]sheet.Boo
 		middle: ink.Point{X: p.Width.MM() / 2, Y: p.Height.MM() / 2}, factor: ink.Point{X: across, Y: up},
 	}
 	bookmarks(c, doc, i, marks)
-	ink.Page(c, p, doc.Say)
+	ink.Draw(c, p.Drawings(), p.LetterArea(), doc.Say)
 	c.flush()
 	links(c, doc, i)
 	if c.err != nil {

@@ -62,7 +62,7 @@ func TestTextIsText(t *testing.T) {
 func page(marks ...drawing.Mark) sheet.Document {
 	return sheet.Document{Pages: []sheet.Page{{
 		Width: length.MM(210), Height: length.MM(297), Title: message.New("Test page"),
-		Placed: []sheet.Placed{{Drawing: &drawing.Drawing{Marks: marks}, ScaleNum: 1, ScaleDen: 1}},
+		Placed: []drawing.Placed{{Drawing: &drawing.Drawing{Marks: marks}, ScaleNum: 1, ScaleDen: 1}},
 	}}}
 }
 

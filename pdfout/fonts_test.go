@@ -10,7 +10,7 @@ import (
 	"golang.org/x/image/font/sfnt"
 	"golang.org/x/image/math/fixed"
 
-	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/lettering"
 	"frontlay/model/length"
 )
 

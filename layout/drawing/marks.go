@@ -160,7 +160,8 @@ type Text struct {
 // Dimension is a measured distance from From to To along one axis. Its line is
 // at the coordinate Line (the y of a horizontal one, the x of a vertical one),
 // moved Level steps further: above zero up or to the right, below zero down or
-// to the left; the step is the renderer's. Value is what is written.
+// to the left; the step is DimensionStep on paper, else the renderer's. Value is
+// what is written.
 type Dimension struct {
 	Tag
 	From, To plane.Point

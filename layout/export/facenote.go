@@ -2,9 +2,9 @@ package export
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -34,5 +34,5 @@ func faceNote(at plane.Point, says message.Message) *drawing.Text {
 // belowAll is a point below everything that a drawing has at full size, its
 // dimensions too.
 func belowAll(d *drawing.Drawing, say message.Language) plane.Point {
-	return plane.Point{Y: sheet.OnPaper(d, 1, say).Min.Y - 2*length.Millimetre}
+	return plane.Point{Y: d.OnPaper(1, say).Min.Y - 2*length.Millimetre}
 }

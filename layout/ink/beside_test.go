@@ -5,7 +5,6 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -21,7 +20,7 @@ func TestFiguresOfNeighboursAreNotStruckThrough(t *testing.T) {
 		&drawing.Dimension{From: at(15), To: at(20), Line: line, Value: 49833 * length.Micrometre},
 	)
 	w := &writer{Canvas: &letters{}, say: message.Language{}, room: box{Point{-100, -100}, Point{100, 100}}}
-	w.placed(&sheet.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
+	w.placed(&drawing.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
 	w.letters()
 	if len(w.taken.all) != 2 {
 		t.Fatalf("%d figures are written; want 2", len(w.taken.all))
@@ -50,7 +49,7 @@ func TestTheLineGoesOnToAFigureOutside(t *testing.T) {
 	d.Add(&drawing.Dimension{To: plane.Point{X: 7650 * length.Micrometre}, Line: -5 * length.Millimetre, Value: 76500 * length.Micrometre})
 	c := &lines{}
 	w := &writer{Canvas: c, say: message.Language{}, room: box{Point{-100, -100}, Point{100, 100}}}
-	w.placed(&sheet.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
+	w.placed(&drawing.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
 	w.letters()
 	figure, end := w.taken.all[0], 0.0
 	for _, l := range c.all {

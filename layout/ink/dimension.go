@@ -4,9 +4,8 @@ import (
 	"math"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 )
 
@@ -53,7 +52,7 @@ func (w *writer) queue(m *drawing.Dimension, at placing) {
 	if d.b < d.a {
 		d.a, d.b, d.a0, d.b0 = d.b, d.a, d.b0, d.a0
 	}
-	d.line += float64(m.Level) * sheet.DimensionStep(m.Vertical, w.say.Unit).MM()
+	d.line += float64(m.Level) * drawing.DimensionStep(m.Vertical, w.say.Unit).MM()
 	d.letter(lettering.Small)
 	w.dimensions = append(w.dimensions, d)
 	w.strokes.add(d.reach(2 * arrowLength))

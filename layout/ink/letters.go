@@ -2,7 +2,7 @@ package ink
 
 import (
 	"frontlay/layout/drawing"
-	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/lettering"
 	"frontlay/model/length"
 )
 

@@ -1,7 +1,7 @@
 package ink
 
 import (
-	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )

@@ -6,10 +6,10 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 
@@ -101,7 +101,7 @@ func TestNamesOfADrawingHaveOneSize(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			l := &written{}
-			Drawings(l, []sheet.Placed{{Drawing: stackOf(c.wide, c.names, c.heights...), ScaleNum: 1, ScaleDen: 1}}, plane.R(0, 0, length.MM(200), length.MM(200)), message.Language{})
+			Draw(l, []drawing.Placed{{Drawing: stackOf(c.wide, c.names, c.heights...), ScaleNum: 1, ScaleDen: 1}}, plane.R(0, 0, length.MM(200), length.MM(200)), message.Language{})
 			var got []string
 			for i, s := range l.texts {
 				got = append(got, s.text)
@@ -130,7 +130,7 @@ func TestNoLineThroughNames(t *testing.T) {
 			l := &written{}
 			names := page
 			names.Placed = page.Placed[:1] // the picture, without the words around it
-			Page(l, &names, o.Say)
+			Draw(l, names.Drawings(), names.LetterArea(), o.Say)
 			if fault := l.struck(); fault != "" {
 				t.Fatalf("%s of %v: %s", page.Kind, o.Paper.Name, fault)
 			}

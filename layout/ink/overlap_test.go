@@ -6,9 +6,9 @@ import (
 	"testing"
 
 	"frontlay/assets"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -87,7 +87,7 @@ func randomLanguage(t *rapid.T) message.Language {
 // of one that reaches into a margin.
 func overlaps(p *sheet.Page, paper sheet.Paper, say message.Language) string {
 	var l letters
-	Page(&l, p, say)
+	Draw(&l, p.Drawings(), p.LetterArea(), say)
 	side, end := 9.99, 12.99 // of the paper, which the page may lie turned on
 	if p.Width != paper.Width {
 		side, end = end, side

@@ -30,9 +30,9 @@ func TestTextsStayInTheirCells(t *testing.T) {
 		pages := sheet.Make(plan.Make(run), nil, o).Pages
 		for i, page := range pages {
 			own := page
-			own.Placed = []sheet.Placed{{Drawing: withoutDimensions(page.Placed[len(page.Placed)-1].Drawing), ScaleNum: 1, ScaleDen: 1}}
+			own.Placed = []drawing.Placed{{Drawing: withoutDimensions(page.Placed[len(page.Placed)-1].Drawing), ScaleNum: 1, ScaleDen: 1}}
 			l := &written{any: true}
-			Page(l, &own, o.Say)
+			Draw(l, own.Drawings(), own.LetterArea(), o.Say)
 			if fault := l.struck(); fault != "" {
 				t.Fatalf("page %d, %s, of %v: %s", i+1, page.Kind, o.Paper.Name, fault)
 			}

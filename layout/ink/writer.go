@@ -5,7 +5,6 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet"
 	"frontlay/model/message"
 )
 
@@ -46,21 +45,9 @@ func (b box) holds(p Point) bool {
 	return p.X >= b.lo.X && p.X <= b.hi.X && p.Y >= b.lo.Y && p.Y <= b.hi.Y
 }
 
-// Page draws a page, texts in the language and unit of say.
-func Page(c Canvas, p *sheet.Page, say message.Language) {
-	in := p.Inside
-	if in.Empty() {
-		in = plane.R(0, 0, p.Width, p.Height)
-	}
-	draw(c, p.Drawings(), say, in)
-}
-
-// Drawings draws placed drawings as one picture whose letters stay in an area.
-func Drawings(c Canvas, placed []sheet.Placed, area plane.Rect, say message.Language) {
-	draw(c, placed, say, area)
-}
-
-func draw(c Canvas, placed []sheet.Placed, say message.Language, in plane.Rect) {
+// Draw draws what is placed on a page as one picture whose letters stay in an
+// area, texts in the language and unit of say.
+func Draw(c Canvas, placed []drawing.Placed, in plane.Rect, say message.Language) {
 	w := &writer{Canvas: c, say: say, room: box{Point{in.Min.X.MM(), in.Min.Y.MM()}, Point{in.Max.X.MM(), in.Max.Y.MM()}}}
 	for i := range placed {
 		w.placed(&placed[i])
@@ -68,7 +55,7 @@ func draw(c Canvas, placed []sheet.Placed, say message.Language, in plane.Rect) 
 	w.letters()
 }
 
-func (w *writer) placed(p *sheet.Placed) {
+func (w *writer) placed(p *drawing.Placed) {
 	if p.Drawing == nil {
 		return
 	}

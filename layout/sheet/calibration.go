@@ -2,8 +2,8 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )

@@ -2,9 +2,9 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -153,14 +153,14 @@ func (h holeLabel) bottom() length.Length {
 func (m measured) textWidth() length.Length {
 	w := m.width - m.tab() - m.edge() - labelGap - mm(2)
 	if !m.beside {
-		w -= DimensionStep(true, m.unit) // the chain of heights stands at the inner end
+		w -= drawing.DimensionStep(true, m.unit) // the chain of heights stands at the inner end
 	}
 	return w
 }
 
 func measure(c corner, width length.Length, say message.Language, compact bool) measured {
 	m := measured{corner: c, width: width, unit: say.Unit, compact: compact}
-	m.beside = c.edge() >= DimensionStep(true, say.Unit)+mm(8)
+	m.beside = c.edge() >= drawing.DimensionStep(true, say.Unit)+mm(8)
 	f := c.of.first()
 	floor := length.Length(0)
 	for _, b := range c.bores {
@@ -252,7 +252,7 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 		at.X = left + m.width - m.tab()
 		in = func(u length.Length) length.Length { return left + m.width - m.tab() - u }
 	}
-	d.place(Placed{Drawing: rearPanel(f), Origin: origin, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
+	d.place(drawing.Placed{Drawing: rearPanel(f), Origin: origin, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
 	m.edges(d, left, edgeY, in)
 	m.dimensions(d, edgeY, in)
 	textLeft := in(m.edge() + labelGap)
@@ -299,7 +299,7 @@ func (m measured) dimensions(d *draft, edgeY length.Length, in func(length.Lengt
 	}
 	chain := in(fromSide(f, top) / 2)
 	if !m.beside {
-		chain = in(m.width - m.tab() - DimensionStep(true, m.unit)/2)
+		chain = in(m.width - m.tab() - drawing.DimensionStep(true, m.unit)/2)
 	}
 	last := plane.Point{X: chain, Y: edgeY}
 	for _, b := range m.bores {

@@ -3,7 +3,7 @@ package sheet
 import (
 	"math"
 
-	"frontlay/layout/sheet/lettering"
+	"frontlay/layout/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )

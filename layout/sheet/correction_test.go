@@ -5,6 +5,7 @@ import (
 	"strings"
 	"testing"
 
+	"frontlay/layout/drawing"
 	"frontlay/model/length"
 
 	"pgregory.net/rapid"
@@ -100,7 +101,7 @@ func TestCalibrationBarsFit(t *testing.T) {
 		o = o.calibrating()
 		area := printable(o.Paper.Width, o.Paper.Height, o)
 		for _, m := range Calibration(o).Pages[0].Placed[0].Drawing.Marks {
-			if r := markOnPaper(m, 1, o.Say); r.Min.X < area.Min.X || r.Max.X > area.Max.X+1 || r.Max.Y > area.Max.Y+1 {
+			if r := (&drawing.Drawing{Marks: []drawing.Mark{m}}).OnPaper(1, o.Say); r.Min.X < area.Min.X || r.Max.X > area.Max.X+1 || r.Max.Y > area.Max.Y+1 {
 				t.Fatalf("%T %+v reaches into the margin of %v", m, m, o.Paper.Name)
 			}
 		}

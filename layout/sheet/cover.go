@@ -3,9 +3,9 @@ package sheet
 import (
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -106,17 +106,17 @@ func facesOnly(p *plan.Plan) *drawing.Drawing {
 }
 
 // asLarge places a picture in an area as large as it fits, at any scale.
-func asLarge(v *drawing.Drawing, area plane.Rect) Placed {
+func asLarge(v *drawing.Drawing, area plane.Rect) drawing.Placed {
 	r := v.Bounds()
 	if r.Empty() {
-		return Placed{Drawing: v, ScaleNum: 1, ScaleDen: 1}
+		return drawing.Placed{Drawing: v, ScaleNum: 1, ScaleDen: 1}
 	}
 	// In thousandths of full size, rounded down.
 	num := min(int64(area.Width())*1000/int64(r.Width()), int64(area.Height())*1000/int64(r.Height()))
 	num = max(min(num, 1000), 1)
 	c := r.Centre()
 	at := area.Centre().Sub(plane.Point{X: c.X / 1000 * length.Length(num), Y: c.Y / 1000 * length.Length(num)})
-	return Placed{Drawing: v, At: at, ScaleNum: num, ScaleDen: 1000}
+	return drawing.Placed{Drawing: v, At: at, ScaleNum: num, ScaleDen: 1000}
 }
 
 // facts are sentences that tell the size of the job.

@@ -5,8 +5,8 @@ import (
 	"strings"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -86,12 +86,12 @@ func (d *draft) finish() Page {
 	if d.roundedEnd > d.rounded {
 		note := slices.Clone(d.own.Marks[d.rounded:d.roundedEnd])
 		d.own.Marks = slices.Delete(d.own.Marks, d.rounded, d.roundedEnd)
-		if rounds(d.own, d.say) || slices.ContainsFunc(p.Placed, func(q Placed) bool { return rounds(q.Drawing, d.say) }) {
+		if rounds(d.own, d.say) || slices.ContainsFunc(p.Placed, func(q drawing.Placed) bool { return rounds(q.Drawing, d.say) }) {
 			d.own.Marks = slices.Insert(d.own.Marks, d.rounded, note...)
 		}
 		d.roundedEnd = d.rounded
 	}
-	p.Placed = append(p.Placed, Placed{Drawing: d.own, ScaleNum: 1, ScaleDen: 1})
+	p.Placed = append(p.Placed, drawing.Placed{Drawing: d.own, ScaleNum: 1, ScaleDen: 1})
 	return p
 }
 
@@ -108,7 +108,7 @@ func rounds(d *drawing.Drawing, say message.Language) bool {
 	})
 }
 
-func (d *draft) place(p Placed) { d.page.Placed = append(d.page.Placed, p) }
+func (d *draft) place(p drawing.Placed) { d.page.Placed = append(d.page.Placed, p) }
 
 func (d *draft) line(m drawing.Meaning, x1, y1, x2, y2 length.Length) {
 	d.own.Add(&drawing.Line{Tag: drawing.Tag{Meaning: m}, From: plane.Point{X: x1, Y: y1}, To: plane.Point{X: x2, Y: y2}})

@@ -4,9 +4,9 @@ import (
 	"fmt"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/model/message"

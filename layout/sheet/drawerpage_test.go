@@ -5,9 +5,9 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model"
 	"frontlay/model/length"
 )

@@ -2,10 +2,10 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"

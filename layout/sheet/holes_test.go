@@ -116,12 +116,12 @@ func TestNothingInTheMargins(t *testing.T) {
 }
 
 // onPage is the area that a mark takes on the page, cut by the clip.
-func onPage(m drawing.Mark, placed Placed, o Options) plane.Rect {
-	r := markOnPaper(m, length.Length(placed.ScaleDen), o.Say).Move(placed.At.Sub(placed.Origin))
+func onPage(m drawing.Mark, placed drawing.Placed, o Options) plane.Rect {
+	r := (&drawing.Drawing{Marks: []drawing.Mark{m}}).OnPaper(placed.ScaleDen, o.Say).Move(placed.At.Sub(placed.Origin))
 	if t, ok := m.(*drawing.Text); ok {
 		// What letters such as g reach below the line may lie in the margin: it
 		// is safe to lose.
-		r = textArea(t.At, t.Anchor, t.Size, t.Bold, o.Say.Say(t.Say))
+		r = drawing.TextArea(t.At, t.Anchor, t.Size, t.Bold, o.Say.Say(t.Say))
 		r.Min.Y = min(r.Max.Y, r.Min.Y+t.Size)
 	}
 	if !placed.Clip.Empty() {

@@ -3,9 +3,9 @@ package sheet
 import (
 	"slices"
 
+	"frontlay/layout/lettering"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )

@@ -5,10 +5,10 @@ import (
 	"slices"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -77,7 +77,7 @@ func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect) {
 	levels := length.Length(max(len(left), len(right)))
 	face := plane.Rect{
 		Min: picture.Min.Add(plane.Point{X: mm(5) + d.widest(f), Y: rearNote + (levels+1)*rearLevel + mm(1)}),
-		Max: plane.Point{X: picture.Max.X - DimensionStep(true, d.say.Unit), Y: picture.Max.Y - mm(1)},
+		Max: plane.Point{X: picture.Max.X - drawing.DimensionStep(true, d.say.Unit), Y: picture.Max.Y - mm(1)},
 	}
 	v := &drawing.Drawing{Title: g.names()}
 	for _, m := range view.Rear(f).Marks {
@@ -127,14 +127,14 @@ func (d *draft) widest(f *plan.Front) length.Length {
 
 // rearSizes dimensions a placed rear face: heights of the holes at the left,
 // each column from its edge and the width below, the height at the right.
-func (d *draft) rearSizes(f *plan.Front, placed Placed) {
+func (d *draft) rearSizes(f *plan.Front, placed drawing.Placed) {
 	at := func(x, y length.Length) plane.Point {
 		den := length.Length(placed.ScaleDen)
 		return placed.At.Add(plane.Point{X: x / den, Y: y / den})
 	}
 	w, h := f.Face.Width(), f.Face.Height()
 	low, high := at(0, 0), at(w, h)
-	d.dimension(at(w, 0), high, true, high.X+DimensionStep(true, d.say.Unit)/2, h)
+	d.dimension(at(w, 0), high, true, high.X+drawing.DimensionStep(true, d.say.Unit)/2, h)
 	var ys []length.Length
 	for _, b := range append(rearBores(f), faceBoresFromBehind(f)...) {
 		ys = append(ys, b.at.Y)

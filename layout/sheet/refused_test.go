@@ -95,9 +95,9 @@ func TestTheCheckBarsNameRunsIntoNoFigure(t *testing.T) {
 			if plain(bar) != "100 mm" {
 				continue
 			}
-			area := textArea(bar.At, bar.Anchor, bar.Size, bar.Bold, "100 mm").Grow(mm(2))
+			area := drawing.TextArea(bar.At, bar.Anchor, bar.Size, bar.Bold, "100 mm").Grow(mm(2))
 			for _, other := range texts {
-				if other != bar && area.Overlaps(textArea(other.At, other.Anchor, other.Size, other.Bold, o.Say.Say(other.Say))) {
+				if other != bar && area.Overlaps(drawing.TextArea(other.At, other.Anchor, other.Size, other.Bold, o.Say.Say(other.Say))) {
 					t.Errorf("the bar's name at %v meets %q", bar.At, other.Say)
 				}
 			}

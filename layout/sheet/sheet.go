@@ -43,7 +43,7 @@ type Page struct {
 	Width, Height length.Length
 	Kind          string // what it is, for choosing: "corner", "whole", "jig", "elevation", "findings" …
 	Title         message.Message
-	Placed        []Placed
+	Placed        []drawing.Placed
 	Links         []Link
 	Correction    Correction            // applied by whoever writes the page to paper
 	Inside        plane.Rect            // what the margins leave; letters stay in it
@@ -55,7 +55,7 @@ type Page struct {
 
 // Drawings are what stands on the page. The rows of lists are drawn each time
 // somebody asks for them: those of thousands of pages would fill the memory.
-func (p *Page) Drawings() []Placed {
+func (p *Page) Drawings() []drawing.Placed {
 	if p.rows == nil {
 		return p.Placed
 	}
@@ -67,21 +67,17 @@ func (p *Page) Drawings() []Placed {
 	return all
 }
 
+// LetterArea is the part of the page that letters stay in.
+func (p *Page) LetterArea() plane.Rect {
+	if p.Inside.Empty() {
+		return plane.R(0, 0, p.Width, p.Height)
+	}
+	return p.Inside
+}
+
 // Link is an area of a page that leads to another page (its index in the
 // document).
 type Link struct {
 	Area plane.Rect
 	Page int
-}
-
-// Placed is a drawing on a page: a drawing's point Origin comes to the page's
-// point At, and lengths are multiplied by ScaleNum/ScaleDen (1/1 for
-// templates). Only what lies inside Clip (page coordinates; empty: the whole
-// page) is shown.
-type Placed struct {
-	Drawing            *drawing.Drawing
-	Origin             plane.Point
-	At                 plane.Point
-	ScaleNum, ScaleDen int64
-	Clip               plane.Rect
 }

@@ -160,7 +160,7 @@ func (s *stack) drawPart(d *draft, body plane.Rect, i, first int) {
 	})
 	shown := p.t.at(p.col, 0)
 	at := plane.Point{X: body.Min.X, Y: top - p.height}
-	d.place(Placed{
+	d.place(drawing.Placed{
 		Drawing: p.block.spread.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1,
 		Clip: plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))},
 	})

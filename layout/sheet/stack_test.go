@@ -6,9 +6,9 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -125,7 +125,7 @@ func TestLabelsCrossNoEdge(t *testing.T) {
 				by := placed.At.Sub(placed.Origin)
 				line := plane.R(edge.From.X, edge.From.Y, edge.To.X, edge.To.Y).Move(by).Grow(mm(1) / 4)
 				for _, text := range ownTexts(page) {
-					if textArea(text.At, text.Anchor, text.Size, text.Bold, text.Say.String()).Overlaps(line.Intersect(placed.Clip)) {
+					if drawing.TextArea(text.At, text.Anchor, text.Size, text.Bold, text.Say.String()).Overlaps(line.Intersect(placed.Clip)) {
 						t.Errorf("%q lies over the front edge", text.Say)
 					}
 				}

@@ -4,8 +4,8 @@ import (
 	"slices"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -89,7 +89,7 @@ func (s *tileSheet) crossText(p plane.Point, text string) {
 		{plane.Point{X: p.X + mm(1), Y: p.Y - mm(1)}, drawing.TopLeft},
 		{plane.Point{X: p.X - mm(1), Y: p.Y - mm(1)}, drawing.TopRight},
 	} {
-		area := textArea(c.at, c.anchor, lettering.Tiny, false, text)
+		area := drawing.TextArea(c.at, c.anchor, lettering.Tiny, false, text)
 		if area.Intersect(shown) != area || s.covers(area) {
 			continue
 		}
@@ -152,7 +152,7 @@ func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, 
 	text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, within.Width())
 	shown := s.shown.Move(s.by)
 	for _, p := range at {
-		area := textArea(p, a, lettering.Tiny, true, text)
+		area := drawing.TextArea(p, a, lettering.Tiny, true, text)
 		onSheet := area.Intersect(shown) == area && area.Min.X >= within.Min.X-mm(1) && area.Max.X <= within.Max.X+mm(1)
 		if !onSheet || s.covers(area) {
 			continue
@@ -249,24 +249,4 @@ func (s *tileSheet) covers(area plane.Rect) bool {
 		}
 	}
 	return false
-}
-
-// textArea is the area that a text takes on the page.
-func textArea(at plane.Point, a drawing.Anchor, size length.Length, bold bool, s string) plane.Rect {
-	w := lettering.Width(s, size, bold)
-	r := plane.R(at.X, at.Y, at.X+w, at.Y+size)
-	switch a {
-	case drawing.MiddleCentre, drawing.BottomCentre, drawing.TopCentre:
-		r = r.Move(plane.Point{X: -w / 2})
-	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
-		r = r.Move(plane.Point{X: -w})
-	}
-	switch a {
-	case drawing.MiddleLeft, drawing.MiddleCentre, drawing.MiddleRight:
-		r = r.Move(plane.Point{Y: -size / 2})
-	case drawing.TopLeft, drawing.TopCentre, drawing.TopRight:
-		r = r.Move(plane.Point{Y: -size})
-	}
-	r.Min.Y -= lettering.Descent(size)
-	return r
 }

@@ -2,9 +2,9 @@ package sheet
 
 import (
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/list"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )

@@ -4,9 +4,9 @@ import (
 	"slices"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -262,7 +262,7 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	shown := t.at(col, row)
 	at := body.Min
 	clip := plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))}
-	d.place(Placed{Drawing: s.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
+	d.place(drawing.Placed{Drawing: s.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
 
 	d.head(s.headLines(s.where(t, col, row, page)), d.area.Width()-mapWidth-mm(3))
 	box := plane.R(d.area.Max.X-mapWidth, body.Max.Y+mm(2), d.area.Max.X, d.area.Max.Y)

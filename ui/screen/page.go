@@ -8,8 +8,8 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/ink"
+	"frontlay/layout/lettering"
 	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/look"
@@ -42,7 +42,7 @@ func pageObjects(pg *sheet.Page, say message.Language, size fyne.Size, m *measur
 	sheetOf.Move(p.at)
 	sheetOf.Resize(whole)
 	p.objects = append(p.objects, sheetOf)
-	ink.Page(p, pg, say)
+	ink.Draw(p, pg.Drawings(), pg.LetterArea(), say)
 	return p.objects
 }
 

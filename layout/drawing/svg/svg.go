@@ -14,9 +14,8 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/ink"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
-	"frontlay/layout/sheet"
-	"frontlay/layout/sheet/lettering"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -35,14 +34,14 @@ const margin = 5 * length.Millimetre
 // It fails on lengths that can't be written and where w fails.
 func Write(w io.Writer, d *drawing.Drawing, o Options) error {
 	o.Den = max(o.Den, 1)
-	r := sheet.OnPaper(d, o.Den, o.Say).Grow(margin)
+	r := d.OnPaper(o.Den, o.Say).Grow(margin)
 	c := &canvas{w: bufio.NewWriter(w), height: r.Height().MM()}
 	fmt.Fprintf(c.w, `<?xml version="1.0" encoding="UTF-8"?>
 <svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="%[1]smm" height="%[2]smm" viewBox="0 0 %[1]s %[2]s">
 <title>%[3]s</title>
 <g font-family="Go, 'DejaVu Sans', sans-serif" stroke-linecap="round" stroke-linejoin="round">
 `, c.n(r.Width().MM()), c.n(c.height), escaped(o.Say.Say(d.Title)))
-	ink.Drawings(c, []sheet.Placed{{
+	ink.Draw(c, []drawing.Placed{{
 		Drawing: d, At: plane.Point{X: -r.Min.X, Y: -r.Min.Y}, ScaleNum: 1, ScaleDen: o.Den,
 	}}, plane.R(0, 0, r.Width(), r.Height()), o.Say)
 	fmt.Fprint(c.w, "</g>\n</svg>\n")

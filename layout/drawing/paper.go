@@ -1,0 +1,93 @@
+package drawing
+
+import (
+	"frontlay/layout/lettering"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Placed is a drawing on a page: a drawing's point Origin comes to the page's
+// point At, and lengths are multiplied by ScaleNum/ScaleDen (1/1 for
+// templates). Only what lies inside Clip (page coordinates; empty: the whole
+// page) is shown.
+type Placed struct {
+	Drawing            *Drawing
+	Origin             plane.Point
+	At                 plane.Point
+	ScaleNum, ScaleDen int64
+	Clip               plane.Rect
+}
+
+// DimensionStep is how far on paper one level of dimensions lies beyond the one
+// before it. Figures lie flat, so upright dimensions stand as far apart as
+// their figures are wide in the unit.
+func DimensionStep(vertical bool, unit length.Unit) length.Length {
+	switch {
+	case !vertical:
+		return length.MM(7)
+	case unit == length.UnitInch || unit == length.UnitInchDecimal:
+		return length.MM(20)
+	default:
+		return length.MM(14)
+	}
+}
+
+// OnPaper is the area that the drawing takes on paper at 1:den, its own
+// 0,0 at 0,0: its geometry, its dimensions with their figures, its texts.
+func (d *Drawing) OnPaper(den int64, say message.Language) plane.Rect {
+	var r plane.Rect
+	for i, m := range d.Marks {
+		b := markOnPaper(m, length.Length(den), say)
+		if i == 0 {
+			r = b
+		} else {
+			r = r.Union(b)
+		}
+	}
+	return r
+}
+
+func markOnPaper(m Mark, den length.Length, say message.Language) plane.Rect {
+	b := m.Bounds()
+	r := plane.R(b.Min.X/den, b.Min.Y/den, b.Max.X/den, b.Max.Y/den)
+	switch m := m.(type) {
+	case *Dimension:
+		away := length.Length(m.Level) * DimensionStep(m.Vertical, say.Unit)
+		figure := lettering.Width(m.Prefix+say.Figure(m.Value), lettering.Small, false)/2 + length.MM(1)
+		if m.Vertical {
+			x := m.Line/den + away
+			r = r.Union(plane.R(x-figure, r.Min.Y, x+figure, r.Max.Y))
+		} else {
+			y := m.Line/den + away
+			r = r.Union(plane.R(r.Min.X, y-length.MM(2), r.Max.X, y+length.MM(2)))
+		}
+	case *Text:
+		if m.Within.Empty() {
+			at := plane.Point{X: m.At.X / den, Y: m.At.Y / den}
+			r = r.Union(TextArea(at, m.Anchor, m.Size, m.Bold, say.Say(m.Say)))
+		}
+	}
+	return r
+}
+
+// TextArea is the area that a text takes on the page, the tails of its letters
+// included.
+func TextArea(at plane.Point, a Anchor, size length.Length, bold bool, s string) plane.Rect {
+	w := lettering.Width(s, size, bold)
+	r := plane.R(at.X, at.Y, at.X+w, at.Y+size)
+	switch a {
+	case MiddleCentre, BottomCentre, TopCentre:
+		r = r.Move(plane.Point{X: -w / 2})
+	case MiddleRight, BottomRight, TopRight:
+		r = r.Move(plane.Point{X: -w})
+	}
+	switch a {
+	case MiddleLeft, MiddleCentre, MiddleRight:
+		r = r.Move(plane.Point{Y: -size / 2})
+	case TopLeft, TopCentre, TopRight:
+		r = r.Move(plane.Point{Y: -size})
+	}
+	r.Min.Y -= lettering.Descent(size)
+	return r
+}
