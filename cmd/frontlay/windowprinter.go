@@ -3,11 +3,13 @@ package main
 import (
 	"bytes"
 	"context"
+	"fmt"
 	"os"
 	"path/filepath"
 
 	"frontlay/layout"
 	"frontlay/layout/export"
+	"frontlay/layout/sheet"
 	"frontlay/model/message"
 	"frontlay/pdfout"
 	"frontlay/pdfout/lp"
@@ -62,4 +64,14 @@ func exportFiles(folder string, r layout.Result, say message.Language) (int, err
 		}
 	}
 	return len(files), nil
+}
+
+// writePages writes finished pages as a PDF for the window, telling how far it
+// is. Nothing is written where progress ends it.
+func writePages(path string, doc sheet.Document, progress func(page, pages int) error) error {
+	var pdf bytes.Buffer
+	if err := pdfout.Write(&pdf, doc, pdfout.Options{Progress: progress}); err != nil {
+		return fmt.Errorf("%s: the PDF could not be made: %w", path, err)
+	}
+	return plain(saveBytes(path, pdf.Bytes()))
 }

@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/sheet"
@@ -78,4 +79,32 @@ func holeLayer(diameter, depth length.Length) string {
 // figure writes millimetres for a layer's name, which may not have a point.
 func figure(l length.Length) string {
 	return strings.ReplaceAll(length.UnitMM.Format(l.RoundTo(10*length.Micrometre)), ".", "_")
+}
+
+// noteHeight is the height of the letters of a note in a DXF file of a panel, and
+// its distance below the panel.
+const noteHeight = 8 * length.Millimetre
+
+// rearNote says how a front lies. A panel drilled as its mirror image is scrap.
+func rearNote() message.Message {
+	return message.New("REAR FACE, bottom edge down, left here is RIGHT in the room")
+}
+
+// insideNote says how a carcass side or partition lies.
+func insideNote(c *sheet.CarcassFace) message.Message {
+	if c.FrontLeft {
+		return message.New("INSIDE FACE, bottom edge down, front edge at the LEFT")
+	}
+	return message.New("INSIDE FACE, bottom edge down, front edge at the RIGHT")
+}
+
+// faceNote is the text of a note that begins at a point and hangs below it.
+func faceNote(at plane.Point, says message.Message) *drawing.Text {
+	return &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: at, Anchor: drawing.TopLeft, Size: lettering.Small, Bold: true, Say: says}
+}
+
+// belowAll is a point below everything that a drawing has at full size, its
+// dimensions too.
+func belowAll(d *drawing.Drawing, say message.Language) plane.Point {
+	return plane.Point{Y: d.OnPaper(1, say).Min.Y - 2*length.Millimetre}
 }

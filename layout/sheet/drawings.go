@@ -3,11 +3,9 @@ package sheet
 import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
-	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
-	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -29,44 +27,55 @@ func sectionNote() message.Message {
 	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), height of the front. In the carcass: room above the drawer, clear height of a niche.")
 }
 
-const scheduleWidth = 58 * length.Millimetre
-
-// schedule writes the holes as columns: from left and bottom as the front lies,
-// diameter, depth. The figures of the drill are from a hardware sheet.
-func (d *draft) schedule(holes []list.DrilledHole, of *model.HardwareSheet, r plane.Rect) {
-	columns := []length.Length{mm(14), mm(32), mm(44), scheduleWidth} // right ends
-	row := func(y length.Length, bold bool, cells ...string) {
-		for i, c := range cells {
-			size := lettering.Tiny
-			c = lettering.Shorten(c, size, bold, mm(16))
-			d.text(plane.Point{X: r.Min.X + columns[i], Y: y}, drawing.TopRight, size, bold, c)
-		}
+// drawingPage puts a drawing on a page of its own, upright or lengthwise by the
+// larger scale, as the drawing lies where both are equal, with notes under it.
+func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options, notes ...message.Message) Page {
+	w, h := o.Paper.Width, o.Paper.Height
+	if o.Paper.Roll() {
+		h = w * 14142 / 10000
 	}
-	y := r.Max.Y
-	row(y, true, d.say.Say(message.New("from left")), d.say.Say(message.New("from bottom")), "Ø", d.say.Say(message.New("depth")))
-	y -= lettering.Pitch(lettering.Tiny)
-	d.line(drawing.Frame, r.Min.X, y+mm(1)/2, r.Max.X, y+mm(1)/2)
-	y -= mm(1)
-	for i, h := range holes {
-		// Drills are named as they are sold; the tables have both units.
-		diameter, depth := list.MakersLength{Length: h.Diameter, Sheet: of}.Own(d.say), list.MakersLength{Length: h.Depth, Sheet: of}.Own(d.say)
-		if y-3*lettering.Pitch(lettering.Tiny) < r.Min.Y && i+1 < len(holes) {
-			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, false,
-				d.say.Say(message.New("%v more: see the drill list", len(holes)-i)))
-			return
-		}
-		if h.Kind == plan.HandleHole && (i == 0 || holes[i-1].Kind != plan.HandleHole) {
-			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, true, d.say.Say(list.HoleName(h.Kind)))
-			y -= lettering.Pitch(lettering.Tiny)
-		}
-		if h.Kind == plan.HandleHole {
-			diameter, depth = d.say.Figure(h.Diameter), d.say.Say(message.New("through"))
-		}
-		left := h.FromLeft
-		if h.Kind == plan.HandleHole {
-			left = h.FromRight // measured on the rear face here, like all others
-		}
-		row(y, false, d.say.Figure(left), d.say.Figure(h.FromBottom), diameter, depth)
-		y -= lettering.Pitch(lettering.Tiny)
+	page, den := layDrawing(kind, v, job, w, h, o, notes)
+	turned, d := layDrawing(kind, v, job, h, w, o, notes)
+	if wide := v.Bounds().Width() > v.Bounds().Height(); d < den || d == den && wide {
+		return turned
 	}
+	return page
 }
+
+func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
+	d := newDraft(kind, v.Title, w, h, o)
+	above := d.area
+	above.Min.Y += blockHeight(o) + mm(2)
+	for i := len(notes) - 1; i >= 0; i-- {
+		width := above.Width() - mm(4)
+		above.Min.Y += d.heightOf(width, lettering.Tiny, false, notes[i])
+		d.paragraph(above.Min.X+mm(2), above.Min.Y, width, lettering.Tiny, false, notes[i])
+	}
+	placed, den := fit(v, above.Grow(-mm(2)), o.Say)
+	d.place(placed)
+	d.titleBlock(job, v.Title, scaleText(den), o.Date)
+	d.box(drawing.Frame, d.area)
+	return d.finish(), den
+}
+
+// scales are the full size and the reductions of ISO 5455 (series from memory),
+// the largest first.
+var scales = [...]int64{1, 2, 5, 10, 20, 50, 100, 200}
+
+// fit places a drawing in the middle of an area at the largest scale at which
+// it fits, and gives the scale's denominator.
+func fit(d *drawing.Drawing, area plane.Rect, say message.Language) (drawing.Placed, int64) {
+	den := scales[len(scales)-1]
+	var r plane.Rect
+	for _, s := range scales {
+		r = d.OnPaper(s, say)
+		if r.Width() <= area.Width() && r.Height() <= area.Height() {
+			den = s
+			break
+		}
+	}
+	at := area.Centre().Sub(r.Centre())
+	return drawing.Placed{Drawing: d, At: at, ScaleNum: 1, ScaleDen: den}, den
+}
+
+func scaleText(den int64) message.Message { return message.New("SCALE 1:%v", den) }

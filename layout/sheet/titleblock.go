@@ -94,33 +94,23 @@ func (d *draft) field(box plane.Rect, s string) {
 	d.lines(box.Min.X, box.Max.Y, size, true, lines)
 }
 
-// drawingPage puts a drawing on a page of its own, upright or lengthwise by the
-// larger scale, as the drawing lies where both are equal, with notes under it.
-func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options, notes ...message.Message) Page {
-	w, h := o.Paper.Width, o.Paper.Height
-	if o.Paper.Roll() {
-		h = w * 14142 / 10000
+// number writes on every page which of how many it is: in its title block, or
+// where it has none at the lower right corner inside its margins, and before that
+// the correction that it is printed with, which title blocks have already.
+func number(pages []Page, o Options) {
+	for i := range pages {
+		own := pages[i].Placed[len(pages[i].Placed)-1].Drawing
+		d := &draft{own: own, say: o.Say, area: pages[i].Inside}
+		if room := pages[i].number; !room.Empty() {
+			d.field(room, o.Say.Say(message.New("%v of %v", i+1, len(pages))))
+			continue
+		}
+		at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1)}
+		foot := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
+		if c := pages[i].Correction; !c.None() {
+			room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3) - lettering.Width(foot, lettering.Tiny, false)
+			foot = c.within(o.Say, room) + "  " + foot
+		}
+		d.text(at, drawing.BottomRight, lettering.Tiny, false, foot)
 	}
-	page, den := layDrawing(kind, v, job, w, h, o, notes)
-	turned, d := layDrawing(kind, v, job, h, w, o, notes)
-	if wide := v.Bounds().Width() > v.Bounds().Height(); d < den || d == den && wide {
-		return turned
-	}
-	return page
-}
-
-func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
-	d := newDraft(kind, v.Title, w, h, o)
-	above := d.area
-	above.Min.Y += blockHeight(o) + mm(2)
-	for i := len(notes) - 1; i >= 0; i-- {
-		width := above.Width() - mm(4)
-		above.Min.Y += d.heightOf(width, lettering.Tiny, false, notes[i])
-		d.paragraph(above.Min.X+mm(2), above.Min.Y, width, lettering.Tiny, false, notes[i])
-	}
-	placed, den := fit(v, above.Grow(-mm(2)), o.Say)
-	d.place(placed)
-	d.titleBlock(job, v.Title, scaleText(den), o.Date)
-	d.box(drawing.Frame, d.area)
-	return d.finish(), den
 }
