@@ -16,13 +16,14 @@ func (m *maker) partitionOf(b *model.Bay) length.Length {
 }
 
 // bayStep is the step of bay widths that are shares: a tenth of a millimetre, or
-// 1/64 inch in a project in inches. It is finer than that of fronts, as nobody
-// sees a bay's width as a number, but everyone sees that equal bays are equal.
+// 1/64 inch where heights are rounded to inches, whatever the unit of the project:
+// another unit changes no size. It is finer than that of fronts, as nobody sees a
+// bay's width as a number, but everyone sees that equal bays are equal.
 func (m *maker) bayStep() length.Length {
-	if u := m.p.Unit; u == length.UnitInch || u == length.UnitInchDecimal {
-		return length.Inch64th
+	if tenth := length.Millimetre / 10; m.p.RoundingStep()%tenth == 0 {
+		return tenth
 	}
-	return length.Millimetre / 10
+	return length.Inch64th
 }
 
 // placeBays divides a carcass's inside into bays and partitions. Of the widths

@@ -46,12 +46,13 @@ func (m *maker) pins(i, j int, s *stack) []pin {
 	return pins
 }
 
-// leastHeight is the least height that a front can have: its own, or its bound.
+// leastHeight is the least height that a front can have: its own, its bound, or the
+// step to which heights are rounded, as when they are divided.
 func (m *maker) leastHeight(i, j, k int) length.Length {
 	if h := m.fixedHeight(i, j, k); h > 0 {
 		return h
 	}
-	return max(m.p.Cabinets[i].Bays[j].Fronts[k].Least, length.Millimetre)
+	return max(m.p.Cabinets[i].Bays[j].Fronts[k].Least, m.p.RoundingStep())
 }
 
 // lineOf finds the edge that a front lines up with, run frame.

@@ -44,7 +44,7 @@ Heights and widths:
 - ` + "`share`" + ` counts with the rule shares alone. With step and ratio, fronts with heights
   of their own are passed over: the next computed front above such a one differs by
   one step, or one factor.
-- Widths of bays without one are rounded to 0.1 mm (1/64 in in a project in inches);
+- Widths of bays without one are rounded to 0.1 mm (1/64 in where heights are rounded to inches);
   the rightmost takes the odd rest.
 - On a partition, half of the gap lies on each side of its middle, whatever its
   thickness. With ` + "`shared_gaps`" + ` the project's ` + "`reveals.gap`" + `, not a cabinet's own,

@@ -221,7 +221,7 @@ func TestTheReferenceSaysWhatFiguresDependOn(t *testing.T) {
 	for subject, says := range map[string]string{
 		"who takes the rest":     "the lowest of them takes the odd rest",
 		"the step in inches":     "1/32 in in a project in inches",
-		"bay widths":             "rounded to 0.1 mm (1/64 in in a project in inches)",
+		"bay widths":             "rounded to 0.1 mm (1/64 in where heights are rounded to inches)",
 		"a gap on a partition":   "half of the gap lies on each side of its middle",
 		"shared gaps":            "the project's `reveals.gap`, not a cabinet's own",
 		"the channel's datum":    "from the carcass's upper edge for overlay fronts and from the opening's for inset ones",
