@@ -1,6 +1,6 @@
-// Package pdfout writes a document of finished pages as a PDF. Nothing is
-// decided here but pens and where a figure stands at its dimension: which
-// drawing stands on which page is the business of layout/sheet.
+// Package pdfout writes a document of finished pages as a PDF. Nothing is decided
+// here: which drawing stands on which page is the business of layout/sheet, pens
+// and where a figure stands at its dimension that of layout/ink.
 package pdfout
 
 import (

@@ -30,7 +30,7 @@ func (w *writer) letters() {
 	}
 	for _, t := range w.texts {
 		if !t.text.Within.Empty() && !t.names() && t.visible() {
-			w.within(t)
+			w.fitted(t)
 		}
 	}
 }
@@ -49,9 +49,9 @@ func (w *writer) fixed(t lettered) {
 	w.Text(b.lo, t.text.Size, t.text.Bold, inkFor(t.text.Meaning), s)
 }
 
-// within writes a text smaller or shorter where it does not fit its area or
+// fitted writes a text smaller or shorter where it does not fit its area or
 // meets another, and leaves it out where not even that helps.
-func (w *writer) within(t lettered) {
+func (w *writer) fitted(t lettered) {
 	s := w.say.Say(t.text.Say)
 	for _, size := range []length.Length{t.text.Size, lettering.Small, lettering.Tiny} {
 		if size > t.text.Size {

@@ -61,7 +61,7 @@ func (q *packing) draw(first int) []Page {
 	for _, p := range q.pages {
 		h := q.h
 		if h == 0 { // a roll is cut to what the row needs
-			h = q.k.o.alongRoll(p.used + q.over)
+			h = q.k.o.alongRoll(p.used + q.headFoot)
 		}
 		f := &filling{d: q.k.blank(q.w, h)}
 		f.body = f.d.body(q.k.head)

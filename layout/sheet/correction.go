@@ -142,16 +142,16 @@ func (c Correction) say() message.Message {
 	return message.New("Corrected for %v on %v: %v across, %v up.", c.Printer, c.Paper, c.Across, c.Up)
 }
 
-// within is say in tiny letters, in a width; a long name of the printer is cut
+// shortened is say in tiny letters, in a width; a long name of the printer is cut
 // before the figures are.
-func (c Correction) within(say message.Language, width length.Length) string {
+func (c Correction) shortened(say message.Language, width length.Length) string {
 	const size = lettering.Tiny
 	whole := say.Say(c.say())
-	over := lettering.Width(whole, size, false) - width
-	if over <= 0 {
+	tooWide := lettering.Width(whole, size, false) - width
+	if tooWide <= 0 {
 		return whole
 	}
-	if s := lettering.Shorten(c.Printer, size, false, lettering.Width(c.Printer, size, false)-over); s != "" {
+	if s := lettering.Shorten(c.Printer, size, false, lettering.Width(c.Printer, size, false)-tooWide); s != "" {
 		c.Printer = s
 		return say.Say(c.say())
 	}

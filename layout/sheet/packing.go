@@ -11,12 +11,12 @@ import (
 // packing says which corner templates stand where on pages of one size, before
 // any is drawn: several packings are compared by their count of sheets.
 type packing struct {
-	k     *packer
-	w, h  length.Length // of a page; h is 0 on a roll, where each row is a piece
-	body  plane.Rect    // between head and foot; on a roll only its width counts
-	over  length.Length // what head, foot and their gaps take of a page's inside
-	pages []*packedPage
-	tiled []corner
+	k        *packer
+	w, h     length.Length // of a page; h is 0 on a roll, where each row is a piece
+	body     plane.Rect    // between head and foot; on a roll only its width counts
+	headFoot length.Length // what head, foot and their gaps take of a page's inside
+	pages    []*packedPage
+	tiled    []corner
 }
 
 // packedPage is a page with rows of templates; used is how much of the body's
@@ -83,7 +83,7 @@ func (k *packer) pack(all []corner, w, h length.Length) *packing {
 	q := &packing{k: k, w: w, h: h}
 	d := k.blank(w, h)
 	q.body = d.body(k.head)
-	q.over = d.area.Height() - q.body.Height()
+	q.headFoot = d.area.Height() - q.body.Height()
 	for len(all) > 0 {
 		n := q.across(all)
 		row := q.row(all[:n])

@@ -164,8 +164,8 @@ func (k *tableLayout) columnWidths(width length.Length) {
 			k.widths[i] = need[i]
 			continue
 		}
-		over := k.widths[i] - need[i]
-		k.widths[i] -= length.FromMM(over.MM() * missing.MM() / spare.MM())
+		toSpare := k.widths[i] - need[i]
+		k.widths[i] -= length.FromMM(toSpare.MM() * missing.MM() / spare.MM())
 	}
 }
 

@@ -148,12 +148,12 @@ func (s *tileSheet) lineNames(shown plane.Rect) {
 
 // name writes a name at the first of the places where it lies over nothing; not
 // at all where there is none.
-func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, within plane.Rect) {
-	text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, within.Width())
+func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, room plane.Rect) {
+	text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, room.Width())
 	shown := s.shown.Move(s.by)
 	for _, p := range at {
 		area := drawing.TextArea(p, a, lettering.Tiny, true, text)
-		onSheet := area.Intersect(shown) == area && area.Min.X >= within.Min.X-mm(1) && area.Max.X <= within.Max.X+mm(1)
+		onSheet := area.Intersect(shown) == area && area.Min.X >= room.Min.X-mm(1) && area.Max.X <= room.Max.X+mm(1)
 		if !onSheet || s.covers(area) {
 			continue
 		}

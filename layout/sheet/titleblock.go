@@ -35,7 +35,7 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 		r.Min.Y += correctionHeight
 		d.box(drawing.Frame, plane.R(r.Min.X, d.area.Min.Y, r.Max.X, r.Min.Y))
 		at := plane.Point{X: r.Min.X + mm(1), Y: d.area.Min.Y + (correctionHeight-lettering.Tiny)/2}
-		d.text(at, drawing.BottomLeft, lettering.Tiny, false, c.within(d.say, r.Width()-mm(2)))
+		d.text(at, drawing.BottomLeft, lettering.Tiny, false, c.shortened(d.say, r.Width()-mm(2)))
 	}
 	r.Max.Y = r.Min.Y + fieldsHeight
 	d.box(drawing.Frame, r)
@@ -109,7 +109,7 @@ func number(pages []Page, o Options) {
 		foot := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
 		if c := pages[i].Correction; !c.None() {
 			room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3) - lettering.Width(foot, lettering.Tiny, false)
-			foot = c.within(o.Say, room) + "  " + foot
+			foot = c.shortened(o.Say, room) + "  " + foot
 		}
 		d.text(at, drawing.BottomRight, lettering.Tiny, false, foot)
 	}
