@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 
+	"frontlay/layout/list"
 	"frontlay/ui/ask"
 	"frontlay/ui/command"
 	"frontlay/ui/field"
@@ -65,23 +66,12 @@ func Keys(a *ask.Asker, t *command.Table) {
 	a.Read(a.Text("Keys"), field.Column(o...))
 }
 
-// cautions are the usual ones of the trade; local codes and the makers'
-// instructions come first.
-var cautions = []string{
-	"Follow the maker's instructions of your hardware and machines, and your local codes, before anything that is written here.",
-	"Measure the check bars of every printed page before you drill. If they are off, do not use the page as a template; use its dimensions.",
-	"Drill with a depth stop: a hole that comes through the face ruins the front. Try the first hole on a piece of the same board.",
-	"Clamp the work, wear eye protection, and keep wood dust out of your lungs.",
-	"Lift heavy fronts and carcasses with two people.",
-	"Fix tall cabinets to the wall: a cabinet with several drawers open can tip over.",
-	"Leave electrical, gas and water work to licensed people.",
-}
-
-// Cautions tells what to mind at the bench.
+// Cautions tells what to mind at the bench: the cautions that are printed, so that
+// paper and window can not differ.
 func Cautions(a *ask.Asker) {
 	var o []fyne.CanvasObject
-	for _, c := range cautions {
-		l := field.NewLabel("• " + a.Text(c))
+	for _, c := range list.Cautions(a.Say()).Rows {
+		l := field.NewLabel("• " + c.Cells[1])
 		l.Wrapping = fyne.TextWrapWord
 		o = append(o, l)
 	}
