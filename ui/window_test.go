@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -16,6 +17,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
 	"frontlay/model"
@@ -111,13 +113,19 @@ func (w *window) face(n int) drawing.Subject {
 	return session.Front(w.session.Result().Plan.Fronts[n-1].Place)
 }
 
+// unaccepted are the findings that nothing accepts: of the demo as it
+// is opened none, for its file accepts with reasons what an invented bench has.
+func (w *window) unaccepted() []check.Finding {
+	return slices.DeleteFunc(slices.Clone(w.session.Result().Findings), func(f check.Finding) bool { return f.Accepted != "" })
+}
+
 func TestTheDemoOpens(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	if got := w.win.Title(); got != "Glaze bench – frontlay" {
 		t.Errorf("the title is %q", got)
 	}
-	if n := len(w.session.Result().Findings); n != 0 {
-		t.Errorf("the demo has %d findings", n)
+	if n := len(w.unaccepted()); n != 0 {
+		t.Errorf("the demo has %d findings that its file does not accept", n)
 	}
 }
 
@@ -208,7 +216,7 @@ func TestBreakAndMend(t *testing.T) {
 	if !w.Do(edit.Set{At: at, Key: "drop", Value: drop}) {
 		t.Fatal(w.desk.Status.Text)
 	}
-	found := w.session.Result().Findings
+	found := w.unaccepted()
 	if len(found) == 0 {
 		t.Fatal("an uncovered drawer bottom is not found")
 	}
@@ -217,13 +225,13 @@ func TestBreakAndMend(t *testing.T) {
 		t.Errorf("selected %v", sel)
 	}
 	for range 5 {
-		if len(w.session.Result().Findings) == 0 {
+		if len(w.unaccepted()) == 0 {
 			break
 		}
 		w.do("nextfinding")
 		w.do("fix")
 	}
-	if rest := w.session.Result().Findings; len(rest) != 0 {
+	if rest := w.unaccepted(); len(rest) != 0 {
 		t.Errorf("still found: %v", rest[0].What)
 	}
 }

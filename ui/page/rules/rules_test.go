@@ -13,7 +13,7 @@ import (
 func TestLimitsAreSetInTheWindow(t *testing.T) {
 	h := pagetest.New(t)
 	p := page{h, h.Ask()}
-	rows := 0
+	rows, setByFile := 0, 0
 	for _, r := range check.Rules() {
 		for _, l := range r.Limits {
 			rows++
@@ -24,7 +24,12 @@ func TestLimitsAreSetInTheWindow(t *testing.T) {
 				}
 				return nil
 			}
-			if row.Entry.Text != "" || row.Entry.PlaceHolder == "" {
+			if v := set(); v != nil { // by the demo's file
+				setByFile++
+				if want := h.Ask().Say().Figure(*v); row.Entry.Text != want {
+					t.Errorf("%v: it is set to %s and shows %q", l.Title, want, row.Entry.Text)
+				}
+			} else if row.Entry.Text != "" || row.Entry.PlaceHolder == "" {
 				t.Errorf("%v: the usual figure is not grey: %q, %q", l.Title, row.Entry.Text, row.Entry.PlaceHolder)
 			}
 			if row.Entry.SetText("1/4 in"); !row.Entry.Take() || set() == nil || *set() != length.Inch/4 {
@@ -43,6 +48,9 @@ func TestLimitsAreSetInTheWindow(t *testing.T) {
 			}
 			h.Session().Undo()
 		}
+	}
+	if setByFile == 0 || setByFile == rows {
+		t.Errorf("%d of %d limits are set by the demo's file", setByFile, rows)
 	}
 	if rows == 0 || h.Session().Unsaved() {
 		t.Errorf("%d limits; unsaved after undo: %v", rows, h.Session().Unsaved())
