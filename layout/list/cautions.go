@@ -17,7 +17,7 @@ func Cautions(say Speaker) Table {
 		message.New("Drill the rear face with a depth stop, set against the thickness of the board itself: a drill that comes through ruins the face."),
 		message.New("Clamp the work and lay scrap under it. Keep hands out of the drill’s way; no gloves at turning tools."),
 		message.New("Protect eyes and ears. Dust of wood, board and old finishes harms the lungs: extract it, and wear a mask that is rated for it."),
-		message.New("Lift carcasses and long panels with two people. Keep fingers from between carcass and floor."),
+		message.New("Lift carcasses, long panels and heavy fronts with two people. Keep fingers from between carcass and floor."),
 		message.New("Before drilling into a wall, find out where cables, water and gas run. Work on them is for licensed people."),
 		message.New("Fix tall, narrow and free-standing cabinets to the building: several open drawers can tip them. Children climb on drawers. The check of the program shows no compliance with any standard on tipping."),
 		message.New("Load drawers no more than the maker allows for runner and bottom. Heavy things belong in the lowest ones."),
