@@ -1,6 +1,8 @@
 package ink
 
 import (
+	"strings"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/model/length"
@@ -50,9 +52,22 @@ func (w *writer) fixed(t lettered) {
 }
 
 // fitted writes a text smaller or shorter where it does not fit its area or
-// meets another, and leaves it out where not even that helps.
+// meets another, and leaves it out where not even that helps. What a text says to
+// write where it does not fit is not cut, for half a figure is another figure,
+// unless it is a name, behind a front's number and a wide space.
 func (w *writer) fitted(t lettered) {
 	s := w.say.Say(t.text.Say)
+	if t.text.Short.Empty() {
+		w.fittedAs(t, s, true)
+	} else if !w.fittedAs(t, s, false) {
+		short := w.say.Say(t.text.Short)
+		w.fittedAs(t, short, strings.Contains(short, "  "))
+	}
+}
+
+// fittedAs writes a text in the largest size in which it stands, cut in the
+// smallest where it may be; false where it has no room.
+func (w *writer) fittedAs(t lettered, s string, cut bool) bool {
 	for _, size := range []length.Length{t.text.Size, lettering.Small, lettering.Tiny} {
 		if size > t.text.Size {
 			continue
@@ -63,17 +78,18 @@ func (w *writer) fitted(t lettered) {
 		room := t.room()
 		for room > size.MM() {
 			short := lettering.Shorten(s, size, t.text.Bold, length.FromMM(room))
-			if short == "" || (short != s && size > lettering.Tiny) {
+			if short == "" || (short != s && (size > lettering.Tiny || !cut)) {
 				break
 			}
 			b, ok := w.stand(t, short, size)
 			if ok {
 				w.take(t, b, short, size)
-				return
+				return true
 			}
 			room = (b.hi.X - b.lo.X) * 0.85
 		}
 	}
+	return false
 }
 
 // sideGap is what stays free at the left and right of a text in its area, in

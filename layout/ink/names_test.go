@@ -137,3 +137,22 @@ func TestNoLineThroughNames(t *testing.T) {
 		}
 	})
 }
+
+// A figure is whole or not there: "clear 2…" would be another height.
+func TestFiguresAreNotCut(t *testing.T) {
+	height := 216 * length.Millimetre
+	for wide, want := range map[int64]string{40: "clear 216 mm", 14: "(216 mm)", 10: ""} {
+		d := &drawing.Drawing{}
+		room := plane.R(0, 0, length.MM(wide), length.MM(20))
+		d.Add(&drawing.Text{At: room.Centre(), Size: lettering.Small, Say: message.New("clear %v", height), Short: message.New("(%v)", height), Within: room})
+		l := &written{any: true}
+		Draw(l, []drawing.Placed{{Drawing: d, ScaleNum: 1, ScaleDen: 1}}, plane.R(0, 0, length.MM(200), length.MM(200)), message.Language{})
+		got := ""
+		for _, s := range l.texts {
+			got += s.text
+		}
+		if got != want {
+			t.Errorf("in %d mm stands %q, not %q", wide, got, want)
+		}
+	}
+}
