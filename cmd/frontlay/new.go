@@ -8,7 +8,8 @@ import (
 	"os"
 )
 
-// starter is the project that new writes: one cabinet that has no findings, with
+// starter is the project that new writes: one cabinet in which nothing is wrong but
+// that its sheet is a sample and nobody has said what its drawers are to hold, with
 // a comment where a beginner looks for one.
 const starter = `# A frontlay project. Open it in the window, or edit it here: both keep the other's work.
 frontlay: 1
