@@ -17,7 +17,7 @@ import (
 // The same arguments give the same document.
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m := &maker{p: p, findings: findings, o: o.with()}
-	m.o.warn, m.o.refused = openErrors(findings), refused(findings)
+	m.o.warn, m.o.refused = stopNote(findings), refused(findings)
 	m.o.depth = list.DepthStop(p)
 	m.d = Document{Title: said(title(p)), Say: o.Say}
 	for _, part := range Parts() {
@@ -54,9 +54,9 @@ func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
 	return Make(p, findings, o)
 }
 
-// openErrors is what stands on templates while the check has errors that are not
+// stopNote is what stands on templates while the check has errors that are not
 // accepted; empty where it has none.
-func openErrors(findings []check.Finding) message.Message {
+func stopNote(findings []check.Finding) message.Message {
 	var open []int
 	others := false
 	for i := range findings {
