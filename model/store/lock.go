@@ -104,7 +104,7 @@ func Steal(sys FS, path string, me Owner) (*Lock, error) {
 		return nil, lockError(path, err)
 	}
 	l := &Lock{sys: sys, name: LockName(target), me: me}
-	if err := sys.Remove(l.name); err != nil && !errors.Is(err, fs.ErrNotExist) {
+	if err := ifThere(sys.Remove(l.name)); err != nil {
 		return nil, lockError(path, err)
 	}
 	return Acquire(sys, path, me)
@@ -121,10 +121,7 @@ func (l *Lock) Release() error {
 	if !l.Mine() {
 		return nil
 	}
-	if err := l.sys.Remove(l.name); err != nil && !errors.Is(err, fs.ErrNotExist) {
-		return err
-	}
-	return nil
+	return ifThere(l.sys.Remove(l.name))
 }
 
 // create makes the lock with its content at once, so that nobody sees half of
@@ -169,24 +166,33 @@ func (l *Lock) read() (Owner, []byte, error) {
 	return o, data, nil
 }
 
-// takeAway removes a lock whose owner has ended. Two programs may do so at the
-// same time: the lock is moved aside first, which only one can do, and put back
-// where it turns out to be a newer one.
+// takeAway removes a lock whose owner has ended. Several programs may want to at
+// the same time, and one may already have made a lock of its own: only who holds
+// the right to take over may remove it, and looks once more with that in hand.
 func (l *Lock) takeAway(stale []byte) error {
-	aside := l.name + "." + l.me.Session
-	if err := l.sys.Rename(l.name, aside); err != nil {
-		if errors.Is(err, fs.ErrNotExist) {
-			return nil
+	right := &Lock{sys: l.sys, name: l.name + ".over", me: l.me}
+	if err := right.create(); errors.Is(err, fs.ErrExist) {
+		if owner, _, err := right.read(); err == nil && LifeOf(owner, l.me.Host) == Ended {
+			return ifThere(l.sys.Remove(right.name)) // ended in the middle of it
 		}
+		time.Sleep(time.Millisecond)
+		return nil
+	} else if err != nil {
 		return err
 	}
-	moved, _, err := read(l.sys, aside, maxLock)
-	if err == nil && string(moved) != string(stale) {
-		if err := l.sys.Link(aside, l.name); err != nil && !errors.Is(err, fs.ErrExist) {
-			return l.sys.Rename(aside, l.name)
-		}
+	var gone error
+	if _, now, err := l.read(); err == nil && string(now) == string(stale) {
+		gone = ifThere(l.sys.Remove(l.name))
 	}
-	return l.sys.Remove(aside)
+	return errors.Join(gone, ifThere(l.sys.Remove(right.name)))
+}
+
+// ifThere lets pass that a file is not there.
+func ifThere(err error) error {
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	return err
 }
 
 func lockError(path string, err error) error {

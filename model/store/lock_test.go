@@ -212,3 +212,44 @@ func TestOneOfManyGetsTheLock(t *testing.T) {
 		}
 	}
 }
+
+// Whenever two other windows ask while a third takes over the lock of an ended
+// program, only one of the three is told that it has it.
+func TestALockIsTakenOverOnce(t *testing.T) {
+	gone := ended(t, "gone")
+	steps := 24 // more than taking over takes, before it is counted
+	for first := 0; first < steps; first++ {
+		for second := first; second < steps; second++ {
+			path, _ := project(t, older)
+			if _, err := store.Acquire(store.OS{}, path, gone); err != nil {
+				t.Fatal(err)
+			}
+			got := 0
+			ask := func(sys store.FS, session string) {
+				var held *store.Held
+				if _, err := store.Acquire(sys, path, me(session)); err == nil {
+					got++
+				} else if !errors.As(err, &held) {
+					t.Errorf("%v", err)
+				}
+			}
+			sys, step := sound(), -1
+			sys.fail = func(int, string) error {
+				if step++; step == first {
+					ask(store.OS{}, "b")
+				}
+				if step == second {
+					ask(store.OS{}, "c")
+				}
+				return nil
+			}
+			ask(sys, "a")
+			if first == 0 && second > step {
+				steps = step + 1
+			}
+			if got > 1 {
+				t.Fatalf("asked before steps %d and %d: %d windows have the lock", first, second, got)
+			}
+		}
+	}
+}
