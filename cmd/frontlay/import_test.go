@@ -39,7 +39,7 @@ pdfout: layout/ink layout/lettering layout/sheet model/length model/message gith
 pdfout/lp: layout/sheet model/length model/message
 ui/look: layout/drawing fyne.io/fyne/v2
 ui/field: model/edit model/length model/message fyne.io/fyne/v2
-ui/session: layout layout/drawing layout/plan model model/edit model/history model/length model/message
+ui/session: layout layout/check layout/drawing layout/plan model model/edit model/history model/length model/message
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
 ui/screen: layout/drawing layout/ink layout/lettering layout/plane layout/sheet layout/view model model/edit model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/inspector: layout/drawing layout/plan model model/edit model/figure model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2

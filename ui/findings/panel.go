@@ -221,6 +221,7 @@ func (p *Panel) choose(id widget.ListItemID) {
 	p.chosen = id
 	f := p.rows[id]
 	p.session.Select(Subject(f)...)
+	p.session.ChooseFinding(id)
 	if p.OnShow != nil {
 		p.OnShow(f)
 	}

@@ -14,6 +14,7 @@ func (s *Session) Select(things ...drawing.Subject) {
 	now := s.history.Current()
 	now.selection = existing(now.project, things)
 	s.history.Amend(now)
+	s.leaveFinding(now.selection)
 	s.tell(Selected)
 }
 

@@ -29,6 +29,7 @@ const (
 	Document Change = 1 << iota // the project or what follows from it
 	Selected
 	Saved
+	Chosen // another finding
 )
 
 // state is one step of the history.
@@ -43,6 +44,7 @@ type Session struct {
 	history *history.History[state]
 	result  layout.Result
 	gesture *gesture
+	chosen  *chosen // nil: no finding is
 	listen  []func(Change)
 }
 
