@@ -17,6 +17,11 @@ const DemoName = "glaze-bench.yaml"
 // Demo is the demo project, as YAML. It uses only sample sheets.
 func Demo() []byte { return mustRead("projects/" + DemoName) }
 
+// NewCabinet is the project to begin with, as YAML: one cabinet in which nothing is
+// wrong but that its sheet is a sample and nobody has said what its drawers are to
+// hold, with a comment where a beginner looks for one.
+func NewCabinet() []byte { return mustRead("projects/new-cabinet.yaml") }
+
 // SheetNames lists the sample hardware sheets, in order of the alphabet.
 func SheetNames() []string { return names("sheets") }
 

@@ -17,7 +17,7 @@ import (
 var missing = flag.String("missing", "", "write the texts that a language lacks to this file, as a catalogue to fill in")
 
 // whole are the folders of all sources with texts for people.
-var whole = []string{"model", "layout", "pdfout", "ui", "cmd"}
+var whole = []string{"model", "layout", "pdfout", "ui", "cmd", "assets"}
 
 // Every text of a message, and of a mistake in a size, is translated into every language that
 // the program ships, and nothing else is.

@@ -6,6 +6,8 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
+
+	"frontlay/assets/language"
 )
 
 // A menu names keys as the page of keys does, in every language, and still takes
@@ -15,7 +17,7 @@ func TestMenusNameKeysAsThePageDoes(t *testing.T) {
 		t.Skip("the menus of macOS are the system's own")
 	}
 	w, _, _ := newWindow(t, "")
-	for _, code := range []string{english, "de"} {
+	for _, code := range []string{language.English, "de"} {
 		w.speak(code)
 		shown := 0
 		for i := range w.table.Rows {

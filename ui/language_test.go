@@ -18,7 +18,7 @@ func TestALanguageFromAFile(t *testing.T) {
 		t.Errorf("the window says %q", w.text("Save"))
 	}
 	w.speak(bad)
-	if w.language.code != good || w.win.Canvas().Overlays().Top() == nil {
+	if w.speech.code != good || w.win.Canvas().Overlays().Top() == nil {
 		t.Error("a broken catalogue is not refused with a message")
 	}
 }

@@ -11,7 +11,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 
-	"frontlay/assets"
+	"frontlay/assets/language"
 )
 
 // area is a rectangle of a canvas.
@@ -148,12 +148,12 @@ var shortNames = regexp.MustCompile(`^[0-9]+  \pL.+…$`)
 // one, and shortened names.
 func endings() func(piece) bool {
 	var all []string
-	for _, code := range assets.Languages() {
-		l, err := readLanguage(code)
+	for _, code := range language.Codes() {
+		l, err := language.Read(code)
 		if err != nil {
 			panic(err)
 		}
-		for k, v := range l.catalogue {
+		for k, v := range l.Catalogue {
 			all = append(all, k, v)
 		}
 	}

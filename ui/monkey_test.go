@@ -16,6 +16,7 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
+	"frontlay/assets/language"
 	"frontlay/layout/check"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
@@ -85,7 +86,7 @@ func (m *monkey) act() {
 	case n < 78:
 		m.openPage()
 	case n < 79:
-		m.w.speak([]string{english, "de"}[m.r.Intn(2)])
+		m.w.speak([]string{language.English, "de"}[m.r.Intn(2)])
 	default:
 		if c := &m.w.table.Rows[m.r.Intn(len(m.w.table.Rows))]; !apart[c.Name] {
 			m.w.run(c)

@@ -31,11 +31,11 @@ type window struct {
 	theme   *look.Theme
 	ask     *ask.Asker
 
-	work     *work.Work
-	session  *session.Session // of the work
-	language language
-	group    *group
-	closed   chan struct{} // closed when the window is
+	work    *work.Work
+	session *session.Session // of the work
+	speech  speech
+	group   *group
+	closed  chan struct{} // closed when the window is
 
 	desk     *desk.Desk
 	table    *command.Table
@@ -50,7 +50,7 @@ func open(a fyne.App, th *look.Theme, o Options) *window { return openIn(&group{
 
 // openIn makes a window of a group.
 func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
-	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, language: startLanguage(a), group: g, closed: make(chan struct{})}
+	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, speech: firstSpeech(a), group: g, closed: make(chan struct{})}
 	w.ask = &ask.Asker{Win: w.win, Say: w.say, Begin: w.folder, Own: func() string { return w.work.Path() }}
 	g.windows = append(g.windows, w)
 	first := w.first()
@@ -91,7 +91,9 @@ func (w *window) first() (o work.Outcome) {
 
 // say gives the language of the moment.
 func (w *window) say() message.Language {
-	return message.Language{Unit: w.session.Project().Unit, Comma: w.language.comma, Catalogue: w.language.catalogue}
+	say := w.speech.language
+	say.Unit = w.session.Project().Unit
+	return say
 }
 
 func (w *window) text(s string, args ...any) string { return w.say().Say(message.New(s, args...)) }

@@ -17,6 +17,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/assets"
+	"frontlay/assets/language"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
@@ -390,7 +391,7 @@ func TestTheLanguageSwitchesAtOnce(t *testing.T) {
 	if !found {
 		t.Error("no field has a decimal comma")
 	}
-	w.speak(english)
+	w.speak(language.English)
 	if w.say().Comma {
 		t.Error("English has no decimal comma")
 	}
@@ -457,7 +458,7 @@ func TestCutCopyPaste(t *testing.T) {
 func TestTheWindowFitsASmallScreen(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	for _, large := range []bool{false, true} {
-		for _, code := range append([]string{english}, assets.Languages()...) {
+		for _, code := range language.Codes() {
 			w.theme.Large = large
 			w.app.Settings().SetTheme(w.theme)
 			w.speak(code)

@@ -64,8 +64,8 @@ func TestSettingsHoldInEveryWindow(t *testing.T) {
 	other := w.another()
 	t.Cleanup(other.shut)
 	w.speak("de")
-	if other.language.code != "de" || other.menu("save").Label != w.menu("save").Label {
-		t.Errorf("the other window speaks %q", other.language.code)
+	if other.speech.code != "de" || other.menu("save").Label != w.menu("save").Label {
+		t.Errorf("the other window speaks %q", other.speech.code)
 	}
 	w.do("dark")
 	if !other.menu("dark").Checked || other.menu("light").Checked {

@@ -3,11 +3,8 @@ package main
 import (
 	"flag"
 	"fmt"
-	"os"
-	"strings"
 
-	"frontlay/assets"
-	"frontlay/model/length"
+	"frontlay/assets/language"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 )
@@ -19,7 +16,7 @@ type projectFlags struct {
 }
 
 func addProjectFlags(fs *flag.FlagSet) projectFlags {
-	return projectFlags{fs.Bool("sheets-anywhere", false, ""), fs.String("language", "en", "")}
+	return projectFlags{fs.Bool("sheets-anywhere", false, ""), fs.String("language", language.English, "")}
 }
 
 // open reads the project and makes the language for what is said of it. Where
@@ -30,32 +27,11 @@ func (p projectFlags) open(name, path string, c console) (*yamlfile.File, messag
 		fmt.Fprintln(c.err, err)
 		return nil, message.Language{}, false
 	}
-	say, err := language(*p.language, f.Project.Unit)
+	say, err := language.Read(*p.language)
+	say.Unit = f.Project.Unit
 	if err != nil {
 		fmt.Fprintf(c.err, "frontlay %s: %v\n", name, err)
 		return nil, say, false
 	}
 	return f, say, true
-}
-
-// language makes a language of a code, or of the path of a file of translations,
-// for figures in a unit.
-func language(code string, unit length.Unit) (message.Language, error) {
-	say := message.Language{Unit: unit}
-	if code == "" || code == "en" {
-		return say, nil
-	}
-	data, ok := assets.Translation(code)
-	if !ok {
-		var err error
-		if data, err = os.ReadFile(code); err != nil {
-			return say, fmt.Errorf("there is no language %q; choose en, %s, or the path of a file of translations", code, strings.Join(assets.Languages(), ", "))
-		}
-	}
-	catalogue, err := message.ReadCatalogue(data)
-	if err != nil {
-		return say, fmt.Errorf("%s: %w", code, err)
-	}
-	say.Catalogue, say.Comma = catalogue, message.DecimalComma(catalogue)
-	return say, nil
 }

@@ -4,6 +4,10 @@ import (
 	"fmt"
 	"runtime/debug"
 	"strings"
+	"unicode/utf8"
+
+	"frontlay/layout/list"
+	"frontlay/model/message"
 )
 
 func helpText() string {
@@ -13,20 +17,19 @@ drawer, runner and hole, checks that each front hides its drawer bottom (and
 what else goes wrong), and prints drilling templates at 1:1.
 
 Use:
-  frontlay [FILE]                            open the window, on a project if one is named
-  frontlay --demo                            open the window on the demo project
 `)
+	b.WriteString(use("[FILE]", "open the window, on a project if one is named"))
+	b.WriteString(use("--demo", "open the window on the demo project"))
 	for _, c := range commands() {
-		fmt.Fprintf(&b, "  frontlay %-32s %s\n", c.use, c.about)
+		b.WriteString(use(c.use, c.about))
 	}
 	b.WriteString(`  frontlay --help, --version
 
 Flags of print:
   -o FILE          where to write; without --only the templates get a file of
                    their own beside it, OUT-templates.pdf
-  --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, or "roll 610"
-  --only LIST      only these parts, with commas between: ` + partNames() + `
-  --fronts LIST    templates only for these fronts, by number: 2,5-7
+  --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, "roll 610"
+` + paragraph("  --only LIST      ", "only these parts, with commas between: "+partNames()) + `  --fronts LIST    templates only for these fronts, by number: 2,5-7
   --printer NAME   undo this printer's measured fault of scale
 
 Flags of export:
@@ -55,12 +58,39 @@ Examples:
 
 Exit codes: 0 fine; 1 the check found errors; 2 could not read or write.
 
-Before you drill: print at actual size (100 %), measure the check bars, set the
-depth stop, clamp the front, protect eyes and lungs. Lift large fronts with two,
-fix tall cabinets to the wall. The maker's instructions and local codes come
-first.
 `)
+	cautions := list.Cautions(message.Language{})
+	fmt.Fprintf(&b, "%s:\n", cautions.Title)
+	for _, r := range cautions.Rows {
+		b.WriteString(paragraph("  - ", r.Cells[1]))
+	}
 	return b.String()
+}
+
+// helpWidth is how many signs a line of the help may have: what terminals show
+// since there are terminals.
+const helpWidth = 80
+
+// use says in one paragraph how a command is written and what it does.
+func use(written, about string) string {
+	return paragraph(fmt.Sprintf("  frontlay %-34s", written), about)
+}
+
+// paragraph breaks a text into lines, the first of them behind a sign and the
+// others below its text.
+func paragraph(sign, text string) string {
+	lines := []string{sign}
+	for _, word := range strings.Fields(text) {
+		at := len(lines) - 1
+		if utf8.RuneCountInString(lines[at])+utf8.RuneCountInString(word) >= helpWidth {
+			lines, at = append(lines, strings.Repeat(" ", len(sign))), at+1
+		}
+		if len(lines[at]) > len(sign) {
+			lines[at] += " "
+		}
+		lines[at] += word
+	}
+	return strings.Join(lines, "\n") + "\n"
 }
 
 // version is the module's version as the Go tool has recorded it.

@@ -59,10 +59,11 @@ ui/page/steps: model/message ui/ask ui/field ui/session fyne.io/fyne/v2
 ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
 ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/screen ui/session fyne.io/fyne/v2
 ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/findings ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
-ui: assets layout layout/drawing model model/edit model/length model/message model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/hardware ui/look ui/page/help ui/page/printing ui/page/rules ui/page/start ui/page/steps ui/session ui/tool ui/work fyne.io/fyne/v2
+ui: assets assets/language layout layout/drawing model model/edit model/length model/message model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/hardware ui/look ui/page/help ui/page/printing ui/page/rules ui/page/start ui/page/steps ui/session ui/tool ui/work fyne.io/fyne/v2
 assets:
+assets/language: assets model/message
 cmd/frontlay/locale:
-cmd/frontlay: assets cmd/frontlay/locale layout layout/check layout/export layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2/app
+cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/list layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

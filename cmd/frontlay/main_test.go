@@ -7,8 +7,11 @@ import (
 	"strings"
 	"testing"
 	"time"
+	"unicode/utf8"
 
 	"frontlay/assets"
+	"frontlay/layout/list"
+	"frontlay/model/message"
 )
 
 // do runs frontlay as a shell would and gives its exit code and output.
@@ -161,6 +164,23 @@ func TestHelpNamesEveryCommand(t *testing.T) {
 	for _, c := range commands() {
 		if !strings.Contains(out, "frontlay "+c.use) {
 			t.Errorf("help does not tell of %s", c.name)
+		}
+	}
+}
+
+// The help has every caution that is printed and shown, and no line that a
+// terminal would break.
+func TestHelpHasTheCautions(t *testing.T) {
+	_, out, _ := do(t, "--help")
+	words := strings.Join(strings.Fields(out), " ")
+	for _, r := range list.Cautions(message.Language{}).Rows {
+		if !strings.Contains(words, r.Cells[1]) {
+			t.Errorf("the help lacks the caution %q", r.Cells[1])
+		}
+	}
+	for _, line := range strings.Split(out, "\n") {
+		if n := utf8.RuneCountInString(line); n > helpWidth {
+			t.Errorf("%d signs: %s", n, line)
 		}
 	}
 }

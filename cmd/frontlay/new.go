@@ -6,34 +6,9 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
-)
 
-// starter is the project that new writes: one cabinet in which nothing is wrong but
-// that its sheet is a sample and nobody has said what its drawers are to hold, with
-// a comment where a beginner looks for one.
-const starter = `# A frontlay project. Open it in the window, or edit it here: both keep the other's work.
-frontlay: 1
-title: New cabinet
-unit: mm
-hardware: {main: sample-a} # a sample that ships (invented figures), or the path of your own sheet beside this file
-boards:
-  carcass: {thickness: 18}
-  front: {thickness: 19}
-  back: {thickness: 8}
-reveals: {left: 1.5, right: 1.5, top: 2, bottom: 0, gap: 3}
-cabinets: # left to right
-  - name: Cabinet 1
-    width: 600 # outside
-    height: 720 # of the carcass, without the plinth
-    depth: 560
-    mount: overlay # or inset
-    bays: # left to right
-      - hardware: main
-        fronts: # bottom to top
-          - {name: Lower, share: 1}
-          - {name: Middle, share: 1}
-          - {name: Upper, share: 1}
-`
+	"frontlay/assets"
+)
 
 // runNew writes a project to begin with; it never replaces a file.
 func runNew(args []string, c console) int {
@@ -51,7 +26,7 @@ func runNew(args []string, c console) int {
 		return exitFailed
 	}
 	if err == nil {
-		_, err = f.WriteString(starter)
+		_, err = f.Write(assets.NewCabinet())
 		err = errors.Join(err, f.Close())
 	}
 	if err != nil {

@@ -54,6 +54,7 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	b.told.Wrapping, b.found.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	p := Project()
 	p.Unit = h.Unit()
+	p.Cabinets[0].Bays[0].Hardware = p.Hardware[0].Source
 	p.Hardware = sampleHardware()
 	if figures != nil {
 		p = figures.Clone()
@@ -198,12 +199,7 @@ func (b *Page) hardware() fyne.CanvasObject {
 	}
 	bay := model.Place{Front: -1}
 	return b.choice("Hardware sheet", titles, func() int {
-		for i, n := range names {
-			if h := b.Session.Project().BayAt(bay).Hardware; n == h || h == "" {
-				return i
-			}
-		}
-		return -1
+		return slices.Index(names, b.Session.Project().BayAt(bay).Hardware)
 	}, func(i int) { b.Do(edit.ChooseHardware{At: bay, Name: names[i]}) })
 }
 
@@ -262,15 +258,10 @@ func (b *Page) unit() fyne.CanvasObject {
 func (b *Page) Begin() {
 	b.Take()
 	p := b.Session.Committed().Clone()
-	used := p.Cabinets[0].Bays[0].Hardware
-	var kept []model.HardwareUse
-	for i, h := range p.Hardware {
-		if h.Name == used || used == "" && i == 0 {
-			h.Name = "main"
-			kept = append(kept, h)
-		}
-	}
-	p.Hardware, p.Cabinets[0].Bays[0].Hardware = kept, ""
+	bay := &p.Cabinets[0].Bays[0]
+	p.Hardware = slices.DeleteFunc(p.Hardware, func(h model.HardwareUse) bool { return h.Name != bay.Hardware })
+	bay.Hardware = Project().Hardware[0].Name
+	p.Hardware[0].Name = bay.Hardware
 	if title := strings.TrimSpace(p.Title); title == "" {
 		p.Title = b.host.Ask().Text("New cabinet")
 	}

@@ -1,6 +1,7 @@
 package start
 
 import (
+	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -52,5 +53,15 @@ func TestChoicesOfANewCabinetFollow(t *testing.T) {
 	}
 	if !slices.Contains(shown, "4") || !slices.Contains(shown, "inches, fractions") {
 		t.Errorf("the choices show %q", shown)
+	}
+}
+
+// A cabinet that is begun as the page proposes it is the project that the command
+// new writes.
+func TestTheProposedCabinetIsTheOneThatNewWrites(t *testing.T) {
+	h := pagetest.New(t)
+	New(h, nil, nil).Begin()
+	if want := Project(); !reflect.DeepEqual(h.Begun, want) {
+		t.Errorf("the page begins\n%+v\nnew writes\n%+v", h.Begun, want)
 	}
 }

@@ -1,26 +1,28 @@
 package start
 
 import (
+	"io/fs"
+
+	"frontlay/assets"
+	"frontlay/layout/check"
 	"frontlay/model"
-	"frontlay/model/length"
+	"frontlay/model/yamlfile"
 )
 
-// Project is a project to begin with: one cabinet of three drawers, without
-// hardware.
+// Project is the project to begin with, the one that the command new writes.
 func Project() *model.Project {
-	return &model.Project{
-		Title: "New cabinet",
-		Boards: model.Boards{
-			Carcass: model.Board{Thickness: length.MM(18)},
-			Front:   model.Board{Thickness: length.MM(19)},
-			Back:    model.Board{Thickness: length.MM(8)},
-		},
-		Reveals: model.Reveals{Left: 1500 * length.Micrometre, Right: 1500 * length.Micrometre, Top: length.MM(2), Gap: length.MM(3)},
-		Cabinets: []model.Cabinet{{
-			Name: "Cabinet 1", Width: length.MM(600), Height: length.MM(720), Depth: length.MM(560), Plinth: length.MM(100),
-			Bays: []model.Bay{{Fronts: []model.Front{
-				{Share: 1, Drawer: model.DrawerAuto}, {Share: 1, Drawer: model.DrawerAuto}, {Share: 1, Drawer: model.DrawerAuto},
-			}}},
-		}},
+	f, err := yamlfile.Read("new.yaml", assets.NewCabinet(), sample, check.Limits())
+	if err != nil {
+		panic("start: " + err.Error()) // a test reads it
 	}
+	return f.Project
+}
+
+// sample finds a hardware sheet among those that ship.
+func sample(name string) (string, []byte, error) {
+	data, ok := assets.Sheet(name)
+	if !ok {
+		return name, nil, fs.ErrNotExist
+	}
+	return name, data, nil
 }
