@@ -74,7 +74,7 @@ func (c *Choice) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the choice with its ring.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
-	return c.edge(c.Select.CreateRenderer())
+	return c.edge(c.Select.CreateRenderer(), func() bool { return true })
 }
 
 // Need is the width that shows every option whole.

@@ -77,10 +77,7 @@ func (r *knobRenderer) colour() {
 	if r.knob.hovered {
 		r.back.FillColor = fynetheme.Color(fynetheme.ColorNameHover)
 	}
-	r.back.StrokeWidth = 0
-	if needsEdge() {
-		r.back.StrokeColor, r.back.StrokeWidth = fynetheme.Color(fynetheme.ColorNameForeground), thinEdge
-	}
+	r.back.StrokeColor, r.back.StrokeWidth = fynetheme.Color(fynetheme.ColorNameInputBorder), thinEdge
 	r.back.CornerRadius = fynetheme.Size(fynetheme.SizeNameInputRadius)
 	r.label.Color = fynetheme.Color(fynetheme.ColorNameForeground)
 	r.label.TextSize = fynetheme.Size(fynetheme.SizeNameText)

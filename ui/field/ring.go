@@ -39,11 +39,11 @@ func (r *Ring) Lose(self fyne.Widget, inner fyne.Focusable) {
 // colour a button can have.
 func (r *Ring) Around(of fyne.WidgetRenderer) fyne.WidgetRenderer { return newRing(of, r) }
 
-// edge is Around for what can be pressed: without the focus it has a thin line
-// where the look's buttons have the colour of what they lie on.
-func (r *Ring) edge(of fyne.WidgetRenderer) fyne.WidgetRenderer {
+// edge is Around for what can be pressed: without the focus it has a thin line,
+// because its surface hardly differs from what it lies on, while edged is true.
+func (r *Ring) edge(of fyne.WidgetRenderer, edged func() bool) fyne.WidgetRenderer {
 	ring := newRing(of, r)
-	ring.edged = true
+	ring.edged = edged
 	ring.colour()
 	return ring
 }
@@ -57,12 +57,6 @@ func (r *Ring) Line(of fyne.WidgetRenderer) fyne.WidgetRenderer {
 	return ring
 }
 
-// needsEdge tells that buttons don't stand out by their surface, as in high
-// contrast.
-func needsEdge() bool {
-	return fynetheme.Color(fynetheme.ColorNameButton) == fynetheme.Color(fynetheme.ColorNameBackground)
-}
-
 // thinEdge is the width of the line around what does not stand out.
 const thinEdge = 1
 
@@ -70,7 +64,7 @@ type ringed struct {
 	fyne.WidgetRenderer
 	focus        *Ring
 	lineOnly     bool
-	edged        bool // it has a line where its surface does not stand out
+	edged        func() bool // tells whether it has a thin line without the focus; nil: never
 	outer, inner fynecanvas.Rectangle
 }
 
@@ -118,8 +112,9 @@ func (r *ringed) colour() {
 		r.inner.Hidden = true
 		r.outer.StrokeColor = fynetheme.Color(fynetheme.ColorNamePrimary)
 	}
-	if r.edged && !r.focus.on && needsEdge() {
+	if r.edged != nil && !r.focus.on && r.edged() {
 		r.outer.Hidden, r.outer.StrokeWidth = false, thinEdge
+		r.outer.StrokeColor = fynetheme.Color(fynetheme.ColorNameInputBorder)
 	}
 	r.outer.FillColor, r.inner.FillColor = color.Transparent, color.Transparent
 	r.outer.CornerRadius = fynetheme.Size(fynetheme.SizeNameInputRadius)

@@ -68,7 +68,7 @@ type ground struct{ widget.BaseWidget }
 // CreateRenderer makes the renderer.
 func (g *ground) CreateRenderer() fyne.WidgetRenderer {
 	g.ExtendBaseWidget(g)
-	r := fynecanvas.NewRectangle(look.Current().Paper)
+	r := fynecanvas.NewRectangle(look.Current().Sheet)
 	return &groundRenderer{r}
 }
 
@@ -79,6 +79,6 @@ func (g *groundRenderer) MinSize() fyne.Size           { return fyne.Size{} }
 func (g *groundRenderer) Destroy()                     {}
 func (g *groundRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{g.r} }
 func (g *groundRenderer) Refresh() {
-	g.r.FillColor = look.Current().Paper
+	g.r.FillColor = look.Current().Sheet
 	g.r.Refresh()
 }

@@ -167,7 +167,7 @@ func (p *painter) tick(x, y float32, pen look.Pen) {
 
 // write puts a figure on a ground that makes it readable over lines.
 func (p *painter) write(m *drawing.Dimension, s string, at fyne.Position, box fyne.Size, c color.NRGBA, bold bool) {
-	ground := fynecanvas.NewRectangle(p.palette.Paper)
+	ground := fynecanvas.NewRectangle(p.palette.Sheet)
 	ground.CornerRadius = 2
 	ground.Move(at.SubtractXY(2, 0))
 	ground.Resize(box.AddWidthHeight(4, 0))

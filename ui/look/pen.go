@@ -18,17 +18,17 @@ type Pen struct {
 func (p Palette) Pen(m drawing.Meaning) Pen {
 	switch m {
 	case drawing.Carcass:
-		return Pen{p.Ink, 1, p.Carcass}
+		return Pen{p.Ink, 1, p.Birch}
 	case drawing.Face:
-		return Pen{p.Ink, 1.5, p.Front}
+		return Pen{p.Ink, 1.5, p.Maple}
 	case drawing.PanelPart:
-		return Pen{p.Ink, 1.5, p.Panel}
+		return Pen{p.Ink, 1.5, p.FixedPanel}
 	case drawing.NichePart:
-		return Pen{p.Soft, 1, p.Inside}
+		return Pen{p.Soft, 1, p.Niche}
 	case drawing.Hidden, drawing.DrawerPart:
 		return Pen{p.Hidden, 1, color.NRGBA{}}
 	case drawing.DrawerBottom:
-		return Pen{p.Bottom, 1.5, p.BottomIn}
+		return Pen{p.BottomEdge, 1.5, p.DrawerBottom}
 	case drawing.RunnerPart:
 		return Pen{p.Hidden, 1, faded(p.Hidden, 0x50)}
 	case drawing.HoleEdge:
@@ -44,7 +44,7 @@ func (p Palette) Pen(m drawing.Meaning) Pen {
 	case drawing.Register, drawing.Cut:
 		return Pen{p.Accent, 1, color.NRGBA{}}
 	case drawing.Grid:
-		return Pen{p.Faint, 0.6, color.NRGBA{}}
+		return Pen{p.Line, 0.6, color.NRGBA{}}
 	default:
 		return Pen{p.Ink, 1, color.NRGBA{}}
 	}
@@ -76,6 +76,20 @@ func (p Palette) Severity(s drawing.Severity) (string, color.NRGBA) {
 		return "o", p.Soft
 	default:
 		return "×", p.Error
+	}
+}
+
+// Tint gives the ground of what is told of a severity.
+func (p Palette) Tint(s drawing.Severity) color.NRGBA {
+	switch s {
+	case drawing.OfWarning:
+		return p.WarningTint
+	case drawing.OfAdvice:
+		return p.AdviceTint
+	case drawing.OfAccepted:
+		return p.Panel
+	default:
+		return p.ErrorTint
 	}
 }
 

@@ -10,19 +10,15 @@ import (
 // Theme is our look for Fyne's widgets.
 type Theme struct {
 	Mode  Mode
-	Large bool // text half as large again
+	Large bool // letters larger by largerBy
 }
 
 // Palette gives the colours that hold under a desktop's variant.
 func (t *Theme) Palette(v fyne.ThemeVariant) Palette {
-	switch {
-	case t.Mode == ContrastMode:
-		return Contrast()
-	case t.Mode == DarkMode, t.Mode == System && v == fynetheme.VariantDark:
+	if t.Mode == System && v == fynetheme.VariantDark {
 		return Dark()
-	default:
-		return Light()
 	}
+	return t.Mode.Palette()
 }
 
 // Color gives Fyne the colour of a name.
@@ -30,11 +26,12 @@ func (t *Theme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 	p := t.Palette(v)
 	switch n {
 	case fynetheme.ColorNameBackground:
-		return p.Desk
-	case fynetheme.ColorNameInputBackground, fynetheme.ColorNameMenuBackground, fynetheme.ColorNameOverlayBackground:
-		return p.Paper
-	case fynetheme.ColorNameButton, fynetheme.ColorNameHeaderBackground, fynetheme.ColorNameDisabledButton:
-		return p.Raised
+		return p.Panel
+	case fynetheme.ColorNameInputBackground, fynetheme.ColorNameMenuBackground, fynetheme.ColorNameOverlayBackground,
+		fynetheme.ColorNameButton, fynetheme.ColorNameDisabledButton:
+		return p.Field
+	case fynetheme.ColorNameHeaderBackground:
+		return p.Panel
 	case fynetheme.ColorNameForeground:
 		return ink{p.Ink}
 	case fynetheme.ColorNamePlaceHolder, fynetheme.ColorNameDisabled:
@@ -49,8 +46,10 @@ func (t *Theme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 		return faded(p.Ink, 0x14)
 	case fynetheme.ColorNamePressed:
 		return faded(p.Ink, 0x28)
-	case fynetheme.ColorNameInputBorder, fynetheme.ColorNameSeparator:
-		return p.Faint
+	case fynetheme.ColorNameInputBorder:
+		return p.FieldEdge
+	case fynetheme.ColorNameSeparator:
+		return p.Line
 	case fynetheme.ColorNameScrollBar:
 		return faded(p.Ink, 0x60)
 	case fynetheme.ColorNameScrollBarBackground:
@@ -61,9 +60,10 @@ func (t *Theme) Color(n fyne.ThemeColorName, v fyne.ThemeVariant) color.Color {
 		return p.Warning
 	case fynetheme.ColorNameSuccess:
 		return p.Good
-	case fynetheme.ColorNameForegroundOnPrimary, fynetheme.ColorNameForegroundOnError,
-		fynetheme.ColorNameForegroundOnSuccess, fynetheme.ColorNameForegroundOnWarning:
+	case fynetheme.ColorNameForegroundOnPrimary:
 		return p.OnAccent
+	case fynetheme.ColorNameForegroundOnError, fynetheme.ColorNameForegroundOnSuccess, fynetheme.ColorNameForegroundOnWarning:
+		return p.OnSign
 	}
 	return fynetheme.DefaultTheme().Color(n, v)
 }
@@ -74,27 +74,47 @@ func (t *Theme) Font(s fyne.TextStyle) fyne.Resource { return fynetheme.DefaultT
 // Icon gives Fyne's own icons.
 func (t *Theme) Icon(n fyne.ThemeIconName) fyne.Resource { return fynetheme.DefaultTheme().Icon(n) }
 
+// Sizes of letters, in units of the screen. Large text is larger by largerBy.
+const (
+	captionText   = 11.5 // labels and units
+	secondaryText = 12.5 // chips, what is told beside
+	bodyText      = 13   // body, fields, figures; bold: heads of sections
+	nameText      = 18   // bold: the name of what is selected
+	titleText     = 21   // titles of pages
+	largerBy      = 1.4
+)
+
+// SizeNameSecondary is the name of a size that Fyne has none for.
+const SizeNameSecondary fyne.ThemeSizeName = "secondary"
+
 // Size gives Fyne the size of a name.
 func (t *Theme) Size(n fyne.ThemeSizeName) float32 {
-	s := fynetheme.DefaultTheme().Size(n)
 	switch n {
 	case fynetheme.SizeNameInputRadius, fynetheme.SizeNameSelectionRadius:
-		s = 3
-	case fynetheme.SizeNameText:
-		s = 13
-	case fynetheme.SizeNameSubHeadingText:
-		s = 16
-	case fynetheme.SizeNameHeadingText:
-		s = 21
+		return 5
 	case fynetheme.SizeNameInnerPadding:
-		s = 6
+		return 6
+	case fynetheme.SizeNameInputBorder, fynetheme.SizeNameSeparatorThickness:
+		return 1
+	}
+	s := fynetheme.DefaultTheme().Size(n)
+	switch n {
+	case fynetheme.SizeNameCaptionText:
+		s = captionText
+	case SizeNameSecondary:
+		s = secondaryText
+	case fynetheme.SizeNameText:
+		s = bodyText
+	case fynetheme.SizeNameSubHeadingText:
+		s = nameText
+	case fynetheme.SizeNameHeadingText:
+		s = titleText
+	case fynetheme.SizeNameInlineIcon: // grows with the letters beside it
+	default:
+		return s
 	}
 	if t.Large {
-		switch n {
-		case fynetheme.SizeNameText, fynetheme.SizeNameCaptionText, fynetheme.SizeNameHeadingText,
-			fynetheme.SizeNameSubHeadingText, fynetheme.SizeNameInlineIcon:
-			s *= 1.4
-		}
+		s *= largerBy
 	}
 	return s
 }
@@ -117,8 +137,28 @@ func Current() Palette {
 	return Light()
 }
 
-// Text is the size of plain text, as the user has chosen it.
+// Sizes of letters as the user has chosen them, in units of the screen.
+
+// Caption is the size of labels and units.
+func Caption() float32 { return fynetheme.Size(fynetheme.SizeNameCaptionText) }
+
+// Secondary is the size of chips and of what is told beside. Where the theme is
+// not ours, it is that of captions.
+func Secondary() float32 {
+	if s := fynetheme.Size(SizeNameSecondary); s > 0 {
+		return s
+	}
+	return Caption()
+}
+
+// Text is the size of plain text and, bold, of heads of sections.
 func Text() float32 { return fynetheme.Size(fynetheme.SizeNameText) }
+
+// Name is the size of the name of what is selected, which is bold.
+func Name() float32 { return fynetheme.Size(fynetheme.SizeNameSubHeadingText) }
+
+// Title is the size of titles of pages.
+func Title() float32 { return fynetheme.Size(fynetheme.SizeNameHeadingText) }
 
 // ink is a text colour that Fyne's menus can fade. They show the keys of an item
 // in the text colour with 95 % of its alpha, but keep only the low byte of that

@@ -86,7 +86,7 @@ func paintLabel(p *painter, l placed) {
 	if l.Warn {
 		ink = p.palette.Error
 	}
-	back := fynecanvas.NewRectangle(p.palette.Paper)
+	back := fynecanvas.NewRectangle(p.palette.Sheet)
 	back.StrokeColor, back.StrokeWidth, back.CornerRadius = ink, 1, 3
 	back.Move(fyne.NewPos(l.around.x1, l.around.y1))
 	back.Resize(fyne.NewSize(l.around.x2-l.around.x1, l.around.y2-l.around.y1))

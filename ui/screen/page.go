@@ -38,7 +38,7 @@ func pageObjects(pg *sheet.Page, say message.Language, size fyne.Size, m *measur
 	whole := fyne.NewSize(float32(w*scale), float32(h*scale))
 	p := &paper{scale: scale, height: h, measure: m, at: fyne.NewPos((size.Width-whole.Width)/2, (size.Height-whole.Height)/2)}
 	sheetOf := fynecanvas.NewRectangle(color.White)
-	sheetOf.StrokeColor, sheetOf.StrokeWidth = look.Current().Faint, 1
+	sheetOf.StrokeColor, sheetOf.StrokeWidth = look.Current().Line, 1
 	sheetOf.Move(p.at)
 	sheetOf.Resize(whole)
 	p.objects = append(p.objects, sheetOf)

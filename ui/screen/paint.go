@@ -42,7 +42,7 @@ type painter struct {
 // their memory to it.
 func newPainter(view lens, size fyne.Size, say message.Language, m *measures, before traces) *painter {
 	p := &painter{view: view, size: size, palette: look.Current(), say: say, text: look.Text(), measure: m, traces: before}
-	p.traces.begin(p.palette.Paper, size.Width)
+	p.traces.begin(p.palette.Sheet, size.Width)
 	return p
 }
 

@@ -240,7 +240,7 @@ func (p *painter) writeTaken() {
 		}
 		if colour := p.floor.under(ink); t.tagged || p.crossed(ink.grown(1, 0), t.own) {
 			if t.tagged {
-				colour = p.palette.Paper
+				colour = p.palette.Sheet
 			}
 			p.backdrop(ink.grown(2, 1), colour)
 		}
@@ -248,7 +248,7 @@ func (p *painter) writeTaken() {
 	for i := range p.taken {
 		t := &p.taken[i]
 		colour := t.colour
-		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.palette.BottomIn {
+		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.palette.DrawerBottom {
 			colour = p.palette.Ink // their own colour can't be read on a drawer bottom
 		}
 		p.write(t.say, t.at, drawing.TopLeft, t.letter, t.bold, colour)

@@ -70,8 +70,8 @@ func (p *painter) rulerSizes() (letters, high, wide float32) {
 func (p *painter) rulersOver(step length.Length) {
 	letters, high, wide := p.rulerSizes()
 	strip := func(w, h float32) {
-		r := fynecanvas.NewRectangle(p.palette.Raised)
-		r.StrokeColor, r.StrokeWidth = p.palette.Faint, 1
+		r := fynecanvas.NewRectangle(p.palette.Panel)
+		r.StrokeColor, r.StrokeWidth = p.palette.Line, 1
 		r.Resize(fyne.NewSize(w, h))
 		p.objects = append(p.objects, r)
 	}

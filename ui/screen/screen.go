@@ -65,7 +65,7 @@ type Screen struct {
 // New makes the screen of a session. say gives the language of the moment.
 func New(s *session.Session, say func() message.Language) *Screen {
 	c := &Screen{session: s, say: say, hand: tool.Idle{}, fitting: true, view: lens{scale: 0.5}}
-	c.paper = fynecanvas.NewRectangle(look.Current().Paper)
+	c.paper = fynecanvas.NewRectangle(look.Current().Sheet)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
 	c.ExtendBaseWidget(c)
 	c.Watch(s)
@@ -247,7 +247,7 @@ func (c *Screen) repaint() {
 			c.tags = append(c.tags, p.taken[i].ink())
 		}
 	}
-	c.paper.FillColor = p.palette.Paper
+	c.paper.FillColor = p.palette.Sheet
 	c.repaintOverlay()
 	c.placeTyping()
 	fynecanvas.Refresh(c.paper)

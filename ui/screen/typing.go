@@ -95,7 +95,7 @@ func (c *Screen) TypeSize(of drawing.Subject) {
 	t.error.Importance = widget.DangerImportance
 	t.error.Wrapping = fyne.TextWrapWord
 	t.error.Hide()
-	back := fynecanvas.NewRectangle(look.Current().Paper)
+	back := fynecanvas.NewRectangle(look.Current().Sheet)
 	back.StrokeColor, back.StrokeWidth, back.CornerRadius = look.Current().Accent, 1.5, 3
 	t.box = container.NewStack(back, container.NewVBox(t.entry, t.error))
 	c.typing = t
