@@ -89,6 +89,7 @@ func (w *window) settingRows() []command.Command {
 		{Name: "light", Menu: "Settings", Words: "Light", Scope: command.Anywhere, Do: mode(look.LightMode), Checked: isMode(look.LightMode)},
 		{Name: "dark", Menu: "Settings", Words: "Dark", Scope: command.Anywhere, Do: mode(look.DarkMode), Checked: isMode(look.DarkMode)},
 		{Name: "contrast", Menu: "Settings", Words: "High contrast", Scope: command.Anywhere, Do: mode(look.ContrastMode), Checked: isMode(look.ContrastMode)},
+		{Name: "darkcontrast", Menu: "Settings", Words: "High contrast, dark", Scope: command.Anywhere, Do: mode(look.DarkContrastMode), Checked: isMode(look.DarkContrastMode)},
 		{Name: "large", Menu: "Settings", Words: "Large text", Scope: command.Anywhere, After: true, Checked: func() bool { return w.theme.Large }, Do: func() {
 			for _, one := range w.group.windows {
 				one.desk.KeepShares()
