@@ -92,17 +92,25 @@ func TestTemplatesForbidWhatTheRuleForbids(t *testing.T) {
 	for _, r := range check.Rules() {
 		p := load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
 		solved := layout.Solve(p)
-		forbidden := false
+		forbidden := map[check.Work]bool{}
 		for _, page := range sheet.Templates(solved.Plan, solved.Findings, sheet.Options{}).Pages {
 			for _, placed := range page.Drawings() {
 				for _, m := range placed.Drawing.Marks {
 					text, ok := m.(*drawing.Text)
-					forbidden = forbidden || ok && strings.Contains(text.Say.String(), "DO NOT") // lines are broken
+					if ok && strings.Contains(text.Say.String(), "DO NOT") { // lines are broken
+						work := check.Drilling
+						if page.Kind == string(sheet.RunnerTemplates) {
+							work = check.Screwing
+						}
+						forbidden[work] = true
+					}
 				}
 			}
 		}
-		if want := r.Severity == check.Error && r.Forbids == check.Drilling; forbidden != want {
-			t.Errorf("%s: the templates forbid drilling: %v, the rule: %v", r.Name, forbidden, want)
+		for _, w := range []check.Work{check.Drilling, check.Screwing} {
+			if want := r.Severity == check.Error && r.Forbids == w; forbidden[w] != want {
+				t.Errorf("%s: the templates forbid work %d: %v, the rule: %v", r.Name, w, forbidden[w], want)
+			}
 		}
 	}
 }

@@ -44,7 +44,7 @@ func (s Severity) Word() message.Message {
 	}
 }
 
-// Work is work on a front that an open error forbids; templates say so. It is to
+// Work is work for a front that an open error forbids; templates say so. It is to
 // be said for each rule: the zero Work is none.
 type Work uint8
 
@@ -52,6 +52,7 @@ type Work uint8
 const (
 	Nothing  Work = iota + 1
 	Drilling      // the front's holes would be wrong
+	Screwing      // its runner's screws would be
 )
 
 // Finding is one result of the check. Found and Needed are lengths; a finding
@@ -64,6 +65,7 @@ type Finding struct {
 	Forbids  Work
 	Place    model.Place
 	Front    int
+	Other    int // the second front of a pair that can't both stay; 0: none
 	Found    length.Length
 	Needed   length.Length
 	FoundKg  float64

@@ -16,7 +16,7 @@ var partitionScrews = Rule{
 	Name:     "partition-screws",
 	Title:    message.New("Runner screws have room in the board"),
 	Severity: Error,
-	Forbids:  Nothing,
+	Forbids:  Screwing,
 	Limits:   []model.Limit{screwGap},
 	Doc: "Runner screws come through a side or partition, or the screws of two runners on " +
 		"both sides of one partition meet in it, or nearly: a board is not quite as thick as " +
@@ -127,7 +127,7 @@ func (s *search) meet(left, right []sideScrew, board length.Length) {
 			what = message.New("its runner screws leave %v to those of front %v (%v) in the partition; needed is %v", board-both, b.front.Number, b.front.Name, gap)
 		}
 		s.front(a.front, Finding{
-			Found: board - both, Needed: gap, What: what,
+			Other: b.front.Number, Found: board - both, Needed: gap, What: what,
 			Change: message.New("use screws shorter by %v together, move one runner by more than %v, or take a thicker partition", gap+both-board, clash(a, b)+gap),
 		})
 	})

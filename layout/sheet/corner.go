@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
@@ -35,7 +36,7 @@ func corners(p *plan.Plan, o Options) []corner {
 		bores := rearBores(g.first())
 		for _, side := range []plan.Side{plan.Right, plan.Left} {
 			if of := sides(bores, side); len(of) > 0 {
-				all = append(all, corner{id: len(all), of: g, stop: g.refusal(o), side: side, bores: of})
+				all = append(all, corner{id: len(all), of: g, stop: o.refusal(check.Drilling, g.fronts), side: side, bores: of})
 			}
 		}
 	}

@@ -94,31 +94,37 @@ func fromSide(f *plan.Front, b bore) length.Length {
 	return b.at.X
 }
 
-// refused are the numbers of the fronts that must not be drilled as they are
-// planned: those with an open error of a rule that forbids it.
-func refused(findings []check.Finding) map[int]bool {
-	fronts := map[int]bool{}
-	for i := range findings {
-		if f := &findings[i]; f.Open() && f.Front > 0 && f.Forbids == check.Drilling {
-			fronts[f.Front] = true
-		}
-	}
-	return fronts
+// forbidden is work for the front of a number that must not be done as it is
+// planned.
+type forbidden struct {
+	work  check.Work
+	front int
 }
 
-// refusal is what stands in a template's own block where some of its fronts must
-// not be drilled; empty where all may be.
-func (g group) refusal(o Options) message.Message {
+// refused is the work that open errors forbid.
+func refused(findings []check.Finding) map[forbidden]bool {
+	all := map[forbidden]bool{}
+	for i := range findings {
+		if f := &findings[i]; f.Open() && f.Forbids != check.Nothing {
+			all[forbidden{f.Forbids, f.Front}], all[forbidden{f.Forbids, f.Other}] = true, true
+		}
+	}
+	return all
+}
+
+// refusal is what stands in a template's own block where it must not be drilled
+// for some of its fronts; empty where it may be for all.
+func (o Options) refusal(w check.Work, fronts []*plan.Front) message.Message {
 	var numbers []string
-	for _, f := range g.fronts {
-		if o.refused[f.Number] {
+	for _, f := range fronts {
+		if o.refused[forbidden{w, f.Number}] {
 			numbers = append(numbers, strconv.Itoa(f.Number))
 		}
 	}
 	switch len(numbers) {
 	case 0:
 		return message.Message{}
-	case len(g.fronts):
+	case len(fronts):
 		return message.New("DO NOT DRILL: error, see Findings")
 	case 1:
 		return message.New("DO NOT DRILL front %v: error, see Findings", numbers[0])

@@ -24,10 +24,10 @@ type Options struct {
 	// Correction undoes a fault of the printer’s scale.
 	Correction Correction
 	wraps      wraps
-	warn       message.Message // what stands on templates while the check has errors
-	depth      message.Message // how the depths of holes are meant
-	refused    map[int]bool    // numbers of the fronts whose holes have an error that is not accepted
-	Date       string          // for title blocks, as it shall be printed; may be empty
+	warn       message.Message    // what stands on templates while the check has errors
+	depth      message.Message    // how the depths of holes are meant
+	refused    map[forbidden]bool // what errors forbid that are not accepted
+	Date       string             // for title blocks, as it shall be printed; may be empty
 }
 
 // with fills in what was left open.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"strings"
 
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
@@ -98,7 +99,7 @@ func lineBlocks(p *plan.Plan, o Options, kind Part, lies message.Message, of fun
 		return ""
 	}) {
 		s, _ := of(g.first())
-		s.kind, s.title, s.lies, s.job, s.stop = kind, g.names(), lies, s.pencil(), g.refusal(o)
+		s.kind, s.title, s.lies, s.job, s.stop = kind, g.names(), lies, s.pencil(), o.refusal(check.Drilling, g.fronts)
 		b := block{spread: s, name: g.names(), sketch: s.blind, lines: pencilLines{
 			heads: []message.Message{message.New("Front"), message.New("Pencil line from the left edge"), message.New("from the right edge")},
 		}}

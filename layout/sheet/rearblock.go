@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/list"
@@ -38,7 +39,7 @@ func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
 			if i > 0 {
 				d.line(drawing.Frame, above.Min.X, top, above.Max.X, top)
 			}
-			d.rearBlock(g, g.refusal(o), plane.R(above.Min.X, top-high, above.Max.X, top))
+			d.rearBlock(g, o.refusal(check.Drilling, g.fronts), plane.R(above.Min.X, top-high, above.Max.X, top))
 		}
 		pages = append(pages, d.finish())
 		all = all[n:]

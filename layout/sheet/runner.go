@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/list"
@@ -66,8 +67,9 @@ type strip struct {
 
 // stripUse is a face and the heights of its pencil lines above its bottom edge.
 type stripUse struct {
-	face  *CarcassFace
-	lines []length.Length
+	face   *CarcassFace
+	lines  []length.Length
+	fronts []*plan.Front // whose runners stand on them
 }
 
 func strips(p *plan.Plan, o Options) []strip {
@@ -87,7 +89,7 @@ func strips(p *plan.Plan, o Options) []strip {
 				all = append(all, row)
 				all[j].uses = nil
 			}
-			all[j].use(c, row.uses[0].lines[0])
+			all[j].use(c, row.uses[0])
 		}
 	}
 	return parted(all)
@@ -109,12 +111,25 @@ func parted(all []strip) []strip {
 	return of
 }
 
-func (s *strip) use(c *CarcassFace, line length.Length) {
+func (s *strip) use(c *CarcassFace, one stripUse) {
 	if n := len(s.uses); n > 0 && s.uses[n-1].face == c {
-		s.uses[n-1].lines = append(s.uses[n-1].lines, line)
+		was := &s.uses[n-1]
+		was.lines, was.fronts = append(was.lines, one.lines...), append(was.fronts, one.fronts...)
 		return
 	}
-	s.uses = append(s.uses, stripUse{c, []length.Length{line}})
+	s.uses = append(s.uses, one)
+}
+
+// fronts are those whose runners the strip is for.
+func (s strip) fronts() (all []*plan.Front) {
+	for _, u := range s.uses {
+		for _, f := range u.fronts {
+			if !slices.Contains(all, f) {
+				all = append(all, f)
+			}
+		}
+	}
+	return all
 }
 
 // rows gives a strip for each runner of a face.
@@ -124,7 +139,7 @@ func (c *CarcassFace) rows() []strip {
 	for _, h := range c.Holes {
 		if h.Front != last {
 			last = h.Front
-			all = append(all, strip{length: h.Front.Runner.Length, uses: []stripUse{{c, []length.Length{h.Up}}}})
+			all = append(all, strip{length: h.Front.Runner.Length, uses: []stripUse{{c, []length.Length{h.Up}, []*plan.Front{h.Front}}}})
 		}
 		s := &all[len(all)-1]
 		h.At = plane.Point{X: h.Back, Y: h.Up - s.uses[0].lines[0]}
@@ -177,6 +192,7 @@ func (s strip) spread(o Options) spread {
 	}
 	return spread{
 		kind:     RunnerTemplates,
+		stop:     o.refusal(check.Screwing, s.fronts()),
 		title:    message.New("Runner screws, %v", s.names(o)),
 		job:      message.New("Draw pencil lines above the bottom edge at: %v. Lay the level line on each.", s.heights(o)),
 		panel:    panel,

@@ -3,6 +3,7 @@ package sheet
 import (
 	"slices"
 
+	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
@@ -23,7 +24,7 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 		s := spread{
 			kind:   WholeTemplates,
 			title:  g.names(),
-			stop:   g.refusal(o),
+			stop:   o.refusal(check.Drilling, g.fronts),
 			what:   message.New("Whole-front template 1:1, REAR FACE. %v", g.names()),
 			job:    message.New("%v. The front is %v wide and %v high.", title(p), f.Face.Width(), f.Face.Height()),
 			lies:   faceDown(),
