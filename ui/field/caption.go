@@ -18,6 +18,38 @@ type caption struct {
 	full  string
 	lines []*fynecanvas.Text
 	end   bool // it stands at the right
+	small bool // it is the label above a field
+}
+
+// size is how large its letters are.
+func (c *caption) size() float32 {
+	if c.small {
+		return fynetheme.Size(fynetheme.SizeNameCaptionText)
+	}
+	return fynetheme.Size(fynetheme.SizeNameText)
+}
+
+// line is the height of one line of it, with what is free between two.
+func (c *caption) line() float32 { return 1.4 * c.size() }
+
+// pads are what it leaves free above and below.
+func (c *caption) pads() (above, below float32) {
+	if c.small {
+		return 3, 2
+	}
+	return fynetheme.Size(fynetheme.SizeNameInnerPadding), fynetheme.Size(fynetheme.SizeNameInnerPadding)
+}
+
+// side is what it leaves free at its left and right.
+func (c *caption) side() float32 {
+	if c.small {
+		return 0
+	}
+	return around()
+}
+
+func (c *caption) measure(s string) float32 {
+	return fyne.MeasureText(s, c.size(), fyne.TextStyle{}).Width
 }
 
 func newCaption(s string, end bool) *caption {
@@ -41,16 +73,16 @@ func measure(s string) float32 {
 func around() float32 { return fynetheme.Size(fynetheme.SizeNameInnerPadding) }
 
 // Need is the width that shows the text on one line.
-func (c *caption) Need() float32 { return measure(c.full) + 2*around() }
+func (c *caption) Need() float32 { return c.measure(c.full) + 2*c.side() }
 
 // needOfTwo is the least width that shows the text on two lines at most.
 func (c *caption) needOfTwo() float32 {
 	words := strings.Fields(c.full)
-	least := measure(c.full)
+	least := c.measure(c.full)
 	for i := 1; i < len(words); i++ {
-		least = min(least, max(measure(strings.Join(words[:i], " ")), measure(strings.Join(words[i:], " "))))
+		least = min(least, max(c.measure(strings.Join(words[:i], " ")), c.measure(strings.Join(words[i:], " "))))
 	}
-	return least + 2*around()
+	return least + 2*c.side()
 }
 
 // broken is the text in lines of a width. A word that is wider than the width has
@@ -58,12 +90,12 @@ func (c *caption) needOfTwo() float32 {
 // there is none.
 func (c *caption) broken(width float32) []string {
 	const rounding = 0.5 // of widths that are sums and differences
-	room := width - 2*around() + rounding
+	room := width - 2*c.side() + rounding
 	var all []string
 	line := ""
 	for _, w := range strings.Fields(c.full) {
 		longer := strings.TrimSpace(line + " " + w)
-		if line != "" && measure(longer) > room {
+		if line != "" && c.measure(longer) > room {
 			all = append(all, line)
 			longer = w
 		}
@@ -74,10 +106,9 @@ func (c *caption) broken(width float32) []string {
 
 // heightAt is how high the caption is in a width.
 func (c *caption) heightAt(width float32) float32 {
-	return lineHeight()*float32(len(c.broken(width))) + 2*fynetheme.Size(fynetheme.SizeNameInnerPadding)
+	above, below := c.pads()
+	return c.line()*float32(len(c.broken(width))) + above + below
 }
-
-func lineHeight() float32 { return 1.4 * fynetheme.Size(fynetheme.SizeNameText) }
 
 // fit puts the lines in their places.
 func (c *caption) fit() {
@@ -86,18 +117,24 @@ func (c *caption) fit() {
 		c.lines = append(c.lines, fynecanvas.NewText("", color.Black))
 	}
 	c.lines = c.lines[:len(lines)]
-	y := (c.Size().Height - lineHeight()*float32(len(lines))) / 2
+	ink := fynetheme.Color(fynetheme.ColorNameForeground)
+	y := (c.Size().Height - c.line()*float32(len(lines))) / 2
+	if c.small {
+		ink = fynetheme.Color(fynetheme.ColorNamePlaceHolder)
+		_, below := c.pads()
+		y = c.Size().Height - c.line()*float32(len(lines)) - below // next to its field
+	}
 	for i, s := range lines {
 		t := c.lines[i]
-		t.Text, t.Color, t.TextSize = s, fynetheme.Color(fynetheme.ColorNameForeground), fynetheme.Size(fynetheme.SizeNameText)
+		t.Text, t.Color, t.TextSize = s, ink, c.size()
 		box := t.MinSize()
-		x := around()
+		x := c.side()
 		if c.end {
-			x = max(c.Size().Width-box.Width-around(), 0)
+			x = max(c.Size().Width-box.Width-c.side(), 0)
 		}
-		t.Move(fyne.NewPos(x, y+(lineHeight()-box.Height)/2))
+		t.Move(fyne.NewPos(x, y+(c.line()-box.Height)/2))
 		t.Resize(box)
-		y += lineHeight()
+		y += c.line()
 	}
 }
 
@@ -112,7 +149,8 @@ type captionRenderer struct{ c *caption }
 func (r *captionRenderer) Layout(fyne.Size) { r.c.fit() }
 
 func (r *captionRenderer) MinSize() fyne.Size {
-	return fyne.NewSize(40, lineHeight()+2*fynetheme.Size(fynetheme.SizeNameInnerPadding))
+	above, below := r.c.pads()
+	return fyne.NewSize(40, r.c.line()+above+below)
 }
 
 func (r *captionRenderer) Refresh() {

@@ -15,8 +15,11 @@ import (
 type Choice struct {
 	widget.Select
 	Ring
+	// Plain shows it without an edge, as a word that can be another one.
+	Plain    bool
 	get      func() int
 	updating bool
+	open     *widget.PopUpMenu // the list; nil: it was never opened
 }
 
 // NewChoice makes a choice. get gives the index of what the document holds, -1
@@ -49,20 +52,53 @@ func (c *Choice) FocusLost() { c.Lose(c, &c.Select) }
 
 // Tapped opens the list where a canvas shows the choice: Fyne 2.7.4 ends the
 // program where none does.
-func (c *Choice) Tapped(e *fyne.PointEvent) {
-	if CanvasOf(c) != nil {
-		c.Select.Tapped(e)
+func (c *Choice) Tapped(*fyne.PointEvent) {
+	if canvas := CanvasOf(c); canvas != nil && !c.Disabled() {
+		canvas.Focus(c)
+		c.show(canvas)
 	}
+}
+
+// show opens the list with the keys on what is chosen now: Fyne's begins at no item,
+// so that the down key leads to the first one wherever the choice stands.
+func (c *Choice) show(canvas fyne.Canvas) {
+	menu := fyne.NewMenu("")
+	for i, o := range c.Options {
+		item := fyne.NewMenuItem(o, func() { c.SetSelectedIndex(i) })
+		item.Checked = i == c.SelectedIndex()
+		menu.Items = append(menu.Items, item)
+	}
+	pop := widget.NewPopUpMenu(menu, canvas)
+	pop.ShowAtPosition(c.below())
+	pop.Resize(fyne.NewSize(max(c.Size().Width, pop.MinSize().Width), pop.MinSize().Height))
+	for range c.SelectedIndex() + 1 {
+		pop.ActivateNext()
+	}
+	c.open = pop
+}
+
+// below is where the list opens.
+func (c *Choice) below() fyne.Position {
+	return fyne.CurrentApp().Driver().AbsolutePositionForObject(c).AddXY(0, c.Size().Height)
+}
+
+// Hide takes the list away too.
+func (c *Choice) Hide() {
+	if c.open != nil {
+		c.open.Hide()
+	}
+	c.Select.Hide()
 }
 
 // TypedKey opens the list on Enter too, and hands Esc on.
 func (c *Choice) TypedKey(e *fyne.KeyEvent) {
-	if CanvasOf(c) == nil {
+	canvas := CanvasOf(c)
+	if canvas == nil {
 		return
 	}
 	switch e.Name {
-	case fyne.KeyReturn, fyne.KeyEnter:
-		c.Select.TypedKey(&fyne.KeyEvent{Name: fyne.KeySpace})
+	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeySpace, fyne.KeyUp, fyne.KeyDown:
+		c.show(canvas)
 	case fyne.KeyEscape:
 		Leave(c, e)
 	default:
@@ -74,7 +110,7 @@ func (c *Choice) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the choice with its ring.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
-	return c.edge(c.Select.CreateRenderer(), func() bool { return true })
+	return c.edge(c.Select.CreateRenderer(), func() bool { return !c.Plain })
 }
 
 // Need is the width that shows every option whole.

@@ -3,7 +3,12 @@
 package field
 
 import (
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/driver/desktop"
 
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -26,6 +31,13 @@ type Source struct {
 	Check func(text string) error
 	// Step changes the value by steps; nil where there are none.
 	Step func(steps int) error
+	// Held is told when a stepper begins to be held and when it is let go: the steps
+	// in between are one change. nil: each is one of its own.
+	Held func(on bool)
+	// Unit stands behind a figure that names none of its own; it may be empty.
+	Unit string
+	// Bad tells that what the document holds is at fault; nil: it never is.
+	Bad func() bool
 	// Figure tells that it is a figure; see Input.
 	Figure bool
 	// Focused is told when the field gets the focus; nil: nobody asks.
@@ -45,6 +57,7 @@ type Source struct {
 type Entry struct {
 	Input
 	source Source
+	tail   *tail // nil: the field has neither a unit nor steps
 	was    string
 	grown  func() // lays the row out anew when a text came that is cut; may be nil
 }
@@ -54,8 +67,15 @@ func NewEntry(s Source) *Entry {
 	e := &Entry{source: s}
 	e.ExtendBaseWidget(e)
 	e.Figure = s.Figure
+	if s.Unit != "" || s.Step != nil {
+		e.tail = newTail(e)
+		e.ActionItem = e.tail
+	}
 	e.OnSubmitted = func(string) { e.Take() }
 	e.OnChanged = func(text string) {
+		if e.tail != nil {
+			e.tail.Refresh()
+		}
 		if e.source.Check == nil || text == e.was {
 			e.tell(message.Message{})
 			return
@@ -80,6 +100,7 @@ func (e *Entry) Use(s Source) {
 // Update shows what the document holds, unless something else is being typed.
 func (e *Entry) Update() {
 	v := e.source.Get()
+	e.mark(e.source.Bad != nil && e.source.Bad())
 	typing := e.Text != e.was
 	if e.PlaceHolder != v.Grey {
 		e.SetPlaceHolder(v.Grey)
@@ -103,7 +124,45 @@ func (e *Entry) Need() float32 {
 	if e.MultiLine {
 		return e.MinSize().Width // it breaks its lines
 	}
-	return entryNeed(e.was, e.PlaceHolder, e.source.Sample)
+	return entryNeed(e.was, e.PlaceHolder, e.source.Sample) + wide(&e.source)
+}
+
+// ownUnit tells that the figure names its unit itself.
+func (e *Entry) ownUnit() bool {
+	last, _ := utf8.DecodeLastRuneInString(strings.TrimSpace(e.Text))
+	return unicode.IsLetter(last)
+}
+
+// MouseIn shows the steppers.
+func (e *Entry) MouseIn(*desktop.MouseEvent) { e.hover(true) }
+
+// MouseMoved is of no interest.
+func (e *Entry) MouseMoved(*desktop.MouseEvent) {}
+
+// MouseOut takes away what MouseIn shows.
+func (e *Entry) MouseOut() { e.hover(false) }
+
+func (e *Entry) hover(on bool) {
+	if e.tail != nil && e.tail.under != on {
+		e.tail.under = on
+		e.tail.Refresh()
+	}
+}
+
+// Wheel steps by the wheel; it is false where the wheel is not the field's. Only the
+// field with the focus takes it: over any other a form scrolls, and no figure is
+// changed by who only wants to see what stands below.
+func (e *Entry) Wheel(up bool) bool {
+	if !e.on || e.source.Step == nil {
+		return false
+	}
+	if up {
+		e.step(1)
+	} else {
+		e.step(-1)
+	}
+	e.SelectAll()
+	return true
 }
 
 // Take hands on what was typed, if anything. It is false where that can't be.
@@ -183,14 +242,19 @@ func (e *Entry) TypedKey(k *fyne.KeyEvent) {
 }
 
 func (e *Entry) step(n int) {
-	if !e.Take() {
-		return
+	if e.Take() {
+		e.stepBy(n)
 	}
+}
+
+// stepBy steps where nothing is being typed.
+func (e *Entry) stepBy(n int) {
 	e.tell(message.Of(e.source.Step(n)))
 	e.Update()
 }
 
 func (e *Entry) tell(m message.Message) {
+	e.mark(!m.Empty() || e.source.Bad != nil && e.source.Bad())
 	if e.source.Tell != nil {
 		e.source.Tell(m)
 	}

@@ -41,6 +41,14 @@ func (i *Input) FocusGained() {
 // FocusLost takes the line around the box away.
 func (i *Input) FocusLost() { i.Lose(i.self, &i.Entry) }
 
+// mark shows with a line in the colour of errors that what the box holds is at fault.
+func (i *Input) mark(bad bool) {
+	if i.bad != bad {
+		i.bad = bad
+		i.self.Refresh()
+	}
+}
+
 // CreateRenderer draws the box with a line around it while it has the focus.
 func (i *Input) CreateRenderer() fyne.WidgetRenderer { return i.Line(i.Entry.CreateRenderer()) }
 

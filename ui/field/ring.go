@@ -10,7 +10,10 @@ import (
 
 // Ring shows which widget has the focus. Widgets embed it, tell it when they gain
 // the focus and lose it, and let it draw around them.
-type Ring struct{ on bool }
+type Ring struct {
+	on  bool
+	bad bool // what it is around is at fault
+}
 
 // Gain shows the ring of a widget and scrolls to where that is seen whole. inner is
 // the widget of Fyne in it that is told too; nil: there is none that has to know.
@@ -111,6 +114,9 @@ func (r *ringed) colour() {
 	if r.lineOnly {
 		r.inner.Hidden = true
 		r.outer.StrokeColor = fynetheme.Color(fynetheme.ColorNamePrimary)
+		if r.focus.bad {
+			r.outer.Hidden, r.outer.StrokeColor = false, fynetheme.Color(fynetheme.ColorNameError)
+		}
 	}
 	if r.edged != nil && !r.focus.on && r.edged() {
 		r.outer.Hidden, r.outer.StrokeWidth = false, thinEdge

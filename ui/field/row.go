@@ -1,9 +1,6 @@
 package field
 
 import (
-	"unicode"
-	"unicode/utf8"
-
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
@@ -11,41 +8,38 @@ import (
 	"frontlay/model/message"
 )
 
-// Row is a label, a field, its unit, and below them what is wrong with what is
+// Row is a label, a field with its unit, and below them what is wrong with what is
 // being typed.
 type Row struct {
 	Object  fyne.CanvasObject
 	Entry   *Entry
-	unit    *caption // nil: none
 	problem *Label
 	say     func(message.Message) string
+	unit    string
 }
 
-// NewRow makes a row. The source's Tell is replaced by the row's own.
+// NewRow makes a row with the label beside the field. The source's Tell and Unit are
+// replaced by the row's own.
 func NewRow(label, unit string, s Source, say func(message.Message) string) *Row {
-	r := &Row{problem: NewLabel(""), say: say}
+	r := newRow(unit, s, say)
+	r.Object = container.New(&tight{within: true}, Labelled(label, r.Entry), r.problem)
+	return r
+}
+
+// NewCell makes a row with the label above the field, for Cells.
+func NewCell(label, unit string, s Source, say func(message.Message) string) *Row {
+	r := newRow(unit, s, say)
+	r.Object = container.New(&above{}, newSmall(label), r.Entry, r.problem)
+	return r
+}
+
+func newRow(unit string, s Source, say func(message.Message) string) *Row {
+	r := &Row{problem: NewLabel(""), say: say, unit: unit}
 	r.problem.Importance = widget.DangerImportance
 	r.problem.Wrapping = fyne.TextWrapWord
 	r.problem.Hide()
-	var right fyne.CanvasObject
-	if unit != "" {
-		r.unit = newCaption(unit, false)
-		right = container.New(unitWidth{}, r.unit)
-	}
 	r.Entry = NewEntry(r.own(s))
-	if s.Step != nil {
-		less := newKnob("–", func() { r.Entry.step(-1) })
-		more := newKnob("+", func() { r.Entry.step(1) })
-		steps := container.NewHBox(less, more)
-		if right != nil {
-			right = container.NewHBox(right, steps)
-		} else {
-			right = steps
-		}
-	}
 	r.Entry.grown = func() { r.Object.Refresh() }
-	line := Labelled(label, container.NewBorder(nil, nil, nil, right, r.Entry))
-	r.Object = container.New(&tight{within: true}, line, r.problem)
 	return r
 }
 
@@ -54,21 +48,9 @@ func (r *Row) Use(s Source) {
 	r.Entry.Use(r.own(s))
 }
 
-// own makes a source tell what is wrong below the field, and show the row's unit only
-// behind figures that have none of their own.
+// own makes a source tell what is wrong below the field, and show the row's unit.
 func (r *Row) own(s Source) Source {
-	s.Tell = r.tell
-	if get := s.Get; r.unit != nil {
-		s.Get = func() Value {
-			v := get()
-			if last, _ := utf8.DecodeLastRuneInString(v.Text); unicode.IsLetter(last) {
-				r.unit.Hide()
-			} else {
-				r.unit.Show()
-			}
-			return v
-		}
-	}
+	s.Tell, s.Unit = r.tell, r.unit
 	return s
 }
 
@@ -84,14 +66,4 @@ func (r *Row) tell(m message.Message) {
 	r.problem.SetText(r.say(m))
 	r.problem.Show()
 	r.Object.Refresh()
-}
-
-// unitWidth is the room for a unit behind a field.
-type unitWidth struct{}
-
-func (unitWidth) Layout(o []fyne.CanvasObject, s fyne.Size) { o[0].Resize(s) }
-
-// MinSize is the same for short units, so that their fields end in one line.
-func (unitWidth) MinSize(o []fyne.CanvasObject) fyne.Size {
-	return fyne.NewSize(max(o[0].(*caption).Need(), measure("mm")+2*around()), o[0].MinSize().Height)
 }

@@ -21,8 +21,28 @@ type wheel struct {
 	scroll *container.Scroll
 }
 
-// Scrolled hands the wheel on.
-func (w *wheel) Scrolled(e *fyne.ScrollEvent) { w.scroll.Scrolled(e) }
+// Scrolled hands the wheel on: to the field with the focus where the pointer is over
+// that, else to the column.
+func (w *wheel) Scrolled(e *fyne.ScrollEvent) {
+	if c := CanvasOf(w); c != nil && e.Scrolled.DY != 0 {
+		if one, ok := c.Focused().(stepped); ok && contains(one, e.AbsolutePosition) && one.Wheel(e.Scrolled.DY > 0) {
+			return
+		}
+	}
+	w.scroll.Scrolled(e)
+}
+
+// stepped is a field that the wheel can step.
+type stepped interface {
+	fyne.CanvasObject
+	Wheel(up bool) bool
+}
+
+// contains tells that a place of a canvas lies on an object.
+func contains(o fyne.CanvasObject, at fyne.Position) bool {
+	p := at.Subtract(fyne.CurrentApp().Driver().AbsolutePositionForObject(o))
+	return p.X >= 0 && p.Y >= 0 && p.X < o.Size().Width && p.Y < o.Size().Height
+}
 
 // CreateRenderer makes a renderer that shows nothing.
 func (w *wheel) CreateRenderer() fyne.WidgetRenderer {
