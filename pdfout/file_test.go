@@ -101,7 +101,7 @@ func TestFaultsAreTold(t *testing.T) {
 }
 
 func TestLettersBeyondTheFont(t *testing.T) {
-	d := page(&drawing.Text{At: plane.Point{X: length.MM(20), Y: length.MM(20)}, Size: length.MM(5), Say: message.New("clay \U0001F3FA\nand 釉")})
+	d := page(&drawing.Text{At: plane.Point{X: length.MM(20), Y: length.MM(20)}, Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: length.MM(5), Say: message.New("clay \U0001F3FA\nand 釉")})
 	var out bytes.Buffer
 	if err := Write(&out, d, Options{}); err != nil {
 		t.Error(err)

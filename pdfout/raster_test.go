@@ -90,7 +90,7 @@ func TestEveryKindOfMark(t *testing.T) {
 		&drawing.Rectangle{Rect: r},
 		&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.DrawerBottom}, Rect: r.Move(at(60, 0)), Filled: true},
 		&drawing.Circle{Centre: at(40, 80), Radius: length.MM(9)},
-		&drawing.Text{At: at(100, 100), Size: length.MM(5), Say: message.New("Glaze %v", length.MM(5))},
+		&drawing.Text{At: at(100, 100), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: length.MM(5), Say: message.New("Glaze %v", length.MM(5))},
 		&drawing.Dimension{From: at(20, 150), To: at(90, 150), Line: length.MM(160), Value: length.MM(70), Prefix: "Ø"},
 		&drawing.Dimension{From: at(120, 150), To: at(122, 153), Vertical: true, Line: length.MM(130), Value: length.MM(3)},
 		&drawing.Hatch{Rect: r.Move(at(0, 200))},

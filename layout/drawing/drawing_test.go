@@ -26,7 +26,7 @@ func marks() []drawing.Mark {
 		&drawing.Line{Tag: tag(0, drawing.Hidden), From: at(10, 20), To: at(0, 5), Dashed: true},
 		&drawing.Rectangle{Tag: tag(1, drawing.Face), Rect: box(0, 0, 30, 40), Filled: true},
 		&drawing.Circle{Tag: tag(2, drawing.HoleEdge), Centre: at(50, 60), Radius: length.MM(5)},
-		&drawing.Text{Tag: tag(3, drawing.Label), At: at(7, 8), Anchor: drawing.BottomRight, Say: message.New("Jars")},
+		&drawing.Text{Tag: tag(3, drawing.Label), At: at(7, 8), Anchor: drawing.Anchor{X: 1}, Say: message.New("Jars")},
 		&drawing.Dimension{Tag: tag(4, drawing.DimensionLine), From: at(0, 0), To: at(30, 0), Line: length.MM(-10), Level: 2, Value: length.MM(30)},
 		&drawing.Dimension{Tag: tag(5, drawing.DimensionLine), From: at(0, 0), To: at(0, 40), Vertical: true, Line: length.MM(-12), Value: length.MM(40), Prefix: "Ø"},
 		&drawing.Hatch{Tag: tag(6, drawing.Shortfall), Rect: box(1, 2, 3, 4)},
@@ -79,7 +79,7 @@ finding rectangle 0,0 1,1 advice
 	}
 }
 
-// Names of meanings, kinds and anchors are there, and each is another one: a kind
+// Names of meanings and kinds are there, and each is another one: a kind
 // that was added without a name shows here.
 func TestNamesAreDistinct(t *testing.T) {
 	check := func(what string, count int, name func(int) string) {
@@ -97,7 +97,11 @@ func TestNamesAreDistinct(t *testing.T) {
 	}
 	check("meaning", int(drawing.Note)+1, func(i int) string { return drawing.Meaning(i).String() })
 	check("kind", int(drawing.SheetFigure)+1, func(i int) string { return drawing.SubjectKind(i).String() })
-	check("anchor", int(drawing.TopRight)+1, func(i int) string { return drawing.Anchor(i).String() })
+	for a, want := range map[drawing.Anchor]string{{}: "bottom-left", {X: 0.5, Y: 0.5}: "middle-centre", {X: 1, Y: 1}: "top-right"} {
+		if got := a.String(); got != want {
+			t.Errorf("the anchor is %q, want %q", got, want)
+		}
+	}
 }
 
 func TestFigureOfADimension(t *testing.T) {

@@ -35,17 +35,9 @@ func (k SubjectKind) String() string {
 	return "unknown"
 }
 
-var anchorNames = [...]string{
-	"middle-centre", "middle-left", "middle-right", "bottom-left", "bottom-centre", "bottom-right",
-	"top-left", "top-centre", "top-right",
-}
-
-// String is the anchor's name, as dumps write it.
+// String is the anchor in words, as dumps write it.
 func (a Anchor) String() string {
-	if int(a) < len(anchorNames) {
-		return anchorNames[a]
-	}
-	return "unknown"
+	return [...]string{"bottom", "middle", "top"}[int(2*a.Y)] + "-" + [...]string{"left", "centre", "right"}[int(2*a.X)]
 }
 
 // severityNames are what dumps write behind a mark; errors are plain.

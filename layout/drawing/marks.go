@@ -123,21 +123,10 @@ type Circle struct {
 	Radius length.Length
 }
 
-// Anchor tells which part of a text stands at its point.
-type Anchor uint8
-
-// The anchors, across and up.
-const (
-	MiddleCentre Anchor = iota
-	MiddleLeft
-	MiddleRight
-	BottomLeft
-	BottomCentre
-	BottomRight
-	TopLeft
-	TopCentre
-	TopRight
-)
+// Anchor tells which part of a text stands at its point: across 0 for its left
+// end, 0.5 for its middle and 1 for its right end, up 0 for its base line, 0.5 for
+// the middle of its capitals and 1 for their top.
+type Anchor struct{ X, Y float64 }
 
 // Text is a text of one line. Size is its letter height on paper, which does
 // not scale with the drawing; renderers to a screen choose their own for the

@@ -76,18 +76,10 @@ func markOnPaper(m Mark, den length.Length, say message.Language) plane.Rect {
 func TextArea(at plane.Point, a Anchor, size length.Length, bold bool, s string) plane.Rect {
 	w := lettering.Width(s, size, bold)
 	r := plane.R(at.X, at.Y, at.X+w, at.Y+size)
-	switch a {
-	case MiddleCentre, BottomCentre, TopCentre:
-		r = r.Move(plane.Point{X: -w / 2})
-	case MiddleRight, BottomRight, TopRight:
-		r = r.Move(plane.Point{X: -w})
-	}
-	switch a {
-	case MiddleLeft, MiddleCentre, MiddleRight:
-		r = r.Move(plane.Point{Y: -size / 2})
-	case TopLeft, TopCentre, TopRight:
-		r = r.Move(plane.Point{Y: -size})
-	}
+	r = r.Move(plane.Point{X: -part(w, a.X), Y: -part(size, a.Y)})
 	r.Min.Y -= lettering.Descent(size)
 	return r
 }
+
+// part is 0, a half or all of a length.
+func part(v length.Length, of float64) length.Length { return v * length.Length(2*of) / 2 }

@@ -100,7 +100,7 @@ func insideNote(c *sheet.CarcassFace) message.Message {
 
 // faceNote is the text of a note that begins at a point and hangs below it.
 func faceNote(at plane.Point, says message.Message) *drawing.Text {
-	return &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: at, Anchor: drawing.TopLeft, Size: lettering.Small, Bold: true, Say: says}
+	return &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: at, Anchor: drawing.Anchor{Y: 1}, Size: lettering.Small, Bold: true, Say: says}
 }
 
 // belowAll is a point below everything that a drawing has at full size, its

@@ -69,7 +69,7 @@ func (d *dimension) letter(size length.Length) {
 
 // box is the area of the figure with its middle at a place.
 func (d *dimension) box(p Point) box {
-	return textBox(p, drawing.MiddleCentre, d.size, false, d.text)
+	return textBox(p, drawing.Anchor{X: 0.5, Y: 0.5}, d.size, false, d.text)
 }
 
 // dimension draws extension lines, the dimension line with a break for the

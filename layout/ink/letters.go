@@ -167,18 +167,7 @@ func (b box) inside(lo, hi Point) box {
 // textBox is the area from a text's base line to the top of its capitals.
 func textBox(at Point, a drawing.Anchor, size length.Length, bold bool, s string) box {
 	wide, high := lettering.Width(s, size, bold).MM(), size.MM()
-	switch a {
-	case drawing.MiddleCentre, drawing.BottomCentre, drawing.TopCentre:
-		at.X -= wide / 2
-	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
-		at.X -= wide
-	}
-	switch a {
-	case drawing.MiddleLeft, drawing.MiddleCentre, drawing.MiddleRight:
-		at.Y -= high / 2
-	case drawing.TopLeft, drawing.TopCentre, drawing.TopRight:
-		at.Y -= high
-	}
+	at.X, at.Y = at.X-a.X*wide, at.Y-a.Y*high
 	return box{at, Point{at.X + wide, at.Y + high}}
 }
 

@@ -72,7 +72,7 @@ func stackOf(wide int64, names []string, heights ...int64) *drawing.Drawing {
 		d.Add(
 			&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Face, Of: of}, Rect: face},
 			&drawing.Text{
-				Tag: drawing.Tag{Meaning: drawing.Label, Of: of}, At: face.Centre(), Size: lettering.Medium, Bold: true,
+				Tag: drawing.Tag{Meaning: drawing.Label, Of: of}, At: face.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: lettering.Medium, Bold: true,
 				Say: message.New("%v  %v", i+1, names[i]), Least: message.New("%v", i+1), Within: face,
 			},
 		)
@@ -144,7 +144,7 @@ func TestFiguresAreNotCut(t *testing.T) {
 	for wide, want := range map[int64]string{40: "clear 216 mm", 14: "(216 mm)", 10: ""} {
 		d := &drawing.Drawing{}
 		room := plane.R(0, 0, length.MM(wide), length.MM(20))
-		d.Add(&drawing.Text{At: room.Centre(), Size: lettering.Small, Say: message.New("clear %v", height), Short: message.New("(%v)", height), Within: room})
+		d.Add(&drawing.Text{At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: lettering.Small, Say: message.New("clear %v", height), Short: message.New("(%v)", height), Within: room})
 		l := &written{any: true}
 		Draw(l, []drawing.Placed{{Drawing: d, ScaleNum: 1, ScaleDen: 1}}, plane.R(0, 0, length.MM(200), length.MM(200)), message.Language{})
 		got := ""

@@ -83,10 +83,10 @@ func (d *draft) bar(left, bottom, size length.Length, upright bool) {
 	}
 	blank := message.New("%v; my rule says: __________", size)
 	if upright {
-		d.text(plane.Point{X: left + mm(5), Y: bottom + size - mm(2)}, drawing.TopLeft, lettering.Small, true, d.say.Say(blank))
+		d.text(plane.Point{X: left + mm(5), Y: bottom + size - mm(2)}, drawing.Anchor{Y: 1}, lettering.Small, true, d.say.Say(blank))
 		return
 	}
-	d.text(plane.Point{X: left + size - mm(2), Y: bottom + mm(4)}, drawing.BottomRight, lettering.Small, true, d.say.Say(blank))
+	d.text(plane.Point{X: left + size - mm(2), Y: bottom + mm(4)}, drawing.Anchor{X: 1}, lettering.Small, true, d.say.Say(blank))
 }
 
 // square draws a square with its diagonals in the middle of an area.
@@ -98,7 +98,7 @@ func (d *draft) square(r plane.Rect) {
 	d.box(drawing.CheckBar, q)
 	d.line(drawing.HoleCross, q.Min.X, q.Min.Y, q.Max.X, q.Max.Y)
 	d.line(drawing.HoleCross, q.Min.X, q.Max.Y, q.Max.X, q.Min.Y)
-	d.text(plane.Point{X: c.X, Y: q.Max.Y + mm(2)}, drawing.BottomCentre, lettering.Small, false,
+	d.text(plane.Point{X: c.X, Y: q.Max.Y + mm(2)}, drawing.Anchor{X: 0.5}, lettering.Small, false,
 		d.say.Say(message.New("square of %v: are both diagonals equal?", size)))
 }
 
@@ -116,7 +116,7 @@ func (d *draft) acrossBar(left, y length.Length) {
 	d.line(drawing.CheckBar, left, y, left+barLength, y)
 	d.line(drawing.CheckBar, left, y-barTick/2, left, y+barTick/2)
 	d.line(drawing.CheckBar, left+barLength, y-barTick/2, left+barLength, y+barTick/2)
-	d.text(plane.Point{X: left + barLength/2, Y: y + mm(1)/2}, drawing.BottomCentre, lettering.Tiny, false,
+	d.text(plane.Point{X: left + barLength/2, Y: y + mm(1)/2}, drawing.Anchor{X: 0.5}, lettering.Tiny, false,
 		d.say.Say(message.New("100 mm")))
 }
 
@@ -127,7 +127,7 @@ const barFoot = 4 * length.Millimetre
 // end; its name stands below it, where it runs into no figure of theirs.
 func (d *draft) barBetween(x, bottom length.Length) {
 	d.barStroke(x, bottom)
-	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.TopCentre, lettering.Tiny, false, d.say.Say(message.New("100 mm")))
+	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Tiny, false, d.say.Say(message.New("100 mm")))
 }
 
 func (d *draft) barStroke(x, bottom length.Length) {
@@ -142,7 +142,7 @@ func (d *draft) uprightBar(x, bottom length.Length) {
 	d.barStroke(x, bottom)
 	for i, s := range []string{"100", "mm"} {
 		at := plane.Point{X: x + mm(7)/10, Y: bottom + barLength/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Tiny)}
-		d.text(at, drawing.MiddleLeft, lettering.Tiny, false, s)
+		d.text(at, drawing.Anchor{Y: 0.5}, lettering.Tiny, false, s)
 	}
 }
 

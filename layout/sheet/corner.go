@@ -277,11 +277,11 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 
 // edges says what the two lines to register on are.
 func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Length) length.Length) {
-	d.text(plane.Point{X: left + m.width/2, Y: edgeY - mm(2)}, drawing.TopCentre, lettering.Tiny, true,
+	d.text(plane.Point{X: left + m.width/2, Y: edgeY - mm(2)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Tiny, true,
 		d.say.Say(message.New("▲ BOTTOM EDGE of the front: fold here ▲")))
-	anchor := drawing.TopLeft
+	anchor := drawing.Anchor{Y: 1}
 	if m.side == plan.Left {
-		anchor = drawing.TopRight
+		anchor = drawing.Anchor{X: 1, Y: 1}
 	}
 	if line := m.topEdge(); line > 0 && line <= m.top {
 		d.text(plane.Point{X: in(m.edge() + labelGap), Y: edgeY + line - mm(1)}, anchor, lettering.Tiny, true, d.say.Say(message.New("TOP EDGE of the front")))

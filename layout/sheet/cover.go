@@ -97,7 +97,7 @@ func facesOnly(p *plan.Plan) *drawing.Drawing {
 			faces[m.Of] = m.Rect
 		case *drawing.Text:
 			if face := faces[m.Of]; !m.Within.Empty() && !face.Empty() {
-				m.Within, m.At, m.Anchor = face, face.Centre(), drawing.MiddleCentre
+				m.Within, m.At, m.Anchor = face, face.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}
 			}
 		}
 		v.Add(m)
@@ -192,7 +192,7 @@ func (m *maker) fillContents() {
 		return
 	}
 	y := d.area.Min.Y + contentsFoot + length.Length(len(entries))*contentsLine
-	d.text(plane.Point{X: d.area.Min.X, Y: y + mm(3)}, drawing.BottomLeft, lettering.Medium, true, m.o.Say.Say(message.New("Contents")))
+	d.text(plane.Point{X: d.area.Min.X, Y: y + mm(3)}, drawing.Anchor{}, lettering.Medium, true, m.o.Say.Say(message.New("Contents")))
 	for _, b := range entries {
 		d.contentsEntry(y, m.o.Say.Say(b.Title), m.o.Say.Say(message.New("%v", b.Page+1)))
 		cover.Links = append(cover.Links, Link{Area: plane.R(d.area.Min.X, y-contentsLine, d.area.Max.X, y), Page: b.Page})
@@ -203,8 +203,8 @@ func (m *maker) fillContents() {
 func (d *draft) contentsEntry(top length.Length, name, page string) {
 	const size = lettering.Small
 	base := top - mm(4)
-	d.text(plane.Point{X: d.area.Min.X, Y: base}, drawing.BottomLeft, size, false, name)
-	d.text(plane.Point{X: d.area.Max.X - mm(1), Y: base}, drawing.BottomRight, size, false, page)
+	d.text(plane.Point{X: d.area.Min.X, Y: base}, drawing.Anchor{}, size, false, name)
+	d.text(plane.Point{X: d.area.Max.X - mm(1), Y: base}, drawing.Anchor{X: 1}, size, false, page)
 	from := d.area.Min.X + lettering.Width(name, size, false) + mm(2)
 	to := d.area.Max.X - mm(3) - lettering.Width(page, size, false)
 	if from < to {

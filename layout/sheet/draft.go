@@ -139,7 +139,7 @@ func said(s string) message.Message { return message.New("%v", s) }
 // the y below the last.
 func (d *draft) lines(left, top, size length.Length, bold bool, lines []string) length.Length {
 	for _, s := range lines {
-		d.text(plane.Point{X: left, Y: top}, drawing.TopLeft, size, bold, s)
+		d.text(plane.Point{X: left, Y: top}, drawing.Anchor{Y: 1}, size, bold, s)
 		top -= lettering.Pitch(size)
 	}
 	return top

@@ -163,7 +163,7 @@ func (d *draft) rearSizes(f *plan.Front, placed drawing.Placed) {
 		}
 		last = text
 		d.line(drawing.DimensionLine, p.X-mm(1)/2, p.Y, p.X-mm(3), text)
-		d.text(plane.Point{X: p.X - mm(3) - mm(1)/2, Y: text}, drawing.MiddleRight, lettering.Tiny, false, d.say.Figure(y))
+		d.text(plane.Point{X: p.X - mm(3) - mm(1)/2, Y: text}, drawing.Anchor{X: 1, Y: 0.5}, lettering.Tiny, false, d.say.Figure(y))
 	}
 }
 
@@ -187,7 +187,7 @@ func (d *draft) schedule(holes []list.DrilledHole, of *model.HardwareSheet, r pl
 		for i, c := range cells {
 			size := lettering.Tiny
 			c = lettering.Shorten(c, size, bold, mm(16))
-			d.text(plane.Point{X: r.Min.X + columns[i], Y: y}, drawing.TopRight, size, bold, c)
+			d.text(plane.Point{X: r.Min.X + columns[i], Y: y}, drawing.Anchor{X: 1, Y: 1}, size, bold, c)
 		}
 	}
 	y := r.Max.Y
@@ -199,12 +199,12 @@ func (d *draft) schedule(holes []list.DrilledHole, of *model.HardwareSheet, r pl
 		// Drills are named as they are sold; the tables have both units.
 		diameter, depth := list.MakersLength{Length: h.Diameter, Sheet: of}.Own(d.say), list.MakersLength{Length: h.Depth, Sheet: of}.Own(d.say)
 		if y-3*lettering.Pitch(lettering.Tiny) < r.Min.Y && i+1 < len(holes) {
-			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, false,
+			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.Anchor{X: 1, Y: 1}, lettering.Tiny, false,
 				d.say.Say(message.New("%v more: see the drill list", len(holes)-i)))
 			return
 		}
 		if h.Kind == plan.HandleHole && (i == 0 || holes[i-1].Kind != plan.HandleHole) {
-			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.TopRight, lettering.Tiny, true, d.say.Say(list.HoleName(h.Kind)))
+			d.text(plane.Point{X: r.Max.X, Y: y}, drawing.Anchor{X: 1, Y: 1}, lettering.Tiny, true, d.say.Say(list.HoleName(h.Kind)))
 			y -= lettering.Pitch(lettering.Tiny)
 		}
 		if h.Kind == plan.HandleHole {

@@ -223,9 +223,9 @@ func (k *tableLayout) cells(d *draft, r list.Row, bold bool, y length.Length) le
 		if i >= len(k.widths) {
 			break
 		}
-		x, anchor := left+cellPad, drawing.TopLeft
+		x, anchor := left+cellPad, drawing.Anchor{Y: 1}
 		if k.table.Columns[i].Right {
-			x, anchor = left+k.widths[i]-cellPad, drawing.TopRight
+			x, anchor = left+k.widths[i]-cellPad, drawing.Anchor{X: 1, Y: 1}
 		}
 		line := y - cellPad
 		for _, s := range lettering.Wrap(c, tableText, bold, k.widths[i]-2*cellPad) {

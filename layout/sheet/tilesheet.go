@@ -84,10 +84,10 @@ func (s *tileSheet) crossText(p plane.Point, text string) {
 		at     plane.Point
 		anchor drawing.Anchor
 	}{
-		{plane.Point{X: p.X + mm(1), Y: p.Y + mm(1)}, drawing.BottomLeft},
-		{plane.Point{X: p.X - mm(1), Y: p.Y + mm(1)}, drawing.BottomRight},
-		{plane.Point{X: p.X + mm(1), Y: p.Y - mm(1)}, drawing.TopLeft},
-		{plane.Point{X: p.X - mm(1), Y: p.Y - mm(1)}, drawing.TopRight},
+		{plane.Point{X: p.X + mm(1), Y: p.Y + mm(1)}, drawing.Anchor{}},
+		{plane.Point{X: p.X - mm(1), Y: p.Y + mm(1)}, drawing.Anchor{X: 1}},
+		{plane.Point{X: p.X + mm(1), Y: p.Y - mm(1)}, drawing.Anchor{Y: 1}},
+		{plane.Point{X: p.X - mm(1), Y: p.Y - mm(1)}, drawing.Anchor{X: 1, Y: 1}},
 	} {
 		area := drawing.TextArea(c.at, c.anchor, lettering.Tiny, false, text)
 		if area.Intersect(shown) != area || s.covers(area) {
@@ -117,19 +117,19 @@ func (s *tileSheet) edgeNames() {
 	}
 	down := places(inside.Max.Y-mm(3), -mm(4), 20)
 	if shown.Min.Y < panel.Min.Y {
-		s.name(level(across, panel.Min.Y-mm(2)), drawing.TopCentre, message.New("▲ BOTTOM EDGE: fold here ▲"), inside)
+		s.name(level(across, panel.Min.Y-mm(2)), drawing.Anchor{X: 0.5, Y: 1}, message.New("▲ BOTTOM EDGE: fold here ▲"), inside)
 	}
 	if shown.Max.Y > panel.Max.Y {
-		s.name(level(across, panel.Max.Y+mm(2)), drawing.BottomCentre, message.New("▼ top edge: fold here ▼"), inside)
+		s.name(level(across, panel.Max.Y+mm(2)), drawing.Anchor{X: 0.5}, message.New("▼ top edge: fold here ▼"), inside)
 	}
 	if shown.Min.X < panel.Min.X {
-		s.name(upright(panel.Min.X+mm(2), down), drawing.TopLeft, or(s.leftName, message.New("← side edge: fold here")), inside)
+		s.name(upright(panel.Min.X+mm(2), down), drawing.Anchor{Y: 1}, or(s.leftName, message.New("← side edge: fold here")), inside)
 	}
 	if shown.Max.X > panel.Max.X {
-		s.name(upright(panel.Max.X-mm(2), down), drawing.TopRight, or(s.rightName, message.New("side edge: fold here →")), inside)
+		s.name(upright(panel.Max.X-mm(2), down), drawing.Anchor{X: 1, Y: 1}, or(s.rightName, message.New("side edge: fold here →")), inside)
 	}
 	if s.line != 0 && s.shown.Min.X <= s.line && s.line <= s.shown.Max.X {
-		s.name(upright(s.line+s.by.X+mm(2), places(inside.Min.Y+mm(4), mm(4), 20)), drawing.BottomLeft, message.New("← pencil line"), inside)
+		s.name(upright(s.line+s.by.X+mm(2), places(inside.Min.Y+mm(4), mm(4), 20)), drawing.Anchor{}, message.New("← pencil line"), inside)
 	}
 }
 
@@ -139,11 +139,11 @@ func (s *tileSheet) lineNames(shown plane.Rect) {
 	down := places(shown.Max.Y-mm(2), -mm(4), 8)
 	switch {
 	case s.datum < 0 && s.shown.Min.X < 0:
-		s.name(upright(s.by.X+mm(2), down), drawing.TopLeft, s.leftName, shown)
+		s.name(upright(s.by.X+mm(2), down), drawing.Anchor{Y: 1}, s.leftName, shown)
 	case s.datum > 0 && s.shown.Max.X > 0:
-		s.name(upright(s.by.X-mm(2), down), drawing.TopRight, s.leftName, shown)
+		s.name(upright(s.by.X-mm(2), down), drawing.Anchor{X: 1, Y: 1}, s.leftName, shown)
 	}
-	s.name(level(places(shown.Centre().X, shown.Width()/10, 4), s.by.Y-mm(1)), drawing.TopCentre, message.New("pencil line"), shown)
+	s.name(level(places(shown.Centre().X, shown.Width()/10, 4), s.by.Y-mm(1)), drawing.Anchor{X: 0.5, Y: 1}, message.New("pencil line"), shown)
 }
 
 // name writes a name at the first of the places where it lies over nothing; not

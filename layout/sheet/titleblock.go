@@ -35,7 +35,7 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 		r.Min.Y += correctionHeight
 		d.box(drawing.Frame, plane.R(r.Min.X, d.area.Min.Y, r.Max.X, r.Min.Y))
 		at := plane.Point{X: r.Min.X + mm(1), Y: d.area.Min.Y + (correctionHeight-lettering.Tiny)/2}
-		d.text(at, drawing.BottomLeft, lettering.Tiny, false, c.shortened(d.say, r.Width()-mm(2)))
+		d.text(at, drawing.Anchor{}, lettering.Tiny, false, c.shortened(d.say, r.Width()-mm(2)))
 	}
 	r.Max.Y = r.Min.Y + fieldsHeight
 	d.box(drawing.Frame, r)
@@ -62,7 +62,7 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 		if i > 0 {
 			d.line(drawing.Frame, x, r.Min.Y, x, r.Max.Y)
 		}
-		d.text(plane.Point{X: x + mm(1), Y: r.Max.Y - mm(1)}, drawing.TopLeft, lettering.Tiny, false, d.say.Say(f.head))
+		d.text(plane.Point{X: x + mm(1), Y: r.Max.Y - mm(1)}, drawing.Anchor{Y: 1}, lettering.Tiny, false, d.say.Say(f.head))
 		room := plane.R(x+mm(1), r.Min.Y, end-mm(1), r.Max.Y-mm(4))
 		if i+1 == len(fields) {
 			d.page.number = room
@@ -70,7 +70,7 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 		}
 		d.field(room, d.say.Say(f.text))
 		if i == 2 {
-			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.BottomLeft, lettering.Tiny, false, d.say.Say(unit))
+			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.Anchor{}, lettering.Tiny, false, d.say.Say(unit))
 		}
 		x = end
 	}
@@ -111,6 +111,6 @@ func number(pages []Page, o Options) {
 			room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3) - lettering.Width(foot, lettering.Tiny, false)
 			foot = c.shortened(o.Say, room) + "  " + foot
 		}
-		d.text(at, drawing.BottomRight, lettering.Tiny, false, foot)
+		d.text(at, drawing.Anchor{X: 1}, lettering.Tiny, false, foot)
 	}
 }

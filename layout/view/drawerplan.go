@@ -67,7 +67,7 @@ func drawerPlanWithout(d *drawing.Drawing, f *plan.Front, depth, edge length.Len
 		upright(drawing.Subject{}, 0, depth, edge, 1),
 		&drawing.Text{
 			Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: inside / 2, Y: depth / 2},
-			Size: normalLetters, Bold: true, Say: message.New("no runner fits, see Findings"), Within: plane.R(0, 0, inside, depth),
+			Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: normalLetters, Bold: true, Say: message.New("no runner fits, see Findings"), Within: plane.R(0, 0, inside, depth),
 		},
 	)
 }
@@ -103,7 +103,7 @@ func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth, edge length.Lengt
 	label := func(y length.Length, m, short message.Message) {
 		d.Add(&drawing.Text{
 			Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: inside / 2, Y: y},
-			Size: smallLetters, Say: m, Short: short,
+			Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Say: m, Short: short,
 			Within: plane.R(b.Min.X-f.Opening.Min.X, start, b.Max.X-f.Opening.Min.X, start+f.Runner.Length),
 		})
 	}

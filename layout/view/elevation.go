@@ -134,15 +134,15 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	within := f.Face
 	within.Max.X = heightLine(f) - f.Face.Width()/16 // the height's figure stands there
 	at := plane.Point{X: within.Centre().X, Y: f.Face.Max.Y}
-	anchor := drawing.TopCentre
+	anchor := drawing.Anchor{X: 0.5, Y: 1}
 	if !through {
-		at.Y, anchor = f.Face.Centre().Y, drawing.MiddleCentre
+		at.Y, anchor = f.Face.Centre().Y, drawing.Anchor{X: 0.5, Y: 0.5}
 	}
 	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Least: message.New("%v", f.Number), Within: within})
 	d.Add(heightDimension(f))
 	if f.Kind == model.OpenNiche {
 		d.Add(&drawing.Text{
-			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: within.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.BottomCentre, Size: smallLetters,
+			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: within.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters,
 			Say: message.New("clear %v", f.Clear.Height()), Short: message.New("(%v)", f.Clear.Height()), Within: within,
 		})
 	}
@@ -295,7 +295,7 @@ func coverBand(f *plan.Front) []drawing.Mark {
 	return []drawing.Mark{band, &drawing.Text{
 		Tag:    drawing.Tag{Meaning: drawing.CoverBand, Of: s},
 		At:     plane.Point{X: f.Face.Centre().X, Y: f.Drawer.Bottom.Max.Y},
-		Anchor: drawing.BottomCentre, Size: smallLetters,
+		Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters,
 		Say: message.New("cover %v", c), Short: message.New("%v", c), Within: f.Face,
 	}}
 }
@@ -336,9 +336,9 @@ func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
 		s = drawing.Subject{}
 	}
 	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s, Severity: Severity(f)}
-	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.BottomCentre, Size: smallLetters, Bold: true, Say: f.Mark}
+	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters, Bold: true, Say: f.Mark}
 	if f.Front > 0 && f.Area == p.Fronts[f.Front-1].Face {
-		label.At, label.Anchor = f.Area.Centre(), drawing.MiddleCentre
+		label.At, label.Anchor = f.Area.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}
 	} else {
 		d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s, Severity: t.Severity}, Rect: f.Area})
 	}
@@ -370,7 +370,7 @@ func addLock(d *drawing.Drawing, p *plan.Plan, f *plan.Front) {
 	}
 	d.Add(&drawing.Text{
 		Tag: drawing.Tag{Meaning: drawing.Note, Of: of(drawing.FrontThing, at)},
-		At:  plane.Point{X: heightLine(f), Y: f.Face.Centre().Y}, Size: smallLetters,
+		At:  plane.Point{X: heightLine(f), Y: f.Face.Centre().Y}, Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters,
 		Say: message.New("locked"), Short: message.New("lkd."), Within: f.Face,
 	})
 }

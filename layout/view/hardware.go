@@ -140,9 +140,9 @@ func name(text string, at plane.Point, a drawing.Anchor, within plane.Rect) *dra
 
 // pointed names a part from beside it, with a line that leads to it.
 func pointed(text string, from, to plane.Point) []drawing.Mark {
-	a := drawing.MiddleLeft
+	a := drawing.Anchor{Y: 0.5}
 	if from.X > to.X {
-		a = drawing.MiddleRight
+		a = drawing.Anchor{X: 1, Y: 0.5}
 	}
 	return []drawing.Mark{
 		&drawing.Line{Tag: drawing.Tag{Meaning: drawing.Label}, From: from, To: to},

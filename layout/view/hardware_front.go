@@ -147,8 +147,8 @@ func (p *part) hole(d *drawing.Drawing, f Figure, centre plane.Point, diameter l
 // names lead from the middle of the drawer to its parts.
 func (p *frontPart) names(d *drawing.Drawing) {
 	body := plane.R(p.side(), p.underside()+p.thickness(), p.inside-p.side(), p.top)
-	d.Add(name("drawer back", at(p.inside/2, p.underside()+p.thickness()+(p.backTop()-p.underside()-p.thickness())/3), drawing.MiddleCentre, body))
-	d.Add(name("drawer bottom", at(p.inside/2, p.underside()+p.thickness()), drawing.BottomCentre, body))
+	d.Add(name("drawer back", at(p.inside/2, p.underside()+p.thickness()+(p.backTop()-p.underside()-p.thickness())/3), drawing.Anchor{X: 0.5, Y: 0.5}, body))
+	d.Add(name("drawer bottom", at(p.inside/2, p.underside()+p.thickness()), drawing.Anchor{X: 0.5}, body))
 	clear, side := drawn(p.sheet.SideClearance), p.side()
 	to := side + p.inside/16
 	rise := drawn(p.drawer.SideTop)
@@ -158,7 +158,7 @@ func (p *frontPart) names(d *drawing.Drawing) {
 	if rail := drawn(p.drawer.RailTop); rail > rise {
 		d.Add(pointed("rail or high side", at((clear+side)/2, rise+(rail-rise)/2), at(to, rise+(rail-rise)/2))...)
 	}
-	d.Add(name("carcass bottom", at(p.inside/2, p.floor-sketchBoard/2), drawing.MiddleCentre, plane.R(0, p.floor-sketchBoard, p.inside, p.floor)))
+	d.Add(name("carcass bottom", at(p.inside/2, p.floor-sketchBoard/2), drawing.Anchor{X: 0.5, Y: 0.5}, plane.R(0, p.floor-sketchBoard, p.inside, p.floor)))
 }
 
 // widths dimensions below the sketch what is measured across, and above it what

@@ -83,14 +83,14 @@ func (p *sidePart) blind(d *drawing.Drawing, up length.Length) {
 
 func (p *sidePart) names(d *drawing.Drawing) {
 	middle := (p.start + p.end) / 2
-	d.Add(name("runner", at(middle, p.height-p.height/6), drawing.TopCentre, plane.R(p.start, p.underside()+p.thickness(), p.end, p.height)))
+	d.Add(name("runner", at(middle, p.height-p.height/6), drawing.Anchor{X: 0.5, Y: 1}, plane.R(p.start, p.underside()+p.thickness(), p.end, p.height)))
 	rise := drawn(p.drawer.SideTop)
-	d.Add(name("drawer side", at(middle, (p.height+rise)/2), drawing.MiddleCentre, plane.R(p.start, p.height, p.end, rise)))
+	d.Add(name("drawer side", at(middle, (p.height+rise)/2), drawing.Anchor{X: 0.5, Y: 0.5}, plane.R(p.start, p.height, p.end, rise)))
 	if rail := drawn(p.drawer.RailTop); rail > rise {
-		d.Add(name("rail or high side", at(middle, (rise+rail)/2), drawing.MiddleCentre, plane.R(p.start, rise, p.end, rail)))
+		d.Add(name("rail or high side", at(middle, (rise+rail)/2), drawing.Anchor{X: 0.5, Y: 0.5}, plane.R(p.start, rise, p.end, rail)))
 	}
-	d.Add(name("carcass bottom", at(p.back/2, p.floor-sketchBoard/2), drawing.MiddleCentre, plane.R(0, p.floor-sketchBoard, p.back, p.floor)))
-	d.Add(name("carcass side", at(p.back/2, p.ceiling+sketchBoard/2), drawing.MiddleCentre, plane.R(0, p.ceiling, p.back, p.ceiling+sketchBoard)))
+	d.Add(name("carcass bottom", at(p.back/2, p.floor-sketchBoard/2), drawing.Anchor{X: 0.5, Y: 0.5}, plane.R(0, p.floor-sketchBoard, p.back, p.floor)))
+	d.Add(name("carcass side", at(p.back/2, p.ceiling+sketchBoard/2), drawing.Anchor{X: 0.5, Y: 0.5}, plane.R(0, p.ceiling, p.back, p.ceiling+sketchBoard)))
 }
 
 // depths dimensions below the sketch what is measured from front to back.

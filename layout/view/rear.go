@@ -30,7 +30,7 @@ func Rear(f *plan.Front) *drawing.Drawing {
 	for i, y := range ys {
 		d.Add(upright(drawing.Subject{}, 0, y, 0, -1-i))
 	}
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: w / 2, Y: h / 2}, Size: normalLetters, Bold: true, Say: message.New("REAR FACE"), Within: f.Blind()})
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: w / 2, Y: h / 2}, Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: normalLetters, Bold: true, Say: message.New("REAR FACE"), Within: f.Blind()})
 	return d
 }
 

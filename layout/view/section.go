@@ -86,7 +86,7 @@ func addFrontSection(d *drawing.Drawing, f, below *plan.Front, depth length.Leng
 		addHole(d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
 	}
 	room := labelRoom(f, start, end)
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: room.Centre(), Size: smallLetters, Say: message.New("%v, runner %v", numbered(f), f.Runner.Length), Short: numbered(f), Within: room})
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Say: message.New("%v, runner %v", numbered(f), f.Runner.Length), Short: numbered(f), Within: room})
 	measure := func(a, b length.Length, x length.Length, level int) {
 		if a != b {
 			m := upright(drawing.Subject{}, min(a, b), max(a, b), x, level)
@@ -110,7 +110,7 @@ func sectionWithout(d *drawing.Drawing, f *plan.Front, depth length.Length) {
 	third := f.Face.Height() / 3
 	for i, m := range []message.Message{message.New("see Findings"), message.New("no runner fits")} {
 		room := plane.R(0, f.Face.Min.Y+third/2+length.Length(i)*third, depth, f.Face.Min.Y+third*3/2+length.Length(i)*third)
-		d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Size: smallLetters, Bold: true, Say: m, Within: room})
+		d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Bold: true, Say: m, Within: room})
 	}
 }
 

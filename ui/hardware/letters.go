@@ -239,20 +239,8 @@ func (p *painter) name(m *drawing.Text, leader *drawing.Line) {
 	s := p.say.Say(m.Say)
 	box := p.measure(s, false)
 	at := p.at(m.At)
-	switch m.Anchor {
-	case drawing.MiddleCentre, drawing.BottomCentre, drawing.TopCentre:
-		at.X -= box.Width / 2
-	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
-		at.X -= box.Width + 3
-	default:
-		at.X += 3
-	}
-	switch m.Anchor {
-	case drawing.BottomLeft, drawing.BottomCentre, drawing.BottomRight:
-		at.Y -= box.Height
-	case drawing.MiddleCentre, drawing.MiddleLeft, drawing.MiddleRight:
-		at.Y -= box.Height / 2
-	}
+	at.X += 3 - float32(m.Anchor.X)*(box.Width+6) // a little away from its point
+	at.Y -= float32(1-m.Anchor.Y) * box.Height
 	if !m.Within.Empty() {
 		a, b := p.px(m.Within.Min.X), p.px(m.Within.Max.X)
 		c, d := p.py(m.Within.Max.Y), p.py(m.Within.Min.Y)

@@ -189,22 +189,22 @@ func (d *measured) places(seen box) []fyne.Position {
 	case d.fits() && d.m.Vertical:
 		for k := range 2*steps + 1 {
 			move := play * float32(swing(k)) / steps
-			add(d.across, mid-max(up-play, 0)+move, drawing.MiddleCentre)
+			add(d.across, mid-max(up-play, 0)+move, drawing.Anchor{X: 0.5, Y: 0.5})
 		}
 	case d.fits():
 		for k := range 2*steps + 1 {
-			add(mid+play*float32(swing(k))/steps, d.across, drawing.MiddleCentre)
+			add(mid+play*float32(swing(k))/steps, d.across, drawing.Anchor{X: 0.5, Y: 0.5})
 		}
 	case d.m.Vertical:
-		add(d.across+arm+2, mid, drawing.MiddleLeft)
-		add(d.across-arm-2, mid, drawing.MiddleRight)
-		add(d.across, d.from-arm, drawing.BottomCentre)
-		add(d.across, d.to+arm-2, drawing.TopCentre)
+		add(d.across+arm+2, mid, drawing.Anchor{Y: 0.5})
+		add(d.across-arm-2, mid, drawing.Anchor{X: 1, Y: 0.5})
+		add(d.across, d.from-arm, drawing.Anchor{X: 0.5})
+		add(d.across, d.to+arm-2, drawing.Anchor{X: 0.5, Y: 1})
 	default:
-		add(d.to+arm+4, d.across, drawing.MiddleLeft)
-		add(d.from-arm-4, d.across, drawing.MiddleRight)
-		add(mid, d.across+arm-3, drawing.TopCentre)
-		add(mid, d.across-arm+1, drawing.BottomCentre)
+		add(d.to+arm+4, d.across, drawing.Anchor{Y: 0.5})
+		add(d.from-arm-4, d.across, drawing.Anchor{X: 1, Y: 0.5})
+		add(mid, d.across+arm-3, drawing.Anchor{X: 0.5, Y: 1})
+		add(mid, d.across-arm+1, drawing.Anchor{X: 0.5})
 	}
 	return list
 }

@@ -110,7 +110,7 @@ func (p *painter) foundIn(d *drawing.Drawing) []found {
 
 // ofWholeFront tells that a finding's label is about a front as a whole: it
 // stands at the front's middle, others at what they are about.
-func ofWholeFront(m *drawing.Text) bool { return m.Anchor == drawing.MiddleCentre }
+func ofWholeFront(m *drawing.Text) bool { return m.Anchor == drawing.Anchor{X: 0.5, Y: 0.5} }
 
 // signed is a text with the sign of a severity, which tells it without colour.
 func (p *painter) signed(m message.Message, s drawing.Severity) string {
@@ -161,7 +161,7 @@ func (p *painter) underName(f found, s string, letter float32) fyne.Position {
 	size := p.measure.of(s, letter, true)
 	if f.name < 0 {
 		middle := fyne.NewPos((f.face.x1+f.face.x2)/2, (f.face.y1+f.face.y2)/2)
-		return anchored(middle, size, drawing.MiddleCentre)
+		return anchored(middle, size, drawing.Anchor{X: 0.5, Y: 0.5})
 	}
 	name := p.taken[f.name].ink()
 	return fyne.NewPos((name.x1+name.x2-size.Width)/2, name.y2+underName-inkOf(fyne.Position{}, size, letter).y1)
@@ -217,7 +217,7 @@ func (p *painter) label(f found, s string, want fyne.Position, letter float32, l
 		if !roomy(t.area, size, letter) {
 			continue
 		}
-		to, l := wanted(t.want, size, letter, drawing.TopLeft, t.area), p.placeIn(t.area)
+		to, l := wanted(t.want, size, letter, drawing.Anchor{Y: 1}, t.area), p.placeIn(t.area)
 		for _, how := range t.how {
 			if at, ok := l.seek(to, size, letter, how); ok {
 				p.takeLabel(f.of, s, at, letter)

@@ -92,7 +92,7 @@ func paintLabel(p *painter, l placed) {
 	back.Resize(fyne.NewSize(l.around.x2-l.around.x1, l.around.y2-l.around.y1))
 	p.objects = append(p.objects, back)
 	for i, s := range l.lines {
-		p.write(s, l.at.AddXY(0, float32(i)*lineOfLabel*l.letter), drawing.TopLeft, l.letter, true, ink)
+		p.write(s, l.at.AddXY(0, float32(i)*lineOfLabel*l.letter), drawing.Anchor{Y: 1}, l.letter, true, ink)
 	}
 }
 

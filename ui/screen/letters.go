@@ -65,19 +65,7 @@ func (p *painter) write(s string, at fyne.Position, a drawing.Anchor, size float
 
 // anchored gives the upper left corner of a box whose anchor is at a place.
 func anchored(at fyne.Position, box fyne.Size, a drawing.Anchor) fyne.Position {
-	switch a {
-	case drawing.MiddleCentre, drawing.BottomCentre, drawing.TopCentre:
-		at.X -= box.Width / 2
-	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
-		at.X -= box.Width
-	}
-	switch a {
-	case drawing.MiddleCentre, drawing.MiddleLeft, drawing.MiddleRight:
-		at.Y -= box.Height / 2
-	case drawing.BottomLeft, drawing.BottomCentre, drawing.BottomRight:
-		at.Y -= box.Height
-	}
-	return at
+	return at.SubtractXY(box.Width*float32(a.X), box.Height*float32(1-a.Y))
 }
 
 // searches are where a text is looked a place for, one after the other: at its

@@ -92,7 +92,7 @@ func (p *painter) makeRoom(d *drawing.Drawing) {
 func (p *painter) pointOf(m *drawing.Text) fyne.Position {
 	at := p.view.at(m.At)
 	rows := p.lifts[m.Of.Place]
-	if rows == 0 || !m.Bold || m.Anchor != drawing.MiddleCentre || m.Of.Kind != drawing.FrontThing {
+	if rows == 0 || !m.Bold || (m.Anchor != drawing.Anchor{X: 0.5, Y: 0.5}) || m.Of.Kind != drawing.FrontThing {
 		return at
 	}
 	const air = 8 // above and below

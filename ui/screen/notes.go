@@ -103,7 +103,7 @@ func (p *painter) note(m *drawing.Text, height, name int) {
 			area := face
 			area.y1 = above.y2 + underName
 			want := fyne.NewPos((above.x1+above.x2-size.Width)/2, area.y1)
-			if at, ok := p.placeIn(area).seek(wanted(want, size, letter, drawing.TopLeft, area), size, letter, search{12, anywhere, weak}); ok {
+			if at, ok := p.placeIn(area).seek(wanted(want, size, letter, drawing.Anchor{Y: 1}, area), size, letter, search{12, anywhere, weak}); ok {
 				take(s, at, size)
 				return
 			}

@@ -98,5 +98,5 @@ const titleSize = 1.15
 func (c *Screen) paintTitle(p *painter) {
 	b := c.titleBox(p)
 	p.backdrop(b, p.palette.Sheet)
-	p.write(c.say().Say(c.title()), fyne.NewPos(b.x1+4, b.y1+2), drawing.TopLeft, p.text*titleSize, true, p.palette.Ink)
+	p.write(c.say().Say(c.title()), fyne.NewPos(b.x1+4, b.y1+2), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.palette.Ink)
 }

@@ -251,7 +251,7 @@ func (p *painter) writeTaken() {
 		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.palette.DrawerBottom {
 			colour = p.palette.Ink // their own colour can't be read on a drawer bottom
 		}
-		p.write(t.say, t.at, drawing.TopLeft, t.letter, t.bold, colour)
+		p.write(t.say, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
 	}
 }
 

@@ -82,7 +82,7 @@ func (p *painter) rulersOver(step length.Length) {
 		at := p.view.px(x)
 		p.line(at, high*0.7, at, high, p.palette.Ink, 1)
 		if say := p.say.Figure(x); at+3+p.measure.of(say, letters, false).Width < p.size.Width {
-			p.write(say, fyne.NewPos(at+3, 0), drawing.TopLeft, letters, false, p.palette.Ink)
+			p.write(say, fyne.NewPos(at+3, 0), drawing.Anchor{Y: 1}, letters, false, p.palette.Ink)
 		}
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
@@ -91,7 +91,7 @@ func (p *painter) rulersOver(step length.Length) {
 		say := p.say.Figure(y)
 		fits := p.measure.of(say, letters, false).Width < wide*0.8 && at > high+letters && at < p.size.Height-letters
 		if fits {
-			p.write(say, fyne.NewPos(wide*0.8, at), drawing.MiddleRight, letters, false, p.palette.Ink)
+			p.write(say, fyne.NewPos(wide*0.8, at), drawing.Anchor{X: 1, Y: 0.5}, letters, false, p.palette.Ink)
 		}
 	}
 }

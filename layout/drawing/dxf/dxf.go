@@ -195,26 +195,13 @@ func (f *file) text(layer string, at plane.Point, a drawing.Anchor, s string) {
 	if s == "" {
 		return
 	}
-	across, up := 1, 2
-	switch a {
-	case drawing.MiddleLeft, drawing.BottomLeft, drawing.TopLeft:
-		across = 0
-	case drawing.MiddleRight, drawing.BottomRight, drawing.TopRight:
-		across = 2
-	}
-	switch a {
-	case drawing.BottomLeft, drawing.BottomCentre, drawing.BottomRight:
-		up = 1
-	case drawing.TopLeft, drawing.TopCentre, drawing.TopRight:
-		up = 3
-	}
 	f.entity("TEXT", layer)
 	f.xy(10, at)
 	f.real(40, f.o.TextHeight)
 	f.pair(1, ascii(s))
-	f.pair(72, strconv.Itoa(across))
+	f.pair(72, strconv.Itoa(int(2*a.X)))
 	f.xy(11, at)
-	f.pair(73, strconv.Itoa(up))
+	f.pair(73, strconv.Itoa(1+int(2*a.Y)))
 }
 
 // ascii writes what is not ASCII as release 12 does (%%c is a diameter sign), or
@@ -257,5 +244,5 @@ func (f *file) dimension(layer string, m *drawing.Dimension) {
 	}
 	f.line(layer, a, b)
 	middle := plane.Point{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2}
-	f.text(layer, middle, drawing.BottomCentre, m.Prefix+f.o.Say.Figure(m.Value))
+	f.text(layer, middle, drawing.Anchor{X: 0.5}, m.Prefix+f.o.Say.Figure(m.Value))
 }

@@ -38,7 +38,7 @@ func TestEveryKindOfMark(t *testing.T) {
 		&drawing.Line{From: at(0, 0), To: at(40, 10)},
 		&drawing.Rectangle{Rect: r},
 		&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge}, Centre: at(20, 15), Radius: 5 * length.Millimetre / 2},
-		&drawing.Text{At: at(20, 50), Say: message.New("Größe Ø %v 釉", length.MM(5))},
+		&drawing.Text{At: at(20, 50), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Say: message.New("Größe Ø %v 釉", length.MM(5))},
 		&drawing.Dimension{From: at(0, 30), To: at(40, 30), Line: length.MM(45), Value: length.MM(40)},
 		&drawing.Hatch{Rect: r},
 	}}

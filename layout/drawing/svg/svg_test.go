@@ -22,7 +22,7 @@ func everyMark() *drawing.Drawing {
 		&drawing.Rectangle{Rect: r},
 		&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.DrawerBottom}, Rect: r.Move(at(60, 0)), Filled: true},
 		&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge}, Centre: at(20, 15), Radius: length.MM(5)},
-		&drawing.Text{At: at(20, 50), Size: length.MM(5), Bold: true, Say: message.New("“Glaze” & %v", length.MM(5))},
+		&drawing.Text{At: at(20, 50), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: length.MM(5), Bold: true, Say: message.New("“Glaze” & %v", length.MM(5))},
 		&drawing.Dimension{From: at(0, 30), To: at(40, 30), Line: length.MM(45), Value: length.MM(40), Prefix: "Ø"},
 		&drawing.Hatch{Rect: r.Move(at(0, 80))},
 		&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Grip}, Rect: r},
