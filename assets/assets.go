@@ -1,5 +1,5 @@
 // Package assets holds what ships inside the program: sample hardware sheets,
-// the demo project, translations, and the icon. It imports nothing of frontlay.
+// the demo project, translations, and icons. It imports nothing of frontlay.
 package assets
 
 import (
@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-//go:embed sheets/*.yaml projects/*.yaml translations/*.json icon.png
+//go:embed sheets/*.yaml projects/*.yaml translations/*.json icons/*.svg icon.png
 var files embed.FS
 
 // DemoName is the file name of the demo project.
@@ -39,6 +39,13 @@ func Translation(code string) ([]byte, bool) { return named("translations", code
 
 // IconPNG is the program's icon as a PNG of 256 × 256 pixels.
 func IconPNG() []byte { return mustRead("icon.png") }
+
+// Icons lists the line icons of the window, in order of the alphabet.
+func Icons() []string { return names("icons") }
+
+// Icon gives a line icon as an SVG of 20 × 20 units, drawn in currentColor and, over
+// filled parts, in white; false where there is none of that name.
+func Icon(name string) ([]byte, bool) { return named("icons", name, ".svg") }
 
 // names lists the files of a folder without their endings.
 func names(folder string) []string {

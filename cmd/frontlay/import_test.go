@@ -37,7 +37,7 @@ layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg
 layout: layout/check layout/plan model model/edit
 pdfout: layout/ink layout/lettering layout/sheet model/length model/message github.com/jung-kurt/gofpdf golang.org/x/image
 pdfout/lp: layout/sheet model/length model/message
-ui/look: layout/drawing fyne.io/fyne/v2
+ui/look: assets layout/drawing fyne.io/fyne/v2
 ui/field: model/edit model/length model/message fyne.io/fyne/v2
 ui/session: layout layout/check layout/drawing layout/plan model model/edit model/history model/length model/message
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
@@ -60,6 +60,8 @@ ui/work: assets layout layout/check model model/message model/store model/yamlfi
 ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/screen ui/session fyne.io/fyne/v2
 ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/findings ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
 ui: assets assets/language layout layout/drawing model model/edit model/length model/message model/yamlfile ui/arrange ui/ask ui/command ui/desk ui/field ui/hardware ui/look ui/page/help ui/page/printing ui/page/rules ui/page/start ui/page/steps ui/session ui/tool ui/work fyne.io/fyne/v2
+ui/tip: ui/look fyne.io/fyne/v2
+ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
 assets:
 assets/language: assets model/message
 cmd/frontlay/locale:
