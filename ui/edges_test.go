@@ -14,7 +14,7 @@ import (
 // they do not stand out from the white ground.
 func TestEdgesInHighContrast(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.showStart()
+	w.showStart(nil)
 	var edges func(o fyne.CanvasObject) int
 	edges = func(o fyne.CanvasObject) (n int) {
 		if !o.Visible() {
@@ -33,13 +33,13 @@ func TestEdgesInHighContrast(t *testing.T) {
 		}
 		return n
 	}
-	if n := edges(w.front); n > 0 {
+	if n := edges(w.stage.front); n > 0 {
 		t.Errorf("%d buttons and choices have a line in the light look", n)
 	}
-	w.theme.Mode = look.ContrastMode
-	w.restyle()
-	w.showStart()
-	if n := edges(w.front); n < 6 {
+	w.group.theme.Mode = look.ContrastMode
+	w.group.paint(w.group.theme.Mode)
+	w.showStart(nil)
+	if n := edges(w.stage.front); n < 6 {
 		t.Errorf("%d buttons and choices have a line in high contrast", n)
 	}
 }

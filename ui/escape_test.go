@@ -92,10 +92,10 @@ func TestKeysScrollAPage(t *testing.T) {
 // F1 shows the keys on every page.
 func TestKeysOnEveryPage(t *testing.T) {
 	for name, show := range map[string]func(w *window){
-		"start":    (*window).showStart,
+		"start":    func(w *window) { w.showStart(nil) },
 		"print":    func(w *window) { w.do("print") },
 		"hardware": func(w *window) { w.do("sheets") },
-		"drawing":  (*window).showDesk,
+		"drawing":  func(w *window) { w.stage.showDesk() },
 	} {
 		t.Run(name, func(t *testing.T) {
 			w, _, _ := newWindow(t, "")

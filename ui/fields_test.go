@@ -124,10 +124,10 @@ func TestSteppers(t *testing.T) {
 // bought in such steps, while sizes of carcasses come in tens.
 func TestSteppersOfANewCabinet(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	w.showStart()
+	w.showStart(nil)
 	b := w.beginning()
 	fields := map[string]*field.Entry{}
-	replay.Named(w.front, "", func(name string, o fyne.CanvasObject) {
+	replay.Named(w.stage.front, "", func(name string, o fyne.CanvasObject) {
 		if e, ok := o.(*field.Entry); ok {
 			fields[name] = e
 		}

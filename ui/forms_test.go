@@ -27,7 +27,7 @@ func TestFormsAreWhole(t *testing.T) {
 		for _, f := range forms() {
 			t.Run(a.name+"/"+f.name, func(t *testing.T) {
 				w.closeOverlays()
-				w.showDesk()
+				w.stage.showDesk()
 				w.session.Go(begun)
 				f.show(w)
 				layOut(w)

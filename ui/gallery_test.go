@@ -89,9 +89,9 @@ func hand(command, at string, dx, dy float32, drag bool) func(w *window) {
 }
 
 var scenes = []scene{
-	{name: "start", set: func(w *window) { w.showStart() }},
+	{name: "start", set: func(w *window) { w.showStart(nil) }},
 	{name: "start-found", set: func(w *window) {
-		w.showStart()
+		w.showStart(nil)
 		w.beginning().Do(edit.SetCabinet(model.Place{}, "width", length.MM(1200)))
 	}},
 	{name: "locked", set: shown("lock", "through")},

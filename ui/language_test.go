@@ -18,7 +18,7 @@ func TestALanguageFromAFile(t *testing.T) {
 		t.Errorf("the window says %q", w.text("Save"))
 	}
 	w.speak(bad)
-	if w.speech.code != good || w.win.Canvas().Overlays().Top() == nil {
+	if w.group.speech.code != good || w.win.Canvas().Overlays().Top() == nil {
 		t.Error("a broken catalogue is not refused with a message")
 	}
 }
@@ -28,8 +28,8 @@ func TestTheTitleMakesAFileName(t *testing.T) {
 	for title, want := range map[string]string{"Glaze bench": "glaze-bench", "a/b: c?": "a-b--c-", "": "project", "..": "project"} {
 		p := w.session.Project().Clone()
 		p.Title = title
-		w.follow(w.work.New(p), nil)
-		if got := w.work.Name(); got != want || strings.ContainsAny(got, "/\\") {
+		w.files.Follow(w.files.Work.New(p), nil)
+		if got := w.files.Work.Name(); got != want || strings.ContainsAny(got, "/\\") {
 			t.Errorf("%q makes %q, want %q", title, got, want)
 		}
 	}

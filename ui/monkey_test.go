@@ -53,7 +53,7 @@ func (m *monkey) spot() fyne.Position {
 func (m *monkey) act() {
 	m.pointer.To = m.w.desk.Screen // another one after another language
 	switch n := m.r.Intn(100); {
-	case m.w.front.Visible():
+	case m.w.stage.front.Visible():
 		m.onPage()
 	case n < 18:
 		m.pointer.Held = []fyne.KeyModifier{0, 0, fyne.KeyModifierShift, fyne.KeyModifierControl}[m.r.Intn(4)]
@@ -185,9 +185,9 @@ func (m *monkey) openPage() {
 func (m *monkey) onPage() {
 	switch {
 	case m.w.sheets() != nil && m.r.Intn(4) > 0:
-		m.use(m.w.front)
+		m.use(m.w.stage.front)
 	case m.w.sheets() != nil:
-		m.w.sheets().Leave(m.w.showDesk)
+		m.w.sheets().Leave(m.w.stage.showDesk)
 	case m.r.Intn(2) == 0:
 		m.w.do([]string{"undo", "fit", "dark", "light", "save", "inch", "mm"}[m.r.Intn(7)])
 	default:
@@ -283,7 +283,7 @@ func readsBack(t *testing.T, w *window, seed int64, after int) {
 	if err != nil {
 		t.Fatalf("seed %d: after %d actions the project can't be written: %v", seed, after, err)
 	}
-	f, err := yamlfile.Read("monkey.yaml", data, sheets, check.Limits())
+	f, err := yamlfile.Read("monkey.yaml", data, samples, check.Limits())
 	if err != nil {
 		t.Fatalf("seed %d: after %d actions the project can't be read back: %v\n%s", seed, after, err, data)
 	}

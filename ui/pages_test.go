@@ -41,10 +41,10 @@ func inInches(w *window) {
 	if b := w.beginning(); b != nil {
 		b.Do(edit.SetUnit{Unit: u})
 	}
-	if h := w.sheets(); h != nil && u != h.page.Sheet().Unit {
-		s := h.page.Sheet().Clone()
+	if h := w.sheets(); h != nil && u != h.Form.Sheet().Unit {
+		s := h.Form.Sheet().Clone()
 		s.Unit = u
-		h.page.Replace(s)
+		h.Form.Replace(s)
 	}
 }
 
@@ -66,7 +66,7 @@ func forms() []form {
 		{"partition", inspected(drawing.PartitionThing, model.Place{Cabinet: 1})},
 		{"bay", inspected(drawing.BayThing, model.Place{Cabinet: 1, Front: -1})},
 		{"cabinet", inspected(drawing.CabinetThing, session.PlaceOfCabinet(0))},
-		{"new", func(w *window) { w.showStart(); inInches(w) }},
+		{"new", func(w *window) { w.showStart(nil); inInches(w) }},
 		{"print", func(w *window) { w.do("print") }},
 		{"hardware", func(w *window) { w.openSheets(w.session.Project().Hardware[0].Name); inInches(w) }},
 		{"calibration", func(w *window) { printing.New(w, w.system()).Measure(nil) }},

@@ -60,9 +60,9 @@ func (p *places) write() {
 		pos := fyne.CurrentApp().Driver().AbsolutePositionForObject(o)
 		r.Places[name] = replay.Spot{X: pos.X, Y: pos.Y, Width: o.Size().Width, Height: o.Size().Height}
 	}
-	if w.front.Visible() {
-		replay.Named(w.front, "page ", at)
-		if b, ok := w.page.(*start.Page); ok {
+	if w.stage.front.Visible() {
+		replay.Named(w.stage.front, "page ", at)
+		if b, ok := w.stage.page.(*start.Page); ok {
 			onScreen(b.Screen, at, r.Places)
 		}
 	} else {

@@ -32,7 +32,7 @@ func TestEscapeStopsWriting(t *testing.T) {
 	if got := w.desk.Status.Text; got != "Stopped; nothing was written." {
 		t.Errorf("the window says %q", got)
 	}
-	if !w.front.Visible() {
+	if !w.stage.front.Visible() {
 		t.Error("Esc left the page behind the bar")
 	}
 }
@@ -59,7 +59,7 @@ func TestTheCommandForATemplate(t *testing.T) {
 		t.Error("nothing is selected, and yet there is a template")
 	}
 	w.session.Select(w.face(4), w.face(5))
-	if w.do("template"); !w.front.Visible() {
+	if w.do("template"); !w.stage.front.Visible() {
 		t.Error("no page is shown")
 	}
 }

@@ -3,6 +3,7 @@ package ui
 
 import (
 	"path/filepath"
+	"time"
 
 	"fyne.io/fyne/v2"
 
@@ -10,6 +11,7 @@ import (
 	"frontlay/layout"
 	"frontlay/model/message"
 	"frontlay/ui/look"
+	"frontlay/ui/page/help"
 	"frontlay/ui/page/printing"
 	"frontlay/ui/work"
 )
@@ -34,24 +36,35 @@ func first(a fyne.App, o Options) *window {
 	return w
 }
 
+// open makes the first window of a group.
+func open(a fyne.App, th *look.Theme, o Options) *window { return openIn(newGroup(a, th), o) }
+
 // Names of the settings that are kept.
 const (
-	prefLook   = "look"
-	prefLarge  = "large text"
-	prefRecent = "recent files"
-	prefFolder = "folder"
-	prefHints  = "hints shown"
-	prefUnit   = "unit"
-	prefWidth  = "window width"
-	prefHeight = "window height"
+	prefLook     = "look"
+	prefLarge    = "large text"
+	prefLanguage = "language" // empty: the desktop's
+	prefHints    = "hints shown"
+	prefUnit     = "unit"
+	prefWidth    = "window width"
+	prefHeight   = "window height"
 )
 
-// What the computer does with pages.
+const (
+	// mostPictures is how many recent projects the start page shows.
+	mostPictures = 4
+	// keepSettings is how long Fyne may take to write settings that were changed
+	// last; it does so a tenth of a second later.
+	keepSettings = 400 * time.Millisecond
+)
+
+// What the window needs is said where it is used.
 type (
 	Write         = printing.Write
 	Printer       = printing.Printer
 	PrintJob      = printing.Job
 	KnownPrinters = printing.KnownPrinters
+	Report        = help.Report
 )
 
 // Options are what the window needs from the world around it.
@@ -79,13 +92,6 @@ type Options struct {
 	Exit func()
 }
 
-// Report tells of an earlier run that ended in an unforeseen way, without
-// private things. Discard lets it go.
-type Report struct {
-	Text    string
-	Discard func() error
-}
-
 // Export writes the files for machines and other programs into a folder and
 // tells how many there are.
 type Export func(folder string, r layout.Result, say message.Language) (int, error)
@@ -94,12 +100,12 @@ type Export func(folder string, r layout.Result, say message.Language) (int, err
 // so that they do not mix with others.
 func (w *window) exportFiles() {
 	w.ask.Folder(func(path string) {
-		folder := filepath.Join(path, w.work.Name()+"-files")
-		n, err := w.options.Export(folder, w.session.CommittedResult(), w.say())
+		folder := filepath.Join(path, w.FileName()+"-files")
+		n, err := w.options.Export(folder, w.session.CommittedResult(), w.Say())
 		if err != nil {
 			w.ask.Complain(err)
 			return
 		}
-		w.tell(message.New("Files written into %v: %v", folder, n))
+		w.Tell(message.New("Files written into %v: %v", folder, n))
 	})
 }

@@ -22,7 +22,7 @@ import (
 // journals are the files of what is not saved.
 func (w *window) journals(t *testing.T) []string {
 	t.Helper()
-	if err := w.work.Flush(); err != nil {
+	if err := w.files.Work.Flush(); err != nil {
 		t.Fatal(err)
 	}
 	files, err := filepath.Glob(filepath.Join(w.options.Keeper.Home, "journal", "*.journal"))
@@ -98,7 +98,7 @@ func TestChangedUnderneathIsAChoice(t *testing.T) {
 			if err := os.WriteFile(path, []byte(theirs), 0o600); err != nil {
 				t.Fatal(err)
 			}
-			w.save()
+			w.files.Save()
 			if w.win.Canvas().Overlays().Top() == nil || !strings.Contains(content(t, path), "title: Theirs") {
 				t.Fatal("the other program's version was overwritten without a question")
 			}
@@ -186,7 +186,7 @@ func TestAFileOpenElsewhereIsTold(t *testing.T) {
 	}
 	w.answerWith(t, "Look at it")
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Mine"})
-	w.save()
+	w.files.Save()
 	w.answerWith(t, "Go back")
 	if got := content(t, path); !strings.Contains(got, "title: Glaze bench") {
 		t.Error("the other window's file was overwritten")
@@ -208,7 +208,7 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		f, err := yamlfile.Read(path, body, sheets, check.Limits())
+		f, err := yamlfile.Read(path, body, samples, check.Limits())
 		if err != nil {
 			t.Fatalf("the journal can't be opened again: %v", err)
 		}
@@ -217,26 +217,26 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 	const name = "main, changed and not in use"
 	w.openSheets("main")
 	main := w.session.Project().Sheet("main")
-	w.sheets().changed(9 * length.Millimetre)
+	w.setback(9 * length.Millimetre)
 	if s := kept().Sheet(name); s == nil || s.Runner.Setback != 9*length.Millimetre {
 		t.Fatalf("the journal holds %v", kept().Hardware)
 	}
 	if s := kept().Sheet("main"); s.Runner.Setback != main.Runner.Setback {
 		t.Error("the journal's project uses figures that the person has not put into it")
 	}
-	w.sheets().changed(-9 * length.Millimetre)
-	if len(w.sheets().page.Problems()) == 0 {
+	w.setback(-9 * length.Millimetre)
+	if len(w.sheets().Form.Problems()) == 0 {
 		t.Fatal("the figures go together")
 	}
 	if s := kept().Sheet(name); s == nil || s.Runner.Setback != 9*length.Millimetre {
 		t.Error("figures that do not go together have taken the good ones out of the journal")
 	}
-	w.save()
+	w.files.Save()
 	if s := kept().Sheet(name); s == nil {
 		t.Error("saving the project has taken the figures out of the journal")
 	}
-	w.sheets().Leave(w.showDesk)
-	w.answer(t, "Give them up")
+	w.sheets().Leave(w.stage.showDesk)
+	w.answerWith(t, "Give them up")
 	if found := w.journals(t); len(found) != 0 {
 		t.Errorf("with the figures given up everything is saved, and there is still %v", found)
 	}

@@ -15,9 +15,9 @@ import (
 func TestTheWheelScrollsOverFields(t *testing.T) {
 	for name, show := range map[string]func(w *window) fyne.CanvasObject{
 		"inspector": func(w *window) fyne.CanvasObject { w.session.Select(); return w.desk.Inspector.Object },
-		"print":     func(w *window) fyne.CanvasObject { w.do("print"); return w.front },
-		"new":       func(w *window) fyne.CanvasObject { w.showStart(); return w.front },
-		"hardware":  func(w *window) fyne.CanvasObject { w.openSheets("main"); return w.front },
+		"print":     func(w *window) fyne.CanvasObject { w.do("print"); return w.stage.front },
+		"new":       func(w *window) fyne.CanvasObject { w.showStart(nil); return w.stage.front },
+		"hardware":  func(w *window) fyne.CanvasObject { w.openSheets("main"); return w.stage.front },
 		"rules": func(w *window) fyne.CanvasObject {
 			w.do("rules")
 			return w.win.Canvas().Overlays().Top()

@@ -2,114 +2,95 @@ package ui
 
 import (
 	"net/url"
+	"path/filepath"
 	"sync"
+	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/arrange"
 	"frontlay/ui/ask"
 	"frontlay/ui/command"
 	"frontlay/ui/desk"
-	"frontlay/ui/look"
+	"frontlay/ui/files"
+	"frontlay/ui/page/help"
+	"frontlay/ui/page/printing"
+	"frontlay/ui/page/sheets"
 	"frontlay/ui/page/start"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 	"frontlay/ui/work"
 )
 
-// window is one open project.
+// window is one open project. Its rooms know what they need of it and nothing of
+// each other.
 type window struct {
 	app     fyne.App
 	win     fyne.Window
 	options Options
-	theme   *look.Theme
-	ask     *ask.Asker
-
-	work    *work.Work
-	session *session.Session // of the work
-	speech  speech
 	group   *group
 	closed  chan struct{} // closed when the window is
 
+	ask     *ask.Asker
+	files   *files.Files
+	session *session.Session // of the work
+
+	stage    *stage
 	desk     *desk.Desk
 	table    *command.Table
 	arranger *arrange.Arranger
-	front    *fyne.Container // what lies over the desk
-	page     page            // that, nil where nothing does
-	opened   bool            // a project is on the desk
 }
 
-// open makes the first window, on the project that the options name.
-func open(a fyne.App, th *look.Theme, o Options) *window { return openIn(&group{}, a, th, o) }
-
-// openIn makes a window of a group.
-func openIn(g *group, a fyne.App, th *look.Theme, o Options) *window {
-	w := &window{app: a, win: a.NewWindow("frontlay"), options: o, theme: th, speech: firstSpeech(a), group: g, closed: make(chan struct{})}
-	w.ask = &ask.Asker{Win: w.win, Say: w.say, Begin: w.folder, Own: func() string { return w.work.Path() }}
+// openIn makes a window of a group, on the project that the options name. Where
+// nothing is named, or it can't be read, a new project takes its place behind the
+// start page.
+func openIn(g *group, o Options) *window {
+	w := &window{app: g.app, win: g.app.NewWindow("frontlay"), options: o, group: g, closed: make(chan struct{})}
+	w.ask = &ask.Asker{Win: w.win, Say: w.Say, Begin: func() string { return w.files.Folder() }, Own: func() string { return w.files.Work.Path() }}
+	w.files = files.New(w, o.Keeper, start.Project())
+	w.stage = &stage{win: w.win, ask: w.ask}
 	g.windows = append(g.windows, w)
-	first := w.first()
-	w.session = w.work.Session()
-	w.build()
-	w.win.Canvas().SetOnTypedKey(w.typedKey) // once: a window made anew may have a dialog open that has the keys
-	w.watch()
-	if w.opened {
-		w.showDesk()
-	} else {
-		w.showStart()
+	var first work.Outcome
+	switch {
+	case o.Open != "":
+		first = w.files.Work.Open(o.Open)
+	case o.Demo:
+		first = w.files.Work.Demo()
 	}
-	w.follow(first, nil)
+	w.stage.opened, first.Show = first.Show, false
+	w.session = w.files.Work.Session()
+	w.build()
+	w.win.Canvas().SetOnTypedKey(w.stage.typedKey) // once: a window made anew may have a dialog open that has the keys
+	w.watch()
+	if w.stage.opened {
+		w.stage.showDesk()
+	} else {
+		w.showStart(nil)
+	}
+	w.files.Follow(first, nil)
 	w.win.SetCloseIntercept(w.quit)
-	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.dropped(u) })
+	w.win.SetOnDropped(func(_ fyne.Position, u []fyne.URI) { w.files.Dropped(u) })
 	w.win.SetOnClosed(sync.OnceFunc(func() {
 		close(w.closed)
 		g.left(w)
 	}))
-	w.win.Resize(w.startSize())
+	w.win.Resize(startSize(w.app.Preferences()))
 	return w
 }
-
-// first opens what the window begins with. Where nothing is named, or it can't be
-// read, a new project takes its place behind the start page. What the outcome asks
-// or tells is left for the window to show.
-func (w *window) first() (o work.Outcome) {
-	w.work = w.options.Keeper.Begin(start.Project())
-	switch {
-	case w.options.Open != "":
-		o = w.work.Open(w.options.Open)
-	case w.options.Demo:
-		o = w.work.Demo()
-	}
-	w.opened, o.Show = o.Show, false
-	return o
-}
-
-// say gives the language of the moment.
-func (w *window) say() message.Language {
-	say := w.speech.language
-	say.Unit = w.session.Project().Unit
-	return say
-}
-
-func (w *window) text(s string, args ...any) string { return w.say().Say(message.New(s, args...)) }
 
 // build puts the window together.
 func (w *window) build() {
 	w.desk = desk.New(w)
 	w.arranger = arrange.New(w, &w.group.copied)
-	w.table = command.New(w.say, w.fileRows(), w.editRows(), w.arranger.EditRows(), w.sheetRows(), w.arranger.StackRows(),
-		w.desk.DrawRows(), w.arranger.CabinetRows(), w.desk.PictureRows(), w.templateRows(), w.desk.SightRows(),
-		w.desk.CheckRows(), w.ruleRows(), w.settingRows(), w.helpRows())
-	w.desk.Furnish(w.table, w.run)
-	w.front = container.NewStack()
-	w.win.SetContent(container.NewStack(w.desk.Object, w.front))
-	w.win.SetMainMenu(w.table.MainMenu(w.run))
-	w.table.AddOthers(w.win.Canvas(), w.run)
+	w.table = command.New(w.Say, w.rows()...)
+	w.desk.Furnish(w.table, w.stage.run)
+	w.stage.furnish(w.desk, w.table)
 }
 
 // watch follows the session.
@@ -119,9 +100,32 @@ func (w *window) watch() {
 		if w.session == s {
 			w.desk.Changed(c)
 			w.Update()
-			w.note(c)
+			w.files.Note(c)
 		}
 	})
+	w.Update()
+}
+
+// rebuild makes every widget anew, for another language or size of letters. A
+// page over the drawing that can't be made anew goes back to the drawing.
+func (w *window) rebuild() {
+	w.desk.Inspector.Take()
+	picture, through, over := w.desk.Screen.Picture(), w.desk.Screen.SeeThrough(), w.stage.page
+	w.session.Forget()
+	w.build()
+	w.desk.Inspector.Begin()
+	w.watch()
+	w.desk.Screen.ShowPicture(picture)
+	w.desk.Screen.SetSeeThrough(through)
+	switch p := over.(type) {
+	case *sheets.Page:
+		w.showSheets(p.Again())
+	case *start.Page:
+		p.Take()
+		w.showStart(p.Session.Committed())
+	default:
+		w.stage.clear()
+	}
 	w.Update()
 }
 
@@ -130,7 +134,7 @@ func (w *window) watch() {
 func (w *window) Update() {
 	name := w.session.Project().Title
 	if name == "" {
-		name = w.text("Untitled")
+		name = w.ask.Text("Untitled")
 	}
 	if w.session.Unsaved() {
 		name = "* " + name
@@ -144,57 +148,93 @@ func (w *window) Update() {
 	w.desk.Update()
 }
 
-// typedKey takes keys that no widget wants.
-func (w *window) typedKey(e *fyne.KeyEvent) {
-	switch {
-	case w.page == nil:
-		w.desk.Screen.TypedKey(e)
-	case e.Name == fyne.KeyF1, e.Name == fyne.KeyF10:
-		w.Key(e)
-	case e.Name == fyne.KeyEscape && w.opened:
-		w.page.Leave(w.showDesk)
-	}
+// begin is ready for the first window of the program, which also shows what
+// earlier runs have left.
+func (w *window) begin() {
+	w.ready()
+	help.Reports(w.ask, w.app.Clipboard(), w.options.Reports, func() { w.files.Follow(w.files.Work.Leftovers(), nil) })
 }
 
-// Key takes keys that the drawing has no use for.
-func (w *window) Key(e *fyne.KeyEvent) {
-	switch e.Name {
-	case fyne.KeyDelete, fyne.KeyBackspace:
-		w.do("remove")
-	case fyne.KeyF1:
-		w.do("keys")
-	case fyne.KeyF10:
-		if w.page == nil && w.shifted() {
-			w.desk.Screen.TypedKey(&fyne.KeyEvent{Name: desktop.KeyMenu})
-		} else {
-			w.openMenus()
+// ready looks out for other programs, once the window is there.
+func (w *window) ready() {
+	w.desk.Inspector.Begin()
+	w.files.LookOut(w.closed)
+}
+
+// quit closes the window after asking about unsaved work.
+func (w *window) quit() {
+	w.files.Keep(func() {
+		w.keepSize()
+		_ = w.files.Work.Close() // nobody is there to read it; a lock that is left is taken over later
+		w.leave()
+	})
+}
+
+// keepSize notes the window's size and that of its panels; what its text looks
+// like is kept already.
+func (w *window) keepSize() {
+	w.desk.KeepShares()
+	s, p := w.win.Canvas().Size(), w.app.Preferences()
+	p.SetFloat(prefWidth, float64(s.Width))
+	p.SetFloat(prefHeight, float64(s.Height))
+	p.SetInt(prefUnit, int(w.session.Project().Unit))
+}
+
+// leave closes the window. With the last one the program ends by Options.Exit:
+// where Fyne 2.7.4 ends its own loop it can send to a channel that it has just
+// closed, and what was saved in good order would look like a crash.
+func (w *window) leave() {
+	if w.options.Exit == nil || len(w.app.Driver().AllWindows()) > 1 {
+		w.win.Close()
+		return
+	}
+	w.win.Hide()
+	time.AfterFunc(keepSettings, w.options.Exit)
+}
+
+// showStart puts the start page over the desk, with the figures of a new cabinet
+// that are there already; nil: none are.
+func (w *window) showStart(figures *model.Project) {
+	p := start.New(w, figures, w.doors())
+	w.stage.showOver(p, w.ask.Text("Drawer fronts, planned and drilled right"), p.Object)
+}
+
+// doors are the ways into work that is there already.
+func (w *window) doors() []start.Door {
+	all := []start.Door{{Heading: w.ask.Text("Open"), Label: w.ask.Text("Open a project…"), Open: func() { w.stage.do("open") }}}
+	if f, err := w.options.Keeper.Demo(); err == nil {
+		all = append(all, start.Door{Heading: w.ask.Text("The demo: a pottery studio's glaze bench"), Label: w.ask.Text("Open the demo"),
+			Project: f.Project, Open: func() { w.stage.do("demo") }})
+	}
+	for i, path := range w.files.Recent() {
+		if i == mostPictures {
+			break
 		}
+		d := start.Door{Label: w.ask.Text("%v can't be opened any more.", filepath.Base(path))}
+		if f, err := w.options.Keeper.Look(path); err == nil {
+			d = start.Door{Label: filepath.Base(path), Project: f.Project, Open: func() { w.files.Open(path) }}
+		}
+		if i == 0 {
+			d.Heading = w.ask.Text("Opened before")
+		}
+		all = append(all, d)
 	}
+	return all
 }
 
-// shifted tells that Shift is held.
-func (w *window) shifted() bool {
-	if w.desk.Screen.Held != nil {
-		return w.desk.Screen.Held()&command.Shift != 0
-	}
-	d, ok := w.app.Driver().(desktop.Driver)
-	return ok && d.CurrentKeyModifiers()&command.Shift != 0
+// showSheets shows the page of hardware sheets over the desk.
+func (w *window) showSheets(p *sheets.Page) {
+	w.stage.showOver(p, w.ask.Text("Hardware sheets"), p.Object, p.Use)
 }
 
-// openMenus goes to the row of menus, as letting go of Alt does in Fyne. The
-// canvases of the desktop can do that, but no interface says so.
-func (w *window) openMenus() {
-	if c, ok := w.win.Canvas().(interface{ ToggleMenu() }); ok {
-		c.ToggleMenu()
-	}
+// showPrinting shows the page for printing over the desk.
+func (w *window) showPrinting(page func(printing.Host, printing.System) *printing.Page) {
+	w.stage.showOver(reading{}, w.ask.Text("Templates, drawings and lists"), page(w, w.system()).Object)
 }
 
-// show shows the project that has taken the place of the one before.
-func (w *window) show() {
-	w.session = w.work.Session()
-	w.desk.Watch(w.session)
-	w.watch()
-	w.showDesk()
+// system is what the computer can do with pages.
+func (w *window) system() printing.System {
+	return printing.System{Write: w.options.Write, Printer: w.options.Printer, Known: w.options.Known, Date: w.options.Date}
 }
 
 // What the rooms of the window ask of it.
@@ -203,13 +243,17 @@ func (w *window) show() {
 func (w *window) Session() *session.Session { return w.session }
 
 // Say is the language of the moment.
-func (w *window) Say() message.Language { return w.say() }
+func (w *window) Say() message.Language {
+	say := w.group.speech.language
+	say.Unit = w.session.Project().Unit
+	return say
+}
 
 // Ask asks over the window.
 func (w *window) Ask() *ask.Asker { return w.ask }
 
 // FileName is what files of the project are called.
-func (w *window) FileName() string { return w.work.Name() }
+func (w *window) FileName() string { return w.files.Work.Name() }
 
 // OpenURL opens what another program shows.
 func (w *window) OpenURL(u *url.URL) error { return w.app.OpenURL(u) }
@@ -217,30 +261,74 @@ func (w *window) OpenURL(u *url.URL) error { return w.app.OpenURL(u) }
 // Preferences are the settings that are kept.
 func (w *window) Preferences() fyne.Preferences { return w.app.Preferences() }
 
+// Key takes keys that the drawing has no use for.
+func (w *window) Key(e *fyne.KeyEvent) { w.stage.key(e) }
+
 // Large tells that the text is large.
-func (w *window) Large() bool { return w.theme.Large }
+func (w *window) Large() bool { return w.group.theme.Large }
+
+// Unit is that of the project that was on the desk last.
+func (w *window) Unit() length.Unit {
+	return length.Unit(w.app.Preferences().IntWithFallback(prefUnit, int(length.UnitMM)))
+}
+
+// Begin opens a new project.
+func (w *window) Begin(p *model.Project) { w.files.Begin(p) }
+
+// Show shows the project that has taken the place of the one before.
+func (w *window) Show() {
+	w.session = w.files.Work.Session()
+	w.desk.Watch(w.session)
+	w.watch()
+	w.stage.showDesk()
+}
+
+// Settle goes on once nothing that is typed can be lost.
+func (w *window) Settle(then func()) { w.stage.settle(then) }
+
+// Busy tells that the hand, a question or changed figures are not to be
+// interrupted.
+func (w *window) Busy() bool {
+	_, sheets := w.stage.page.(*sheets.Page)
+	return sheets || w.session.InGesture() || w.win.Canvas().Overlays().Top() != nil
+}
+
+// Draft is the project with what is changed on a page and not in it yet; nil:
+// nothing is.
+func (w *window) Draft() *model.Project {
+	if p, ok := w.stage.page.(*sheets.Page); ok {
+		return p.Draft(w.session.Committed())
+	}
+	return nil
+}
+
+// Drafted notes a draft in the journal.
+func (w *window) Drafted() { w.files.Journal() }
+
+// Renew makes the menu of a command anew.
+func (w *window) Renew(command string) {
+	w.table.Renew(command)
+	w.win.MainMenu().Refresh()
+}
 
 // Do makes an edit, selects what it has made, and tells where it can't be made.
 func (w *window) Do(e edit.Edit, made ...drawing.Subject) bool {
 	if err := w.session.Do(e); err != nil {
-		w.refuse(tool.Said(err))
+		w.Refuse(tool.Said(err))
 		return false
 	}
 	if len(made) > 0 {
 		w.session.Select(made...)
 	}
-	w.tell(e.Label())
+	w.Tell(e.Label())
 	return true
 }
 
 // Tell writes what was done to the status line.
-func (w *window) Tell(m message.Message) { w.tell(m) }
+func (w *window) Tell(m message.Message) { w.desk.Tell(m) }
 
 // Refuse writes there why something can't be done.
-func (w *window) Refuse(m message.Message) { w.refuse(m) }
-
-func (w *window) tell(m message.Message)   { w.desk.Tell(m) }
-func (w *window) refuse(m message.Message) { w.desk.Refuse(m) }
+func (w *window) Refuse(m message.Message) { w.desk.Refuse(m) }
 
 // CopiedNow lets every window paste what was copied.
 func (w *window) CopiedNow() {
@@ -259,5 +347,5 @@ func (w *window) Menu(at fyne.Position) {
 	if sel := w.session.Selection(); len(sel) > 0 {
 		on = things[sel[0].Kind]
 	}
-	widget.ShowPopUpMenuAtPosition(w.table.Context(on, w.run), w.win.Canvas(), at)
+	widget.ShowPopUpMenuAtPosition(w.table.Context(on, w.stage.run), w.win.Canvas(), at)
 }

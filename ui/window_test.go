@@ -52,12 +52,12 @@ func (d *disk) OpenFile(name string, flag int, perm fs.FileMode) (store.File, er
 func keeper(t testing.TB, d store.FS) *work.Keeper {
 	t.Helper()
 	n := 0
-	return &work.Keeper{FS: d, Home: t.TempDir(), Sheets: func(string, func(string) bool) yamlfile.SheetSource { return sheets },
+	return &work.Keeper{FS: d, Home: t.TempDir(), Sheets: func(string, func(string) bool) yamlfile.SheetSource { return samples },
 		Owner: func() store.Owner { n++; return store.ThisProcess(strconv.Itoa(n), time.Now()) },
 		After: func(time.Duration) <-chan time.Time { return nil }, Now: time.Now, Failed: func(err error) { t.Error(err) }}
 }
 
-func sheets(s string) (string, []byte, error) {
+func samples(s string) (string, []byte, error) {
 	data, _ := assets.Sheet(s)
 	return s, data, nil
 }
@@ -99,7 +99,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 
 // shut closes a window as the last question before it does.
 func (w *window) shut() {
-	_ = w.work.Close() // what a test leaves unsaved is nobody's
+	_ = w.files.Work.Close() // what a test leaves unsaved is nobody's
 	select {
 	case <-w.closed:
 	default:
@@ -108,7 +108,7 @@ func (w *window) shut() {
 }
 
 // saveTo writes the project to a file.
-func (w *window) saveTo(path string) { w.follow(w.work.SaveTo(path), nil) }
+func (w *window) saveTo(path string) { w.files.Follow(w.files.Work.SaveTo(path), nil) }
 
 func (w *window) face(n int) drawing.Subject {
 	return session.Front(w.session.Result().Plan.Fronts[n-1].Place)
@@ -139,8 +139,8 @@ func TestAFileThatCantBeReadIsTold(t *testing.T) {
 	if w.win.Canvas().Overlays().Top() == nil {
 		t.Error("nothing tells that the file could not be read")
 	}
-	if w.work.Path() != "" {
-		t.Errorf("saving would overwrite %s", w.work.Path())
+	if w.files.Work.Path() != "" {
+		t.Errorf("saving would overwrite %s", w.files.Work.Path())
 	}
 }
 
@@ -172,7 +172,7 @@ func TestSaveAndReopen(t *testing.T) {
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Another bench"})
 	d.fail = errors.New("the disk is full")
 	w.saveTo(path)
-	if !w.session.Unsaved() || w.work.Path() != "" {
+	if !w.session.Unsaved() || w.files.Work.Path() != "" {
 		t.Error("a failed save counts as one")
 	}
 	w.win.Canvas().Overlays().Remove(w.win.Canvas().Overlays().Top())
@@ -182,12 +182,12 @@ func TestSaveAndReopen(t *testing.T) {
 		t.Errorf("after saving: unsaved %v, title %q", w.session.Unsaved(), w.win.Title())
 	}
 	want := w.session.Project()
-	w.openFile(path)
+	w.files.Open(path)
 	got := w.session.Project()
 	if !reflect.DeepEqual(got.Cabinets, want.Cabinets) || got.Title != want.Title {
 		t.Error("what was saved is not what is opened")
 	}
-	if r := w.recent(); len(r) != 1 || filepath.Base(r[0]) != "bench.yaml" {
+	if r := w.files.Recent(); len(r) != 1 || filepath.Base(r[0]) != "bench.yaml" {
 		t.Errorf("recent files %v", r)
 	}
 }
@@ -459,10 +459,10 @@ func TestTheWindowFitsASmallScreen(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	for _, large := range []bool{false, true} {
 		for _, code := range language.Codes() {
-			w.theme.Large = large
-			w.app.Settings().SetTheme(w.theme)
+			w.group.theme.Large = large
+			w.app.Settings().SetTheme(w.group.theme)
 			w.speak(code)
-			for _, page := range []func(){w.showDesk, w.showStart, func() { w.do("print") }} {
+			for _, page := range []func(){w.stage.showDesk, func() { w.showStart(nil) }, func() { w.do("print") }} {
 				page()
 				if m := w.win.Content().MinSize(); m.Width > 1366 || m.Height > 700 {
 					t.Errorf("in %q, large %v, the window needs %v", code, large, m)
@@ -567,6 +567,6 @@ func TestAnotherUnitChangesNoSize(t *testing.T) {
 
 // beginning is the page of a new cabinet; nil while it is not shown.
 func (w *window) beginning() *start.Page {
-	b, _ := w.page.(*start.Page)
+	b, _ := w.stage.page.(*start.Page)
 	return b
 }

@@ -64,8 +64,8 @@ func TestSettingsHoldInEveryWindow(t *testing.T) {
 	other := w.another()
 	t.Cleanup(other.shut)
 	w.speak("de")
-	if other.speech.code != "de" || other.menu("save").Label != w.menu("save").Label {
-		t.Errorf("the other window speaks %q", other.speech.code)
+	if other.group.speech.code != "de" || other.menu("save").Label != w.menu("save").Label {
+		t.Errorf("the other window speaks %q", other.group.speech.code)
 	}
 	w.do("dark")
 	if !other.menu("dark").Checked || other.menu("light").Checked {
@@ -114,7 +114,7 @@ func TestDroppedFiles(t *testing.T) {
 		for _, n := range names {
 			all = append(all, storage.NewFileURI(n))
 		}
-		w.dropped(all)
+		w.files.Dropped(all)
 	}
 	drop("/shop/picture.png", "/shop/notes.txt")
 	if w.desk.Status.Importance != widget.DangerImportance || w.session.Project().Title != "Changed" {
@@ -125,8 +125,8 @@ func TestDroppedFiles(t *testing.T) {
 		t.Fatal("unsaved work is gone without a question")
 	}
 	w.answerWith(t, "Don't save")
-	if w.session.Project().Title != "Dropped" || w.work.Path() != path || w.session.Unsaved() {
-		t.Errorf("open is %q of %q", w.session.Project().Title, w.work.Path())
+	if w.session.Project().Title != "Dropped" || w.files.Work.Path() != path || w.session.Unsaved() {
+		t.Errorf("open is %q of %q", w.session.Project().Title, w.files.Work.Path())
 	}
 	drop(filepath.Join(t.TempDir(), "gone.yaml"))
 	if w.win.Canvas().Overlays().Top() == nil || w.session.Project().Title != "Dropped" {
@@ -140,7 +140,7 @@ func TestAnotherLanguageOverThePageForPrinting(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.do("print")
 	w.speak("de")
-	if w.front.Visible() {
+	if w.stage.front.Visible() {
 		t.Error("the start page is shown")
 	}
 }
@@ -151,14 +151,14 @@ func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	w.beginning().Do(edit.SetCabinet(model.Place{}, "width", length.MM(777)))
 	w.beginning().Do(edit.SetUnit{Unit: length.UnitCM})
 	w.speak("de")
-	if !w.front.Visible() || w.beginning() == nil {
+	if !w.stage.front.Visible() || w.beginning() == nil {
 		t.Fatal("the start page is gone")
 	}
 	p := w.beginning().Session.Project()
 	if p.Cabinets[0].Width != length.MM(777) || p.Unit != length.UnitCM || p.Cabinets[0].Name == "Cabinet 1" {
 		t.Errorf("the figures of the new cabinet are lost, or its name stays English: %v wide, in %v, %q", p.Cabinets[0].Width, p.Unit, p.Cabinets[0].Name)
 	}
-	w.showStart()
+	w.showStart(nil)
 	if w.beginning().Session.Project().Cabinets[0].Width == length.MM(777) {
 		t.Error("a new page begins with the old figures")
 	}

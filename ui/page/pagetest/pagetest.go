@@ -32,6 +32,7 @@ type Host struct {
 	Refused message.Message // what was refused last
 	App     fyne.App
 	Begun   *model.Project // a new project
+	Path    string         // of the project's file
 
 	session *session.Session
 	ask     *ask.Asker
@@ -53,7 +54,7 @@ func New(t testing.TB) *Host {
 	h.Win = test.NewTempWindow(t, container.NewStack())
 	h.Win.Resize(fyne.NewSize(1240, 690))
 	h.session = session.New(f.Project, layout.Solve)
-	h.ask = &ask.Asker{Win: h.Win, Say: h.Say, Begin: func() string { return "" }, Own: func() string { return "" }}
+	h.ask = &ask.Asker{Win: h.Win, Say: h.Say, Begin: func() string { return "" }, Own: func() string { return h.Path }}
 	return h
 }
 
@@ -111,6 +112,23 @@ func (h *Host) CloseOverlays() {
 		c.Overlays().Remove(top)
 	}
 }
+
+// Answer presses a button of what lies over the window.
+func (h *Host) Answer(t testing.TB, text string) {
+	t.Helper()
+	if top := h.Win.Canvas().Overlays().Top(); top != nil {
+		for _, o := range test.LaidOutObjects(top) {
+			if b, ok := o.(*field.Button); ok && b.Text == text {
+				test.Tap(b)
+				return
+			}
+		}
+	}
+	t.Fatalf("nothing asks %q", text)
+}
+
+// Drafted hears of a draft.
+func (h *Host) Drafted() {}
 
 // Texts are those of the labels in an object.
 func Texts(in fyne.CanvasObject) string {

@@ -1,4 +1,5 @@
-// Package steps is the list of what was done, to go back and forth in.
+// Package steps goes back and forth in what was done: by a step, or in the list of
+// all of them.
 package steps
 
 import (
@@ -8,14 +9,49 @@ import (
 
 	"frontlay/model/message"
 	"frontlay/ui/ask"
+	"frontlay/ui/command"
 	"frontlay/ui/field"
 	"frontlay/ui/session"
 )
 
-// Host is what the list needs of the window around it.
+// Host is what the commands need of the window around them.
 type Host interface {
 	Session() *session.Session
 	Ask() *ask.Asker
+	Tell(message.Message)
+}
+
+// Rows are the commands to undo, to redo, and to see all steps.
+func Rows(h Host) []command.Command {
+	undo := func() {
+		if l, ok := h.Session().Undo(); ok {
+			h.Tell(message.New("Undone: %v", l))
+		}
+	}
+	redo := func() {
+		if l, ok := h.Session().Redo(); ok {
+			h.Tell(message.New("Done again: %v", l))
+		}
+	}
+	return []command.Command{
+		{Name: "undo", Menu: "Edit", Words: "Undo", Button: command.Button{Words: "Undo", Group: command.Steps}, Key: fyne.KeyZ, Mod: command.Ctrl, Fields: command.DirtyFields, Do: undo,
+			Can: func() bool { _, ok := h.Session().CanUndo(); return ok },
+			Named: func() message.Message {
+				if l, ok := h.Session().CanUndo(); ok {
+					return message.New("Undo: %v", l)
+				}
+				return message.New("Undo")
+			}},
+		{Name: "redo", Menu: "Edit", Words: "Redo", Button: command.Button{Words: "Redo", Group: command.Steps}, Key: fyne.KeyY, Mod: command.Ctrl, Also: command.Chord{Key: fyne.KeyZ, Mod: command.Ctrl | command.Shift}, Fields: command.DirtyFields, Do: redo,
+			Can: func() bool { _, ok := h.Session().CanRedo(); return ok },
+			Named: func() message.Message {
+				if l, ok := h.Session().CanRedo(); ok {
+					return message.New("Redo: %v", l)
+				}
+				return message.New("Redo")
+			}},
+		{Name: "history", Menu: "Edit", Words: "Steps…", Do: func() { Show(h) }},
+	}
 }
 
 // Show lists every step; a click or the arrow keys go to the state after

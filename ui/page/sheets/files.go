@@ -1,4 +1,4 @@
-package ui
+package sheets
 
 import (
 	"errors"
@@ -13,29 +13,29 @@ import (
 )
 
 // create makes a sheet to fill in.
-func (h *sheetsPage) create() {
-	h.settled(func() {
-		h.add(h.w.text("New hardware sheet"), "new", hardware.Blank(h.w.say()), nil)
+func (h *Page) create() {
+	h.Leave(func() {
+		h.add(h.text("New hardware sheet"), "new", hardware.Blank(h.host.Ask().Say()), nil)
 	})
 }
 
 // duplicate makes a copy of the sheet that is shown.
-func (h *sheetsPage) duplicate() {
-	h.settled(func() {
+func (h *Page) duplicate() {
+	h.Leave(func() {
 		name := h.name
 		if name == "" {
 			name = "main"
 		}
-		h.add(h.w.text("Copy of the hardware sheet"), name, h.page.Sheet().Clone(), nil)
+		h.add(h.text("Copy of the hardware sheet"), name, h.Form.Sheet().Clone(), nil)
 	})
 }
 
 // add brings a sheet into the project under a name that the person chooses, and
 // shows it.
-func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
-	h.w.ask.Name(title, h.w.text("Name in the project"), h.w.text("Add to the project"), h.free(name), func(name string) error {
+func (h *Page) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
+	h.host.Ask().Name(title, h.text("Name in the project"), h.text("Add to the project"), h.free(name), func(name string) error {
 		e := edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: s}}
-		with, err := e.Apply(h.w.session.Committed())
+		with, err := e.Apply(h.host.Session().Committed())
 		if err != nil {
 			return err
 		}
@@ -43,7 +43,7 @@ func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile
 		if len(with.Hardware) == n { // it would take the place of one
 			return message.New("The project has a hardware sheet “%v” already.", name)
 		}
-		if err := h.w.session.Do(e); err != nil {
+		if err := h.host.Session().Do(e); err != nil {
 			return err
 		}
 		name = h.uses()[n].Name // without signs that can't be seen
@@ -57,11 +57,11 @@ func (h *sheetsPage) add(title, name string, s *model.HardwareSheet, f *yamlfile
 }
 
 // read asks for a file of a sheet and brings it into the project.
-func (h *sheetsPage) read() {
-	h.settled(func() {
-		h.w.ask.File([]string{".yaml", ".yml"}, func(path string) {
+func (h *Page) read() {
+	h.Leave(func() {
+		h.host.Ask().File([]string{".yaml", ".yml"}, func(path string) {
 			if err := h.readFile(path); err != nil {
-				h.w.ask.Complain(err)
+				h.host.Ask().Complain(err)
 			}
 		})
 	})
@@ -69,8 +69,8 @@ func (h *sheetsPage) read() {
 
 // readFile reads a sheet and asks by which name the project shall know it. Its
 // comments are kept for writing it back.
-func (h *sheetsPage) readFile(path string) error {
-	data, err := h.w.options.Keeper.ReadFile(path)
+func (h *Page) readFile(path string) error {
+	data, err := h.disk.ReadFile(path)
 	if err != nil {
 		return err
 	}
@@ -79,20 +79,20 @@ func (h *sheetsPage) readFile(path string) error {
 		return h.said(err)
 	}
 	base := filepath.Base(path)
-	h.add(h.w.text("Hardware sheet from %v", base), strings.TrimSuffix(base, filepath.Ext(base)), f.Sheet, f)
+	h.add(h.text("Hardware sheet from %v", base), strings.TrimSuffix(base, filepath.Ext(base)), f.Sheet, f)
 	return nil
 }
 
 // write asks for a file and writes the sheet that is shown to it.
-func (h *sheetsPage) write() {
-	h.page.Take()
+func (h *Page) write() {
+	h.Form.Take()
 	name := h.name
 	if name == "" {
 		name = "hardware"
 	}
-	h.w.ask.Path(h.w.text("Write the hardware sheet"), strings.ReplaceAll(name, " ", "-"), ".yaml", func(path string) {
+	h.host.Ask().Path(h.text("Write the hardware sheet"), strings.ReplaceAll(name, " ", "-"), ".yaml", func(path string) {
 		if err := h.writeFile(path); err != nil {
-			h.w.ask.Complain(err)
+			h.host.Ask().Complain(err)
 			return
 		}
 		h.tell(message.New("Written to %v.", filepath.Base(path)))
@@ -101,26 +101,26 @@ func (h *sheetsPage) write() {
 
 // writeFile writes the sheet with the comments of the file that it came from, or
 // with ones that say where on a maker's document each figure stands.
-func (h *sheetsPage) writeFile(path string) error {
-	if path == h.w.work.Path() {
+func (h *Page) writeFile(path string) error {
+	if path == h.host.Ask().Own() {
 		return message.New("“%v” is the project's own file. Choose another name for the sheet.", filepath.Base(path))
 	}
 	f := h.files[h.name]
 	if f == nil {
-		f = yamlfile.NewSheet(h.page.Sheet())
+		f = yamlfile.NewSheet(h.Form.Sheet())
 	}
-	data, err := f.Write(h.page.Sheet())
+	data, err := f.Write(h.Form.Sheet())
 	if err != nil {
 		return h.said(err)
 	}
-	return h.w.options.Keeper.WriteFile(path, data)
+	return h.disk.WriteFile(path, data)
 }
 
 // said writes the problems of a sheet in the language of the window.
-func (h *sheetsPage) said(err error) error {
+func (h *Page) said(err error) error {
 	var all yamlfile.Problems
 	if errors.As(err, &all) {
-		return message.New("%v", all.Say(h.w.say()))
+		return message.New("%v", all.Say(h.host.Ask().Say()))
 	}
 	return err
 }

@@ -1,4 +1,4 @@
-package ui
+package sheets
 
 import (
 	"frontlay/model"
@@ -9,14 +9,14 @@ import (
 
 // renameIt asks what the project shall call the sheet that is shown. Bays and
 // fronts that use it follow.
-func (h *sheetsPage) renameIt() {
+func (h *Page) renameIt() {
 	was := h.name
-	h.w.ask.Name(h.w.text("Rename the hardware sheet “%v”", was), h.w.text("Name in the project"), h.w.text("Rename"), was, func(name string) error {
+	h.host.Ask().Name(h.text("Rename the hardware sheet “%v”", was), h.text("Name in the project"), h.text("Rename"), was, func(name string) error {
 		if name == was {
 			return nil
 		}
 		at := h.index()
-		if err := h.w.session.Do(edit.RenameHardware{Name: was, To: name}); err != nil {
+		if err := h.host.Session().Do(edit.RenameHardware{Name: was, To: name}); err != nil {
 			return err
 		}
 		name = h.uses()[at].Name // without signs that can't be seen
@@ -33,11 +33,11 @@ func (h *sheetsPage) renameIt() {
 
 // removeIt takes the sheet that is shown out of the project, and shows another.
 // One that drawers use stays, and they are named.
-func (h *sheetsPage) removeIt() {
-	h.settled(func() {
+func (h *Page) removeIt() {
+	h.Leave(func() {
 		name := h.name
-		if err := h.w.session.Do(edit.RemoveHardware{Name: name}); err != nil {
-			h.w.ask.Complain(err)
+		if err := h.host.Session().Do(edit.RemoveHardware{Name: name}); err != nil {
+			h.host.Ask().Complain(err)
 			return
 		}
 		delete(h.files, name)
@@ -45,7 +45,7 @@ func (h *sheetsPage) removeIt() {
 			h.showNamed(all[0].Name)
 		} else {
 			h.name = ""
-			h.page.Show(hardware.Blank(h.w.say()))
+			h.Form.Show(hardware.Blank(h.host.Ask().Say()))
 			h.update()
 		}
 		h.tell(message.New("“%v” is no longer in the project. Undo at the drawing brings it back.", name))
@@ -55,41 +55,38 @@ func (h *sheetsPage) removeIt() {
 // keepDraft remembers the figures on the page for the journal: those of the moment,
 // or, while they do not go together, the last that did. A project that could not
 // be read again would lose more than they are.
-func (h *sheetsPage) keepDraft() {
+func (h *Page) keepDraft() {
 	was := h.draft
 	switch {
-	case !h.page.Unsaved():
+	case !h.Form.Unsaved():
 		h.draft = nil
-	case len(h.page.Problems()) == 0:
-		h.draft = h.page.Sheet()
+	case len(h.Form.Problems()) == 0:
+		h.draft = h.Form.Sheet()
 	}
 	if h.draft != was {
-		h.w.journal()
+		h.host.Drafted()
 	}
 }
 
-// drafted tells that a page of hardware sheets is shown, with changed figures.
-func (h *sheetsPage) drafted() bool { return h != nil && h.draft != nil }
-
-// withDraft is a project with the changed figures of the page as a sheet of its
-// own, which no drawer uses: after a crash they are there, and nothing was decided
-// about them. It is the project itself where nothing is changed.
-func (h *sheetsPage) withDraft(p *model.Project) *model.Project {
-	if !h.drafted() {
-		return p
+// Draft is a project with the changed figures of the page as a sheet of its own,
+// which no drawer uses: after a crash they are there, and nothing was decided about
+// them. It is nil where nothing is changed.
+func (h *Page) Draft(p *model.Project) *model.Project {
+	if h.draft == nil {
+		return nil
 	}
 	with := func(name string) (*model.Project, error) {
 		return edit.UseHardware{Use: model.HardwareUse{Name: h.free(name), Sheet: h.draft}}.Apply(p)
 	}
 	if len(p.Hardware) > 0 {
-		all, err := with(h.w.text("%v, changed and not in use", h.name))
+		all, err := with(h.text("%v, changed and not in use", h.name))
 		if err == nil {
 			return all
 		}
 	}
 	// The name was too long, or the sheet is the only one, which drawers that are
 	// put in will use.
-	all, err := with(h.w.text("changed"))
+	all, err := with(h.text("changed"))
 	if err != nil {
 		return p
 	}
