@@ -31,8 +31,8 @@ type JigWork struct {
 	Holes []plan.Hole
 }
 
-// Resets gives the settings in an order in which each is needed once and, as far
-// as can be, only one of the two stops moves from one to the next. A hole that
+// Resets gives the settings in an order in which each is needed once and the two
+// stops are moved as seldom as can be. A hole that
 // lies further in or out than the others of its side has a setting of its own.
 // The holes of stabilisers are measured from the middle and are in none.
 func Resets(p *plan.Plan) []Reset {
@@ -78,26 +78,6 @@ func withHole(all []Reset, at map[Setting]int, f *plan.Front, h plan.Hole) []Res
 	}
 	r.Work = append(r.Work, JigWork{Front: f, Side: h.Side, Holes: []plan.Hole{h}})
 	return all
-}
-
-// ordered goes from each setting to one that shares its edge distance, else to
-// one that shares its drop, else to the next.
-func ordered(left []Reset) []Reset {
-	var done []Reset
-	for len(left) > 0 {
-		next := 0
-		if len(done) > 0 {
-			last := done[len(done)-1].Setting
-			j := slices.IndexFunc(left, func(r Reset) bool { return r.Setting.EdgeDistance == last.EdgeDistance })
-			if j < 0 {
-				j = slices.IndexFunc(left, func(r Reset) bool { return r.Setting.Drop == last.Drop })
-			}
-			next = max(j, 0)
-		}
-		done = append(done, left[next])
-		left = slices.Delete(left, next, next+1)
-	}
-	return done
 }
 
 // SideName names a side of a front.
