@@ -86,7 +86,6 @@ var shown = []sink{
 	{"", "SetPlaceHolder", 0},
 	{"", "PlaceHolder", -1},
 	{"layout/sheet", "draft.text", 4},
-	{"ui", "newCloser", 0},
 	{"ui/field", "NewButton", 0},
 	{"ui/field", "NewCheck", 0},
 	{"ui/field", "NewLabel", 0},

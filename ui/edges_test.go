@@ -20,7 +20,7 @@ func TestEdgesInHighContrast(t *testing.T) {
 		if !o.Visible() {
 			return 0
 		}
-		for _, c := range within(o) {
+		for _, c := range partsOf(o) {
 			r, ok := c.(*fynecanvas.Rectangle)
 			switch o.(type) {
 			case *field.Button, *field.Choice:

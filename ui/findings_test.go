@@ -29,7 +29,7 @@ func controls(o fyne.CanvasObject, all []fyne.Focusable) []fyne.Focusable {
 	if f, ok := o.(fyne.Focusable); ok && o.Visible() {
 		all = append(all, f)
 	}
-	for _, c := range within(o) {
+	for _, c := range partsOf(o) {
 		if o.Visible() {
 			all = controls(c, all)
 		}

@@ -39,7 +39,7 @@ func drawn(o fyne.CanvasObject) string {
 		case *fynecanvas.Line:
 			fmt.Fprint(&b, v.StrokeColor, v.StrokeWidth)
 		}
-		for _, c := range within(o) {
+		for _, c := range partsOf(o) {
 			walk(c)
 		}
 	}
@@ -76,7 +76,7 @@ func seenWhole(top, o fyne.CanvasObject) bool {
 		if from == o {
 			return true
 		}
-		for _, c := range within(from) {
+		for _, c := range partsOf(from) {
 			if c.Visible() && walk(c) {
 				if s, ok := from.(*container.Scroll); ok {
 					holders = append(holders, s)

@@ -53,3 +53,14 @@ func tapIn(o fyne.CanvasObject, text string) {
 	}
 	panic("nothing says " + text)
 }
+
+// partsOf gives the objects that one is made of.
+func partsOf(o fyne.CanvasObject) []fyne.CanvasObject {
+	switch v := o.(type) {
+	case *fyne.Container:
+		return v.Objects
+	case fyne.Widget:
+		return test.WidgetRenderer(v).Objects()
+	}
+	return nil
+}

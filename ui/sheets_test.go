@@ -109,5 +109,5 @@ func offers(o fyne.CanvasObject, option string) bool {
 	if c, ok := o.(*field.Choice); ok {
 		return slices.Contains(c.Options, option)
 	}
-	return slices.ContainsFunc(within(o), func(c fyne.CanvasObject) bool { return offers(c, option) })
+	return slices.ContainsFunc(partsOf(o), func(c fyne.CanvasObject) bool { return offers(c, option) })
 }

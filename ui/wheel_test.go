@@ -54,7 +54,7 @@ func fieldIn(o fyne.CanvasObject, in *container.Scroll) (fyne.CanvasObject, *con
 	if s, ok := o.(*container.Scroll); ok {
 		in = s
 	}
-	for _, c := range within(o) {
+	for _, c := range partsOf(o) {
 		if c.Visible() {
 			if found, s := fieldIn(c, in); found != nil {
 				return found, s

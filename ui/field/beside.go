@@ -54,13 +54,13 @@ func (b *beside) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	h := label.heightAt(s.Width)
 	label.Move(fyne.NewPos(0, 0))
 	label.Resize(fyne.NewSize(s.Width, h))
-	o[1].Move(fyne.NewPos(0, h-closer()))
-	o[1].Resize(fyne.NewSize(s.Width, s.Height-h+closer()))
+	o[1].Move(fyne.NewPos(0, h-overlap()))
+	o[1].Resize(fyne.NewSize(s.Width, s.Height-h+overlap()))
 }
 
-// closer is how much nearer a label is to its field below than captions are to
+// overlap is how much nearer a label is to its field below than captions are to
 // others.
-func closer() float32 { return fynetheme.Size(fynetheme.SizeNameInnerPadding) }
+func overlap() float32 { return fynetheme.Size(fynetheme.SizeNameInnerPadding) }
 
 // MinSize is for the width of the last layout.
 func (b *beside) MinSize(o []fyne.CanvasObject) fyne.Size {
@@ -73,7 +73,7 @@ func (b *beside) MinSize(o []fyne.CanvasObject) fyne.Size {
 	case !b.above:
 		return fyne.NewSize(width, max(label.heightAt(b.width*b.part), value.Height))
 	default:
-		return fyne.NewSize(width, label.heightAt(b.width)-closer()+value.Height)
+		return fyne.NewSize(width, label.heightAt(b.width)-overlap()+value.Height)
 	}
 }
 

@@ -18,12 +18,12 @@ func Spacer(height float32) fyne.CanvasObject {
 
 // tight stacks objects without a space between them and leaves out hidden ones.
 type tight struct {
-	within bool // another column decides about the labels
+	nested bool // another column decides about the labels
 }
 
 // Layout stacks the objects.
 func (t *tight) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	if !t.within {
+	if !t.nested {
 		shareLabels(o, s.Width)
 	}
 	y := float32(0)
@@ -108,7 +108,7 @@ func rowsIn(o []fyne.CanvasObject, all []*fyne.Container) []*fyne.Container {
 		case *beside:
 			all = append(all, in)
 		case *tight:
-			l.within = true
+			l.nested = true
 			all = rowsIn(in.Objects, all)
 		}
 	}

@@ -22,7 +22,7 @@ type Row struct {
 // replaced by the row's own.
 func NewRow(label, unit string, s Source, say func(message.Message) string) *Row {
 	r := newRow(unit, s, say)
-	r.Object = container.New(&tight{within: true}, Labelled(label, r.Entry), r.problem)
+	r.Object = container.New(&tight{nested: true}, Labelled(label, r.Entry), r.problem)
 	return r
 }
 
