@@ -96,7 +96,7 @@ func TestNamesAreDistinct(t *testing.T) {
 		}
 	}
 	check("meaning", int(drawing.Note)+1, func(i int) string { return drawing.Meaning(i).String() })
-	check("kind", int(drawing.SheetFigure)+1, func(i int) string { return drawing.SubjectKind(i).String() })
+	check("kind", int(drawing.FrontName)+1, func(i int) string { return drawing.SubjectKind(i).String() })
 	for a, want := range map[drawing.Anchor]string{{}: "bottom-left", {X: 0.5, Y: 0.5}: "middle-centre", {X: 1, Y: 1}: "top-right"} {
 		if got := a.String(); got != want {
 			t.Errorf("the anchor is %q, want %q", got, want)

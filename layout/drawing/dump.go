@@ -24,7 +24,7 @@ func (m Meaning) String() string {
 
 var kindNames = [...]string{
 	"nothing", "cabinet", "bay", "front", "division", "partition", "hole", "runner", "drawer",
-	"front-height", "cabinet-width", "cabinet-height", "bay-width", "sheet-figure",
+	"front-height", "cabinet-width", "cabinet-height", "bay-width", "sheet-figure", "front-name",
 }
 
 // String is the kind's name, as dumps write it.

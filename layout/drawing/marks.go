@@ -65,6 +65,7 @@ const (
 	CabinetHeight // likewise
 	BayWidth      // likewise
 	SheetFigure   // a figure of a hardware sheet; Index tells which
+	FrontName     // where a front's name or number is written
 )
 
 // Subject is the thing a mark stands for.

@@ -12,9 +12,11 @@ import (
 // DrawRows are the commands for what the hand does.
 func (d *Desk) DrawRows() []command.Command {
 	return []command.Command{
-		{Name: "point", Menu: "Draw", Words: "Point and drag", Button: command.Button{Words: "Point", Group: command.Hand}, Key: fyne.Key1, Mod: command.Ctrl, Bare: "Esc",
+		{Name: "select", Menu: "Draw", Words: "Select and drag", Button: command.Button{Words: "Select", Group: command.Hand}, Key: fyne.Key1, Mod: command.Ctrl, Bare: "Esc",
 			Checked: inHand[tool.Idle](d),
-			Do:      func() { d.take(tool.Idle{}, message.New("Click to select, drag divisions and edges, wheel to zoom.")) }},
+			Do: func() {
+				d.take(tool.Idle{}, message.New("Click or draw a frame to select, drag divisions and edges. Space and drag moves the picture, the wheel zooms."))
+			}},
 		{Name: "drawdivision", Menu: "Draw", Words: "Draw divisions", Button: command.Button{Words: "Division", Group: command.Hand}, On: command.Nothing, Key: fyne.Key2, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawDivision](d),
 			Do: func() {
@@ -32,7 +34,7 @@ func (d *Desk) DrawRows() []command.Command {
 			}},
 		{Name: "type", Menu: "Draw", Words: "Type the size of what is selected", On: command.Fronts | command.Divisions | command.Bays | command.Cabinets, Bare: "Enter", After: true,
 			Can: func() bool { return len(d.host.Session().Selection()) > 0 },
-			Do:  func() { d.Screen.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn}) }},
+			Do:  d.Screen.TypeSelected},
 	}
 }
 

@@ -46,7 +46,7 @@ func (d *Desk) explain(t drawing.Subject) message.Message {
 func (d *Desk) describe(t drawing.Subject) message.Message {
 	pl := d.host.Session().Result().Plan
 	switch t.Kind {
-	case drawing.FrontThing, drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing:
+	case drawing.FrontThing, drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing, drawing.FrontName:
 		if f := session.FrontOf(pl, t.Place); f != nil {
 			if !f.Named() {
 				return message.New("Front %v: %v × %v", f.Number, f.Face.Width(), f.Face.Height())

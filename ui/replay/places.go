@@ -19,8 +19,8 @@ type Spot struct{ X, Y, Width, Height float32 }
 func (s Spot) Centre() fyne.Position { return fyne.NewPos(s.X+s.Width/2, s.Y+s.Height/2) }
 
 // Places names what is on a drawing and tells where on its widget: fronts by
-// their number, the division above a front, its height, cabinets by their number
-// from 1, and their width.
+// their number, the division above a front, its height and its name, cabinets by
+// their number from 1, and their width.
 func Places(s *screen.Screen) map[string]Spot {
 	all := map[string]Spot{}
 	put := func(name string, of drawing.Subject) {
@@ -34,6 +34,7 @@ func Places(s *screen.Screen) map[string]Spot {
 		put(fmt.Sprintf("front %d", f.Number), drawing.Subject{Kind: drawing.FrontThing, Place: f.Place})
 		put(fmt.Sprintf("division above %d", f.Number), drawing.Subject{Kind: drawing.DivisionThing, Place: f.Place})
 		put(fmt.Sprintf("height of %d", f.Number), drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place})
+		put(fmt.Sprintf("name of %d", f.Number), drawing.Subject{Kind: drawing.FrontName, Place: f.Place})
 	}
 	for i := range pl.Cabinets {
 		at := pl.Cabinets[i].Place

@@ -1,7 +1,9 @@
 package screen
 
 import (
+	"reflect"
 	"slices"
+	"time"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
@@ -28,6 +30,9 @@ func (c *Screen) Pan(dx, dy float32) {
 
 // Display puts marks of the tool over the picture.
 func (c *Screen) Display(f tool.Feedback) {
+	if reflect.DeepEqual(f, c.feedback) {
+		return
+	}
 	c.feedback = f
 	c.repaintOverlay()
 }
@@ -58,7 +63,7 @@ func (c *Screen) point(at fyne.Position, m fyne.KeyModifier) tool.Pointer {
 	p := tool.Pointer{
 		At: c.view.run(at), X: at.X, Y: at.Y,
 		Free: m&fyne.KeyModifierShift != 0,
-		Add:  m&fyne.KeyModifierShortcutDefault != 0,
+		Add:  m&(fyne.KeyModifierShortcutDefault|fyne.KeyModifierShift) != 0,
 	}
 	p.Thing = c.thingAt(at)
 	return p
@@ -76,6 +81,16 @@ func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
 	}
 	t, _ := c.shown().Hit(c.view.run(at), reach)
 	return t
+}
+
+// figureOf finds the figure, or name, that stands for a thing; nil: there is none.
+func (c *Screen) figureOf(t drawing.Subject) *figure {
+	for i := range c.figures {
+		if c.figures[i].of == t {
+			return &c.figures[i]
+		}
+	}
+	return nil
 }
 
 // figureAt finds the figure at a place; nil: there is none.
@@ -98,18 +113,69 @@ func (c *Screen) MouseDown(e *desktop.MouseEvent) {
 	case desktop.MouseButtonPrimary:
 		c.finishTyping()
 		c.pressed, c.pressedOn, c.deaf = true, on, nil
+		if on != nil && on.of.Kind == drawing.FrontName { // a click on it selects
+			c.pressedOn = nil
+		}
 		p := c.point(e.Position, e.Modifier)
 		if on != nil && on.of.Kind != drawing.Nothing {
 			p.Thing = on.of
 		}
-		if c.subject != Elevation && p.Thing.Kind == drawing.Nothing {
-			c.hand = tool.NewPan(e.Position.X, e.Position.Y)
+		p.Twice = c.twice(p)
+		if c.spaced || c.subject != Elevation && p.Thing.Kind == drawing.Nothing {
+			c.pan(e.Position)
 			return
 		}
 		c.hand = c.hand.Press(c, p)
 	case desktop.MouseButtonTertiary:
 		c.pressed = true
-		c.hand = tool.NewPan(e.Position.X, e.Position.Y)
+		c.pan(e.Position)
+	}
+}
+
+// pan takes hold of the picture; what was in the hand is in it again afterwards.
+func (c *Screen) pan(at fyne.Position) {
+	c.Display(tool.Feedback{})
+	c.hand = tool.NewPan(at.X, at.Y, c.hand)
+}
+
+// press is a press of the button, to know a second one by.
+type press struct {
+	on    drawing.Subject
+	where fyne.Position
+	when  time.Time
+}
+
+// again is how far apart two presses of a double click can be, in screen units.
+const again = 4
+
+// twice tells that a press is the second one of a double click. The drawing does
+// not ask Fyne for double clicks: every click would then wait for a second one.
+func (c *Screen) twice(p tool.Pointer) bool {
+	before, now := c.last, press{p.Thing, fyne.NewPos(p.X, p.Y), c.now()}
+	c.last = now
+	if p.Thing != before.on || !now.near(before.where) || now.when.Sub(before.when) > fyne.CurrentApp().Driver().DoubleTapDelay() {
+		return false
+	}
+	c.last = press{}
+	return true
+}
+
+// near tells that a place is where the button was pressed.
+func (p press) near(at fyne.Position) bool {
+	return abs32(at.X-p.where.X) <= again && abs32(at.Y-p.where.Y) <= again
+}
+
+// KeyDown notes that the space bar is held.
+func (c *Screen) KeyDown(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeySpace {
+		c.spaced = true
+	}
+}
+
+// KeyUp notes that the space bar is let go.
+func (c *Screen) KeyUp(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeySpace {
+		c.spaced = false
 	}
 }
 
@@ -128,6 +194,9 @@ func (c *Screen) letGo(at fyne.Position, m fyne.KeyModifier) {
 		return
 	}
 	c.pressed = false
+	if !c.last.near(at) { // a drag is no first click
+		c.last = press{}
+	}
 	p := c.point(at, m)
 	if at != c.pointer {
 		c.hand = c.hand.Move(c, p)
@@ -150,7 +219,7 @@ func (c *Screen) leaveFigure(at fyne.Position) {
 	}
 	c.deaf = c.session.Selection()
 	if f.of.Kind == drawing.Nothing && c.figureAt(at) != nil {
-		c.Tell(follows())
+		c.Tell(tool.Follows())
 	}
 }
 
@@ -159,8 +228,8 @@ func (c *Screen) menu(e *desktop.MouseEvent) {
 	if c.pressed || c.OnMenu == nil {
 		return
 	}
-	if t := c.thingAt(e.Position); t.Kind != drawing.Nothing && !c.session.IsSelected(t) {
-		c.session.Select(tool.Selectable(t))
+	if t := tool.Selectable(c.thingAt(e.Position)); t.Kind != drawing.Nothing && !c.session.IsSelected(t) {
+		c.session.Select(t)
 	}
 	c.OnMenu(e.AbsolutePosition)
 }
@@ -220,6 +289,9 @@ func (c *Screen) hover(t drawing.Subject) {
 
 // Cursor gives the pointer's shape, which tells what a drag would do.
 func (c *Screen) Cursor() desktop.Cursor {
+	if c.spaced {
+		return desktop.PointerCursor
+	}
 	switch c.hand.Cursor(c, c.point(c.pointer, 0)) {
 	case tool.UpDown:
 		return desktop.VResizeCursor

@@ -6,13 +6,9 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
-	"frontlay/layout/drawing"
-	"frontlay/model"
 	"frontlay/model/edit"
-	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
-	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
 
@@ -30,7 +26,7 @@ func (c *Screen) FocusGained() {
 
 // FocusLost hides the frame.
 func (c *Screen) FocusLost() {
-	c.focused = false
+	c.focused, c.spaced = false, false
 	c.repaintOverlay()
 }
 
@@ -44,49 +40,49 @@ func (c *Screen) TypedRune(r rune) {
 	case r == '0' || r == '=':
 		c.Fit()
 	case r >= '1' && r <= '9':
-		c.typeHeight(r)
+		c.typeFigure(r)
 	}
 }
 
-// typeHeight begins the height of the selected front with a digit, unless the
-// hand has just been at another figure: the digit would be meant for that.
-func (c *Screen) typeHeight(digit rune) {
-	at := c.session.SelectedFronts()
-	if len(at) != 1 {
+// typeFigure begins what the tool in the hand takes a figure for, as the height
+// of the selected front, with a digit; unless the hand has just been at another
+// figure: the digit would be meant for that.
+func (c *Screen) typeFigure(digit rune) {
+	k, ok := c.hand.(tool.Keyed)
+	if !ok {
 		return
 	}
-	height := drawing.Subject{Kind: drawing.FrontHeight, Place: at[0]}
-	seen := c.subject == Elevation || slices.ContainsFunc(c.figures, func(f figure) bool { return f.of == height })
+	f, ok := k.Field(c)
+	if !ok {
+		return
+	}
+	seen := c.subject == Elevation || c.figureOf(f.Of) != nil
 	if !seen || slices.Equal(c.deaf, c.session.Selection()) {
 		c.Tell(message.New("Click a figure that can be typed, or the front, first."))
 		return
 	}
-	c.TypeSize(height)
-	if c.typing != nil {
-		c.typing.entry.TypedRune(digit) // in place of the figure, which is selected
-	}
+	c.Type(f)
+	c.typing.entry.TypedRune(digit) // in place of the figure, which is selected
 }
 
-// TypedKey moves the selection, nudges a division or partition, opens the
-// height of a front, and gives up.
+// keys are those that tools know.
+var keys = map[fyne.KeyName]tool.Key{
+	fyne.KeyUp: tool.Up, fyne.KeyDown: tool.Down, fyne.KeyLeft: tool.Left, fyne.KeyRight: tool.Right,
+	fyne.KeyPageUp: tool.PageUp, fyne.KeyPageDown: tool.PageDown,
+	fyne.KeyReturn: tool.Enter, fyne.KeyEnter: tool.Enter, fyne.KeyF2: tool.Enter,
+}
+
+// TypedKey hands a key to the tool in the hand, or gives up.
 func (c *Screen) TypedKey(e *fyne.KeyEvent) {
+	if key, ok := keys[e.Name]; ok {
+		if k, ok := c.hand.(tool.Keyed); ok {
+			c.hand = k.Key(c, tool.Stroke{Key: key, Shift: c.held()&fyne.KeyModifierShift != 0})
+		}
+		return
+	}
 	switch e.Name {
 	case fyne.KeyEscape:
 		c.Escape()
-	case fyne.KeyUp:
-		c.arrow(0, 1)
-	case fyne.KeyDown:
-		c.arrow(0, -1)
-	case fyne.KeyLeft:
-		c.arrow(-1, 0)
-	case fyne.KeyRight:
-		c.arrow(1, 0)
-	case fyne.KeyPageUp:
-		c.walk(1)
-	case fyne.KeyPageDown:
-		c.walk(-1)
-	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeyF2:
-		c.typeSelected()
 	case desktop.KeyMenu:
 		c.menuHere()
 	default:
@@ -95,6 +91,9 @@ func (c *Screen) TypedKey(e *fyne.KeyEvent) {
 		}
 	}
 }
+
+// TypeSelected opens the size of what is selected.
+func (c *Screen) TypeSelected() { tool.Idle{}.Key(c, tool.Stroke{Key: tool.Enter}) }
 
 // menuHere opens the menu over what is selected, for the keyboard.
 func (c *Screen) menuHere() {
@@ -125,159 +124,9 @@ func (c *Screen) Escape() {
 	c.Tell(message.Message{})
 }
 
-// typeSelected opens the size of what is selected.
-func (c *Screen) typeSelected() {
-	sel := c.session.Selection()
-	if len(sel) == 0 {
-		return
-	}
-	t := sel[0]
-	switch t.Kind {
-	case drawing.FrontThing, drawing.DivisionThing:
-		c.TypeSize(drawing.Subject{Kind: drawing.FrontHeight, Place: t.Place})
-	case drawing.BayThing, drawing.PartitionThing:
-		at := t.Place
-		at.Front = -1
-		c.TypeSize(drawing.Subject{Kind: drawing.BayWidth, Place: at})
-	case drawing.CabinetThing:
-		c.TypeSize(drawing.Subject{Kind: drawing.CabinetWidth, Place: t.Place})
-	}
-}
-
-// arrow nudges a selected division or partition, and otherwise goes to the
-// neighbour of the selected front.
-func (c *Screen) arrow(dx, dy int) {
-	sel := c.session.Selection()
-	if len(sel) == 0 {
-		c.session.Select(session.Front(model.Place{}))
-		return
-	}
-	t := sel[0]
-	switch {
-	case t.Kind == drawing.DivisionThing && dy != 0:
-		c.nudgeDivision(t.Place, c.nudge(dy))
-	case t.Kind == drawing.PartitionThing && dx != 0:
-		c.nudgePartition(t.Place, c.nudge(dx))
-	case dy != 0:
-		c.step(dy)
-	default:
-		c.beside(dx)
-	}
-}
-
-// nudge is one step, or ten with Shift.
-func (c *Screen) nudge(sign int) length.Length {
-	by := tool.Step(c.session.Project().Unit, false)
-	if c.held()&fyne.KeyModifierShift != 0 {
-		by *= 10
-	}
-	return by * length.Length(sign)
-}
-
-func (c *Screen) nudgeDivision(at model.Place, by length.Length) {
-	pl := c.session.Result().Plan
-	above := at
-	above.Front++
-	lo, up := session.FrontOf(pl, at), session.FrontOf(pl, above)
-	if lo == nil || up == nil {
-		return
-	}
-	c.do(edit.MoveDivision{Below: at, Lower: lo.Face.Height() + by, Upper: up.Face.Height() - by})
-}
-
-func (c *Screen) nudgePartition(at model.Place, by length.Length) {
-	pl := c.session.Result().Plan
-	next := at
-	next.Bay++
-	l, r := session.BayOf(pl, at), session.BayOf(pl, next)
-	if l == nil || r == nil {
-		return
-	}
-	c.do(edit.MovePartition{Left: at, WidthLeft: l.Opening.Width() + by, WidthRight: r.Opening.Width() - by})
-}
-
 // do makes an edit and tells where it can't be made.
 func (c *Screen) do(e edit.Edit) {
 	if err := c.session.Do(e); err != nil {
 		c.Tell(tool.Said(err))
 	}
-}
-
-// step selects the front above or below.
-func (c *Screen) step(dy int) {
-	at := c.session.Here()
-	sel := c.session.Selection()
-	switch {
-	case len(sel) == 0 || at.Bay < 0 || at.Front < 0:
-		at = model.Place{Cabinet: max(at.Cabinet, 0), Bay: max(at.Bay, 0)}
-	case sel[0].Kind == drawing.FrontThing:
-		at.Front += dy
-	case dy > 0:
-		at.Front++
-	}
-	if c.session.Project().FrontAt(at) != nil {
-		c.session.Select(session.Front(at))
-	}
-}
-
-// walk goes up or down through fronts and the divisions between them.
-func (c *Screen) walk(dy int) {
-	sel := c.session.Selection()
-	if len(sel) == 0 || sel[0].Kind != drawing.FrontThing && sel[0].Kind != drawing.DivisionThing {
-		c.step(dy)
-		return
-	}
-	at := sel[0].Place
-	division := drawing.Subject{Kind: drawing.DivisionThing, Place: at}
-	switch {
-	case sel[0].Kind == drawing.FrontThing && dy > 0:
-	case sel[0].Kind == drawing.FrontThing:
-		division.Place.Front--
-	case dy > 0:
-		at.Front++
-		c.session.Select(session.Front(at))
-		return
-	default:
-		c.session.Select(session.Front(at))
-		return
-	}
-	above := division.Place
-	above.Front++
-	p := c.session.Project()
-	if p.FrontAt(division.Place) != nil && p.FrontAt(above) != nil {
-		c.session.Select(division)
-	}
-}
-
-// beside selects the front of the neighbouring bay that is level with the
-// selected one; from the first and last bay the partition or cabinet beside.
-func (c *Screen) beside(dx int) {
-	p := c.session.Project()
-	at := c.session.Here()
-	from := session.FrontOf(c.session.Result().Plan, model.Place{Cabinet: at.Cabinet, Bay: max(at.Bay, 0), Front: max(at.Front, 0)})
-	next := model.Place{Cabinet: at.Cabinet, Bay: max(at.Bay, 0) + dx}
-	if p.BayAt(next) == nil {
-		next.Cabinet += dx
-		cab := p.CabinetAt(next)
-		if cab == nil {
-			return
-		}
-		next.Bay = 0
-		if dx < 0 {
-			next.Bay = len(cab.Bays) - 1
-		}
-	}
-	best, off := next, length.Length(0)
-	for i := range p.BayAt(next).Fronts {
-		one := next
-		one.Front = i
-		f := session.FrontOf(c.session.Result().Plan, one)
-		if f == nil || from == nil {
-			continue
-		}
-		if d := (f.Face.Centre().Y - from.Face.Centre().Y).Abs(); i == 0 || d < off {
-			best, off = one, d
-		}
-	}
-	c.session.Select(session.Front(best))
 }

@@ -113,8 +113,15 @@ func (c *Screen) paintFeedback(p *painter) {
 		r.Resize(size)
 		p.objects = append(p.objects, r)
 	}
+	for _, t := range c.feedback.Under {
+		c.paintUnder(p, t)
+	}
 	for _, l := range c.feedback.Lines {
 		a, b := p.view.at(l.From), p.view.at(l.To)
+		if l.Grip {
+			p.line(a.X, a.Y, b.X, b.Y, p.palette.Accent, 3)
+			continue
+		}
 		line := box{min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y)}
 		switch { // half a line of letters stays free at both sides of what would be made
 		case l.Snapped:
@@ -141,6 +148,35 @@ func (c *Screen) paintFeedback(p *painter) {
 	for _, l := range labels {
 		paintLabel(p, l)
 	}
+}
+
+// paintUnder shows that a press would be about a thing: a bar on what can be taken
+// hold of, a line under what can be typed, a tint on a front.
+func (c *Screen) paintUnder(p *painter, t drawing.Subject) {
+	if f := c.figureOf(t); f != nil {
+		p.line(f.at.X, f.at.Y+f.size.Height, f.at.X+f.size.Width, f.at.Y+f.size.Height, p.palette.Accent, 1.5)
+		return
+	}
+	r, ok := c.rectOf(t)
+	if !ok {
+		return
+	}
+	pos, size := p.box(r)
+	fill := p.palette.Accent
+	switch t.Kind {
+	case drawing.DivisionThing, drawing.PartitionThing:
+		const least = 4
+		grow := fyne.NewSize(max(least-size.Width, 0)/2, max(least-size.Height, 0)/2)
+		pos, size = pos.Subtract(grow), size.AddWidthHeight(2*grow.Width, 2*grow.Height)
+	case drawing.FrontThing:
+		fill.A = 0x10
+	default:
+		return
+	}
+	b := fynecanvas.NewRectangle(fill)
+	b.Move(pos)
+	b.Resize(size)
+	p.objects = append(p.objects, b)
 }
 
 // hidden is what is covered to hide letters: a little more than they take,

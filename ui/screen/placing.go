@@ -252,6 +252,9 @@ func (p *painter) writeTaken() {
 			colour = p.palette.Ink // their own colour can't be read on a drawer bottom
 		}
 		p.write(t.say, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
+		if t.bold && t.of.Meaning == drawing.Label && t.of.Of.Kind == drawing.FrontThing {
+			p.figures = append(p.figures, figure{drawing.Subject{Kind: drawing.FrontName, Place: t.of.Of.Place}, t.at, t.size})
+		}
 	}
 }
 

@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"time"
+
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
@@ -32,6 +34,7 @@ type Screen struct {
 
 	session    *session.Session
 	say        func() message.Language
+	now        func() time.Time
 	seeThrough bool
 	rulers     bool
 	subject    Picture
@@ -46,6 +49,8 @@ type Screen struct {
 	// the selection is deaf digits begin no size.
 	pressedOn *figure
 	deaf      []drawing.Subject
+	spaced    bool // the space bar is held: a drag moves the picture
+	last      press
 
 	view    lens
 	fitting bool // the picture follows the size of the widget
@@ -64,7 +69,7 @@ type Screen struct {
 
 // New makes the screen of a session. say gives the language of the moment.
 func New(s *session.Session, say func() message.Language) *Screen {
-	c := &Screen{session: s, say: say, hand: tool.Idle{}, fitting: true, view: lens{scale: 0.5}}
+	c := &Screen{session: s, say: say, now: time.Now, hand: tool.Idle{}, fitting: true, view: lens{scale: 0.5}}
 	c.paper = fynecanvas.NewRectangle(look.Current().Sheet)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
 	c.ExtendBaseWidget(c)
@@ -249,7 +254,9 @@ func (c *Screen) repaint() {
 	}
 	c.paper.FillColor = p.palette.Sheet
 	c.repaintOverlay()
-	c.placeTyping()
+	if c.typing != nil {
+		c.typing.place()
+	}
 	fynecanvas.Refresh(c.paper)
 	fynecanvas.Refresh(c.picture)
 }

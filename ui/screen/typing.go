@@ -1,15 +1,14 @@
 package screen
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
-	"frontlay/model"
-	"frontlay/model/edit"
-	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
@@ -17,9 +16,10 @@ import (
 	"frontlay/ui/tool"
 )
 
-// typing is a field over a dimension's figure.
+// typing is a field over a text of the drawing.
 type typing struct {
-	of    drawing.Subject
+	on    *Screen
+	field tool.Field
 	was   string
 	entry *sizeEntry
 	error *widget.Label
@@ -50,7 +50,7 @@ func (e *sizeEntry) TypedKey(k *fyne.KeyEvent) {
 // AcceptsTab tells that Tab does not leave the field by itself.
 func (e *sizeEntry) AcceptsTab() bool { return true }
 
-// FocusGained selects the figure, so that what is typed replaces it.
+// FocusGained selects all of it, so that what is typed replaces it.
 func (e *sizeEntry) FocusGained() {
 	e.Input.FocusGained()
 	e.SelectAll()
@@ -62,191 +62,127 @@ func (e *sizeEntry) FocusLost() {
 	e.onLost()
 }
 
-// follows tells that a size can't be typed.
-func follows() message.Message { return message.New("This size follows from the others.") }
-
-// TypeSize opens a field in place of the figure that stands for a thing.
+// TypeSize opens a field in place of the figure, or of the name, that stands for
+// a thing.
 func (c *Screen) TypeSize(of drawing.Subject) {
-	size, ok := c.sizeOf(of)
-	if !ok {
-		c.Tell(follows())
-		return
+	if f, ok := tool.FieldOf(c.session, of); ok {
+		c.Type(f)
+	} else {
+		c.Tell(tool.Follows())
 	}
+}
+
+// Type opens a field over a text of the drawing.
+func (c *Screen) Type(f tool.Field) {
 	c.finishTyping()
-	t := &typing{of: of, was: c.say().Figure(size), entry: &sizeEntry{}, error: widget.NewLabel("")}
-	t.entry.ExtendBaseWidget(t.entry)
-	t.entry.Figure = true
-	t.entry.SetText(t.was)
-	t.entry.OnSubmitted = func(string) {
-		c.commitTyping(t)
+	c.typing = newTyping(c, f)
+	c.Refresh()
+	c.typing.place()
+	if cv := field.CanvasOf(c); cv != nil {
+		cv.Focus(c.typing.entry)
 	}
+}
+
+func newTyping(c *Screen, f tool.Field) *typing {
+	t := &typing{on: c, field: f, entry: &sizeEntry{}, error: widget.NewLabel("")}
+	if f.Name != nil {
+		t.was = *f.Name
+	} else {
+		t.was = c.say().Figure(f.Size)
+	}
+	t.entry.ExtendBaseWidget(t.entry)
+	t.entry.Figure = f.Name == nil
+	t.entry.SetText(t.was)
+	t.entry.OnSubmitted = func(string) { t.take() }
 	t.entry.onEscape = func() {
-		c.closeTyping()
+		t.close()
 		c.Tell(message.Message{})
 	}
-	t.entry.onTab = func() { c.nextTyping(t) }
+	t.entry.onTab = t.next
 	t.entry.onLost = func() {
 		t.left = true
-		if c.typing == t && !c.commitTyping(t) {
-			c.closeTyping()
+		if t.open() && !t.take() {
+			t.close()
 		}
 	}
-	t.entry.OnChanged = func(s string) { c.judgeTyping(t, s) }
+	t.entry.OnChanged = func(string) { t.judge() }
 	t.error.Importance = widget.DangerImportance
 	t.error.Wrapping = fyne.TextWrapWord
 	t.error.Hide()
 	back := fynecanvas.NewRectangle(look.Current().Sheet)
 	back.StrokeColor, back.StrokeWidth, back.CornerRadius = look.Current().Accent, 1.5, 3
 	t.box = container.NewStack(back, container.NewVBox(t.entry, t.error))
-	c.typing = t
-	c.Refresh()
-	c.placeTyping()
-	if cv := field.CanvasOf(c); cv != nil {
-		cv.Focus(t.entry)
-	}
+	return t
 }
 
-// placeTyping keeps the field over its figure.
-func (c *Screen) placeTyping() {
-	t := c.typing
-	if t == nil {
-		return
+// open tells that the field is still over the drawing.
+func (t *typing) open() bool { return t.on.typing == t }
+
+// place keeps the field over its text.
+func (t *typing) place() {
+	size := t.on.Size()
+	at := t.on.view.at(t.field.At)
+	if f := t.on.figureOf(t.field.Of); f != nil {
+		at = f.at.AddXY(f.size.Width/2, f.size.Height/2)
 	}
-	at := fyne.NewPos(c.Size().Width/2, c.Size().Height/2)
-	found := false
-	for _, f := range c.figures {
-		if f.of == t.of {
-			at, found = f.at.AddXY(f.size.Width/2, f.size.Height/2), true
-		}
-	}
-	if !found {
-		if r, ok := c.rectOf(drawing.Subject{Kind: drawing.FrontThing, Place: t.of.Place}); ok {
-			at = c.view.at(r.Centre())
-		}
-	}
-	width := max(110, c.measure.of(t.entry.Text, look.Text(), false).Width+40)
+	width := max(110, t.on.measure.of(t.entry.Text, look.Text(), false).Width+40)
 	if t.error.Visible() {
-		width = 260
+		width = max(width, 260)
 	}
 	t.box.Resize(fyne.NewSize(width, 0))
 	t.box.Resize(fyne.NewSize(width, t.box.MinSize().Height))
 	at = at.SubtractXY(width/2, t.entry.MinSize().Height/2)
-	at.X = min(max(at.X, 2), max(c.Size().Width-width-2, 2))
-	at.Y = min(max(at.Y, 2), max(c.Size().Height-t.box.Size().Height-2, 2))
+	at.X = min(max(at.X, 2), max(size.Width-width-2, 2))
+	at.Y = min(max(at.Y, 2), max(size.Height-t.box.Size().Height-2, 2))
 	t.box.Move(at)
 }
 
-// judgeTyping tells beside the field what is wrong with the size while it is
-// being typed, and previews one that can be.
-func (c *Screen) judgeTyping(t *typing, s string) {
-	if c.typing != t {
+// judge tells beside the field what is wrong with the text while it is typed.
+func (t *typing) judge() {
+	if !t.open() {
 		return
 	}
-	_, err := c.typedEdit(t, s)
-	if err != nil {
-		t.error.SetText(c.say().Say(tool.Said(err)))
+	if _, err := t.field.Edit(t.entry.Text); err != nil {
+		t.error.SetText(t.on.say().Say(tool.Said(err)))
 		t.error.Show()
 	} else {
 		t.error.Hide()
 	}
-	c.placeTyping()
+	t.place()
 }
 
-// typedEdit is the edit that a typed size asks for.
-func (c *Screen) typedEdit(t *typing, s string) (edit.Edit, error) {
-	v, err := length.Parse(s, c.session.Project().Unit)
-	if err != nil {
-		return nil, message.Of(err)
-	}
-	e := c.editFor(t.of, v)
-	if e == nil {
-		return nil, follows()
-	}
-	if err := c.session.Judge(e); err != nil {
-		return nil, err
-	}
-	return e, nil
-}
-
-// editFor is the edit that gives a thing a size.
-func (c *Screen) editFor(of drawing.Subject, v length.Length) edit.Edit {
-	switch of.Kind {
-	case drawing.FrontHeight:
-		return edit.SetHeight{At: of.Place, Height: v}
-	case drawing.BayWidth:
-		return edit.Set{At: of.Place, Key: "width", Value: v}
-	case drawing.CabinetWidth:
-		return edit.SetCabinet(of.Place, "width", v)
-	case drawing.CabinetHeight:
-		return edit.SetCabinet(of.Place, "height", v)
-	}
-	return nil
-}
-
-// sizeOf is the size of the moment that a typed one would replace.
-func (c *Screen) sizeOf(of drawing.Subject) (length.Length, bool) {
-	pl := c.session.Result().Plan
-	switch of.Kind {
-	case drawing.FrontHeight:
-		if f := session.FrontOf(pl, of.Place); f != nil {
-			return f.Face.Height(), true
-		}
-	case drawing.BayWidth:
-		if b := session.BayOf(pl, of.Place); b != nil {
-			return b.Opening.Width(), true
-		}
-	case drawing.CabinetWidth:
-		if cab := session.CabinetOf(pl, of.Place); cab != nil {
-			return cab.Outline.Width(), true
-		}
-	case drawing.CabinetHeight:
-		if cab := session.CabinetOf(pl, of.Place); cab != nil {
-			return cab.Outline.Height(), true
-		}
-	}
-	return 0, false
-}
-
-// commitTyping makes the typed size one step and closes the field. It is false
-// where the size can't be, and the field stays with the reason beside it.
-func (c *Screen) commitTyping(t *typing) bool {
-	if c.typing != t {
+// take makes what is typed one step and closes the field. It is false where that
+// can't be, and the field stays with the reason beside it.
+func (t *typing) take() bool {
+	if !t.open() {
 		return true
 	}
-	s := t.entry.Text
-	if s == t.was {
-		c.closeTyping()
+	if t.entry.Text == t.was {
+		t.close()
 		return true
 	}
-	e, err := c.typedEdit(t, s)
+	e, err := t.field.Edit(t.entry.Text)
 	if err != nil {
-		c.judgeTyping(t, s)
-		c.Tell(tool.Said(err))
+		t.judge()
+		t.on.Tell(tool.Said(err))
 		return false
 	}
-	c.closeTyping()
-	c.do(e)
+	t.close()
+	t.on.do(e)
 	return true
 }
 
-// finishTyping takes what is typed before something else is done; a size that
-// can't be is given up.
-func (c *Screen) finishTyping() {
-	if t := c.typing; t != nil && !c.commitTyping(t) {
-		c.closeTyping()
-	}
-}
-
-// closeTyping takes the field away; where it had the keys the drawing gets them
-// back. Digits then go on with the height of the selected front only if that was
-// what was typed.
-func (c *Screen) closeTyping() {
-	t := c.typing
-	if t == nil {
+// close takes the field away; where it had the keys the drawing gets them back.
+// Digits then go on with the height of the selected front only if that was what
+// was typed.
+func (t *typing) close() {
+	if !t.open() {
 		return
 	}
+	c := t.on
 	c.typing, c.deaf = nil, nil
-	if one := session.Front(t.of.Place); t.of.Kind != drawing.FrontHeight || !c.session.IsSelected(one) {
+	of := t.field.Of
+	if one := session.Front(of.Place); of.Kind != drawing.FrontHeight || !c.session.IsSelected(one) {
 		c.deaf = c.session.Selection()
 	}
 	c.Refresh()
@@ -255,31 +191,46 @@ func (c *Screen) closeTyping() {
 	}
 }
 
-// nextTyping takes what is typed and opens the next dimension of the drawing
-// (the one before with Shift).
-func (c *Screen) nextTyping(t *typing) {
-	if !c.commitTyping(t) {
+// next takes what is typed and opens the next dimension of the drawing (the one
+// before with Shift).
+func (t *typing) next() {
+	if !t.take() {
 		return
 	}
+	c := t.on
 	var all []drawing.Subject
 	for _, m := range c.shown().Marks {
 		if d, ok := m.(*drawing.Dimension); ok && d.Of.Kind != drawing.Nothing {
 			all = append(all, d.Of)
 		}
 	}
-	for i, of := range all {
-		if of == t.of {
-			n := i + 1
-			if c.held()&fyne.KeyModifierShift != 0 {
-				n = i + len(all) - 1
-			}
-			next := all[n%len(all)]
-			if next.Kind == drawing.FrontHeight {
-				c.session.Select(session.Front(model.Place(next.Place)))
-			}
-			c.TypeSize(next)
-			return
-		}
+	i := slices.Index(all, t.field.Of)
+	if i < 0 {
+		c.focus()
+		return
 	}
-	c.focus()
+	n := i + 1
+	if c.held()&fyne.KeyModifierShift != 0 {
+		n = i + len(all) - 1
+	}
+	next := all[n%len(all)]
+	if next.Kind == drawing.FrontHeight {
+		c.session.Select(session.Front(next.Place))
+	}
+	c.TypeSize(next)
+}
+
+// finishTyping takes what is typed before something else is done; a size that
+// can't be is given up.
+func (c *Screen) finishTyping() {
+	if t := c.typing; t != nil && !t.take() {
+		t.close()
+	}
+}
+
+// closeTyping gives up what is typed.
+func (c *Screen) closeTyping() {
+	if c.typing != nil {
+		c.typing.close()
+	}
 }

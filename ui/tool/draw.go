@@ -18,8 +18,23 @@ func (pencil) Escape(d Desk) Tool {
 	return Idle{}
 }
 
-// Cursor is that of drawing.
-func (pencil) Cursor(Desk, Pointer) Cursor { return Draw }
+// Cursor is that of drawing, or of typing over a figure.
+func (pencil) Cursor(_ Desk, p Pointer) Cursor {
+	if typed(p.Thing.Kind) {
+		return Typing
+	}
+	return Draw
+}
+
+// figure tells that the pointer is over a figure that can be typed, with every
+// tool, and shows that.
+func (pencil) figure(d Desk, p Pointer) bool {
+	if !typed(p.Thing.Kind) {
+		return false
+	}
+	d.Display(Feedback{Under: []drawing.Subject{p.Thing}})
+	return true
+}
 
 // DrawDivision draws divisions across fronts where the pointer is, until Escape.
 type DrawDivision struct{ pencil }
@@ -64,10 +79,18 @@ func (DrawDivision) split(d Desk, p Pointer) (edit.SplitFront, Feedback, bool) {
 }
 
 // Press does nothing yet: the division is drawn where the button is let go.
-func (t DrawDivision) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
+func (t DrawDivision) Press(d Desk, p Pointer) Tool {
+	if t.figure(d, p) {
+		return held{press: p, then: t}
+	}
+	return t.Move(d, p)
+}
 
 // Move shows the line with both heights.
 func (t DrawDivision) Move(d Desk, p Pointer) Tool {
+	if t.figure(d, p) {
+		return t
+	}
 	_, show, _ := t.split(d, p)
 	d.Display(show)
 	return t
@@ -125,10 +148,18 @@ func (DrawPartition) split(d Desk, p Pointer) (edit.AddBay, Feedback, bool) {
 }
 
 // Press shows where the partition would be.
-func (t DrawPartition) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
+func (t DrawPartition) Press(d Desk, p Pointer) Tool {
+	if t.figure(d, p) {
+		return held{press: p, then: t}
+	}
+	return t.Move(d, p)
+}
 
 // Move shows the partition with both clear widths.
 func (t DrawPartition) Move(d Desk, p Pointer) Tool {
+	if t.figure(d, p) {
+		return t
+	}
 	_, show, _ := t.split(d, p)
 	d.Display(show)
 	return t

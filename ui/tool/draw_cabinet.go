@@ -62,10 +62,18 @@ func stack(height length.Length) []model.Front {
 }
 
 // Press shows the cabinet that would be drawn.
-func (t DrawCabinet) Press(d Desk, p Pointer) Tool { return t.Move(d, p) }
+func (t DrawCabinet) Press(d Desk, p Pointer) Tool {
+	if t.figure(d, p) {
+		return held{press: p, then: t}
+	}
+	return t.Move(d, p)
+}
 
 // Move shows the cabinet's outline with its sizes.
 func (t DrawCabinet) Move(d Desk, p Pointer) Tool {
+	if t.figure(d, p) {
+		return t
+	}
 	_, show, _ := t.cabinet(d, p)
 	d.Display(show)
 	return t

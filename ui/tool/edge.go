@@ -41,6 +41,17 @@ func edgeAt(d Desk, p Pointer) (DragEdge, bool) {
 	return DragEdge{}, false
 }
 
+// line is the edge.
+func (t DragEdge) line() GuideLine {
+	l := GuideLine{From: t.outline.Min, To: t.outline.Max, Grip: true}
+	if t.size == "height" {
+		l.From.Y = l.To.Y
+	} else {
+		l.From.X = l.To.X
+	}
+	return l
+}
+
 // Press keeps hold.
 func (t DragEdge) Press(Desk, Pointer) Tool { return t }
 

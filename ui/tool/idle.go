@@ -10,25 +10,41 @@ import (
 type Idle struct{}
 
 // Press takes hold of what lies under the pointer.
-func (Idle) Press(d Desk, p Pointer) Tool {
+func (i Idle) Press(d Desk, p Pointer) Tool {
+	if !p.Add { // it may be a click that adds to the selection
+		if t := grip(d, p); t != nil {
+			return t
+		}
+	}
+	return held{press: p, then: i}
+}
+
+// grip takes hold of the edge, division or partition under the pointer; nil
+// where there is none.
+func grip(d Desk, p Pointer) Tool {
 	if e, ok := edgeAt(d, p); ok {
 		return e
 	}
 	switch p.Thing.Kind {
 	case drawing.DivisionThing:
-		if t := holdDivision(d, p); t != nil {
-			return t
-		}
+		return holdDivision(d, p)
 	case drawing.PartitionThing:
-		if t := holdPartition(d, p); t != nil {
-			return t
-		}
+		return holdPartition(d, p)
 	}
-	return held{press: p}
+	return nil
 }
 
-// Move does nothing; the pointer's shape tells what a press would do.
-func (i Idle) Move(Desk, Pointer) Tool { return i }
+// Move shows what a press would be about.
+func (i Idle) Move(d Desk, p Pointer) Tool {
+	var show Feedback
+	if e, ok := edgeAt(d, p); ok {
+		show.Lines = []GuideLine{e.line()}
+	} else if p.Thing.Kind != drawing.Nothing {
+		show.Under = []drawing.Subject{Selectable(p.Thing)}
+	}
+	d.Display(show)
+	return i
+}
 
 // Release does nothing.
 func (i Idle) Release(Desk, Pointer) Tool { return i }
@@ -56,32 +72,35 @@ func (Idle) Cursor(d Desk, p Pointer) Cursor {
 	return Arrow
 }
 
-// typed tells that a size can be typed in place of a figure.
-func typed(k drawing.SubjectKind) bool {
-	switch k {
-	case drawing.FrontHeight, drawing.CabinetWidth, drawing.CabinetHeight, drawing.BayWidth:
-		return true
-	}
-	return false
-}
-
 // held is a pressed button of which it is not known yet whether it becomes a
 // click or a drag.
 type held struct {
 	press Pointer
+	then  Tool // in the hand after a click
 }
 
-// slack is how far the pointer can move in a click, in screen units.
-const slack = 4
+// How far the pointer can move in a click, in screen units: less where a drag
+// takes hold of something, because small drags are those for fine work.
+const (
+	slack     = 4
+	gripSlack = 2
+)
 
 // Press starts again.
-func (h held) Press(d Desk, p Pointer) Tool { return Idle{}.Press(d, p) }
+func (h held) Press(d Desk, p Pointer) Tool { return h.then.Press(d, p) }
 
-// Move turns a press into a drag once it has gone far enough: of a front in its
-// stack where it is one, of the picture otherwise.
+// Move turns a press into a drag once it has gone far enough: of what was pressed,
+// of a selected front in its stack, or of a frame that selects.
 func (h held) Move(d Desk, p Pointer) Tool {
-	dx, dy := p.X-h.press.X, p.Y-h.press.Y
-	if dx*dx+dy*dy < slack*slack {
+	if _, idle := h.then.(Idle); !idle {
+		return h
+	}
+	if h.far(p, gripSlack) {
+		if t := grip(d, h.press); t != nil {
+			return t.Move(d, p)
+		}
+	}
+	if !h.far(p, slack) {
 		return h
 	}
 	if t := Selectable(h.press.Thing); t.Kind == drawing.FrontThing && d.Session().IsSelected(t) {
@@ -89,40 +108,49 @@ func (h held) Move(d Desk, p Pointer) Tool {
 			return r.Move(d, p)
 		}
 	}
-	return Pan{x: h.press.X, y: h.press.Y}.Move(d, p)
+	return frame{from: h.press.At, add: h.press.Add}.Move(d, p)
 }
 
-// Release is a click: it selects, or opens a figure for typing.
+// far tells that the pointer is at least so far from where the button was pressed.
+func (h held) far(p Pointer, slack float32) bool {
+	dx, dy := p.X-h.press.X, p.Y-h.press.Y
+	return dx*dx+dy*dy >= slack*slack
+}
+
+// Release is a click: it selects, or opens a figure for typing; the second one on
+// a name opens that.
 func (h held) Release(d Desk, p Pointer) Tool {
 	t := h.press.Thing
 	s := d.Session()
 	switch {
-	case typed(t.Kind):
-		d.TypeSize(t)
-	case t.Kind == drawing.Nothing:
+	case h.far(p, slack): // thought better of
+	case typed(t.Kind), t.Kind == drawing.FrontName && h.press.Twice:
+		typeAt(d, t)
+	case t.Kind == drawing.Nothing && !h.press.Add:
 		s.Select()
+	case t.Kind == drawing.Nothing:
 	default:
 		t = Selectable(t)
-		if p.Add {
+		if h.press.Add {
 			s.Toggle(t)
 		} else {
 			s.Select(t)
 		}
 	}
-	return Idle{}
+	return h.then
 }
 
 // Escape lets go.
-func (h held) Escape(Desk) Tool { return Idle{} }
+func (h held) Escape(Desk) Tool { return h.then }
 
-// Cursor is that of the hand that points.
-func (h held) Cursor(d Desk, p Pointer) Cursor { return Idle{}.Cursor(d, p) }
+// Cursor is that of what was in the hand.
+func (h held) Cursor(d Desk, p Pointer) Cursor { return h.then.Cursor(d, p) }
 
-// Selectable is the thing that a click on a part selects: holes, runners and
-// drawers belong to their front.
+// Selectable is the thing that a click on a part selects: holes, runners, drawers
+// and names belong to their front.
 func Selectable(t drawing.Subject) drawing.Subject {
 	switch t.Kind {
-	case drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing:
+	case drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing, drawing.FrontName:
 		return session.Front(t.Place)
 	}
 	return t
@@ -131,25 +159,27 @@ func Selectable(t drawing.Subject) drawing.Subject {
 // Pan moves the picture under the pointer.
 type Pan struct {
 	x, y float32
+	then Tool // in the hand afterwards
 }
 
 // Press goes on from the new place.
-func (t Pan) Press(_ Desk, p Pointer) Tool { return Pan{p.X, p.Y} }
+func (t Pan) Press(_ Desk, p Pointer) Tool { return Pan{p.X, p.Y, t.then} }
 
 // Move moves the picture by what the pointer has moved.
 func (t Pan) Move(d Desk, p Pointer) Tool {
 	d.Pan(p.X-t.x, p.Y-t.y)
-	return Pan{p.X, p.Y}
+	return Pan{p.X, p.Y, t.then}
 }
 
 // Release lets go of the picture.
-func (t Pan) Release(Desk, Pointer) Tool { return Idle{} }
+func (t Pan) Release(Desk, Pointer) Tool { return t.then }
 
 // Escape lets go of the picture.
-func (t Pan) Escape(Desk) Tool { return Idle{} }
+func (t Pan) Escape(Desk) Tool { return t.then }
 
 // Cursor is a grabbing hand.
 func (t Pan) Cursor(Desk, Pointer) Cursor { return Grab }
 
-// NewPan takes hold of the picture at a place on the screen.
-func NewPan(x, y float32) Pan { return Pan{x, y} }
+// NewPan takes hold of the picture at a place on the screen; then is the tool that
+// is in the hand afterwards.
+func NewPan(x, y float32, then Tool) Pan { return Pan{x, y, then} }

@@ -17,7 +17,8 @@ type Pointer struct {
 	Thing drawing.Subject // what the hit test found
 	X, Y  float32         // on the screen, for panning
 	Free  bool            // snapping is off
-	Add   bool            // the thing joins the selection
+	Add   bool            // the thing joins the selection, or leaves it
+	Twice bool            // pressed a second time at once, as in a double click
 }
 
 // Cursor is the pointer's shape.
@@ -40,8 +41,8 @@ type Desk interface {
 	Reach() length.Length
 	// Pan moves the picture by screen units.
 	Pan(dx, dy float32)
-	// TypeSize asks for a size in place of the figure that stands for the thing.
-	TypeSize(of drawing.Subject)
+	// Type opens a field over a text of the drawing.
+	Type(Field)
 	// Display puts marks of the tool over the picture until the next event.
 	Display(Feedback)
 	// Tell writes to the status line.
@@ -52,14 +53,19 @@ type Desk interface {
 type Feedback struct {
 	Lines   []GuideLine
 	Labels  []Label
-	Outline plane.Rect // of what is moved or made; empty: nothing
+	Outline plane.Rect // of what is moved or made, or a frame; empty: nothing
+	// Under are the things that letting go now, or a press, would be about: a
+	// division to take hold of, a figure or name to type, fronts to select.
+	Under []drawing.Subject
 }
 
 // GuideLine is a line over the picture. Snapped tells that it is one that the
-// hand was drawn to; otherwise it is what would be drawn.
+// hand was drawn to, Grip that it is an edge that a press would take hold of;
+// otherwise it is what would be drawn.
 type GuideLine struct {
 	From, To plane.Point
 	Snapped  bool
+	Grip     bool
 }
 
 // Label is a text over the picture; beside the pointer, or with its middle at its
