@@ -11,7 +11,7 @@ import (
 var meaningNames = [...]string{
 	"carcass", "face", "niche", "panel", "hidden", "drawer", "bottom", "runner",
 	"hole", "cross", "centre", "dimension", "label", "cover", "shortfall",
-	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note",
+	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth",
 }
 
 // String is the meaning's name, as dumps and file layers write it.

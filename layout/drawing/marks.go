@@ -44,6 +44,7 @@ const (
 	Grid                         // background grid
 	Grip                         // nothing to see: a place that can be taken hold of
 	Note                         // a remark beside a name or a figure, which counts for less
+	Plinth                       // front of a plinth
 )
 
 // SubjectKind names the kind of thing that a mark stands for.

@@ -81,7 +81,7 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 	switch m {
 	case drawing.Face, drawing.PanelPart:
 		p.Width = 0.50
-	case drawing.Carcass, drawing.DrawerBottom:
+	case drawing.Carcass, drawing.Plinth, drawing.DrawerBottom:
 		p.Width = 0.35
 	case drawing.NichePart, drawing.DrawerPart, drawing.RunnerPart, drawing.HoleEdge, drawing.Register, drawing.CheckBar:
 		p.Width = 0.25
@@ -109,7 +109,7 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 // fillFor gives the surface of a filled rectangle.
 func fillFor(m drawing.Meaning) Colour {
 	switch m {
-	case drawing.Carcass:
+	case drawing.Carcass, drawing.Plinth:
 		return grey(0.9)
 	case drawing.NichePart:
 		return grey(0.82)

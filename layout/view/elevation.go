@@ -91,7 +91,7 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 		d.Add(r)
 	}
 	if !c.Plinth.Empty() {
-		r := rect(drawing.Carcass, s, c.Plinth)
+		r := rect(drawing.Plinth, s, c.Plinth)
 		r.Filled = true
 		d.Add(r)
 	}

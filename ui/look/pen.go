@@ -17,7 +17,7 @@ type Pen struct {
 // Pen gives the pen of a meaning.
 func (p Palette) Pen(m drawing.Meaning) Pen {
 	switch m {
-	case drawing.Carcass:
+	case drawing.Carcass, drawing.Plinth:
 		return Pen{p.Ink, 1, p.Birch}
 	case drawing.Face:
 		return Pen{p.Ink, 1.5, p.Maple}

@@ -47,6 +47,12 @@ func bare(t testing.TB, objects []fyne.CanvasObject) (fyne.Canvas, *fyne.Contain
 		case *fynecanvas.Circle:
 			r := *v
 			c.Add(&r)
+		case *fynecanvas.Raster:
+			r := *v
+			c.Add(&r)
+		case *fynecanvas.LinearGradient:
+			r := *v
+			c.Add(&r)
 		case *fynecanvas.Text:
 			x := fynecanvas.NewText(v.Text, v.Color)
 			x.TextSize, x.TextStyle = v.TextSize, v.TextStyle

@@ -36,7 +36,7 @@ func (c *columns) span(x1, x2 float32) (first, last int) {
 
 // add puts a number where its box is.
 func (c *columns) add(i int, b box) {
-	first, last := c.span(b.x1, b.x2)
+	first, last := c.span(b.X1, b.X2)
 	c.begin[first] = append(c.begin[first], int32(i))
 	for k := first + 1; k <= last; k++ {
 		c.reach[k] = append(c.reach[k], int32(i))
@@ -45,7 +45,7 @@ func (c *columns) add(i int, b box) {
 
 // drop takes the number that was added last where its box is out again.
 func (c *columns) drop(b box) {
-	first, last := c.span(b.x1, b.x2)
+	first, last := c.span(b.X1, b.X2)
 	c.begin[first] = c.begin[first][:len(c.begin[first])-1]
 	for k := first + 1; k <= last; k++ {
 		c.reach[k] = c.reach[k][:len(c.reach[k])-1]

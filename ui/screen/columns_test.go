@@ -23,19 +23,19 @@ func TestColumnsFindWhatMeets(t *testing.T) {
 				continue
 			}
 			x1 := x.Draw(t, "x1")
-			b := box{x1: x1, x2: x1 + rapid.Float32Range(0, 300).Draw(t, "wide"), y2: 10}
+			b := box{X1: x1, X2: x1 + rapid.Float32Range(0, 300).Draw(t, "wide"), Y2: 10}
 			c.add(len(boxes), b)
 			boxes = append(boxes, b)
 		}
 		from := x.Draw(t, "from")
-		look := box{x1: from, x2: from + rapid.Float32Range(0, 100).Draw(t, "to"), y2: 10}
-		given := slices.Sorted(c.near(look.x1, look.x2))
+		look := box{X1: from, X2: from + rapid.Float32Range(0, 100).Draw(t, "to"), Y2: 10}
+		given := slices.Sorted(c.near(look.X1, look.X2))
 		if once := slices.Compact(slices.Clone(given)); len(once) != len(given) {
 			t.Fatalf("%v are given more than once", given)
 		}
 		for i, b := range boxes {
-			if _, ok := slices.BinarySearch(given, i); !ok && b.x1 <= look.x2 && look.x1 <= b.x2 {
-				t.Fatalf("box %d from %v to %v is not near %v to %v", i, b.x1, b.x2, look.x1, look.x2)
+			if _, ok := slices.BinarySearch(given, i); !ok && b.X1 <= look.X2 && look.X1 <= b.X2 {
+				t.Fatalf("box %d from %v to %v is not near %v to %v", i, b.X1, b.X2, look.X1, look.X2)
 			}
 		}
 	})
@@ -53,7 +53,7 @@ func TestATextLooksAtItsNeighboursOnly(t *testing.T) {
 		p := c.painter()
 		p.paint(c.shown())
 		at := p.taken[len(p.taken)/2].ink()
-		return len(slices.Collect(p.strokesIn.near(at.x1, at.x2))) + len(slices.Collect(p.takenIn.near(at.x1, at.x2)))
+		return len(slices.Collect(p.strokesIn.near(at.X1, at.X2))) + len(slices.Collect(p.takenIn.near(at.X1, at.X2)))
 	}
 	few, many := count(20, 1000), count(80, 4000)
 	if few == 0 || many > 2*few {

@@ -5,6 +5,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/ui/look"
+	"frontlay/ui/paint"
 )
 
 // measured is a dimension on its way to the screen: along is x of one that lies
@@ -51,13 +52,13 @@ func (p *painter) dimensions(d *drawing.Drawing) {
 // measured draws the extension lines and ticks of a dimension, and remembers
 // where its line will be.
 func (p *painter) measured(m *drawing.Dimension, own int) measured {
-	pen := p.palette.Pen(drawing.DimensionLine)
-	a, b := p.view.at(m.From), p.view.at(m.To)
+	pen := p.Palette.Pen(drawing.DimensionLine)
+	a, b := p.At(m.From), p.At(m.To)
 	off := float32(m.Level) * p.levelStep(m.Vertical)
 	d := measured{m: m, own: own, letter: p.text * 0.95, say: m.Prefix + p.say.Figure(m.Value)}
 	d.size = p.measure.of(d.say, d.letter, false)
 	if m.Vertical {
-		d.across, d.from, d.to = p.view.px(m.Line)+off, min(a.Y, b.Y), max(a.Y, b.Y)
+		d.across, d.from, d.to = p.PX(m.Line)+off, min(a.Y, b.Y), max(a.Y, b.Y)
 		p.extension(a.X, a.Y, d.across, a.Y, pen)
 		p.extension(b.X, b.Y, d.across, b.Y, pen)
 		p.tick(d.across, d.from, pen)
@@ -65,7 +66,7 @@ func (p *painter) measured(m *drawing.Dimension, own int) measured {
 		p.mark(d.across, d.from, d.across, d.to, strong, own)
 		return d
 	}
-	d.across, d.from, d.to = p.view.py(m.Line)-off, min(a.X, b.X), max(a.X, b.X)
+	d.across, d.from, d.to = p.PY(m.Line)-off, min(a.X, b.X), max(a.X, b.X)
 	p.extension(a.X, a.Y, a.X, d.across, pen)
 	p.extension(b.X, b.Y, b.X, d.across, pen)
 	p.tick(d.from, d.across, pen)
@@ -78,7 +79,7 @@ func (p *painter) measured(m *drawing.Dimension, own int) measured {
 func (d *measured) need() float32 {
 	if d.m.Vertical {
 		ink := inkOf(fyne.Position{}, d.size, d.letter)
-		return ink.y2 - ink.y1 + 2*arm
+		return ink.Y2 - ink.Y1 + 2*arm
 	}
 	return d.size.Width + 2*room
 }
@@ -92,7 +93,7 @@ func (p *painter) inFront(m *drawing.Dimension) (box, bool) {
 		return box{}, false
 	}
 	face, ok := p.faces[m.Of.Place]
-	return boxAt(p.box(face)), ok
+	return p.Rect(face), ok
 }
 
 // placeFigure gives the figure the first of its possible places where no text
@@ -101,12 +102,12 @@ func (p *painter) placeFigure(d *measured) {
 	face, inside := p.inFront(d.m)
 	seen := p.window()
 	if inside {
-		if d.across < seen.x1 || d.across > seen.x2 {
+		if d.across < seen.X1 || d.across > seen.X2 {
 			return
 		}
-		face.x1, face.x2 = max(face.x1, seen.x1), min(face.x2, seen.x2)
+		face.X1, face.X2 = max(face.X1, seen.X1), min(face.X2, seen.X2)
 	}
-	if inside && (d.to-d.from < d.size.Height-4 || d.size.Width+4 > face.x2-face.x1) {
+	if inside && (d.to-d.from < d.size.Height-4 || d.size.Width+4 > face.X2-face.X1) {
 		return // the front is too low or too narrow for it
 	}
 	options := d.places(seen)
@@ -119,29 +120,29 @@ func (p *painter) placeFigure(d *measured) {
 	least := 0
 	var best fyne.Position
 	found, ousting := false, false
-	whole := box{0, 0, p.size.Width, p.size.Height}
+	whole := boxOf(0, 0, p.Size.Width, p.Size.Height)
 	var area box
 	for i, at := range options {
 		if inside { // inside its front
-			at.X = max(min(at.X, face.x2-d.size.Width-3), face.x1+2)
+			at.X = max(min(at.X, face.X2-d.size.Width-3), face.X1+2)
 			options[i] = at
 		}
-		b := boxAt(at, d.size)
+		b := paint.BoxAt(at, d.size)
 		if i == 0 {
 			area = b
 		}
-		area = box{min(area.x1, b.x1), min(area.y1, b.y1), max(area.x2, b.x2), max(area.y2, b.y2)}
+		area = boxOf(min(area.X1, b.X1), min(area.Y1, b.Y1), max(area.X2, b.X2), max(area.Y2, b.Y2))
 	}
 	l := p.placeIn(area)
 	for _, at := range options {
-		ink := inkOf(at, d.size, d.letter).grown(1, 0)
-		if !ink.within(whole) || !l.free(ink) {
+		ink := inkOf(at, d.size, d.letter).Grown(1, 0)
+		if !ink.Within(whole) || !l.free(ink) {
 			continue // half a figure is worse than none
 		}
 		harm := l.harm(ink, d.own)
 		if inside {
 			for _, w := range p.wishes[d.m.Of.Place] {
-				if w.overlaps(ink) {
+				if w.Overlaps(ink) {
 					harm += w.harm
 				}
 			}
@@ -160,9 +161,9 @@ func (p *painter) placeFigure(d *measured) {
 	if !found || ousting {
 		return
 	}
-	d.figure = boxAt(best, d.size)
+	d.figure = paint.BoxAt(best, d.size)
 	p.figures = append(p.figures, figure{d.m.Of, best, d.size})
-	p.take(taken{of: d.m.Tag, say: d.say, at: best, size: d.size, letter: d.letter, colour: p.palette.Letters(drawing.DimensionLine), own: d.own})
+	p.take(taken{of: d.m.Tag, say: d.say, at: best, size: d.size, letter: d.letter, colour: p.Palette.Letters(drawing.DimensionLine), own: d.own})
 }
 
 // places are where a figure can stand, the best first: in its line, in the middle
@@ -173,16 +174,16 @@ func (d *measured) places(seen box) []fyne.Position {
 	add := func(x, y float32, a drawing.Anchor) {
 		list = append(list, anchored(fyne.NewPos(x, y), d.size, a))
 	}
-	from, to := max(d.from, seen.x1), min(d.to, seen.x2)
+	from, to := max(d.from, seen.X1), min(d.to, seen.X2)
 	if d.m.Vertical {
-		from, to = max(d.from, seen.y1), min(d.to, seen.y2)
+		from, to = max(d.from, seen.Y1), min(d.to, seen.Y2)
 	}
 	if !d.fits() {
 		from, to = d.from, d.to
 	}
 	mid, play := (from+to)/2, (to-from-d.need())/2
 	ink := inkOf(fyne.Position{}, d.size, d.letter)
-	up := (ink.y1 + ink.y2 - d.size.Height) / 2 // from the middle of the line to that of the letters
+	up := (ink.Y1 + ink.Y2 - d.size.Height) / 2 // from the middle of the line to that of the letters
 	const steps = 4
 	switch {
 	case d.fits() && play < 0: // too little is seen of it
@@ -211,22 +212,22 @@ func (d *measured) places(seen box) []fyne.Position {
 
 // dimensionLine draws the line of a dimension with a break where its figure is.
 func (p *painter) dimensionLine(d *measured) {
-	pen := p.palette.Pen(drawing.DimensionLine)
+	pen := p.Palette.Pen(drawing.DimensionLine)
 	piece := func(from, to float32) {
 		switch {
 		case to <= from:
 		case d.m.Vertical:
-			p.line(d.across, from, d.across, to, pen.Line, pen.Width)
+			p.Line(d.across, from, d.across, to, pen.Line, pen.Width)
 		default:
-			p.line(from, d.across, to, d.across, pen.Line, pen.Width)
+			p.Line(from, d.across, to, d.across, pen.Line, pen.Width)
 		}
 	}
-	first, last := d.figure.y1+1, d.figure.y2-1
-	beside := d.across < d.figure.x1-1 || d.across > d.figure.x2+1
+	first, last := d.figure.Y1+1, d.figure.Y2-1
+	beside := d.across < d.figure.X1-1 || d.across > d.figure.X2+1
 	if !d.m.Vertical {
 		const pad = 3
-		first, last = d.figure.x1-pad, d.figure.x2+pad
-		beside = d.across < d.figure.y1 || d.across > d.figure.y2
+		first, last = d.figure.X1-pad, d.figure.X2+pad
+		beside = d.across < d.figure.Y1 || d.across > d.figure.Y2
 	}
 	if d.figure == (box{}) || beside {
 		piece(d.from, d.to)
@@ -258,13 +259,13 @@ func (p *painter) extension(x1, y1, x2, y2 float32, pen look.Pen) {
 	default:
 		return
 	}
-	p.line(x1, y1, x2, y2, pen.Line, pen.Width)
+	p.Line(x1, y1, x2, y2, pen.Line, pen.Width)
 	p.mark(x1, y1, x2, y2, strong, 0)
 }
 
 // tick marks the end of a dimension line.
 func (p *painter) tick(x, y float32, pen look.Pen) {
 	const width = 1.4
-	p.line(x-arm, y+arm, x+arm, y-arm, pen.Line, width)
+	p.Line(x-arm, y+arm, x+arm, y-arm, pen.Line, width)
 	p.mark(x-arm, y+arm, x+arm, y-arm, strong, 0)
 }

@@ -37,7 +37,7 @@ func (p *painter) findings(d *drawing.Drawing) {
 	}
 	var crowded []found
 	for _, f := range all {
-		if f.face = f.face.common(p.window()); f.face.empty() {
+		if f.face = f.face.Common(p.window()); f.face.Empty() {
 			continue
 		}
 		f.name = -1
@@ -70,7 +70,7 @@ func byBay(fronts []found) []found {
 			continue
 		}
 		bay := &all[i]
-		bay.face = box{min(bay.face.x1, f.face.x1), min(bay.face.y1, f.face.y1), max(bay.face.x2, f.face.x2), max(bay.face.y2, f.face.y2)}
+		bay.face = boxOf(min(bay.face.X1, f.face.X1), min(bay.face.Y1, f.face.Y1), max(bay.face.X2, f.face.X2), max(bay.face.Y2, f.face.Y2))
 		bay.labels, bay.name = append(bay.labels, f.labels...), -1
 		bay.of.Severity = min(bay.of.Severity, f.of.Severity)
 	}
@@ -93,15 +93,15 @@ func (p *painter) foundIn(d *drawing.Drawing) []found {
 		}
 		face, inFront := p.faces[t.Of.Place]
 		if !inFront || t.Of.Kind != drawing.FrontThing {
-			a := p.view.at(t.At)
-			all = append(all, found{of: t.Tag, face: box{a.X - 200, a.Y - 60, a.X + 200, a.Y + 60}, labels: []*drawing.Text{t}})
+			a := p.At(t.At)
+			all = append(all, found{of: t.Tag, face: boxOf(a.X-200, a.Y-60, a.X+200, a.Y+60), labels: []*drawing.Text{t}})
 			continue
 		}
 		i, known := at[t.Of.Place]
 		if !known {
 			i = len(all)
 			at[t.Of.Place] = i
-			all = append(all, found{of: t.Tag, face: boxAt(p.box(face))})
+			all = append(all, found{of: t.Tag, face: p.Rect(face)})
 		}
 		all[i].labels = append(all[i].labels, t)
 	}
@@ -114,7 +114,7 @@ func ofWholeFront(m *drawing.Text) bool { return m.Anchor == drawing.Anchor{X: 0
 
 // signed is a text with the sign of a severity, which tells it without colour.
 func (p *painter) signed(m message.Message, s drawing.Severity) string {
-	sign, _ := p.palette.Severity(s)
+	sign, _ := p.Palette.Severity(s)
 	return sign + " " + p.say.Say(m)
 }
 
@@ -126,7 +126,7 @@ func (p *painter) labelAll(f found) bool {
 		s := p.signed(m.Say, m.Severity)
 		want := p.underName(f, s, letter)
 		if !ofWholeFront(m) {
-			want = anchored(p.view.at(m.At), p.measure.of(s, letter, true), m.Anchor)
+			want = anchored(p.At(m.At), p.measure.of(s, letter, true), m.Anchor)
 		}
 		one := f
 		one.of = m.Tag
@@ -145,7 +145,7 @@ func (p *painter) summary(f found, count int, least weight) bool {
 	if count == 1 {
 		words = message.New("1 finding")
 	}
-	sign, _ := p.palette.Severity(f.of.Severity)
+	sign, _ := p.Palette.Severity(f.of.Severity)
 	for _, s := range []string{p.signed(words, f.of.Severity), sign} {
 		letter := p.letters(f.labels[0].Size)
 		if p.label(f, s, p.underName(f, s, letter), letter, least) {
@@ -160,11 +160,11 @@ func (p *painter) summary(f found, count int, least weight) bool {
 func (p *painter) underName(f found, s string, letter float32) fyne.Position {
 	size := p.measure.of(s, letter, true)
 	if f.name < 0 {
-		middle := fyne.NewPos((f.face.x1+f.face.x2)/2, (f.face.y1+f.face.y2)/2)
+		middle := fyne.NewPos((f.face.X1+f.face.X2)/2, (f.face.Y1+f.face.Y2)/2)
 		return anchored(middle, size, drawing.Anchor{X: 0.5, Y: 0.5})
 	}
 	name := p.taken[f.name].ink()
-	return fyne.NewPos((name.x1+name.x2-size.Width)/2, name.y2+underName-inkOf(fyne.Position{}, size, letter).y1)
+	return fyne.NewPos((name.X1+name.X2-size.Width)/2, name.Y2+underName-inkOf(fyne.Position{}, size, letter).Y1)
 }
 
 // besideNumber writes how many findings a front has in the room of its name, of
@@ -193,10 +193,10 @@ func (p *painter) besideNumber(f found) bool {
 func (p *painter) label(f found, s string, want fyne.Position, letter float32, least weight) bool {
 	const pad, rows, air = 4, 24, 3 // air is above and below, where there is enough
 	size := p.measure.of(s, letter, true)
-	area := box{f.face.x1 + pad, f.face.y1, f.face.x2 - pad, f.face.y2}
-	if least == none && area.y2-area.y1 < size.Height { // over the edges of a low front
-		middle := (area.y1 + area.y2) / 2
-		area.y1, area.y2 = middle-size.Height, middle+size.Height
+	area := boxOf(f.face.X1+pad, f.face.Y1, f.face.X2-pad, f.face.Y2)
+	if least == none && area.Y2-area.Y1 < size.Height { // over the edges of a low front
+		middle := (area.Y1 + area.Y2) / 2
+		area.Y1, area.Y2 = middle-size.Height, middle+size.Height
 	}
 	near := []search{{rows, size.Width / 4, least}, {rows, anywhere, least}} // below one another rather than side by side
 	type try struct {
@@ -204,13 +204,13 @@ func (p *painter) label(f found, s string, want fyne.Position, letter float32, l
 		want fyne.Position
 		how  []search
 	}
-	tries := []try{{area.grown(0, -air), want, near}, {area, want, near}}
+	tries := []try{{area.Grown(0, -air), want, near}, {area, want, near}}
 	if f.name >= 0 {
 		name := &p.taken[f.name]
-		below := area.grown(0, -air)
-		below.y1 = name.ink().y2 + 2
+		below := area.Grown(0, -air)
+		below.Y1 = name.ink().Y2 + 2
 		const ascent = 1.069 // of letters, from the metrics of the font
-		line := fyne.NewPos(name.ink().x2+letter, name.at.Y+ascent*(name.letter-letter))
+		line := fyne.NewPos(name.ink().X2+letter, name.at.Y+ascent*(name.letter-letter))
 		tries = []try{{below, want, near}, {area, line, []search{{0, anywhere, least}}}}
 	}
 	for _, t := range tries {
@@ -230,7 +230,7 @@ func (p *painter) label(f found, s string, want fyne.Position, letter float32, l
 
 // takeLabel gives a finding's label its place.
 func (p *painter) takeLabel(of drawing.Tag, s string, at fyne.Position, letter float32) {
-	_, colour := p.palette.Severity(of.Severity)
+	_, colour := p.Palette.Severity(of.Severity)
 	of.Meaning = drawing.FindingMark
 	p.take(taken{of: of, say: s, at: at, size: p.measure.of(s, letter, true), letter: letter, bold: true, colour: colour, tagged: true})
 }

@@ -3,34 +3,15 @@ package screen
 import (
 	"image/color"
 
-	"fyne.io/fyne/v2"
-
 	"frontlay/layout/drawing"
+	"frontlay/ui/paint"
 )
 
-// box is a rectangle on the screen, from its upper left to its lower right
-// corner.
-type box struct{ x1, y1, x2, y2 float32 }
+// box is a rectangle on the screen.
+type box = paint.Box
 
-func boxAt(at fyne.Position, size fyne.Size) box {
-	return box{at.X, at.Y, at.X + size.Width, at.Y + size.Height}
-}
-
-// overlaps tells that two boxes share an area; a line's box, which has none, is
-// met where it goes through.
-func (a box) overlaps(b box) bool { return a.x1 < b.x2 && b.x1 < a.x2 && a.y1 < b.y2 && b.y1 < a.y2 }
-
-func (a box) within(b box) bool { return a.x1 >= b.x1 && a.y1 >= b.y1 && a.x2 <= b.x2 && a.y2 <= b.y2 }
-
-// common is the part that two boxes share; where they share none, one edge lies
-// beyond the other.
-func (a box) common(b box) box {
-	return box{max(a.x1, b.x1), max(a.y1, b.y1), min(a.x2, b.x2), min(a.y2, b.y2)}
-}
-
-func (a box) empty() bool { return a.x1 >= a.x2 || a.y1 >= a.y2 }
-
-func (a box) grown(dx, dy float32) box { return box{a.x1 - dx, a.y1 - dy, a.x2 + dx, a.y2 + dy} }
+// boxOf is a box by its corners.
+func boxOf(x1, y1, x2, y2 float32) box { return box{X1: x1, Y1: y1, X2: x2, Y2: y2} }
 
 // weight is how much a line of the picture is missed where a text's ground
 // covers it.
@@ -72,31 +53,73 @@ type stroke struct {
 
 // meets tells that a stroke goes through a box.
 func (s *stroke) meets(b box) bool {
-	if !(s.x1 < b.x2 && b.x1 < s.x2 || s.x1 == s.x2 && b.x1 < s.x1 && s.x1 < b.x2) ||
-		!(s.y1 < b.y2 && b.y1 < s.y2 || s.y1 == s.y2 && b.y1 < s.y1 && s.y1 < b.y2) {
+	if !(s.X1 < b.X2 && b.X1 < s.X2 || s.X1 == s.X2 && b.X1 < s.X1 && s.X1 < b.X2) ||
+		!(s.Y1 < b.Y2 && b.Y1 < s.Y2 || s.Y1 == s.Y2 && b.Y1 < s.Y1 && s.Y1 < b.Y2) {
 		return false
 	}
 	if !s.slanted {
 		return true
 	}
 	// A slanted line misses a box that lies on one side of it.
-	from, to := s.y2, s.y1
+	from, to := s.Y2, s.Y1
 	if s.falling {
-		from, to = s.y1, s.y2
+		from, to = s.Y1, s.Y2
 	}
-	dx, dy := s.x2-s.x1, to-from
+	dx, dy := s.X2-s.X1, to-from
 	above, below := false, false
-	for _, c := range [4][2]float32{{b.x1, b.y1}, {b.x2, b.y1}, {b.x1, b.y2}, {b.x2, b.y2}} {
-		side := dx*(c[1]-from) - dy*(c[0]-s.x1)
+	for _, c := range [4][2]float32{{b.X1, b.Y1}, {b.X2, b.Y1}, {b.X1, b.Y2}, {b.X2, b.Y2}} {
+		side := dx*(c[1]-from) - dy*(c[0]-s.X1)
 		above, below = above || side < 0, below || side > 0
 	}
 	return above && below
 }
 
+// trace remembers the lines and surfaces of a drawing.
+func (p *painter) trace(d *drawing.Drawing) {
+	for _, m := range d.Marks {
+		w := weightOf(drawing.TagOf(m).Meaning)
+		switch v := m.(type) {
+		case *drawing.Line:
+			a, b := p.At(v.From), p.At(v.To)
+			p.mark(a.X, a.Y, b.X, b.Y, w, 0)
+		case *drawing.Rectangle:
+			if v.Meaning == drawing.Grip {
+				continue
+			}
+			b := p.Rect(v.Rect)
+			p.markEdges(b, w)
+			if c, filled := p.surfaceOf(v); filled && p.Shown(b) {
+				p.floor.add(surface{b, c})
+			}
+		case *drawing.Circle:
+			b, _, shown := p.Ring(v)
+			switch {
+			case !shown:
+			case b.X2-b.X1 < 40:
+				p.keep(stroke{box: b, weight: w, round: true})
+			default:
+				p.markEdges(b, w)
+			}
+		case *drawing.Hatch:
+			p.markAll(p.Rect(v.Rect).Common(boxOf(0, 0, p.Size.Width, p.Size.Height)), w)
+		}
+	}
+}
+
+// surfaceOf is the colour of a rectangle's surface, where it hides what is under
+// it.
+func (p *painter) surfaceOf(m *drawing.Rectangle) (color.NRGBA, bool) {
+	c := p.Palette.TagPen(m.Tag).Surface
+	if m.Meaning == drawing.Face {
+		c = p.Face().Base
+	}
+	return c, m.Filled && c.A == 0xFF
+}
+
 // mark remembers a line of the picture.
 func (p *painter) mark(x1, y1, x2, y2 float32, w weight, own int) {
-	b := box{min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2)}
-	if !p.shown(b.x1, b.y1, b.x2, b.y2) {
+	b := boxOf(min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2))
+	if !p.Shown(b) {
 		return
 	}
 	p.keep(stroke{
@@ -112,21 +135,21 @@ func (p *painter) keep(s stroke) {
 // edges are those of a rectangle.
 func edges(b box) [4]stroke {
 	return [4]stroke{
-		{box: box{b.x1, b.y1, b.x2, b.y1}}, {box: box{b.x1, b.y2, b.x2, b.y2}},
-		{box: box{b.x1, b.y1, b.x1, b.y2}}, {box: box{b.x2, b.y1, b.x2, b.y2}},
+		{box: boxOf(b.X1, b.Y1, b.X2, b.Y1)}, {box: boxOf(b.X1, b.Y2, b.X2, b.Y2)},
+		{box: boxOf(b.X1, b.Y1, b.X1, b.Y2)}, {box: boxOf(b.X2, b.Y1, b.X2, b.Y2)},
 	}
 }
 
 // markEdges remembers the edges of a rectangle.
 func (p *painter) markEdges(b box, w weight) {
 	for _, e := range edges(b) {
-		p.mark(e.x1, e.y1, e.x2, e.y2, w, 0)
+		p.mark(e.X1, e.Y1, e.X2, e.Y2, w, 0)
 	}
 }
 
 // markAll remembers everything in a box.
 func (p *painter) markAll(b box, w weight) {
-	if p.shown(b.x1, b.y1, b.x2, b.y2) {
+	if p.Shown(b) {
 		p.keep(stroke{box: b, weight: w})
 	}
 }
@@ -170,10 +193,10 @@ func (f *floor) add(s surface) {
 // under gives the colour on which a box stands: that of the last surface that
 // holds its middle.
 func (f *floor) under(b box) color.NRGBA {
-	x, y := (b.x1+b.x2)/2, (b.y1+b.y2)/2
+	x, y := (b.X1+b.X2)/2, (b.Y1+b.Y2)/2
 	last := -1
 	for i := range f.in.near(x, x) {
-		if s := &f.surfaces[i]; i > last && x >= s.x1 && x <= s.x2 && y >= s.y1 && y <= s.y2 {
+		if s := &f.surfaces[i]; i > last && x >= s.X1 && x <= s.X2 && y >= s.Y1 && y <= s.Y2 {
 			last = i
 		}
 	}

@@ -11,6 +11,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 	"frontlay/ui/tool"
 )
 
@@ -18,13 +19,13 @@ import (
 const near = 5
 
 // Reach is the distance in the run that looks small on the screen.
-func (c *Screen) Reach() length.Length { return c.view.size(near) }
+func (c *Screen) Reach() length.Length { return c.view.Size(near) }
 
 // Pan moves the picture by screen units.
 func (c *Screen) Pan(dx, dy float32) {
 	c.fitting = false
-	c.view.x += float64(dx)
-	c.view.y += float64(dy)
+	c.view.X += float64(dx)
+	c.view.Y += float64(dy)
 	c.repaint()
 }
 
@@ -61,7 +62,7 @@ func (c *Screen) held() fyne.KeyModifier {
 // point makes a tool's pointer of a place on the widget.
 func (c *Screen) point(at fyne.Position, m fyne.KeyModifier) tool.Pointer {
 	p := tool.Pointer{
-		At: c.view.run(at), X: at.X, Y: at.Y,
+		At: c.view.Run(at), X: at.X, Y: at.Y,
 		Free: m&fyne.KeyModifierShift != 0,
 		Add:  m&(fyne.KeyModifierShortcutDefault|fyne.KeyModifierShift) != 0,
 	}
@@ -75,11 +76,11 @@ func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
 	if f := c.figureAt(at); f != nil && f.of.Kind != drawing.Nothing {
 		return f.of
 	}
-	reach := drawing.Reach{Near: c.view.size(near - 1)}
+	reach := drawing.Reach{Near: c.view.Size(near - 1)}
 	if c.subject != Elevation {
 		return drawing.Subject{}
 	}
-	t, _ := c.shown().Hit(c.view.run(at), reach)
+	t, _ := c.shown().Hit(c.view.Run(at), reach)
 	return t
 }
 
@@ -97,7 +98,7 @@ func (c *Screen) figureOf(t drawing.Subject) *figure {
 func (c *Screen) figureAt(at fyne.Position) *figure {
 	const pad = 2
 	for i := range slices.Backward(c.figures) {
-		if f := &c.figures[i]; boxAt(f.at, f.size).grown(pad, pad).overlaps(box{at.X, at.Y, at.X, at.Y}) {
+		if f := &c.figures[i]; paint.BoxAt(f.at, f.size).Grown(pad, pad).Overlaps(boxOf(at.X, at.Y, at.X, at.Y)) {
 			return f
 		}
 	}
@@ -162,7 +163,7 @@ func (c *Screen) twice(p tool.Pointer) bool {
 
 // near tells that a place is where the button was pressed.
 func (p press) near(at fyne.Position) bool {
-	return abs32(at.X-p.where.X) <= again && abs32(at.Y-p.where.Y) <= again
+	return paint.BoxAt(p.where, fyne.Size{}).Grown(again, again).Overlaps(paint.BoxAt(at, fyne.Size{}))
 }
 
 // KeyDown notes that the space bar is held.

@@ -11,6 +11,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
+	"frontlay/ui/paint"
 	"frontlay/ui/tool"
 )
 
@@ -72,7 +73,7 @@ func (c *Screen) crowdedByLines() []string {
 		}
 		a, free := lettersOf(t), 0.45*p.text
 		for _, l := range c.feedback.Lines {
-			from, to := p.view.at(l.From), p.view.at(l.To)
+			from, to := p.At(l.From), p.At(l.To)
 			level := from.Y == to.Y && from.X < a.x2 && a.x1 < to.X
 			if level && !l.Snapped && a.y1-free < from.Y && from.Y < a.y2+free {
 				list = append(list, fmt.Sprintf("%s stands at the line %v", say(t), from.Y))
@@ -89,7 +90,7 @@ func (c *Screen) labelsInTheWay() []string {
 	var labels []box
 	for _, o := range c.overlay.Objects {
 		if r, ok := o.(*fynecanvas.Rectangle); ok && r.StrokeWidth > 0 && r.CornerRadius > 0 {
-			labels = append(labels, boxAt(r.Position(), r.Size()))
+			labels = append(labels, paint.BoxAt(r.Position(), r.Size()))
 		}
 	}
 	for _, l := range c.feedback.Labels {
@@ -99,12 +100,12 @@ func (c *Screen) labelsInTheWay() []string {
 	}
 	for i, a := range labels {
 		for _, b := range labels[:i] {
-			if a.grown(2, 2).overlaps(b) {
+			if a.Grown(2, 2).Overlaps(b) {
 				list = append(list, fmt.Sprintf("the labels at %v and %v touch", a, b))
 			}
 		}
 		for _, b := range c.tags {
-			if a.overlaps(b) {
+			if a.Overlaps(b) {
 				list = append(list, fmt.Sprintf("the label at %v lies over the finding's at %v", a, b))
 			}
 		}
@@ -120,9 +121,9 @@ func (s *stage) drag(of drawing.Subject, see func(int)) {
 	if !ok {
 		s.t.Fatalf("there is no %v", of)
 	}
-	from := c.view.at(r.Centre())
+	from := c.view.At(r.Centre())
 	if of.Kind == drawing.FrontThing {
-		from.X = c.view.px(r.Min.X + r.Width()/3) // beside its height and holes
+		from.X = c.view.PX(r.Min.X + r.Width()/3) // beside its height and holes
 	}
 	event := func(at fyne.Position) *desktop.MouseEvent {
 		return &desktop.MouseEvent{PointEvent: fyne.PointEvent{Position: at}, Button: desktop.MouseButtonPrimary}

@@ -8,6 +8,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
+	"frontlay/ui/paint"
 	"frontlay/ui/tool"
 )
 
@@ -29,7 +30,7 @@ const padding = 5
 // move puts the letters of a label at a place.
 func (d *placed) move(at fyne.Position) {
 	d.at = at
-	d.around = boxAt(at, d.size).grown(padding, padding-3)
+	d.around = paint.BoxAt(at, d.size).Grown(padding, padding-3)
 }
 
 // placeLabels finds the places of labels. Two that are of the parts of a thing
@@ -49,7 +50,7 @@ func placeLabels(p *painter, labels []tool.Label, letters, tags []box) []placed 
 				others = append(slices.Clone(others), list[j].around)
 			}
 		}
-		if d := &list[i]; slices.ContainsFunc(tags, func(b box) bool { return tagOf(b).overlaps(d.around) }) {
+		if d := &list[i]; slices.ContainsFunc(tags, func(b box) bool { return tagOf(b).Overlaps(d.around) }) {
 			d.move(offTags(p, d, others))
 		}
 	}
@@ -65,32 +66,32 @@ func placeLabel(p *painter, l tool.Label, letters []box) placed {
 	d := placed{Label: l, letter: p.text * 1.1}
 	d.lines, d.size = p.broken(p.say.Say(l.Say), d.letter)
 	size := d.size
-	at := p.view.at(l.At)
+	at := p.At(l.At)
 	if l.Centred {
 		at = at.SubtractXY(size.Width/2, size.Height/2)
 		if !l.Within.Empty() {
-			at = besideLetters(at, size, boxAt(p.box(l.Within)), letters)
+			at = besideLetters(at, size, p.Rect(l.Within), letters)
 		}
 	} else {
 		at = at.AddXY(16, -size.Height-12)
 	}
-	at.X = min(max(at.X, pad), max(p.size.Width-size.Width-pad, pad))
-	at.Y = min(max(at.Y, pad), max(p.size.Height-size.Height-pad, pad))
+	at.X = min(max(at.X, pad), max(p.Size.Width-size.Width-pad, pad))
+	at.Y = min(max(at.Y, pad), max(p.Size.Height-size.Height-pad, pad))
 	d.move(at)
 	return d
 }
 
 // paintLabel writes a label on a ground of its own.
 func paintLabel(p *painter, l placed) {
-	ink := p.palette.Accent
+	ink := p.Palette.Accent
 	if l.Warn {
-		ink = p.palette.Error
+		ink = p.Palette.Error
 	}
-	back := fynecanvas.NewRectangle(p.palette.Sheet)
+	back := fynecanvas.NewRectangle(p.Palette.Sheet)
 	back.StrokeColor, back.StrokeWidth, back.CornerRadius = ink, 1, 3
-	back.Move(fyne.NewPos(l.around.x1, l.around.y1))
-	back.Resize(fyne.NewSize(l.around.x2-l.around.x1, l.around.y2-l.around.y1))
-	p.objects = append(p.objects, back)
+	back.Move(fyne.NewPos(l.around.X1, l.around.Y1))
+	back.Resize(fyne.NewSize(l.around.X2-l.around.X1, l.around.Y2-l.around.Y1))
+	p.Objects = append(p.Objects, back)
 	for i, s := range l.lines {
 		p.write(s, l.at.AddXY(0, float32(i)*lineOfLabel*l.letter), drawing.Anchor{Y: 1}, l.letter, true, ink)
 	}
@@ -104,7 +105,7 @@ const lineOfLabel = 1.25
 func (p *painter) broken(s string, letter float32) ([]string, fyne.Size) {
 	const part = 0.6
 	whole := p.measure.of(s, letter, true)
-	if whole.Width <= part*p.size.Width {
+	if whole.Width <= part*p.Size.Width {
 		return []string{s}, whole
 	}
 	var lines []string
@@ -116,7 +117,7 @@ func (p *painter) broken(s string, letter float32) ([]string, fyne.Size) {
 	line := ""
 	for _, word := range strings.Split(s, " ") {
 		longer := strings.TrimSpace(line + " " + word)
-		if line != "" && p.measure.of(longer, letter, true).Width > part*p.size.Width {
+		if line != "" && p.measure.of(longer, letter, true).Width > part*p.Size.Width {
 			add(line)
 			longer = word
 		}
@@ -134,19 +135,19 @@ const betweenLabels = 4
 // divides these, until they are clear of one another: out of their parts where
 // these are too small.
 func keepApart(p *painter, a, b *placed) {
-	if !a.around.grown(betweenLabels, betweenLabels).overlaps(b.around) {
+	if !a.around.Grown(betweenLabels, betweenLabels).Overlaps(b.around) {
 		return
 	}
-	first, second := boxAt(p.box(a.Within)), boxAt(p.box(b.Within))
+	first, second := p.Rect(a.Within), p.Rect(b.Within)
 	switch {
-	case first.x2 <= second.x1:
+	case first.X2 <= second.X1:
 		sideBySide(p, a, b, first, second)
-	case second.x2 <= first.x1:
+	case second.X2 <= first.X1:
 		sideBySide(p, b, a, second, first)
-	case first.y1 >= second.y2:
-		oneOverOther(p, b, a, (second.y2+first.y1)/2)
+	case first.Y1 >= second.Y2:
+		oneOverOther(p, b, a, (second.Y2+first.Y1)/2)
 	default:
-		oneOverOther(p, a, b, (first.y2+second.y1)/2)
+		oneOverOther(p, a, b, (first.Y2+second.Y1)/2)
 	}
 }
 
@@ -154,18 +155,18 @@ func keepApart(p *painter, a, b *placed) {
 // to its right. Where the whole has no room for both in a line, but for each, one
 // comes below the other, so that none is taken for one of a neighbour.
 func sideBySide(p *painter, left, right *placed, l, r box) {
-	from, to := l.x2, r.x1
+	from, to := l.X2, r.X1
 	gap := max(to-from, betweenLabels)
 	middle := (from + to) / 2
-	w1, w2 := left.around.x2-left.around.x1, right.around.x2-right.around.x1
-	if whole := r.x2 - l.x1; w1+w2+gap > whole && max(w1, w2) <= whole {
-		left.move(fyne.NewPos(min(max(left.around.x1, l.x1), r.x2-w1)+padding, left.at.Y))
-		right.move(fyne.NewPos(min(max(right.around.x1, l.x1), r.x2-w2)+padding, right.at.Y))
-		oneOverOther(p, left, right, (left.around.y1+left.around.y2)/2)
+	w1, w2 := left.around.X2-left.around.X1, right.around.X2-right.around.X1
+	if whole := r.X2 - l.X1; w1+w2+gap > whole && max(w1, w2) <= whole {
+		left.move(fyne.NewPos(min(max(left.around.X1, l.X1), r.X2-w1)+padding, left.at.Y))
+		right.move(fyne.NewPos(min(max(right.around.X1, l.X1), r.X2-w2)+padding, right.at.Y))
+		oneOverOther(p, left, right, (left.around.Y1+left.around.Y2)/2)
 		return
 	}
-	middle = max(min(middle, p.size.Width-padding-w2-gap/2), padding+w1+gap/2) // both on the screen
-	x1, x2 := min(left.around.x1, middle-gap/2-w1), max(right.around.x1, middle+gap/2)
+	middle = max(min(middle, p.Size.Width-padding-w2-gap/2), padding+w1+gap/2) // both on the screen
+	x1, x2 := min(left.around.X1, middle-gap/2-w1), max(right.around.X1, middle+gap/2)
 	left.move(fyne.NewPos(x1+padding, left.at.Y))
 	right.move(fyne.NewPos(x2+padding, right.at.Y))
 }
@@ -173,15 +174,15 @@ func sideBySide(p *painter, left, right *placed, l, r box) {
 // oneOverOther moves a label above a division and another below it.
 func oneOverOther(p *painter, upper, lower *placed, middle float32) {
 	const gap = betweenLabels
-	h1, h2 := upper.around.y2-upper.around.y1, lower.around.y2-lower.around.y1
-	middle = max(min(middle, p.size.Height-padding-h2-gap/2), padding+h1+gap/2)
-	y1, y2 := min(upper.around.y1, middle-gap/2-h1), max(lower.around.y1, middle+gap/2)
+	h1, h2 := upper.around.Y2-upper.around.Y1, lower.around.Y2-lower.around.Y1
+	middle = max(min(middle, p.Size.Height-padding-h2-gap/2), padding+h1+gap/2)
+	y1, y2 := min(upper.around.Y1, middle-gap/2-h1), max(lower.around.Y1, middle+gap/2)
 	upper.move(fyne.NewPos(upper.at.X, y1+padding-3))
 	lower.move(fyne.NewPos(lower.at.X, y2+padding-3))
 }
 
 // tagOf is the ground of a finding's label with these letters.
-func tagOf(letters box) box { return letters.grown(3, 2) }
+func tagOf(letters box) box { return letters.Grown(3, 2) }
 
 // offTags gives the place nearest to that of a label at which it covers no label
 // of a finding and no other label: up and down first, then to the sides.
@@ -191,8 +192,8 @@ func offTags(p *painter, d *placed, others []box) fyne.Position {
 		for _, move := range []fyne.Position{{Y: -step}, {Y: step}, {X: -2 * step}, {X: 2 * step}} {
 			to := *d
 			to.move(d.at.AddXY(move.X*float32(k), move.Y*float32(k)))
-			covers := slices.ContainsFunc(others, func(b box) bool { return tagOf(b).overlaps(to.around) })
-			if !covers && to.around.within(box{0, 0, p.size.Width, p.size.Height}) {
+			covers := slices.ContainsFunc(others, func(b box) bool { return tagOf(b).Overlaps(to.around) })
+			if !covers && to.around.Within(boxOf(0, 0, p.Size.Width, p.Size.Height)) {
 				return to.at
 			}
 		}
@@ -204,12 +205,10 @@ func offTags(p *painter, d *placed, others []box) fyne.Position {
 // it covers no text of the picture. Where there is none it stays.
 func besideLetters(at fyne.Position, size fyne.Size, area box, letters []box) fyne.Position {
 	const pad = 8
-	middle := (area.y1 + area.y2) / 2
-	l := place{area: box{
-		area.x1 + pad, min(area.y1+2, middle-size.Height/2), area.x2 - pad, max(area.y2-2, middle+size.Height/2),
-	}}
+	middle := (area.Y1 + area.Y2) / 2
+	l := place{area: boxOf(area.X1+pad, min(area.Y1+2, middle-size.Height/2), area.X2-pad, max(area.Y2-2, middle+size.Height/2))}
 	for _, b := range letters {
-		l.taken = append(l.taken, b.grown(pad, 4))
+		l.taken = append(l.taken, b.Grown(pad, 4))
 	}
 	letter := size.Height / 1.4
 	if to, ok := l.seek(at, size, letter, search{rows: 12, shift: anywhere, least: none}); ok {

@@ -215,19 +215,19 @@ func (s *stage) stays(name string) {
 	lines := map[drawing.Subject]float32{}
 	for _, m := range c.shown().Marks {
 		if d, ok := m.(*drawing.Dimension); ok && d.Of.Kind == drawing.FrontHeight {
-			lines[d.Of] = p.view.px(d.Line)
+			lines[d.Of] = p.PX(d.Line)
 		}
 	}
 	for i := range pl.Fronts {
 		f := &pl.Fronts[i]
-		pos, size := p.box(f.Face)
+		pos, size := p.Rect(f.Face).Place(), p.Rect(f.Face).Extent()
 		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
 		of := drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}
 		at, there := heights[of]
 		room := p.measure.of(p.say.Figure(f.Face.Height()), p.text*0.95, false)
 		number := p.measure.of(fmt.Sprint(f.Number), p.text, true)                  // it goes before the height
-		if line := lines[of]; line > room.Width && line < p.size.Width-room.Width { // otherwise it may be out of sight
-			size = fyne.NewSize(min(face.x2, p.size.Width)-max(face.x1, 0), min(face.y2, p.size.Height-12)-max(face.y1, 12))
+		if line := lines[of]; line > room.Width && line < p.Size.Width-room.Width { // otherwise it may be out of sight
+			size = fyne.NewSize(min(face.x2, p.Size.Width)-max(face.x1, 0), min(face.y2, p.Size.Height-12)-max(face.y1, 12))
 		} else {
 			size = fyne.Size{}
 		}
@@ -249,9 +249,9 @@ func (s *stage) stays(name string) {
 		if !ok || v.Meaning != drawing.FindingMark || v.Of.Kind != drawing.FrontThing || told[v.Of.Place] {
 			continue
 		}
-		pos, size := p.box(session.FrontOf(pl, v.Of.Place).Face)
+		pos, size := p.Rect(session.FrontOf(pl, v.Of.Place).Face).Place(), p.Rect(session.FrontOf(pl, v.Of.Place).Face).Extent()
 		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
-		visible := face.within(slab{0, 0, p.size.Width, p.size.Height}, 0)
+		visible := face.within(slab{0, 0, p.Size.Width, p.Size.Height}, 0)
 		if roomy := size.Width > 9*p.text && size.Height > 1.2*p.text; visible && roomy {
 			s.t.Errorf("%s: %q of front %d is not told in %v", name, p.say.Say(v.Say), v.Of.Place.Front+1, face)
 		}
@@ -261,7 +261,7 @@ func (s *stage) stays(name string) {
 			continue
 		}
 		f := session.FrontOf(pl, w.of.Of.Place)
-		pos, size := p.box(f.Face)
+		pos, size := p.Rect(f.Face).Place(), p.Rect(f.Face).Extent()
 		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
 		if w.of.Meaning == drawing.FindingMark { // can stand above a low front
 			face.y1, face.y2 = -1e6, 1e6
@@ -282,7 +282,13 @@ func (s *stage) allMeasured(name string) {
 			dimensions++
 		}
 	}
-	if n := len(s.screen.figures); n != dimensions {
+	n := 0
+	for _, f := range s.screen.figures {
+		if f.of.Kind != drawing.FrontName {
+			n++
+		}
+	}
+	if n != dimensions {
 		s.t.Errorf("%s: %d dimensions, but %d figures", name, dimensions, n)
 	}
 }

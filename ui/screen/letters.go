@@ -11,6 +11,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 )
 
 // measures remembers how large texts are, because measuring is what costs.
@@ -53,12 +54,12 @@ func (p *painter) letters(height length.Length) float32 {
 func (p *painter) write(s string, at fyne.Position, a drawing.Anchor, size float32, bold bool, c color.NRGBA) (fyne.Position, fyne.Size) {
 	box := p.measure.of(s, size, bold)
 	pos := anchored(at, box, a)
-	if p.shown(pos.X, pos.Y, pos.X+box.Width, pos.Y+box.Height) {
+	if p.Shown(paint.BoxAt(pos, box)) {
 		t := fynecanvas.NewText(s, c)
 		t.TextSize, t.TextStyle.Bold = size, bold
 		t.Move(pos)
 		t.Resize(box)
-		p.objects = append(p.objects, t)
+		p.Objects = append(p.Objects, t)
 	}
 	return pos, box
 }
@@ -96,7 +97,7 @@ func (p *painter) textMark(m *drawing.Text) bool {
 		tries = append(tries, p.say.Say(m.Short))
 	}
 	area := p.areaOf(m, at, p.measure.of(tries[0], letter, m.Bold))
-	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
+	if area.Empty() || !p.Shown(area) {
 		return true
 	}
 	last, short := m.Say, tries[len(tries)-1]
@@ -108,7 +109,7 @@ func (p *painter) textMark(m *drawing.Text) bool {
 	if !whole {
 		least = shortest(short)
 	}
-	if p.measure.of(least, letter, m.Bold).Width > area.x2-area.x1 {
+	if p.measure.of(least, letter, m.Bold).Width > area.X2-area.X1 {
 		return !whole
 	}
 	l := p.placeIn(area)
@@ -163,11 +164,11 @@ func (p *painter) wish(m *drawing.Text) {
 	}
 	at, size := p.pointOf(m), p.measure.of(p.say.Say(say), letter, m.Bold)
 	area := p.areaOf(m, at, size)
-	if area.empty() || !p.shown(area.x1, area.y1, area.x2, area.y2) {
+	if area.Empty() || !p.Shown(area) {
 		return
 	}
 	p.needNumber(m, area, letter)
-	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).grown(0.2*letter, 1)
+	ink := inkOf(wanted(at, size, letter, m.Anchor, area), size, letter).Grown(0.2*letter, 1)
 	if p.wishes == nil {
 		p.wishes = map[model.Place][]wish{}
 	}
@@ -183,29 +184,29 @@ func (p *painter) wish(m *drawing.Text) {
 // Only names follow a front up and down; other texts stay with what they are of.
 func (p *painter) areaOf(m *drawing.Text, at fyne.Position, size fyne.Size) box {
 	if m.Within.Empty() {
-		return boxAt(anchored(at, size, m.Anchor), size).grown(0, size.Height)
+		return paint.BoxAt(anchored(at, size, m.Anchor), size).Grown(0, size.Height)
 	}
 	const pad = 3
-	b, seen := boxAt(p.box(m.Within)), p.window()
+	b, seen := p.Rect(m.Within), p.window()
 	const wide = 4 // enough for any number, in letters
-	if !m.Least.Empty() && b.x2-b.x1 < wide*p.text && b.x2-b.x1 < p.measure.of(p.say.Say(m.Least), p.letters(m.Size), m.Bold).Width+2*pad {
+	if !m.Least.Empty() && b.X2-b.X1 < wide*p.text && b.X2-b.X1 < p.measure.of(p.say.Say(m.Least), p.letters(m.Size), m.Bold).Width+2*pad {
 		if face, ok := p.faces[m.Of.Place]; ok { // a number goes before the height beside it
-			b = boxAt(p.box(face))
+			b = p.Rect(face)
 		}
 	}
 	if !m.Bold {
-		seen.y1, seen.y2 = b.y1, b.y2
+		seen.Y1, seen.Y2 = b.Y1, b.Y2
 	}
-	return b.grown(-pad, 0).common(seen)
+	return b.Grown(-pad, 0).Common(seen)
 }
 
 // wanted is the corner of a text at its point, moved so that its letters are in
 // its area, or in the middle of one that is too low for them.
 func wanted(at fyne.Position, size fyne.Size, letter float32, a drawing.Anchor, area box) fyne.Position {
 	to := anchored(at, size, a)
-	to.X = max(min(to.X, area.x2-size.Width), area.x1)
+	to.X = max(min(to.X, area.X2-size.Width), area.X1)
 	ink := inkOf(fyne.Position{}, size, letter)
-	lowest, highest := area.y2-edge-ink.y2, area.y1+edge-ink.y1
+	lowest, highest := area.Y2-edge-ink.Y2, area.Y1+edge-ink.Y1
 	if lowest < highest {
 		to.Y = (lowest + highest) / 2
 	} else {
@@ -217,10 +218,10 @@ func wanted(at fyne.Position, size fyne.Size, letter float32, a drawing.Anchor, 
 // takeText gives a text its place; one that would be cut at the edge of the
 // screen has none.
 func (p *painter) takeText(m *drawing.Text, s string, at fyne.Position, size fyne.Size, letter float32) {
-	if !m.Within.Empty() && !inkOf(at, size, letter).within(box{0, 0, p.size.Width, p.size.Height}) {
+	if !m.Within.Empty() && !inkOf(at, size, letter).Within(boxOf(0, 0, p.Size.Width, p.Size.Height)) {
 		return
 	}
-	p.take(taken{of: m.Tag, say: s, at: at, size: size, letter: letter, bold: m.Bold, colour: p.palette.Letters(m.Meaning)})
+	p.take(taken{of: m.Tag, say: s, at: at, size: size, letter: letter, bold: m.Bold, colour: p.Palette.Letters(m.Meaning)})
 }
 
 // takeCut gives a text that is too wide the widest gap near its height. It is
@@ -235,7 +236,7 @@ func (p *painter) takeCut(m *drawing.Text, l *place, s string, at fyne.Position,
 		if !l.holds(ink) {
 			continue
 		}
-		if from, to := l.gap(ink.y1, ink.y2, want.X, size.Width, least); to-from > width+1 {
+		if from, to := l.gap(ink.Y1, ink.Y2, want.X, size.Width, least); to-from > width+1 {
 			best, width, y = from, to-from, row
 		}
 	}

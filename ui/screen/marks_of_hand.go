@@ -23,17 +23,17 @@ func (c *Screen) paintSelection(p *painter) {
 		if !ok {
 			continue
 		}
-		pos, size := p.box(r)
+		b := p.Rect(r)
 		grow := float32(2)
 		if t.Kind == drawing.DivisionThing {
 			grow = 3
 		}
 		f := fynecanvas.NewRectangle(color.Transparent)
-		f.StrokeColor, f.StrokeWidth = p.palette.Accent, 2.5
-		f.Move(pos.SubtractXY(grow, grow))
-		f.Resize(size.AddWidthHeight(2*grow, 2*grow))
-		p.objects = append(p.objects, f)
-		p.markEdges(boxAt(pos, size).grown(grow, grow), quiet)
+		f.StrokeColor, f.StrokeWidth = p.Palette.Accent, 2.5
+		f.Move(b.Grown(grow, grow).Place())
+		f.Resize(b.Grown(grow, grow).Extent())
+		p.Objects = append(p.Objects, f)
+		p.markEdges(b.Grown(grow, grow), quiet)
 	}
 }
 
@@ -80,7 +80,7 @@ func (c *Screen) Where(t drawing.Subject) (at fyne.Position, size fyne.Size, ok 
 	if !ok {
 		return at, size, false
 	}
-	at, size = c.painter().box(r)
+	at, size = c.view.Box(r)
 	return at, size, true
 }
 
@@ -93,7 +93,7 @@ func (c *Screen) paintFeedback(p *painter) {
 	hide := func(b box) { p.backdrop(hidden(b), p.floor.under(b)) }
 	clear := func(lines ...stroke) {
 		letters = slices.DeleteFunc(letters, func(b box) bool {
-			near := b.grown(2, 1)
+			near := b.Grown(2, 1)
 			meets := slices.ContainsFunc(lines, func(l stroke) bool { return l.meets(near) })
 			if meets {
 				hide(b)
@@ -102,45 +102,45 @@ func (c *Screen) paintFeedback(p *painter) {
 		})
 	}
 	if o := c.feedback.Outline; !o.Empty() {
-		pos, size := p.box(o)
-		frame := edges(boxAt(pos, size))
+		b := p.Rect(o)
+		frame := edges(b)
 		clear(frame[:]...)
 		r := fynecanvas.NewRectangle(color.NRGBA{})
-		fill := p.palette.Accent
+		fill := p.Palette.Accent
 		fill.A = 0x30
-		r.FillColor, r.StrokeColor, r.StrokeWidth = fill, p.palette.Accent, 1.5
-		r.Move(pos)
-		r.Resize(size)
-		p.objects = append(p.objects, r)
+		r.FillColor, r.StrokeColor, r.StrokeWidth = fill, p.Palette.Accent, 1.5
+		r.Move(b.Place())
+		r.Resize(b.Extent())
+		p.Objects = append(p.Objects, r)
 	}
 	for _, t := range c.feedback.Under {
 		c.paintUnder(p, t)
 	}
 	for _, l := range c.feedback.Lines {
-		a, b := p.view.at(l.From), p.view.at(l.To)
+		a, b := p.At(l.From), p.At(l.To)
 		if l.Grip {
-			p.line(a.X, a.Y, b.X, b.Y, p.palette.Accent, 3)
+			p.Line(a.X, a.Y, b.X, b.Y, p.Palette.Accent, 3)
 			continue
 		}
-		line := box{min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y)}
+		line := boxOf(min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y))
 		switch { // half a line of letters stays free at both sides of what would be made
 		case l.Snapped:
-		case line.x1 < line.x2:
-			line = line.grown(0, p.text/2)
+		case line.X1 < line.X2:
+			line = line.Grown(0, p.text/2)
 		default:
-			line = line.grown(p.text/2, 0)
+			line = line.Grown(p.text/2, 0)
 		}
 		clear(stroke{box: line})
 		if l.Snapped {
-			p.dashed(a.X-12, a.Y, b.X+12, b.Y, p.palette.Guide, 1.5)
+			p.Dashed(a.X-12, a.Y, b.X+12, b.Y, p.Palette.Guide, 1.5)
 		} else {
-			p.line(a.X, a.Y, b.X, b.Y, p.palette.Accent, 1.5)
+			p.Line(a.X, a.Y, b.X, b.Y, p.Palette.Accent, 1.5)
 		}
 	}
 	labels := placeLabels(p, c.feedback.Labels, letters, c.tags)
 	for _, l := range labels { // half a word is worse than none
 		for _, b := range letters {
-			if b.grown(2, 1).overlaps(l.around) {
+			if b.Grown(2, 1).Overlaps(l.around) {
 				hide(b)
 			}
 		}
@@ -154,33 +154,29 @@ func (c *Screen) paintFeedback(p *painter) {
 // hold of, a line under what can be typed, a tint on a front.
 func (c *Screen) paintUnder(p *painter, t drawing.Subject) {
 	if f := c.figureOf(t); f != nil {
-		p.line(f.at.X, f.at.Y+f.size.Height, f.at.X+f.size.Width, f.at.Y+f.size.Height, p.palette.Accent, 1.5)
+		p.Line(f.at.X, f.at.Y+f.size.Height, f.at.X+f.size.Width, f.at.Y+f.size.Height, p.Palette.Accent, 1.5)
 		return
 	}
 	r, ok := c.rectOf(t)
 	if !ok {
 		return
 	}
-	pos, size := p.box(r)
-	fill := p.palette.Accent
+	b := p.Rect(r)
+	fill := p.Palette.Accent
 	switch t.Kind {
 	case drawing.DivisionThing, drawing.PartitionThing:
 		const least = 4
-		grow := fyne.NewSize(max(least-size.Width, 0)/2, max(least-size.Height, 0)/2)
-		pos, size = pos.Subtract(grow), size.AddWidthHeight(2*grow.Width, 2*grow.Height)
+		b = b.Grown(max(least-(b.X2-b.X1), 0)/2, max(least-(b.Y2-b.Y1), 0)/2)
 	case drawing.FrontThing:
 		fill.A = 0x10
 	default:
 		return
 	}
-	b := fynecanvas.NewRectangle(fill)
-	b.Move(pos)
-	b.Resize(size)
-	p.objects = append(p.objects, b)
+	p.Surface(b, fill, color.NRGBA{}, 0)
 }
 
 // hidden is what is covered to hide letters: a little more than they take,
 // because they are painted at whole pixels.
 func hidden(letters box) box {
-	return box{letters.x1 - 2, letters.y1 - 2.5, letters.x2 + 2, letters.y2 + 1}
+	return boxOf(letters.X1-2, letters.Y1-2.5, letters.X2+2, letters.Y2+1)
 }

@@ -60,10 +60,10 @@ func TestFindingsStandBelowNames(t *testing.T) {
 			looked++
 			ascent := func(t taken) float64 { return float64(t.at.Y + 1.069*t.letter) }
 			face, _ := p.faces[w.of.Of.Place]
-			if _, size := p.box(face); size.Height < 1.2*p.text || size.Width < 3*p.text { // its bay tells, or a strip
+			if size := p.Rect(face).Extent(); size.Height < 1.2*p.text || size.Width < 3*p.text { // its bay tells, or a strip
 				continue
 			}
-			if w.ink().y1 < n.ink().y2 && math.Abs(ascent(w)-ascent(*n)) > 0.5 {
+			if w.ink().Y1 < n.ink().Y2 && math.Abs(ascent(w)-ascent(*n)) > 0.5 {
 				t.Errorf("%s: %q stands at %v, the name %q at %v", name, w.say, w.ink(), n.say, n.ink())
 			}
 		}
@@ -81,8 +81,8 @@ func TestNumbersComeBeforeHeights(t *testing.T) {
 			if f.of.Kind != drawing.FrontHeight || names[f.of.Place] != nil {
 				continue
 			}
-			face := boxAt(p.box(p.faces[f.of.Place]))
-			if face.within(p.window()) && face.y2-face.y1 > 1.4*p.text && face.x2-face.x1 > 3*p.text {
+			face := p.Rect(p.faces[f.of.Place])
+			if face.Within(p.window()) && face.Y2-face.Y1 > 1.4*p.text && face.X2-face.X1 > 3*p.text {
 				t.Errorf("%s: the front at %v has its height, but no number", name, f.of.Place)
 			}
 		}
@@ -106,7 +106,7 @@ func TestMarksTellTheSeverity(t *testing.T) {
 			st.show(sc, manners(t)[0])
 			p := st.screen.painter()
 			p.paint(st.screen.shown())
-			_, colour := p.palette.Severity(want.severity)
+			_, colour := p.Palette.Severity(want.severity)
 			told := 0
 			for _, w := range p.taken {
 				if !w.tagged {

@@ -19,19 +19,19 @@ type number struct {
 // for it, whatever else is in the front, nothing is.
 func (p *painter) needNumber(m *drawing.Text, area box, letter float32) {
 	const wide, high = 14, 6 // enough for it and a figure, in letters
-	if m.Least.Empty() || m.Of.Kind != drawing.FrontThing || area.x2-area.x1 > wide*letter || area.y2-area.y1 > high*letter {
+	if m.Least.Empty() || m.Of.Kind != drawing.FrontThing || area.X2-area.X1 > wide*letter || area.Y2-area.Y1 > high*letter {
 		return
 	}
 	for _, letter := range []float32{letter, low * letter} {
 		size := p.measure.of(p.say.Say(m.Least), letter, m.Bold)
-		if !roomy(area.grown(0, -edge), size, letter) {
+		if !roomy(area.Grown(0, -edge), size, letter) {
 			continue
 		}
 		ink := inkOf(fyne.Position{}, size, letter)
 		if p.numbers == nil {
 			p.numbers = map[model.Place]number{}
 		}
-		p.numbers[m.Of.Place] = number{area, size.Width, ink.y2 - ink.y1 + 2*edge + size.Height/4} // as texts go up and down by that
+		p.numbers[m.Of.Place] = number{area, size.Width, ink.Y2 - ink.Y1 + 2*edge + size.Height/4} // as texts go up and down by that
 		return
 	}
 }
@@ -49,7 +49,7 @@ func (p *painter) takeNumber(m *drawing.Text, l *place, at fyne.Position, letter
 	s := p.say.Say(m.Least)
 	for _, letter := range []float32{letter, low * letter} {
 		size := p.measure.of(s, letter, m.Bold)
-		all := int(4*(l.area.y2-l.area.y1)/size.Height) + 1
+		all := int(4*(l.area.Y2-l.area.Y1)/size.Height) + 1
 		if to, ok := l.seek(wanted(at, size, letter, m.Anchor, l.area), size, letter, search{all, anywhere, least}); ok {
 			p.takeText(m, s, to, size, letter)
 			return true
@@ -62,11 +62,11 @@ func (p *painter) takeNumber(m *drawing.Text, l *place, at fyne.Position, letter
 // which says more than its height.
 func (p *painter) ousts(at model.Place, ink box, letter float32) bool {
 	n, ok := p.numbers[at]
-	if !ok || ink.y1-n.area.y1 >= n.high || n.area.y2-ink.y2 >= n.high {
+	if !ok || ink.Y1-n.area.Y1 >= n.high || n.area.Y2-ink.Y2 >= n.high {
 		return false
 	}
-	ink = ink.grown(0.7*letter, 0)
-	return min(ink.x1, n.area.x2)-n.area.x1 < n.width && n.area.x2-max(ink.x2, n.area.x1) < n.width
+	ink = ink.Grown(0.7*letter, 0)
+	return min(ink.X1, n.area.X2)-n.area.X1 < n.width && n.area.X2-max(ink.X2, n.area.X1) < n.width
 }
 
 // underName is between the letters of a name and those of the label under it.
@@ -90,7 +90,7 @@ func (p *painter) makeRoom(d *drawing.Drawing) {
 // pointOf is where the point of a text is on the screen: that of a name which
 // makes room for labels lies higher.
 func (p *painter) pointOf(m *drawing.Text) fyne.Position {
-	at := p.view.at(m.At)
+	at := p.At(m.At)
 	rows := p.lifts[m.Of.Place]
 	if rows == 0 || !m.Bold || (m.Anchor != drawing.Anchor{X: 0.5, Y: 0.5}) || m.Of.Kind != drawing.FrontThing {
 		return at
@@ -98,11 +98,11 @@ func (p *painter) pointOf(m *drawing.Text) fyne.Position {
 	const air = 8 // above and below
 	letter := 0.9 * p.text
 	row := inkOf(fyne.Position{}, fyne.Size{}, letter)
-	pitch := row.y2 - row.y1 + underName
-	_, size := p.box(p.faces[m.Of.Place])
+	pitch := row.Y2 - row.Y1 + underName
+	size := p.Rect(p.faces[m.Of.Place]).Extent()
 	name := inkOf(fyne.Position{}, fyne.Size{}, p.letters(m.Size))
 	for _, n := range []int{rows, 1} { // one label can tell of them all
-		if name.y2-name.y1+float32(n)*pitch+air <= size.Height {
+		if name.Y2-name.Y1+float32(n)*pitch+air <= size.Height {
 			return at.SubtractXY(0, float32(n)*pitch/2)
 		}
 	}

@@ -54,10 +54,10 @@ func at(all map[model.Place]int, place model.Place) int {
 // on which a note lies.
 func (p *painter) stops(m *drawing.Text) {
 	const thick = 3
-	colour := p.palette.Pen(drawing.DimensionLine).Line
-	face, x := boxAt(p.box(m.Within)), p.view.px(m.At.X)
-	for _, y := range []float32{face.y1 + thick, face.y2 - thick} {
-		p.line(x-arm, y, x+arm, y, colour, thick)
+	colour := p.Palette.Pen(drawing.DimensionLine).Line
+	face, x := p.Rect(m.Within), p.PX(m.At.X)
+	for _, y := range []float32{face.Y1 + thick, face.Y2 - thick} {
+		p.Line(x-arm, y, x+arm, y, colour, thick)
 	}
 }
 
@@ -65,10 +65,10 @@ func (p *painter) stops(m *drawing.Text) {
 // name, -1 for one that is not written.
 func (p *painter) note(m *drawing.Text, height, name int) {
 	const pad = 3
-	face := boxAt(p.box(m.Within)).common(p.window()).grown(-pad, -pad)
+	face := p.Rect(m.Within).Common(p.window()).Grown(-pad, -pad)
 	letter := p.letters(m.Size)
 	take := func(s string, at fyne.Position, size fyne.Size) {
-		p.take(taken{of: m.Tag, say: s, at: at, size: size, letter: letter, colour: p.palette.Letters(m.Meaning)})
+		p.take(taken{of: m.Tag, say: s, at: at, size: size, letter: letter, colour: p.Palette.Letters(m.Meaning)})
 	}
 	for _, s := range []string{p.say.Say(m.Say), p.say.Say(m.Short)} {
 		size := p.measure.of(s, letter, false)
@@ -84,15 +84,15 @@ func (p *painter) note(m *drawing.Text, height, name int) {
 			}
 			const ascent = 1.069 // of letters, from the metrics of the font
 			beside := &p.taken[i]
-			want := fyne.NewPos(beside.ink().x1-letter-size.Width, beside.at.Y+ascent*(beside.letter-letter))
+			want := fyne.NewPos(beside.ink().X1-letter-size.Width, beside.at.Y+ascent*(beside.letter-letter))
 			if i == name {
-				want.X = beside.ink().x2 + letter
+				want.X = beside.ink().X2 + letter
 			}
-			area := face.grown(0, pad)
+			area := face.Grown(0, pad)
 			if !roomy(area, size, letter) {
 				continue
 			}
-			want.X = max(min(want.X, area.x2-size.Width), area.x1)
+			want.X = max(min(want.X, area.X2-size.Width), area.X1)
 			if at, ok := p.placeIn(area).seek(want, size, letter, search{0, anywhere, weak}); ok {
 				take(s, at, size)
 				return
@@ -101,8 +101,8 @@ func (p *painter) note(m *drawing.Text, height, name int) {
 		if name >= 0 {
 			above := p.taken[name].ink()
 			area := face
-			area.y1 = above.y2 + underName
-			want := fyne.NewPos((above.x1+above.x2-size.Width)/2, area.y1)
+			area.Y1 = above.Y2 + underName
+			want := fyne.NewPos((above.X1+above.X2-size.Width)/2, area.Y1)
 			if at, ok := p.placeIn(area).seek(wanted(want, size, letter, drawing.Anchor{Y: 1}, area), size, letter, search{12, anywhere, weak}); ok {
 				take(s, at, size)
 				return
@@ -116,10 +116,10 @@ func (p *painter) note(m *drawing.Text, height, name int) {
 func (p *painter) underFigure(figure *taken, size fyne.Size, letter float32, face box) (fyne.Position, bool) {
 	const between = 3
 	above := figure.ink()
-	at := fyne.NewPos((above.x1+above.x2-size.Width)/2, above.y2+between-inkOf(fyne.Position{}, size, letter).y1)
-	at.X = max(min(at.X, face.x2-size.Width), face.x1)
+	at := fyne.NewPos((above.X1+above.X2-size.Width)/2, above.Y2+between-inkOf(fyne.Position{}, size, letter).Y1)
+	at.X = max(min(at.X, face.X2-size.Width), face.X1)
 	ink := inkOf(at, size, letter)
-	if !ink.within(face) {
+	if !ink.Within(face) {
 		return at, false
 	}
 	l := p.placeIn(ink)

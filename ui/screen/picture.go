@@ -8,6 +8,7 @@ import (
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
@@ -87,7 +88,7 @@ func (c *Screen) titleBox(p *painter) box {
 		_, high, wide := p.rulerSizes()
 		at = at.AddXY(wide, high)
 	}
-	return boxAt(at, size).grown(4, 2)
+	return paint.BoxAt(at, size).Grown(4, 2)
 }
 
 // titleSize is the size of a title's letters, in plain ones.
@@ -97,6 +98,6 @@ const titleSize = 1.15
 // moved under it.
 func (c *Screen) paintTitle(p *painter) {
 	b := c.titleBox(p)
-	p.backdrop(b, p.palette.Sheet)
-	p.write(c.say().Say(c.title()), fyne.NewPos(b.x1+4, b.y1+2), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.palette.Ink)
+	p.backdrop(b, p.Palette.Sheet)
+	p.write(c.say().Say(c.title()), fyne.NewPos(b.X1+4, b.Y1+2), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.Palette.Ink)
 }

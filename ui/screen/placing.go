@@ -27,7 +27,7 @@ type taken struct {
 // their size, and the part above capitals is empty (from the metrics of the
 // font that ships with Fyne).
 func inkOf(at fyne.Position, size fyne.Size, letter float32) box {
-	return box{at.X, at.Y + 0.3*letter, at.X + size.Width, at.Y + 1.32*letter}
+	return boxOf(at.X, at.Y+0.3*letter, at.X+size.Width, at.Y+1.32*letter)
 }
 
 // edge is what letters keep from the upper and lower edge of their area at least.
@@ -39,9 +39,9 @@ func (t *taken) ink() box { return inkOf(t.at, t.size, t.letter) }
 // one: more of a letter's width beside one that has a ground.
 func (t *taken) apart() box {
 	if t.tagged {
-		return t.ink().grown(t.letter, 1)
+		return t.ink().Grown(t.letter, 1)
 	}
-	return t.ink().grown(0.7*t.letter, 1)
+	return t.ink().Grown(0.7*t.letter, 1)
 }
 
 // take gives a text its place.
@@ -72,19 +72,19 @@ type place struct {
 func (p *painter) placeIn(area box) *place {
 	l := &p.room
 	l.area, l.strokes, l.taken = area, l.strokes[:0], l.taken[:0]
-	wide := area.grown(8, besideHole)
-	for i := range p.strokesIn.near(wide.x1, wide.x2) {
-		if s := &p.strokes[i]; s.weight > quiet && s.x1 <= wide.x2 && wide.x1 <= s.x2 && s.y1 <= wide.y2 && wide.y1 <= s.y2 {
+	wide := area.Grown(8, besideHole)
+	for i := range p.strokesIn.near(wide.X1, wide.X2) {
+		if s := &p.strokes[i]; s.weight > quiet && s.X1 <= wide.X2 && wide.X1 <= s.X2 && s.Y1 <= wide.Y2 && wide.Y1 <= s.Y2 {
 			l.strokes = append(l.strokes, *s)
 		}
 	}
-	for i := range p.takenIn.near(wide.x1, wide.x2) {
-		if b := p.taken[i].apart(); b.overlaps(wide) {
+	for i := range p.takenIn.near(wide.X1, wide.X2) {
+		if b := p.taken[i].apart(); b.Overlaps(wide) {
 			l.taken = append(l.taken, b)
 		}
 	}
 	for _, b := range p.reserved {
-		if b.overlaps(wide) {
+		if b.Overlaps(wide) {
 			l.taken = append(l.taken, b)
 		}
 	}
@@ -94,19 +94,19 @@ func (p *painter) placeIn(area box) *place {
 // roomy tells that an area may have room for a text, whatever else is in it.
 func roomy(area box, size fyne.Size, letter float32) bool {
 	ink := inkOf(fyne.Position{}, size, letter)
-	return area.x2-area.x1 >= size.Width && area.y2-area.y1 >= ink.y2-ink.y1+edge
+	return area.X2-area.X1 >= size.Width && area.Y2-area.Y1 >= ink.Y2-ink.Y1+edge
 }
 
 // holds tells that the letters of a row are in the area.
 func (l *place) holds(ink box) bool {
 	const rounding = 0.01
-	return ink.y1 > l.area.y1+edge-rounding && ink.y2 < l.area.y2-edge+rounding
+	return ink.Y1 > l.area.Y1+edge-rounding && ink.Y2 < l.area.Y2-edge+rounding
 }
 
 // free tells that no text stands in a box.
 func (l *place) free(ink box) bool {
 	for _, b := range l.taken {
-		if b.overlaps(ink) {
+		if b.Overlaps(ink) {
 			return false
 		}
 	}
@@ -126,7 +126,7 @@ func (l *place) harm(ink box, own int) int {
 		case own != 0 && s.own == own:
 		case s.meets(ink):
 			sum += int(s.weight * s.weight) // a strong one is worth several others
-		case s.round && s.grown(besideHole, besideHole).overlaps(ink):
+		case s.round && s.Grown(besideHole, besideHole).Overlaps(ink):
 			sum += int(weak)
 		}
 	}
@@ -138,20 +138,20 @@ func (l *place) harm(ink box, own int) int {
 func (l *place) gap(y1, y2, wanted, width float32, least weight) (from, to float32) {
 	blocks := l.blocks(y1, y2, least)
 	best, found := float32(0), false
-	at := l.area.x1
+	at := l.area.X1
 	for i := 0; i <= len(blocks); i++ {
-		end, next := l.area.x2, l.area.x2
+		end, next := l.area.X2, l.area.X2
 		if i < len(blocks) {
-			end, next = blocks[i].x1, blocks[i].x2
+			end, next = blocks[i].X1, blocks[i].X2
 		}
-		if w := min(end, l.area.x2) - at; w > 0 {
-			far := max(at-wanted, wanted+width-min(end, l.area.x2), 0)
+		if w := min(end, l.area.X2) - at; w > 0 {
+			far := max(at-wanted, wanted+width-min(end, l.area.X2), 0)
 			fits := w >= width
 			switch {
 			case fits && (!found || far < best):
-				from, to, best, found = at, min(end, l.area.x2), far, true
+				from, to, best, found = at, min(end, l.area.X2), far, true
 			case !fits && !found && w > to-from:
-				from, to = at, min(end, l.area.x2)
+				from, to = at, min(end, l.area.X2)
 			}
 		}
 		at = max(at, next)
@@ -162,24 +162,24 @@ func (l *place) gap(y1, y2, wanted, width float32, least weight) (from, to float
 // blocks are what stands in a row of the area, from left to right.
 func (l *place) blocks(y1, y2 float32, least weight) []box {
 	const free = 2
-	row := box{l.area.x1, y1, l.area.x2, y2}
+	row := boxOf(l.area.X1, y1, l.area.X2, y2)
 	blocks := l.row[:0]
 	add := func(b box) {
 		i := len(blocks)
 		blocks = append(blocks, b)
-		for ; i > 0 && blocks[i-1].x1 > b.x1; i-- {
+		for ; i > 0 && blocks[i-1].X1 > b.X1; i-- {
 			blocks[i] = blocks[i-1]
 		}
 		blocks[i] = b
 	}
 	for _, b := range l.taken {
-		if b.overlaps(row) {
+		if b.Overlaps(row) {
 			add(b)
 		}
 	}
 	for i := range l.strokes {
 		if s := &l.strokes[i]; s.weight >= least && s.meets(row) {
-			add(s.box.grown(free, 0))
+			add(s.box.Grown(free, 0))
 		}
 	}
 	l.row = blocks
@@ -209,7 +209,7 @@ func (l *place) seek(want fyne.Position, size fyne.Size, letter float32, how sea
 		if !l.holds(ink) {
 			continue
 		}
-		from, to := l.gap(ink.y1, ink.y2, want.X, size.Width, how.least)
+		from, to := l.gap(ink.Y1, ink.Y2, want.X, size.Width, how.least)
 		if to-from < size.Width {
 			continue
 		}
@@ -235,21 +235,21 @@ func (p *painter) writeTaken() {
 	for i := range p.taken {
 		t := &p.taken[i]
 		ink := t.ink()
-		if !p.shown(ink.x1, ink.y1, ink.x2, ink.y2) {
+		if !p.Shown(ink) {
 			continue
 		}
-		if colour := p.floor.under(ink); t.tagged || p.crossed(ink.grown(1, 0), t.own) {
+		if colour := p.floor.under(ink); t.tagged || p.crossed(ink.Grown(1, 0), t.own) {
 			if t.tagged {
-				colour = p.palette.Sheet
+				colour = p.Palette.Sheet
 			}
-			p.backdrop(ink.grown(2, 1), colour)
+			p.backdrop(ink.Grown(2, 1), colour)
 		}
 	}
 	for i := range p.taken {
 		t := &p.taken[i]
 		colour := t.colour
-		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.palette.DrawerBottom {
-			colour = p.palette.Ink // their own colour can't be read on a drawer bottom
+		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.Palette.DrawerBottom {
+			colour = p.Palette.Ink // their own colour can't be read on a drawer bottom
 		}
 		p.write(t.say, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
 		if t.bold && t.of.Meaning == drawing.Label && t.of.Of.Kind == drawing.FrontThing {
@@ -260,7 +260,7 @@ func (p *painter) writeTaken() {
 
 // crossed tells that a line goes through a box.
 func (p *painter) crossed(b box, own int) bool {
-	for i := range p.strokesIn.near(b.x1, b.x2) {
+	for i := range p.strokesIn.near(b.X1, b.X2) {
 		if s := &p.strokes[i]; (own == 0 || s.own != own) && s.meets(b) {
 			return true
 		}
@@ -272,7 +272,7 @@ func (p *painter) crossed(b box, own int) bool {
 func (p *painter) backdrop(b box, colour color.NRGBA) {
 	r := fynecanvas.NewRectangle(colour)
 	r.CornerRadius = 2
-	r.Move(fyne.NewPos(b.x1, b.y1))
-	r.Resize(fyne.NewSize(b.x2-b.x1, b.y2-b.y1))
-	p.objects = append(p.objects, r)
+	r.Move(fyne.NewPos(b.X1, b.Y1))
+	r.Resize(fyne.NewSize(b.X2-b.X1, b.Y2-b.Y1))
+	p.Objects = append(p.Objects, r)
 }

@@ -46,15 +46,15 @@ func rulerStep(u length.Unit, scale float64) length.Length {
 
 // grid draws lines at the step of the rulers, behind everything.
 func (p *painter) grid(step length.Length) {
-	pen := p.palette.Pen(drawing.Grid)
-	from, to := p.view.run(fyne.NewPos(0, p.size.Height)), p.view.run(fyne.NewPos(p.size.Width, 0))
+	pen := p.Palette.Pen(drawing.Grid)
+	from, to := p.View.Run(fyne.NewPos(0, p.Size.Height)), p.View.Run(fyne.NewPos(p.Size.Width, 0))
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
-		p.line(p.view.px(x), 0, p.view.px(x), p.size.Height, pen.Line, pen.Width)
-		p.mark(p.view.px(x), 0, p.view.px(x), p.size.Height, quiet, 0)
+		p.Line(p.PX(x), 0, p.PX(x), p.Size.Height, pen.Line, pen.Width)
+		p.mark(p.PX(x), 0, p.PX(x), p.Size.Height, quiet, 0)
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
-		p.line(0, p.view.py(y), p.size.Width, p.view.py(y), pen.Line, pen.Width)
-		p.mark(0, p.view.py(y), p.size.Width, p.view.py(y), quiet, 0)
+		p.Line(0, p.PY(y), p.Size.Width, p.PY(y), pen.Line, pen.Width)
+		p.mark(0, p.PY(y), p.Size.Width, p.PY(y), quiet, 0)
 	}
 }
 
@@ -70,28 +70,28 @@ func (p *painter) rulerSizes() (letters, high, wide float32) {
 func (p *painter) rulersOver(step length.Length) {
 	letters, high, wide := p.rulerSizes()
 	strip := func(w, h float32) {
-		r := fynecanvas.NewRectangle(p.palette.Panel)
-		r.StrokeColor, r.StrokeWidth = p.palette.Line, 1
+		r := fynecanvas.NewRectangle(p.Palette.Panel)
+		r.StrokeColor, r.StrokeWidth = p.Palette.Line, 1
 		r.Resize(fyne.NewSize(w, h))
-		p.objects = append(p.objects, r)
+		p.Objects = append(p.Objects, r)
 	}
-	strip(p.size.Width, high)
-	strip(wide, p.size.Height)
-	from, to := p.view.run(fyne.NewPos(wide, p.size.Height)), p.view.run(fyne.NewPos(p.size.Width, high))
+	strip(p.Size.Width, high)
+	strip(wide, p.Size.Height)
+	from, to := p.View.Run(fyne.NewPos(wide, p.Size.Height)), p.View.Run(fyne.NewPos(p.Size.Width, high))
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
-		at := p.view.px(x)
-		p.line(at, high*0.7, at, high, p.palette.Ink, 1)
-		if say := p.say.Figure(x); at+3+p.measure.of(say, letters, false).Width < p.size.Width {
-			p.write(say, fyne.NewPos(at+3, 0), drawing.Anchor{Y: 1}, letters, false, p.palette.Ink)
+		at := p.PX(x)
+		p.Line(at, high*0.7, at, high, p.Palette.Ink, 1)
+		if say := p.say.Figure(x); at+3+p.measure.of(say, letters, false).Width < p.Size.Width {
+			p.write(say, fyne.NewPos(at+3, 0), drawing.Anchor{Y: 1}, letters, false, p.Palette.Ink)
 		}
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
-		at := p.view.py(y)
-		p.line(wide*0.85, at, wide, at, p.palette.Ink, 1)
+		at := p.PY(y)
+		p.Line(wide*0.85, at, wide, at, p.Palette.Ink, 1)
 		say := p.say.Figure(y)
-		fits := p.measure.of(say, letters, false).Width < wide*0.8 && at > high+letters && at < p.size.Height-letters
+		fits := p.measure.of(say, letters, false).Width < wide*0.8 && at > high+letters && at < p.Size.Height-letters
 		if fits {
-			p.write(say, fyne.NewPos(wide*0.8, at), drawing.Anchor{X: 1, Y: 0.5}, letters, false, p.palette.Ink)
+			p.write(say, fyne.NewPos(wide*0.8, at), drawing.Anchor{X: 1, Y: 0.5}, letters, false, p.Palette.Ink)
 		}
 	}
 }

@@ -11,7 +11,9 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/model/message"
+	"frontlay/ui/field"
 	"frontlay/ui/look"
+	"frontlay/ui/paint"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
@@ -52,7 +54,7 @@ type Screen struct {
 	spaced    bool // the space bar is held: a drag moves the picture
 	last      press
 
-	view    lens
+	view    paint.Lens
 	fitting bool // the picture follows the size of the widget
 	drawing *drawing.Drawing
 	figures []figure
@@ -60,6 +62,7 @@ type Screen struct {
 	tags    []box  // and among them those of findings
 	traces  traces // and what they stand on
 	measure measures
+	stock   paint.Stock
 
 	paper   *fynecanvas.Rectangle
 	picture *fyne.Container // the drawing and what is selected in it
@@ -69,7 +72,7 @@ type Screen struct {
 
 // New makes the screen of a session. say gives the language of the moment.
 func New(s *session.Session, say func() message.Language) *Screen {
-	c := &Screen{session: s, say: say, now: time.Now, hand: tool.Idle{}, fitting: true, view: lens{scale: 0.5}}
+	c := &Screen{session: s, say: say, now: time.Now, hand: tool.Idle{}, fitting: true, view: paint.Lens{Scale: 0.5}}
 	c.paper = fynecanvas.NewRectangle(look.Current().Sheet)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
 	c.ExtendBaseWidget(c)
@@ -131,52 +134,45 @@ func (c *Screen) Take(t tool.Tool) {
 }
 
 // margins leave room for the dimensions of the drawing.
-func (c *Screen) margins() margins {
+func (c *Screen) margins() paint.Margins {
 	p := c.painter()
 	p.prepare(c.shown())
 	m := p.margins(c.shown())
 	if c.subject != Elevation { // its title stands at the top
-		m.top = max(m.top, 3.4*look.Text())
+		m.Top = max(m.Top, 3.4*look.Text())
 	}
 	if c.rulers {
 		_, high, wide := p.rulerSizes()
-		m.left, m.top = m.left+wide, m.top+high
+		m.Left, m.Top = m.Left+wide, m.Top+high
 	}
 	return m
 }
 
 // margins are what the dimensions of a drawing need around it.
-func (p *painter) margins(d *drawing.Drawing) margins {
-	m := margins{left: 24, right: 24, bottom: 24, top: 24}
+func (p *painter) margins(d *drawing.Drawing) paint.Margins {
+	m := paint.Margins{Left: 24, Right: 24, Bottom: 24, Top: 24}
 	for _, mark := range d.Marks {
 		d, ok := mark.(*drawing.Dimension)
 		if !ok || d.Level == 0 {
 			continue
 		}
 		step := p.levelStep(d.Vertical)
-		room := step * (abs32(float32(d.Level)) + 1)
+		room := step * (float32(max(d.Level, -d.Level)) + 1)
 		if d.Vertical {
-			room = step*abs32(float32(d.Level)) + p.widest/2
+			room = step*float32(max(d.Level, -d.Level)) + p.widest/2
 		}
 		switch {
 		case d.Vertical && d.Level < 0:
-			m.left = max(m.left, room+14)
+			m.Left = max(m.Left, room+14)
 		case d.Vertical:
-			m.right = max(m.right, room+14)
+			m.Right = max(m.Right, room+14)
 		case d.Level < 0:
-			m.bottom = max(m.bottom, room)
+			m.Bottom = max(m.Bottom, room)
 		default:
-			m.top = max(m.top, room)
+			m.Top = max(m.Top, room)
 		}
 	}
 	return m
-}
-
-func abs32(v float32) float32 {
-	if v < 0 {
-		return -v
-	}
-	return v
 }
 
 // Fit shows the whole run.
@@ -191,7 +187,7 @@ func (c *Screen) ZoomTo(r plane.Rect) {
 		return
 	}
 	c.fitting = false
-	c.view = fitted(r, margins{40, 40, 40, 40}, c.Size())
+	c.view = paint.Fitted(r, paint.Margins{Left: 40, Right: 40, Bottom: 40, Top: 40}, c.Size())
 	c.repaint()
 }
 
@@ -216,7 +212,7 @@ func (c *Screen) Zoom(factor float64) {
 
 func (c *Screen) zoomAt(factor float64, at fyne.Position) {
 	c.fitting = false
-	c.view = c.view.zoomed(factor, at)
+	c.view = c.view.Zoomed(factor, at)
 	c.repaint()
 }
 
@@ -226,14 +222,14 @@ func (c *Screen) repaint() {
 		return
 	}
 	if c.fitting && !c.pressed { // under the hand the picture stays still
-		c.view = fitted(c.extent(), c.margins(), c.Size())
+		c.view = paint.Fitted(c.extent(), c.margins(), c.Size())
 	}
-	p := newPainter(c.view, c.Size(), c.say(), &c.measure, c.traces)
+	p := newPainter(c.brush(), c.say(), &c.measure, c.traces)
 	if c.rulers {
-		p.grid(rulerStep(p.say.Unit, c.view.scale))
+		p.grid(rulerStep(p.say.Unit, c.view.Scale))
 		_, high, wide := p.rulerSizes()
 		p.inset = fyne.NewPos(wide, high)
-		p.reserved = append(p.reserved, box{0, 0, p.size.Width, high}, box{0, 0, wide, p.size.Height})
+		p.reserved = append(p.reserved, boxOf(0, 0, p.Size.Width, high), boxOf(0, 0, wide, p.Size.Height))
 	}
 	if c.subject != Elevation {
 		p.reserved = append(p.reserved, c.titleBox(p))
@@ -242,9 +238,9 @@ func (c *Screen) repaint() {
 	c.paintSelection(p)
 	p.writeTaken()
 	if c.rulers {
-		p.rulersOver(rulerStep(p.say.Unit, c.view.scale))
+		p.rulersOver(rulerStep(p.say.Unit, c.view.Scale))
 	}
-	c.picture.Objects, c.figures, c.traces, c.written = p.objects, p.figures, p.traces, c.written[:0]
+	c.picture.Objects, c.figures, c.traces, c.written = p.Objects, p.figures, p.traces, c.written[:0]
 	c.tags = c.tags[:0]
 	for i := range p.taken {
 		c.written = append(c.written, p.taken[i].ink())
@@ -252,7 +248,7 @@ func (c *Screen) repaint() {
 			c.tags = append(c.tags, p.taken[i].ink())
 		}
 	}
-	c.paper.FillColor = p.palette.Sheet
+	c.paper.FillColor = p.Palette.Sheet
 	c.repaintOverlay()
 	if c.typing != nil {
 		c.typing.place()
@@ -262,7 +258,28 @@ func (c *Screen) repaint() {
 }
 
 func (c *Screen) painter() *painter {
-	return newPainter(c.view, c.Size(), c.say(), &c.measure, traces{})
+	return newPainter(c.brush(), c.say(), &c.measure, traces{})
+}
+
+// brush begins a picture of what is shown.
+func (c *Screen) brush() *paint.Painter {
+	b := paint.New(c.shown(), c.view, c.Size(), pixelsOf(c), &c.stock)
+	b.Front = paint.WoodOf(c.session.Project().Boards.Front, c.say(), b.Palette)
+	b.Through = c.seeThrough && c.subject == Elevation
+	b.Plain = c.pressed && len(c.session.Result().Plan.Fronts) > mostGrained
+	return b
+}
+
+// mostGrained is how many fronts show their grain at most while something is
+// dragged.
+const mostGrained = 60
+
+// pixelsOf tells how many pixels a unit of the screen has where an object is.
+func pixelsOf(o fyne.CanvasObject) float32 {
+	if c := field.CanvasOf(o); c != nil && c.Scale() > 0 {
+		return c.Scale()
+	}
+	return 1
 }
 
 // repaintOverlay shows the title, the feedback of the tool, and the focus.
@@ -278,10 +295,10 @@ func (c *Screen) repaintOverlay() {
 		// surfaces over one another are what costs.
 		w, h := c.Size().Width-1.5, c.Size().Height-1.5
 		for _, l := range [][4]float32{{1.5, 1.5, w, 1.5}, {w, 1.5, w, h}, {w, h, 1.5, h}, {1.5, h, 1.5, 1.5}} {
-			p.line(l[0], l[1], l[2], l[3], p.palette.Accent, 1.5)
+			p.Line(l[0], l[1], l[2], l[3], p.Palette.Accent, 1.5)
 		}
 	}
-	c.overlay.Objects = p.objects
+	c.overlay.Objects = p.Objects
 	fynecanvas.Refresh(c.overlay)
 }
 

@@ -58,22 +58,22 @@ func (p *painter) takeLines(m *drawing.Text, lines []string, letter, below float
 		size = fyne.NewSize(max(size.Width, one.Width), one.Height)
 	}
 	pitch := 1.15 * letter
-	at := p.view.at(m.At)
+	at := p.At(m.At)
 	area := p.areaOf(m, at, size)
-	area.y1 = max(area.y1, below)
+	area.Y1 = max(area.Y1, below)
 	if !roomy(area, size, letter) {
 		return 0, false
 	}
 	block := inkOf(fyne.Position{}, size, letter)
-	block.y2 += pitch * float32(len(lines)-1)
+	block.Y2 += pitch * float32(len(lines)-1)
 	l := p.placeIn(area)
 	for _, least := range []weight{faint, weak} {
 		for k := range 2*rows + 1 {
-			y := at.Y - (block.y1+block.y2)/2 + float32(swing(k))*size.Height/4
-			if !l.holds(box{y1: y + block.y1, y2: y + block.y2}) {
+			y := at.Y - (block.Y1+block.Y2)/2 + float32(swing(k))*size.Height/4
+			if !l.holds(box{Y1: y + block.Y1, Y2: y + block.Y2}) {
 				continue
 			}
-			from, to := l.gap(y+block.y1, y+block.y2, at.X-size.Width/2, size.Width, least)
+			from, to := l.gap(y+block.Y1, y+block.Y2, at.X-size.Width/2, size.Width, least)
 			if to-from < size.Width {
 				continue
 			}
@@ -82,7 +82,7 @@ func (p *painter) takeLines(m *drawing.Text, lines []string, letter, below float
 				one := p.measure.of(s, letter, m.Bold)
 				p.takeText(m, s, fyne.NewPos(middle-one.Width/2, y+float32(i)*pitch), one, letter)
 			}
-			return y + block.y2, true
+			return y + block.Y2, true
 		}
 	}
 	return 0, false

@@ -9,6 +9,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 )
 
 // Still is a picture that only shows: a drawing, or a page as it will be
@@ -21,6 +22,7 @@ type Still struct {
 	page    *sheet.Page
 	box     *fyne.Container
 	measure measures
+	stock   paint.Stock
 }
 
 // NewStill makes a picture of a drawing, at least so large.
@@ -59,15 +61,18 @@ func (s *Still) paint() {
 	if s.page != nil {
 		s.box.Objects = pageObjects(s.page, s.say, size, &s.measure)
 	} else {
-		p := newPainter(lens{}, size, s.say, &s.measure, traces{})
+		begin := func(view paint.Lens) *painter {
+			return newPainter(paint.New(s.drawing, view, size, pixelsOf(s), &s.stock), s.say, &s.measure, traces{})
+		}
+		p := begin(paint.Lens{Scale: 1})
 		p.prepare(s.drawing)
 		m := p.margins(s.drawing)
-		if m == (margins{24, 24, 24, 24}) { // no dimensions: the picture can fill its place
-			m = margins{6, 6, 6, 6}
+		if m == (paint.Margins{Left: 24, Right: 24, Bottom: 24, Top: 24}) { // no dimensions: the picture can fill its place
+			m = paint.Margins{Left: 6, Right: 6, Bottom: 6, Top: 6}
 		}
-		p.view = fitted(s.drawing.Bounds(), m, size)
+		p = begin(paint.Fitted(s.drawing.Bounds(), m, size))
 		p.paint(s.drawing)
-		s.box.Objects = p.objects
+		s.box.Objects = p.Objects
 	}
 	fynecanvas.Refresh(s.box)
 }

@@ -121,7 +121,7 @@ func (t *typing) open() bool { return t.on.typing == t }
 // place keeps the field over its text.
 func (t *typing) place() {
 	size := t.on.Size()
-	at := t.on.view.at(t.field.At)
+	at := t.on.view.At(t.field.At)
 	if f := t.on.figureOf(t.field.Of); f != nil {
 		at = f.at.AddXY(f.size.Width/2, f.size.Height/2)
 	}
