@@ -220,14 +220,14 @@ func (m *monkey) putAway() {
 	}
 }
 
-// A monkey with a seed works the window: after thousands of actions the project
+// A monkey with a seed works the window: after hundreds of actions the project
 // can be written and read back the same, undo leads to the start exactly, and
 // no goroutine is left over. What is left of memory is another test's. For a
 // longer walk, FRONTLAY_SOAK is the count of its actions.
 func TestMonkey(t *testing.T) {
 	actions, err := strconv.Atoi(os.Getenv("FRONTLAY_SOAK"))
 	if err != nil {
-		actions = 1000
+		actions = 400
 	}
 	for _, seed := range []int64{1, 20260101} {
 		t.Run(strconv.FormatInt(seed, 10), func(t *testing.T) {
@@ -239,7 +239,7 @@ func TestMonkey(t *testing.T) {
 			m := newMonkey(w, seed, filepath.Join(t.TempDir(), "monkey.yaml"))
 			for i := range actions {
 				m.act()
-				if i%250 == 0 {
+				if i%100 == 0 {
 					readsBack(t, w, seed, i)
 				}
 				if n := len(w.session.Project().Cabinets); n > 12 { // keep it a run that people have
