@@ -102,7 +102,7 @@ var shown = []sink{
 // kinds of files, keys of a keyboard, and names that the user can change.
 var untranslatable = []string{
 	"English", "frontlay", "kg", "kg/m³", "m²", "mm", ".pdf", ".yaml",
-	"Del", "Enter", "Esc", "F1", // named by command.Table where they are listed
+	"Del", "Enter", "Esc", "F1", "F7", "F8", "F9", // named by command.Table where they are listed
 	"New cabinet", "main", "new", "project",
 }
 

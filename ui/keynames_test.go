@@ -8,7 +8,41 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/assets/language"
+	"frontlay/ui/command"
 )
+
+// Desktops keep Ctrl and a function key, and Ctrl with Alt, for themselves.
+func TestNoKeysOfTheDesktop(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	for i := range w.table.Rows {
+		c := &w.table.Rows[i]
+		for _, k := range []command.Chord{{Key: c.Key, Mod: c.Mod}, c.Also} {
+			if command.FunctionKey(k.Key) || k.Mod&(fyne.KeyModifierAlt|fyne.KeyModifierSuper) != 0 {
+				t.Errorf("%s has the keys %v of the desktop", c.Name, k)
+			}
+		}
+	}
+}
+
+// The function keys work from the drawing, from a field, and on a page.
+func TestFunctionKeysWorkEverywhere(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	for name, at := range map[string]func(){
+		"drawing": w.stage.showDesk,
+		"field": func() {
+			w.stage.showDesk()
+			w.session.Select(w.face(2))
+			w.win.Canvas().Focus(w.desk.Inspector.Fields()["Drop"])
+		},
+		"page": func() { w.do("print") },
+	} {
+		at()
+		press(w, fyne.KeyF7)
+		if w.sheets() == nil {
+			t.Errorf("F7 does nothing from the %s", name)
+		}
+	}
+}
 
 // A menu names keys as the page of keys does, in every language, and still takes
 // them by the names that Fyne knows.

@@ -117,7 +117,7 @@ func (s *stage) typedKey(e *fyne.KeyEvent) {
 	switch {
 	case s.page == nil:
 		s.desk.Screen.TypedKey(e)
-	case e.Name == fyne.KeyF1, e.Name == fyne.KeyF10:
+	case command.FunctionKey(e.Name):
 		s.key(e)
 	case e.Name == fyne.KeyEscape && s.opened:
 		s.page.Leave(s.showDesk)
@@ -129,13 +129,15 @@ func (s *stage) key(e *fyne.KeyEvent) {
 	switch e.Name {
 	case fyne.KeyDelete, fyne.KeyBackspace:
 		s.do("remove")
-	case fyne.KeyF1:
-		s.do("keys")
 	case fyne.KeyF10:
 		if s.page == nil && s.shifted() {
 			s.desk.Screen.TypedKey(&fyne.KeyEvent{Name: desktop.KeyMenu})
 		} else {
 			s.openMenus()
+		}
+	default:
+		if c := s.table.OfKey(e.Name); c != nil {
+			s.run(c)
 		}
 	}
 }

@@ -103,8 +103,8 @@ func (m *windowMonkey) ended() bool {
 // be worked.
 var monkeyKeys = strings.Fields(`Tab Tab Tab shift+Tab Return Return space Escape Escape Up Down Left Right Prior Next Home End
 	shift+Up shift+Down Delete BackSpace Menu F1 F10 1 2 2 5 0 period minus slash a x ctrl+a ctrl+c ctrl+v ctrl+x ctrl+z ctrl+z ctrl+y
-	ctrl+f ctrl+f ctrl+h ctrl+t ctrl+s ctrl+p ctrl+o ctrl+e ctrl+d ctrl+g ctrl+r ctrl+0 ctrl+m ctrl+F2 ctrl+F3 ctrl+F4 ctrl+F5 ctrl+F6
-	ctrl+F7 ctrl+F7 ctrl+F8 ctrl+F9 ctrl+F11`)
+	ctrl+f ctrl+f ctrl+h ctrl+t ctrl+s ctrl+p ctrl+o ctrl+e ctrl+d ctrl+g ctrl+r ctrl+0 ctrl+m ctrl+5 ctrl+6 ctrl+7 ctrl+8 ctrl+shift+r
+	F7 F7 F8 ctrl+shift+Up ctrl+shift+Right`)
 
 // act does some random things in one call, one behind the other without a pause.
 func (m *windowMonkey) act(things int) {
@@ -135,7 +135,7 @@ func (m *windowMonkey) act(things int) {
 			move()
 			do = append(do, "click", "3")
 		case n < 60: // another thing, and at once a field of the panel
-			do = append(do, "key", "ctrl+F7")
+			do = append(do, "key", "F7")
 			move()
 			do = append(do, "click", []string{"1", "3"}[m.r.Intn(2)])
 		case n < 64:

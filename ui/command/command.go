@@ -131,4 +131,20 @@ func (t *Table) Command(called string) *Command {
 	return nil
 }
 
+// FunctionKey tells that a key is one of F1 to F12. They work wherever the focus is.
+func FunctionKey(key fyne.KeyName) bool { return len(key) > 1 && key[0] == 'F' }
+
+// OfKey gives the command of a function key; nil: there is none.
+func (t *Table) OfKey(key fyne.KeyName) *Command {
+	if !FunctionKey(key) {
+		return nil
+	}
+	for i := range t.Rows {
+		if c := &t.Rows[i]; c.Bare == string(key) {
+			return c
+		}
+	}
+	return nil
+}
+
 func (t *Table) text(s string) string { return t.say().Say(message.New(s)) }

@@ -56,10 +56,10 @@ func (d *Desk) PictureRows() []command.Command {
 	}
 	isPicture := func(p screen.Picture) func() bool { return func() bool { return d.Screen.Picture() == p } }
 	return []command.Command{
-		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Words: "Elevation", Group: command.Pictures}, Key: fyne.KeyF2, Mod: command.Ctrl, Do: picture(screen.Elevation), Checked: isPicture(screen.Elevation)},
-		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Words: "Section", Group: command.Pictures}, Key: fyne.KeyF3, Mod: command.Ctrl, Do: picture(screen.Section), Checked: isPicture(screen.Section)},
-		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Words: "Rear face", Group: command.Pictures}, Key: fyne.KeyF4, Mod: command.Ctrl, Do: picture(screen.RearFace), Checked: isPicture(screen.RearFace)},
-		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Words: "Drawer", Group: command.Pictures}, Key: fyne.KeyF5, Mod: command.Ctrl, Do: picture(screen.DrawerPlan), Checked: isPicture(screen.DrawerPlan)},
+		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Words: "Elevation", Group: command.Pictures}, Key: fyne.Key5, Mod: command.Ctrl, Do: picture(screen.Elevation), Checked: isPicture(screen.Elevation)},
+		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Words: "Section", Group: command.Pictures}, Key: fyne.Key6, Mod: command.Ctrl, Do: picture(screen.Section), Checked: isPicture(screen.Section)},
+		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Words: "Rear face", Group: command.Pictures}, Key: fyne.Key7, Mod: command.Ctrl, Do: picture(screen.RearFace), Checked: isPicture(screen.RearFace)},
+		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Words: "Drawer", Group: command.Pictures}, Key: fyne.Key8, Mod: command.Ctrl, Do: picture(screen.DrawerPlan), Checked: isPicture(screen.DrawerPlan)},
 	}
 }
 
@@ -71,7 +71,7 @@ func (d *Desk) SightRows() []command.Command {
 			d.host.Preferences().SetBool(prefThrough, d.Screen.SeeThrough())
 			d.host.Update()
 		}},
-		{Name: "rulers", Menu: "View", Words: "Rulers and grid", Key: fyne.KeyF6, Mod: command.Ctrl, Checked: d.Screen.Rulers, Do: func() {
+		{Name: "rulers", Menu: "View", Words: "Rulers and grid", Key: fyne.KeyR, Mod: command.Ctrl | command.Shift, Checked: d.Screen.Rulers, Do: func() {
 			d.Screen.SetRulers(!d.Screen.Rulers())
 			d.host.Preferences().SetBool(prefRulers, d.Screen.Rulers())
 			d.host.Update()
@@ -81,10 +81,10 @@ func (d *Desk) SightRows() []command.Command {
 		{Name: "zoomout", Menu: "View", Words: "Further away", Key: fyne.KeyMinus, Mod: command.Ctrl, Bare: "-", Do: func() { d.Screen.Zoom(0.8) }},
 		{Name: "zoomselection", Menu: "View", Words: "Show what is selected", Key: fyne.KeyM, Mod: command.Ctrl, Do: d.Screen.ZoomToSelection,
 			Can: func() bool { return len(d.host.Session().Selection()) > 0 }},
-		{Name: "higher", Menu: "View", Words: "Drawing higher", Key: fyne.KeyF9, Mod: command.Ctrl, After: true, Do: func() { d.move(step, 0) }},
-		{Name: "lower", Menu: "View", Words: "Drawing lower", Key: fyne.KeyF9, Mod: command.Ctrl | command.Shift, Do: func() { d.move(-step, 0) }},
-		{Name: "wider", Menu: "View", Words: "Drawing wider", Key: fyne.KeyF11, Mod: command.Ctrl, Do: func() { d.move(0, step) }},
-		{Name: "narrower", Menu: "View", Words: "Drawing narrower", Key: fyne.KeyF11, Mod: command.Ctrl | command.Shift, Do: func() { d.move(0, -step) }},
+		{Name: "higher", Menu: "View", Words: "Drawing higher", Key: fyne.KeyUp, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, After: true, Do: func() { d.move(step, 0) }},
+		{Name: "lower", Menu: "View", Words: "Drawing lower", Key: fyne.KeyDown, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.move(-step, 0) }},
+		{Name: "wider", Menu: "View", Words: "Drawing wider", Key: fyne.KeyRight, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.move(0, step) }},
+		{Name: "narrower", Menu: "View", Words: "Drawing narrower", Key: fyne.KeyLeft, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.move(0, -step) }},
 	}
 }
 
