@@ -132,20 +132,29 @@ func (w *window) rebuild() {
 // Update shows what depends on the session outside of the panels: the title,
 // and which commands can be used.
 func (w *window) Update() {
-	name := w.session.Project().Title
-	if name == "" {
-		name = w.ask.Text("Untitled")
-	}
-	if w.session.Unsaved() {
-		name = "* " + name
-	}
-	if title := name + " – frontlay"; w.win.Title() != title {
+	if title := w.title(); w.win.Title() != title {
 		w.win.SetTitle(title)
 	}
 	if w.table.Update() && !w.session.InGesture() {
 		w.win.MainMenu().Refresh()
 	}
 	w.desk.Update()
+}
+
+// title says what is on the desk, in which file, and whether it is saved.
+func (w *window) title() string {
+	const program = "frontlay"
+	if !w.stage.opened {
+		return program
+	}
+	name, state := w.session.Project().Title, w.Say().Say(w.files.Work.State())
+	if name == "" {
+		name = w.ask.Text("Untitled")
+	}
+	if path := w.files.Work.Path(); path != "" {
+		return name + " – " + filepath.Base(path) + ", " + state + " – " + program
+	}
+	return name + " – " + state + " – " + program
 }
 
 // begin is ready for the first window of the program, which also shows what

@@ -122,7 +122,7 @@ func (w *window) unaccepted() []check.Finding {
 
 func TestTheDemoOpens(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	if got := w.win.Title(); got != "Glaze bench – frontlay" {
+	if got := w.win.Title(); got != "Glaze bench – no file yet – frontlay" {
 		t.Errorf("the title is %q", got)
 	}
 	if n := len(w.unaccepted()); n != 0 {
@@ -148,7 +148,7 @@ func TestUndoHasANameAndTheTitleAMark(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(w.face(2))
 	w.do("lock")
-	if got := w.win.Title(); got != "* Glaze bench – frontlay" {
+	if got := w.win.Title(); got != "Glaze bench – not saved yet – frontlay" {
 		t.Errorf("the title is %q", got)
 	}
 	label := ""
@@ -178,7 +178,7 @@ func TestSaveAndReopen(t *testing.T) {
 	w.win.Canvas().Overlays().Remove(w.win.Canvas().Overlays().Top())
 	d.fail = nil
 	w.saveTo(path)
-	if w.session.Unsaved() || w.win.Title() != "Another bench – frontlay" {
+	if w.session.Unsaved() || w.win.Title() != "Another bench – bench.yaml, saved – frontlay" {
 		t.Errorf("after saving: unsaved %v, title %q", w.session.Unsaved(), w.win.Title())
 	}
 	want := w.session.Project()

@@ -34,7 +34,7 @@ func TestFiguresAreTypedWhole(t *testing.T) {
 		t.Helper()
 		d.key("Return")
 		d.key("ctrl+s")
-		d.until("it is saved", func(r report) bool { return !strings.HasPrefix(r.Title, "* ") })
+		d.until("it is saved", func(r report) bool { return !strings.Contains(r.Title, "not saved") })
 		data, err := os.ReadFile(path)
 		if err != nil {
 			t.Fatal(err)

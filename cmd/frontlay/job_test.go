@@ -37,7 +37,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.shoot("start page")
 
 	// A new project: a wider cabinet.
-	d.click("page field 1")
+	d.click("page field 2")
 	d.key("ctrl+a")
 	d.write("900")
 	d.key("Tab")
@@ -56,7 +56,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.click("height of 1")
 	d.write("130-2")
 	d.key("Return")
-	d.until("the height is taken", func(r report) bool { return strings.HasPrefix(r.Title, "* ") })
+	d.until("the height is taken", func(r report) bool { return strings.Contains(r.Title, "not saved") })
 	d.shoot("a division drawn and a height typed")
 	before := d.read().Places["front 3"].Height
 	d.drag("division above 3", 0, 25)
@@ -96,7 +96,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.shoot("saving")
 	d.key("Return")
 	saved := filepath.Join(d.home, "bench.yaml")
-	d.until("the title says that it is saved", func(r report) bool { return !strings.HasPrefix(r.Title, "* ") })
+	d.until("the title says that it is saved", func(r report) bool { return !strings.Contains(r.Title, "not saved") })
 	if _, err := os.Stat(saved); err != nil {
 		t.Fatal(err)
 	}

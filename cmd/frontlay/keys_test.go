@@ -16,7 +16,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.start()
 
 	// A new project.
-	d.tabTo("page field 1")
+	d.tabTo("page field 2")
 	d.key("ctrl+a")
 	d.write("900")
 	d.key("Tab")
@@ -35,7 +35,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.write("250")
 	d.shoot("keys type a height")
 	d.key("Return")
-	d.until("the height is taken", func(r report) bool { return strings.HasPrefix(r.Title, "* ") })
+	d.until("the height is taken", func(r report) bool { return strings.Contains(r.Title, "not saved") })
 	d.key("ctrl+t")
 	d.until("the front is divided", func(r report) bool { return r.has("front 4") })
 	d.key("Prior")
@@ -71,7 +71,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.key("ctrl+a")
 	d.write("keys")
 	d.key("Return")
-	d.until("the title says that it is saved", func(r report) bool { return !strings.HasPrefix(r.Title, "* ") })
+	d.until("the title says that it is saved", func(r report) bool { return !strings.Contains(r.Title, "not saved") })
 	d.key("ctrl+p")
 	d.until("the page for printing is there", func(r report) bool { return r.has("page Write PDF…") })
 	d.tabTo("page Write PDF…")

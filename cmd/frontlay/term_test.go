@@ -25,7 +25,7 @@ func TestTheSystemEndsTheProgram(t *testing.T) {
 	d.click("front 2")
 	d.until("the inspector shows the front", func(r report) bool { return r.has("field Drop") })
 	d.key("ctrl+l")
-	d.until("there is unsaved work", func(r report) bool { return strings.HasPrefix(r.Title, "* ") })
+	d.until("there is unsaved work", func(r report) bool { return strings.Contains(r.Title, "not saved") })
 	if err := d.program.Process.Signal(syscall.SIGTERM); err != nil {
 		t.Fatal(err)
 	}

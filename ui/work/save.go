@@ -128,6 +128,19 @@ func (w *Work) Leave() Outcome {
 	}}
 }
 
+// State tells in a word or three whether the work is saved.
+func (w *Work) State() message.Message {
+	switch unsaved := w.session.Unsaved(); {
+	case unsaved && w.Path() == "":
+		return message.New("not saved yet")
+	case unsaved:
+		return message.New("not saved")
+	case w.Path() == "":
+		return message.New("no file yet")
+	}
+	return message.New("saved")
+}
+
 // Name is a name for a file: that of the work's own, or one made from the title,
 // without signs that file systems do not like.
 func (w *Work) Name() string {

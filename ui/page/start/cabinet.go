@@ -40,6 +40,7 @@ type Page struct {
 	Screen  *screen.Screen   // its picture
 
 	host    Host
+	title   *field.Text // of the project
 	rows    []*field.Row
 	choices []*field.Choice
 	told    *field.Label
@@ -59,7 +60,12 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	if figures != nil {
 		p = figures.Clone()
 	}
-	p.Title, p.Cabinets[0].Name = ask.Text("New cabinet"), ask.Text("Cabinet 1")
+	if figures == nil {
+		p.Title = "" // the one that the field proposes
+	}
+	p.Cabinets[0].Name = ask.Text("Cabinet 1")
+	b.title = field.NewText(ask.Text("New cabinet"))
+	b.title.SetText(p.Title)
 	b.Session = session.New(p, layout.Solve)
 	b.Screen = screen.New(b.Session, b.say)
 	b.Screen.OnTell = func(m message.Message) { b.told.SetText(b.say().Say(m)) }
@@ -76,7 +82,9 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	begin := field.NewButton(ask.Text("Begin with this cabinet"), b.Begin)
 	begin.Importance = widget.HighImportance
 	form := field.Column(
-		field.Heading(ask.Text("A new cabinet")),
+		field.Heading(ask.Text("A new project")),
+		field.Labelled(ask.Text("Title"), b.title),
+		field.Heading(ask.Text("Its first cabinet")),
 		b.size("Width", "width", 10),
 		b.size("Height of carcass", "height", 10),
 		b.size("Depth", "depth", 10),
@@ -262,14 +270,17 @@ func (b *Page) Begin() {
 	p.Hardware = slices.DeleteFunc(p.Hardware, func(h model.HardwareUse) bool { return h.Name != bay.Hardware })
 	bay.Hardware = Project().Hardware[0].Name
 	p.Hardware[0].Name = bay.Hardware
-	if title := strings.TrimSpace(p.Title); title == "" {
-		p.Title = b.host.Ask().Text("New cabinet")
+	if p.Title == "" {
+		p.Title = b.title.PlaceHolder
 	}
 	b.host.Begin(p)
 }
 
 // Take hands on what is typed in the form, if anything.
 func (b *Page) Take() {
+	if title := strings.TrimSpace(b.title.Text); title != b.Session.Project().Title {
+		b.Do(edit.Set{At: model.Whole, Key: "title", Value: title})
+	}
 	for _, r := range b.rows {
 		r.Entry.Take()
 	}

@@ -65,3 +65,19 @@ func TestTheProposedCabinetIsTheOneThatNewWrites(t *testing.T) {
 		t.Errorf("the page begins\n%+v\nnew writes\n%+v", h.Begun, want)
 	}
 }
+
+// A project has the title that was typed, and the proposed one where none was.
+func TestAProjectBeginsWithATitle(t *testing.T) {
+	h := pagetest.New(t)
+	b := New(h, nil, nil)
+	b.title.SetText("  Glaze bench ")
+	b.Begin()
+	if h.Begun.Title != "Glaze bench" {
+		t.Errorf("the project is called %q", h.Begun.Title)
+	}
+	b.title.SetText(" ")
+	b.Begin()
+	if h.Begun.Title != "New cabinet" {
+		t.Errorf("without a title it is called %q", h.Begun.Title)
+	}
+}
