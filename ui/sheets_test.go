@@ -71,6 +71,28 @@ func TestUndoOnTheSheetsPage(t *testing.T) {
 	}
 }
 
+// What can be done with a sheet is done from the menu too, wherever the window is.
+func TestSheetsFromTheMenu(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	n := len(w.session.Project().Hardware)
+	for i, show := range []func(){w.stage.showDesk, func() { w.do("print") }, func() { w.do("sheets") }} {
+		show()
+		w.do("newsheet")
+		if w.sheets() == nil {
+			t.Fatal("the page of hardware sheets is not shown")
+		}
+		w.answerWith(t, "Add to the project")
+		if got := len(w.session.Project().Hardware); got != n+i+1 {
+			t.Errorf("the project has %d sheets", got)
+		}
+	}
+	w.setback(7 * length.Millimetre)
+	w.do("writesheet") // as it stands on the page
+	if w.win.Canvas().Overlays().Top() == nil || !w.sheets().Form.Unsaved() {
+		t.Error("writing a sheet asks for no name, or gives the changes up")
+	}
+}
+
 // A copy of a sheet that the project carries is in its file.
 func TestACarriedSheetIsSaved(t *testing.T) {
 	w, _ := sheetsOn(t)

@@ -232,8 +232,9 @@ func (w *window) doors() []start.Door {
 }
 
 // showSheets shows the page of hardware sheets over the desk.
-func (w *window) showSheets(p *sheets.Page) {
+func (w *window) showSheets(p *sheets.Page) *sheets.Page {
 	w.stage.showOver(p, w.ask.Text("Hardware sheets"), p.Object, p.Use)
+	return p
 }
 
 // showPrinting shows the page for printing over the desk.

@@ -102,7 +102,7 @@ const (
 func (c *Command) Possible() bool { return c.Do != nil && (c.Can == nil || c.Can()) }
 
 // Menus are the headings of the menus, in their order.
-var Menus = []string{"File", "Edit", "Stack", "Draw", "View", "Check", "Settings", "Help"}
+var Menus = []string{"File", "Edit", "Stack", "Draw", "Hardware", "View", "Check", "Settings", "Help"}
 
 // Table is every command, by its place.
 type Table struct {

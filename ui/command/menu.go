@@ -70,7 +70,7 @@ func shorter(s string, letters int) string {
 
 // around are the menus from which the menu of the drawing has its commands, in
 // their order there: what is nearest to what is pointed at comes first.
-var around = []string{"Draw", "Stack", "View", "Edit"}
+var around = []string{"Draw", "Stack", "Hardware", "View", "Edit"}
 
 // Context makes the menu of the drawing for what is selected.
 func (t *Table) Context(on Things, run func(*Command)) *fyne.Menu {

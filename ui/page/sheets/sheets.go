@@ -103,9 +103,36 @@ func (h *Page) project() *model.Project { return h.host.Session().Project() }
 
 func (h *Page) text(s string, args ...any) string { return h.host.Ask().Text(s, args...) }
 
+// acts are what can be done with a sheet from the menu too.
+var acts = []struct {
+	name, words string
+	do          func(*Page)
+}{
+	{"newsheet", "New hardware sheet…", (*Page).create},
+	{"readsheet", "Read a hardware sheet…", (*Page).read},
+	{"writesheet", "Write the hardware sheet…", (*Page).write},
+}
+
+// Rows are the commands for hardware. show shows the page on the sheet that is used
+// where the selection is; those that act on a sheet go there first.
+func Rows(show func() *Page) []command.Command {
+	rows := []command.Command{{Name: "sheets", Menu: "Hardware", Words: "Hardware sheets…", Scope: command.Project, Leaves: true,
+		On: command.Bays | command.Cabinets, Bare: "F7", Do: func() { show() }}}
+	for i, a := range acts {
+		rows = append(rows, command.Command{Name: a.name, Menu: "Hardware", Words: a.words, Scope: command.Project, Leaves: true, After: i == 0, Do: func() { a.do(show()) }})
+	}
+	return rows
+}
+
 // Own tells whether a command is about the page. Undo and redo are the page's, and
 // what is about the drawing has to wait.
 func (h *Page) Own(c *command.Command) bool {
+	for _, a := range acts {
+		if a.name == c.Name {
+			a.do(h)
+			return true
+		}
+	}
 	switch {
 	case c.Name == "undo":
 		h.Form.Take()
