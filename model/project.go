@@ -8,7 +8,11 @@ import "frontlay/model/length"
 // notes. Projects are values to the rest of the program: an edit copies one
 // (Clone) and changes the copy.
 type Project struct {
-	Title    string
+	Title string
+	// Number, Client, DrawnBy and Revision tell papers of one job from those of
+	// another, and an older drawing from a newer one.
+	Number, Client, DrawnBy, Revision string
+
 	Notes    string
 	Unit     length.Unit
 	Rounding Rounding

@@ -13,6 +13,7 @@ import (
 // runCheck prints the findings of a project.
 func runCheck(args []string, c console) int {
 	fs := flag.NewFlagSet("check", flag.ContinueOnError)
+	stamp := fs.String("stamp", "", "")
 	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
@@ -27,6 +28,9 @@ func runCheck(args []string, c console) int {
 		return exitFailed
 	}
 	r := layout.Solve(f.Project)
+	if *stamp != "" {
+		return checkStamp(*stamp, r.Plan, say, c)
+	}
 	printFindings(c.out, say, r)
 	if openErrors(r.Findings) > 0 {
 		return exitFindings

@@ -41,6 +41,10 @@ Flags of calibrate:
   --printer NAME --measured ACROSSxUP [--paper NAME] [--sure]
                                keep what the rule says, such as ` + measuredExample() + `
 
+Flags of check:
+  --stamp XXXXXXXX   tell whether paper with this stamp still fits the project,
+                     and which fronts have changed since it was printed
+
 Flags of check, print and export:
   --language CODE    en, de, or the path of a file of translations
   --sheets-anywhere  read hardware sheets outside of the project's folder too
@@ -56,7 +60,8 @@ Examples:
   frontlay export bench.yaml -o machine --only dxf
   frontlay new bench.yaml
 
-Exit codes: 0 fine; 1 the check found errors; 2 could not read or write.
+Exit codes: 0 fine; 1 the check found errors, or paper does not fit any more;
+2 could not read or write.
 
 `)
 	cautions := list.Cautions(message.Language{})

@@ -15,6 +15,18 @@ import (
 )
 
 // do runs frontlay as a shell would and gives its exit code and output.
+// TestMain gives the program a folder of its own that is not the user's.
+func TestMain(m *testing.M) {
+	home, err := os.MkdirTemp("", "frontlay")
+	if err != nil {
+		panic(err)
+	}
+	os.Setenv("XDG_CONFIG_HOME", home)
+	code := m.Run()
+	os.RemoveAll(home)
+	os.Exit(code)
+}
+
 func do(t *testing.T, args ...string) (code int, out, errs string) {
 	t.Helper()
 	var o, e bytes.Buffer

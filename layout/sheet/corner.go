@@ -103,6 +103,7 @@ func (c corner) title(say message.Language, width length.Length) []titleLine {
 	for _, s := range names {
 		lines = append(lines, titleLine{s, lettering.Small, false})
 	}
+	add(c.of.sizes(say), lettering.Small, false)
 	return lines
 }
 

@@ -14,7 +14,7 @@ import (
 
 // drawerPages draws each kind of drawer from above once, up to four to a sheet,
 // the paper upright or lengthwise by the larger scales.
-func drawerPages(p *plan.Plan, job message.Message, o Options) []Page {
+func drawerPages(p *plan.Plan, o Options) []Page {
 	all := groups(p, o, drawerKey)
 	if len(all) == 0 {
 		return nil
@@ -23,8 +23,8 @@ func drawerPages(p *plan.Plan, job message.Message, o Options) []Page {
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
-	pages, scales := drawerSheets(p, all, job, w, h, o)
-	if turned, s := drawerSheets(p, all, job, h, w, o); s < scales {
+	pages, scales := drawerSheets(p, all, w, h, o)
+	if turned, s := drawerSheets(p, all, h, w, o); s < scales {
 		return turned
 	}
 	return pages
@@ -32,13 +32,13 @@ func drawerPages(p *plan.Plan, job message.Message, o Options) []Page {
 
 // drawerSheets lays drawers out on sheets of one size and gives the sum of the
 // scales' denominators.
-func drawerSheets(p *plan.Plan, all []group, job message.Message, w, h length.Length, o Options) (pages []Page, scales int64) {
+func drawerSheets(p *plan.Plan, all []group, w, h length.Length, o Options) (pages []Page, scales int64) {
 	cols, rows := drawerGrid(len(all), h >= w)
 	for len(all) > 0 {
 		n := min(cols*rows, len(all))
 		title := message.New("Plans of drawers")
 		d := newDraft(DrawerPlans, title, w, h, o)
-		above := d.titleBlock(job, title, message.New("as noted"), o.Date)
+		above := d.titleBlock(title, message.New("as noted"), o)
 		d.box(drawing.Frame, d.area)
 		wide, high := above.Width()/length.Length(cols), above.Height()/length.Length(rows)
 		for i, g := range all[:n] {

@@ -11,12 +11,12 @@ import (
 )
 
 // sectionPages draws a section through each bay that holds fronts.
-func sectionPages(p *plan.Plan, job message.Message, o Options) []Page {
+func sectionPages(p *plan.Plan, o Options) []Page {
 	var pages []Page
 	for i := range p.Cabinets {
 		for j := range p.Cabinets[i].Bays {
 			if b := &p.Cabinets[i].Bays[j]; b.Count > 0 {
-				pages = append(pages, drawingPage(Sections, view.Section(p, b.Place), job, o, sectionNote()))
+				pages = append(pages, drawingPage(Sections, view.Section(p, b.Place), o, sectionNote()))
 			}
 		}
 	}
@@ -29,20 +29,20 @@ func sectionNote() message.Message {
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the
 // larger scale, as the drawing lies where both are equal, with notes under it.
-func drawingPage(kind Part, v *drawing.Drawing, job message.Message, o Options, notes ...message.Message) Page {
+func drawingPage(kind Part, v *drawing.Drawing, o Options, notes ...message.Message) Page {
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
-	page, den := layDrawing(kind, v, job, w, h, o, notes)
-	turned, d := layDrawing(kind, v, job, h, w, o, notes)
+	page, den := layDrawing(kind, v, w, h, o, notes)
+	turned, d := layDrawing(kind, v, h, w, o, notes)
 	if wide := v.Bounds().Width() > v.Bounds().Height(); d < den || d == den && wide {
 		return turned
 	}
 	return page
 }
 
-func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
+func layDrawing(kind Part, v *drawing.Drawing, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
 	d := newDraft(kind, v.Title, w, h, o)
 	above := d.area
 	above.Min.Y += blockHeight(o) + mm(2)
@@ -53,7 +53,7 @@ func layDrawing(kind Part, v *drawing.Drawing, job message.Message, w, h length.
 	}
 	placed, den := fit(v, above.Grow(-mm(2)), o.Say)
 	d.place(placed)
-	d.titleBlock(job, v.Title, scaleText(den), o.Date)
+	d.titleBlock(v.Title, scaleText(den), o)
 	d.box(drawing.Frame, d.area)
 	return d.finish(), den
 }

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -38,6 +39,23 @@ func (g group) names() message.Message {
 		return message.New("For fronts %v", all)
 	}
 	return message.New("For fronts %v", clipped(strings.Join(numbers, ", "), 4*longestNames))
+}
+
+// mostSizes is how many sizes of fronts a template names.
+const mostSizes = 3
+
+// sizes says how large the panels are that the template is laid on.
+func (g group) sizes(say message.Language) message.Message {
+	var all []string
+	for _, f := range g.fronts {
+		if s := say.Figure(f.Face.Width()) + "\u00a0×\u00a0" + say.Length(f.Face.Height()); !slices.Contains(all, s) {
+			all = append(all, s)
+		}
+	}
+	if len(all) > mostSizes {
+		return message.New("Panels of %v sizes, see the cut list", len(all))
+	}
+	return said(strings.Join(all, ", "))
 }
 
 // groups gathers the fronts that are asked for and drilled; same tells what must

@@ -18,7 +18,7 @@ import (
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m := &maker{p: p, findings: findings, o: o.with()}
 	m.o.warn, m.o.refused = stopNote(findings), refused(findings)
-	m.o.depth = list.DepthStop(p)
+	m.o.depth, m.o.stamp = list.DepthStop(p), stampOf(p, o.Say)
 	m.d = Document{Title: said(title(p)), Say: o.Say}
 	for _, part := range Parts() {
 		if !m.o.wants(part) {
@@ -95,19 +95,18 @@ type maker struct {
 // the document (from 1).
 func (m *maker) pages(part Part, first int) []Page {
 	p, o := m.p, m.o
-	job := said(title(p))
-	table := func(t list.Table) []Page { return tablePages(part, t, job, o) }
+	table := func(t list.Table) []Page { return tablePages(part, t, o) }
 	switch part {
 	case Cover:
 		return []Page{coverPage(p, m.findings, o)}
 	case Elevation:
-		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Paper: true}), job, o)}
+		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Paper: true}), o)}
 	case Sections:
-		return sectionPages(p, job, o)
+		return sectionPages(p, o)
 	case DrawerPlans:
-		return drawerPages(p, job, o)
+		return drawerPages(p, o)
 	case RearFaces:
-		return rearPages(p, job, o)
+		return rearPages(p, o)
 	case Figures:
 		return table(list.Figures(p, o.Say))
 	case JigSettings:

@@ -26,8 +26,9 @@ type Options struct {
 	wraps      wraps
 	warn       message.Message    // what stands on templates while the check has errors
 	depth      message.Message    // how the depths of holes are meant
+	stamp      stamp              // what tells the pages from others
 	refused    map[forbidden]bool // what errors forbid that are not accepted
-	Date       string             // for title blocks, as it shall be printed; may be empty
+	Date       string             // and time of printing, as it shall be printed; may be empty
 }
 
 // with fills in what was left open.

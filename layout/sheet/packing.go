@@ -69,7 +69,7 @@ func (k *packer) measure(c corner, width length.Length, compact bool) measured {
 // tiles is how many sheets a template needs that is spread over several.
 func (k *packer) tiles(c corner) int {
 	if _, ok := k.tiled[c.id]; !ok {
-		k.tiled[c.id] = cornerSpread(c).sheets(k.o)
+		k.tiled[c.id] = cornerSpread(c, k.o).sheets(k.o)
 	}
 	return k.tiled[c.id]
 }

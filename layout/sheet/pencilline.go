@@ -100,7 +100,7 @@ func lineBlocks(p *plan.Plan, o Options, kind Part, lies message.Message, of fun
 	}) {
 		s, _ := of(g.first())
 		s.kind, s.title, s.lies, s.job, s.stop = kind, g.names(), lies, s.pencil(), o.refusal(check.Drilling, g.fronts)
-		b := block{spread: s, name: g.names(), sketch: s.blind, lines: pencilLines{
+		b := block{spread: s, name: message.New("%v. %v", g.names(), g.sizes(o.Say)), sketch: s.blind, lines: pencilLines{
 			heads: []message.Message{message.New("Front"), message.New("Pencil line from the left edge"), message.New("from the right edge")},
 		}}
 		for _, f := range g.fronts {

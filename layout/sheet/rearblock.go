@@ -18,7 +18,7 @@ import (
 
 // rearPages draws the rear faces with their holes, up to three to a sheet;
 // fronts with equal faces share one drawing.
-func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
+func rearPages(p *plan.Plan, o Options) []Page {
 	all := groups(p, o, rearKey)
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
@@ -31,7 +31,7 @@ func rearPages(p *plan.Plan, job message.Message, o Options) []Page {
 		n := min(each, len(all))
 		title := message.New("Rear faces, drilled")
 		d := newDraft(RearFaces, title, w, h, o)
-		above := d.titleBlock(job, title, message.New("as noted"), o.Date)
+		above := d.titleBlock(title, message.New("as noted"), o)
 		d.box(drawing.Frame, d.area)
 		high := above.Height() / length.Length(each)
 		for i, g := range all[:n] {

@@ -22,7 +22,6 @@ type tableLayout struct {
 	kind    Part
 	table   *list.Table
 	o       Options
-	job     message.Message
 	widths  []length.Length
 	pages   []*tablePart
 	y       length.Length
@@ -40,8 +39,8 @@ type tablePart struct {
 	before int // how many of the page's own marks come before the rows
 }
 
-func tablePages(kind Part, t list.Table, job message.Message, o Options) []Page {
-	k := &tableLayout{kind: kind, table: &t, o: o, job: job}
+func tablePages(kind Part, t list.Table, o Options) []Page {
+	k := &tableLayout{kind: kind, table: &t, o: o}
 	k.newPage()
 	for i, row := range t.Rows {
 		need := k.rowHeight(row, row.Group)
@@ -121,7 +120,7 @@ func (k *tableLayout) newPage() {
 		title = k.o.Say.Say(message.New("%v (continued)", title))
 	}
 	y = d.paragraph(d.area.Min.X, y, d.area.Width(), lettering.Large, true, said(title)) - mm(1)
-	y = d.paragraph(d.area.Min.X, y, d.area.Width(), lettering.Small, false, k.job) - mm(2)
+	y = d.paragraph(d.area.Min.X, y, d.area.Width(), lettering.Small, false, said(k.o.stamp.job)) - mm(2)
 	if len(k.pages) == 1 {
 		for _, s := range k.table.Intro {
 			y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, false, said(s)) - mm(2)

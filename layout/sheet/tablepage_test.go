@@ -64,10 +64,10 @@ func TestNotesNeedNoHeading(t *testing.T) {
 	for range 40 {
 		table.Rows = append(table.Rows, list.Row{Cells: []string{"side"}})
 	}
-	for len(tablePages(CutList, table, said("job"), Options{}.with())) == 1 {
+	for len(tablePages(CutList, table, Options{}.with())) == 1 {
 		table.Rows = append(table.Rows, list.Row{Cells: []string{"side"}})
 	}
-	pages := tablePages(CutList, table, said("job"), Options{}.with())
+	pages := tablePages(CutList, table, Options{}.with())
 	if s := words(pages[1]); strings.Contains(s, "Piece ") || !strings.Contains(s, "last") {
 		t.Errorf("the last page: %q", s)
 	}

@@ -1,9 +1,13 @@
 package sheet
 
 import (
+	"slices"
+	"strings"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/list"
+	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -25,10 +29,11 @@ func blockHeight(o Options) length.Length {
 }
 
 // titleBlock draws the title block along the lower edge, with the fields of
-// ISO 7200 that a workshop drawing needs (from memory): project, title, scale,
-// unit, date, sheet. The sheet's number is written when all pages are known. A
-// correction has a line of its own below. It gives the area above the block.
-func (d *draft) titleBlock(job, title, scale message.Message, date string) plane.Rect {
+// ISO 7200 that a workshop drawing needs (from memory): job with its number and
+// client, title and author, scale and unit, date and revision, sheet. The sheet's
+// number is written when all pages are known. A correction has a line of its own
+// below. It gives the area above the block.
+func (d *draft) titleBlock(title, scale message.Message, o Options) plane.Rect {
 	r := d.area
 	above := d.area
 	if c := d.page.Correction; !c.None() {
@@ -39,17 +44,18 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 	}
 	r.Max.Y = r.Min.Y + fieldsHeight
 	d.box(drawing.Frame, r)
-	unit := message.New("all sizes in %v", list.UnitWord(d.say.Unit))
+	s := o.stamp
 	fields := []struct {
 		head   message.Message
 		text   message.Message
+		under  string
 		weight int64
 	}{
-		{message.New("Project"), job, 32},
-		{message.New("Title"), title, 32},
-		{message.New("Scale"), scale, 20},
-		{message.New("Date"), said(date), 16},
-		{message.New("Sheet"), message.Message{}, 14},
+		{message.New("Project"), said(s.job), s.client, 30},
+		{message.New("Title"), title, s.author, 30},
+		{message.New("Scale"), scale, d.say.Say(message.New("all sizes in %v", list.UnitWord(d.say.Unit))), 19},
+		{message.New("Date"), said(joined(o.Date, s.revision)), s.plan, 23},
+		{message.New("Sheet"), message.Message{}, "", 12},
 	}
 	total := int64(0)
 	for _, f := range fields {
@@ -69,8 +75,9 @@ func (d *draft) titleBlock(job, title, scale message.Message, date string) plane
 			break
 		}
 		d.field(room, d.say.Say(f.text))
-		if i == 2 {
-			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.Anchor{}, lettering.Tiny, false, d.say.Say(unit))
+		if f.under != "" {
+			under := lettering.Shorten(f.under, lettering.Tiny, false, room.Width())
+			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.Anchor{}, lettering.Tiny, false, under)
 		}
 		x = end
 	}
@@ -94,10 +101,14 @@ func (d *draft) field(box plane.Rect, s string) {
 	d.lines(box.Min.X, box.Max.Y, size, true, lines)
 }
 
-// number writes on every page which of how many it is: in its title block, or
-// where it has none at the lower right corner inside its margins, and before that
-// the correction that it is printed with, which title blocks have already.
+// number writes on every page which of how many it is, and what tells it from the
+// pages of another job, or of this one as it was: in its title block, or where it
+// has none at the lower right corner inside its margins, in two lines where one has
+// no room, and with them the correction that it is printed with, which title blocks
+// have already.
 func number(pages []Page, o Options) {
+	s := o.stamp
+	printed := joined(o.Date, s.plan)
 	for i := range pages {
 		own := pages[i].Placed[len(pages[i].Placed)-1].Drawing
 		d := &draft{own: own, say: o.Say, area: pages[i].Inside}
@@ -105,12 +116,47 @@ func number(pages []Page, o Options) {
 			d.field(room, o.Say.Say(message.New("%v of %v", i+1, len(pages))))
 			continue
 		}
-		at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1)}
-		foot := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
-		if c := pages[i].Correction; !c.None() {
-			room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3) - lettering.Width(foot, lettering.Tiny, false)
-			foot = c.shortened(o.Say, room) + "  " + foot
+		room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3)
+		page := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
+		foot := []string{joined(s.job, s.revision, printed, page)}
+		if lettering.Width(foot[0], lettering.Tiny, false) > room {
+			least := joined(s.revision, page)
+			job := lettering.Shorten(s.job, lettering.Tiny, false, room-lettering.Width(between+least, lettering.Tiny, false))
+			foot = []string{joined(job, least), printed}
 		}
-		d.text(at, drawing.Anchor{X: 1}, lettering.Tiny, false, foot)
+		if c := pages[i].Correction; !c.None() {
+			last := &foot[len(foot)-1]
+			*last = joined(c.shortened(o.Say, room-lettering.Width(*last+between, lettering.Tiny, false)), *last)
+		}
+		for k, line := range foot {
+			at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1) + length.Length(k)*lettering.Pitch(lettering.Tiny)}
+			d.text(at, drawing.Anchor{X: 1}, lettering.Tiny, false, line)
+		}
 	}
+}
+
+// stamp is what tells papers apart: the job with its number, its revision, who it is
+// for and from, and the plan they were printed from; as it is written.
+type stamp struct{ job, revision, client, author, plan string }
+
+func stampOf(p *plan.Plan, say message.Language) stamp {
+	s := stamp{job: title(p), plan: say.Say(message.New("stamp %v", p.Fingerprint()))}
+	if p.Project == nil {
+		return s
+	}
+	s.job, s.client = joined(s.job, clipped(p.Project.Number, 40)), clipped(p.Project.Client, 60)
+	if v := clipped(p.Project.Revision, 20); v != "" {
+		s.revision = say.Say(message.New("revision %v", v))
+	}
+	if v := clipped(p.Project.DrawnBy, 60); v != "" {
+		s.author = say.Say(message.New("drawn by %v", v))
+	}
+	return s
+}
+
+const between = "  ·  "
+
+// joined puts what is said of a page beside each other.
+func joined(all ...string) string {
+	return strings.Join(slices.DeleteFunc(all, func(s string) bool { return s == "" }), between)
 }

@@ -46,10 +46,10 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 
 // tileCorner spreads a corner template over several sheets.
 func tileCorner(c corner, o Options, first int) []Page {
-	return cornerSpread(c).pages(o, first)
+	return cornerSpread(c, o).pages(o, first)
 }
 
-func cornerSpread(c corner) spread {
+func cornerSpread(c corner, o Options) spread {
 	f := c.of.first()
 	region := plane.R(-beyond, -beyond, c.edge()+labelGap+labelWidth, c.highest()+beyond)
 	if c.side == plan.Left {
@@ -62,7 +62,7 @@ func cornerSpread(c corner) spread {
 		kind:   CornerTemplates,
 		title:  c.of.names(),
 		stop:   c.stop,
-		what:   message.New("Drilling template 1:1, REAR FACE, %v. %v", sideInRoom(c.side), c.of.names()),
+		what:   message.New("Drilling template 1:1, REAR FACE, %v. %v. %v", sideInRoom(c.side), c.of.names(), c.of.sizes(o.Say)),
 		job:    message.New("The holes near one side edge of the front."),
 		lies:   faceDown(),
 		panel:  rearPanel(f),

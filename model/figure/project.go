@@ -45,6 +45,10 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 	return []Row{
 		version("frontlay", ProjectVersion),
 		line("title", "Title", "What the job is called.", &p.Title),
+		line("number", "Number", "The job's or drawing's number; it is printed on every page.", &p.Number),
+		line("client", "Client", "Who the job is for; it is printed in title blocks.", &p.Client),
+		line("drawn_by", "Drawn by", "Who planned it; it is printed in title blocks.", &p.DrawnBy),
+		line("revision", "Revision", "Which state of the drawing it is, such as B; it is printed on every page.", &p.Revision),
 		unit(&p.Unit),
 		notes("notes", "Notes", "Anything worth remembering; it is printed with the job.", &p.Notes),
 		group("rounding", "", "How computed front heights are rounded.", Rounding(&p.Rounding)),

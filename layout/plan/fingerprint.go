@@ -1,0 +1,139 @@
+package plan
+
+import (
+	"crypto/sha256"
+	"encoding/binary"
+	"fmt"
+	"hash"
+	"strconv"
+
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/message"
+)
+
+// Fingerprint tells plans apart on paper: two that differ in anything that is cut,
+// drilled or fitted have different ones, but for one chance in four thousand
+// million. Names, notes and materials are not in it: other words spoil no panel.
+type Fingerprint uint32
+
+// String gives it as it is printed, eight digits from 0 to F.
+func (f Fingerprint) String() string { return fmt.Sprintf("%08X", uint32(f)) }
+
+// ParseFingerprint reads what String gives; small letters are fine.
+func ParseFingerprint(s string) (Fingerprint, bool) {
+	f, err := strconv.ParseUint(s, 16, 32)
+	return Fingerprint(f), err == nil && len(s) == 8
+}
+
+// MarshalText writes it as it is printed.
+func (f Fingerprint) MarshalText() ([]byte, error) { return []byte(f.String()), nil }
+
+// UnmarshalText reads that.
+func (f *Fingerprint) UnmarshalText(s []byte) error {
+	v, ok := ParseFingerprint(string(s))
+	if !ok {
+		return message.New("“%v” is no stamp: it has eight digits from 0 to F.", string(s))
+	}
+	*f = v
+	return nil
+}
+
+// Fingerprint is that of the whole plan.
+func (p *Plan) Fingerprint() Fingerprint {
+	h := digest{sha256.New()}
+	h.say(p.CarcassFingerprint())
+	for i := range p.Fronts {
+		h.say(p.Fronts[i].Fingerprint(), p.Fronts[i].Face)
+	}
+	return h.end()
+}
+
+// CarcassFingerprint is that of what holds the fronts: carcasses, their boards, and
+// the screws of runners in them.
+func (p *Plan) CarcassFingerprint() Fingerprint {
+	h := digest{sha256.New()}
+	if p.Project != nil {
+		for _, b := range []model.Board{p.Project.Boards.Carcass, p.Project.Boards.Front, p.Project.Boards.Back} {
+			h.say(b.Thickness, b.Lipping, b.Grain)
+		}
+	}
+	for i := range p.Cabinets {
+		c := &p.Cabinets[i]
+		h.say(c.Outline, c.Inside, c.Plinth, c.Partitions, c.Beside, c.Depth, c.Mount)
+		for j := range c.Bays {
+			h.say(c.Bays[j].Opening)
+			for _, s := range c.Bays[j].Shelves {
+				h.say(s.Rect)
+			}
+		}
+	}
+	for i := range p.Fronts {
+		f := &p.Fronts[i]
+		h.say(f.Runner.Lower, f.Runner.Start, f.Runner.Length, f.Runner.Screws)
+	}
+	return h.end()
+}
+
+// Fingerprint is that of the front itself: its number, size and holes, and the
+// drawer behind it, wherever it hangs.
+func (f *Front) Fingerprint() Fingerprint {
+	h := digest{sha256.New()}
+	h.say(f.Number, f.Kind, f.Face.Width(), f.Face.Height(), f.Thickness, f.Inset, f.Drop)
+	h.holes(f.Holes)
+	h.holes(f.HandleHoles)
+	if f.Fitted {
+		h.say(f.Runner.Length, f.Drawer.Body.Width(), f.Drawer.Body.Height(), f.Drawer.BottomCut, f.Drawer.BackCut)
+	}
+	return h.end()
+}
+
+// digest gathers what a fingerprint is made of.
+type digest struct{ hash.Hash }
+
+func (h digest) say(all ...any) {
+	for _, one := range all {
+		if r, ok := one.(plane.Rect); ok && r.Empty() {
+			one = plane.Rect{} // wherever nothing is
+		}
+		fmt.Fprintf(h, "%v\x00", one)
+	}
+}
+
+func (h digest) holes(all []Hole) {
+	for _, o := range all {
+		h.say(o.At, o.Kind, o.Diameter, o.Depth)
+	}
+	h.say("end")
+}
+
+func (h digest) end() Fingerprint { return Fingerprint(binary.BigEndian.Uint32(h.Sum(nil))) }
+
+// Paper is what of a plan is kept when it is printed, to tell later what has
+// changed: the fingerprints of the plan, of what holds the fronts, and of the fronts
+// by their numbers, from 1.
+type Paper struct {
+	Plan    Fingerprint   `json:"plan"`
+	Carcass Fingerprint   `json:"carcass"`
+	Fronts  []Fingerprint `json:"fronts"`
+}
+
+// Paper gives what is kept of a plan.
+func (p *Plan) Paper() Paper {
+	paper := Paper{Plan: p.Fingerprint(), Carcass: p.CarcassFingerprint()}
+	for i := range p.Fronts {
+		paper.Fronts = append(paper.Fronts, p.Fronts[i].Fingerprint())
+	}
+	return paper
+}
+
+// Changed gives the numbers of the fronts of another paper that are not as they
+// were: changed, or gone, or not there before.
+func (p Paper) Changed(now Paper) (fronts []int) {
+	for i := range max(len(p.Fronts), len(now.Fronts)) {
+		if i >= len(p.Fronts) || i >= len(now.Fronts) || p.Fronts[i] != now.Fronts[i] {
+			fronts = append(fronts, i+1)
+		}
+	}
+	return fronts
+}
