@@ -20,17 +20,17 @@ func (d *Desk) DrawRows() []command.Command {
 		{Name: "drawdivision", Menu: "Draw", Words: "Draw divisions", Button: command.Button{Words: "Division", Group: command.Hand}, On: command.Nothing, Key: fyne.Key2, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawDivision](d),
 			Do: func() {
-				d.take(tool.DrawDivision{}, message.New("Click a front where its division is to be. Shift frees it, Esc ends drawing."))
+				d.take(tool.DrawDivision{}, message.New("Click a front where its division is to be, or type the height below it and press Enter. Shift frees it, Esc ends drawing."))
 			}},
 		{Name: "drawpartition", Menu: "Draw", Words: "Draw partitions", Button: command.Button{Words: "Partition", Group: command.Hand}, On: command.Nothing, Key: fyne.Key3, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawPartition](d),
 			Do: func() {
-				d.take(tool.DrawPartition{}, message.New("Click into a bay where the partition is to be. Shift frees it, Esc ends drawing."))
+				d.take(tool.DrawPartition{}, message.New("Click into a bay where the partition is to be, or type the clear width at its left and press Enter. Shift frees it, Esc ends drawing."))
 			}},
 		{Name: "drawcabinet", Menu: "Draw", Words: "Draw a cabinet", Button: command.Button{Words: "Cabinet", Group: command.Hand}, On: command.Nothing, Key: fyne.Key4, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawCabinet](d),
 			Do: func() {
-				d.take(tool.DrawCabinet{}, message.New("Click at the right of the run where the new cabinet's upper right corner is to be."))
+				d.take(tool.DrawCabinet{}, message.New("Click beside the run where the new cabinet's upper corner is to be, or type its width and press Enter."))
 			}},
 		{Name: "type", Menu: "Draw", Words: "Type the size of what is selected", On: command.Fronts | command.Divisions | command.Bays | command.Cabinets, Bare: "Enter", After: true,
 			Can: func() bool { return len(d.host.Session().Selection()) > 0 },

@@ -38,6 +38,15 @@ func (c *Screen) Display(f tool.Feedback) {
 	c.repaintOverlay()
 }
 
+// Hold puts another state of the tool into the hand.
+func (c *Screen) Hold(t tool.Tool) {
+	_, before := c.hand.(spacious)
+	c.hand = t
+	if _, now := t.(spacious); now != before && c.fitting {
+		c.repaint()
+	}
+}
+
 // Tell writes to the status line.
 func (c *Screen) Tell(m message.Message) {
 	if c.OnTell != nil {
@@ -126,7 +135,7 @@ func (c *Screen) MouseDown(e *desktop.MouseEvent) {
 			c.pan(e.Position)
 			return
 		}
-		c.hand = c.hand.Press(c, p)
+		c.Hold(c.hand.Press(c, p))
 	case desktop.MouseButtonTertiary:
 		c.pressed = true
 		c.pan(e.Position)
@@ -136,7 +145,7 @@ func (c *Screen) MouseDown(e *desktop.MouseEvent) {
 // pan takes hold of the picture; what was in the hand is in it again afterwards.
 func (c *Screen) pan(at fyne.Position) {
 	c.Display(tool.Feedback{})
-	c.hand = tool.NewPan(at.X, at.Y, c.hand)
+	c.Hold(tool.NewPan(at.X, at.Y, c.hand))
 }
 
 // press is a press of the button, to know a second one by.
@@ -195,14 +204,15 @@ func (c *Screen) letGo(at fyne.Position, m fyne.KeyModifier) {
 		return
 	}
 	c.pressed = false
+	c.scroll.end()
 	if !c.last.near(at) { // a drag is no first click
 		c.last = press{}
 	}
 	p := c.point(at, m)
 	if at != c.pointer {
-		c.hand = c.hand.Move(c, p)
+		c.Hold(c.hand.Move(c, p))
 	}
-	c.hand = c.hand.Release(c, p)
+	c.Hold(c.hand.Release(c, p))
 	c.pointer = at
 	c.leaveFigure(at)
 	if c.fitting {
@@ -261,9 +271,15 @@ func (c *Screen) MouseMoved(e *desktop.MouseEvent) {
 
 // MouseOut ends hovering.
 func (c *Screen) MouseOut() {
-	if !c.pressed {
+	if c.pressed {
+		return
+	}
+	c.hover(drawing.Subject{})
+	if p, ok := c.hand.(tool.Proposing); ok && c.typing == nil { // no key draws what is not seen
+		c.Hold(p.Fresh())
+	}
+	if c.typing == nil {
 		c.Display(tool.Feedback{})
-		c.hover(drawing.Subject{})
 	}
 }
 
@@ -273,8 +289,12 @@ func (c *Screen) move(at fyne.Position) {
 	}
 	c.pointer = at
 	p := c.point(at, c.held())
-	c.hand = c.hand.Move(c, p)
-	if !c.pressed {
+	if c.typing == nil || !c.typing.field.Proposed { // that stays where it is while it is typed
+		c.Hold(c.hand.Move(c, p))
+	}
+	if c.pressed {
+		c.scroll.follow(c)
+	} else {
 		c.hover(p.Thing)
 	}
 }

@@ -57,7 +57,7 @@ func (c *Screen) typeFigure(digit rune) {
 		return
 	}
 	seen := c.subject == Elevation || c.figureOf(f.Of) != nil
-	if !seen || slices.Equal(c.deaf, c.session.Selection()) {
+	if !f.Proposed && (!seen || slices.Equal(c.deaf, c.session.Selection())) {
 		c.Tell(message.New("Click a figure that can be typed, or the front, first."))
 		return
 	}
@@ -76,7 +76,7 @@ var keys = map[fyne.KeyName]tool.Key{
 func (c *Screen) TypedKey(e *fyne.KeyEvent) {
 	if key, ok := keys[e.Name]; ok {
 		if k, ok := c.hand.(tool.Keyed); ok {
-			c.hand = k.Key(c, tool.Stroke{Key: key, Shift: c.held()&fyne.KeyModifierShift != 0})
+			c.Hold(k.Key(c, tool.Stroke{Key: key, Shift: c.held()&fyne.KeyModifierShift != 0}))
 		}
 		return
 	}
@@ -118,15 +118,18 @@ func (c *Screen) Escape() {
 		c.Tell(message.Message{})
 		return
 	}
-	c.hand = c.hand.Escape(c)
+	c.Hold(c.hand.Escape(c))
 	c.pressed = false
+	c.scroll.end()
 	c.Display(tool.Feedback{})
 	c.Tell(message.Message{})
 }
 
 // do makes an edit and tells where it can't be made.
-func (c *Screen) do(e edit.Edit) {
-	if err := c.session.Do(e); err != nil {
+func (c *Screen) do(e edit.Edit) bool {
+	err := c.session.Do(e)
+	if err != nil {
 		c.Tell(tool.Said(err))
 	}
+	return err == nil
 }

@@ -7,6 +7,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
 	"frontlay/model"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/paint"
 	"frontlay/ui/session"
@@ -61,10 +62,21 @@ func (c *Screen) draw() *drawing.Drawing {
 	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings, Locks: true})
 }
 
+// spacious is a tool that wants room beside the run.
+type spacious interface {
+	Room(*session.Session) (left, right length.Length)
+}
+
 // extent is what a fitted picture shows whole.
 func (c *Screen) extent() plane.Rect {
 	if c.subject == Elevation {
-		return c.session.Result().Plan.Extent
+		all := c.session.Result().Plan.Extent
+		if t, ok := c.hand.(spacious); ok {
+			left, right := t.Room(c.session)
+			all.Min.X -= left
+			all.Max.X += right
+		}
+		return all
 	}
 	return c.shown().Bounds()
 }

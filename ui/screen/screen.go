@@ -53,6 +53,7 @@ type Screen struct {
 	deaf      []drawing.Subject
 	spaced    bool // the space bar is held: a drag moves the picture
 	last      press
+	scroll    scrolling
 
 	view    paint.Lens
 	fitting bool // the picture follows the size of the widget
@@ -129,8 +130,11 @@ func (c *Screen) Take(t tool.Tool) {
 	if _, idle := c.hand.(tool.Idle); !idle {
 		c.hand.Escape(c)
 	}
-	c.hand = t
+	c.Hold(t)
 	c.Display(tool.Feedback{})
+	if p, ok := t.(tool.Proposing); ok && len(c.session.Selection()) > 0 {
+		c.Hold(p.Propose(c))
+	}
 }
 
 // margins leave room for the dimensions of the drawing.

@@ -93,7 +93,7 @@ func newTyping(c *Screen, f tool.Field) *typing {
 	t.entry.ExtendBaseWidget(t.entry)
 	t.entry.Figure = f.Name == nil
 	t.entry.SetText(t.was)
-	t.entry.OnSubmitted = func(string) { t.take() }
+	t.entry.OnSubmitted = func(string) { t.take(true) }
 	t.entry.onEscape = func() {
 		t.close()
 		c.Tell(message.Message{})
@@ -101,7 +101,7 @@ func newTyping(c *Screen, f tool.Field) *typing {
 	t.entry.onTab = t.next
 	t.entry.onLost = func() {
 		t.left = true
-		if t.open() && !t.take() {
+		if t.open() && !t.take(false) {
 			t.close()
 		}
 	}
@@ -122,7 +122,7 @@ func (t *typing) open() bool { return t.on.typing == t }
 func (t *typing) place() {
 	size := t.on.Size()
 	at := t.on.view.At(t.field.At)
-	if f := t.on.figureOf(t.field.Of); f != nil {
+	if f := t.on.figureOf(t.field.Of); f != nil && !t.field.Proposed {
 		at = f.at.AddXY(f.size.Width/2, f.size.Height/2)
 	}
 	width := max(110, t.on.measure.of(t.entry.Text, look.Text(), false).Width+40)
@@ -151,24 +151,28 @@ func (t *typing) judge() {
 	t.place()
 }
 
-// take makes what is typed one step and closes the field. It is false where that
-// can't be, and the field stays with the reason beside it.
-func (t *typing) take() bool {
+// take makes what is typed one step and closes the field; what is only proposed is
+// drawn by Enter alone. It is false where it can't be, and the field stays with the
+// reason beside it.
+func (t *typing) take(enter bool) bool {
 	if !t.open() {
 		return true
 	}
-	if t.entry.Text == t.was {
+	f := &t.field
+	if f.Proposed && !enter || !f.Proposed && t.entry.Text == t.was {
 		t.close()
 		return true
 	}
-	e, err := t.field.Edit(t.entry.Text)
+	e, err := f.Edit(t.entry.Text)
 	if err != nil {
 		t.judge()
 		t.on.Tell(tool.Said(err))
 		return false
 	}
 	t.close()
-	t.on.do(e)
+	if t.on.do(e) && f.Drawn != nil {
+		f.Drawn()
+	}
 	return true
 }
 
@@ -182,7 +186,7 @@ func (t *typing) close() {
 	c := t.on
 	c.typing, c.deaf = nil, nil
 	of := t.field.Of
-	if one := session.Front(of.Place); of.Kind != drawing.FrontHeight || !c.session.IsSelected(one) {
+	if one := session.Front(of.Place); !t.field.Proposed && (of.Kind != drawing.FrontHeight || !c.session.IsSelected(one)) {
 		c.deaf = c.session.Selection()
 	}
 	c.Refresh()
@@ -194,10 +198,16 @@ func (t *typing) close() {
 // next takes what is typed and opens the next dimension of the drawing (the one
 // before with Shift).
 func (t *typing) next() {
-	if !t.take() {
+	if !t.take(false) {
 		return
 	}
 	c := t.on
+	if t.field.Next != nil {
+		if next, ok := t.field.Next(c.hand); ok {
+			c.Type(next)
+		}
+		return
+	}
 	var all []drawing.Subject
 	for _, m := range c.shown().Marks {
 		if d, ok := m.(*drawing.Dimension); ok && d.Of.Kind != drawing.Nothing {
@@ -223,7 +233,7 @@ func (t *typing) next() {
 // finishTyping takes what is typed before something else is done; a size that
 // can't be is given up.
 func (c *Screen) finishTyping() {
-	if t := c.typing; t != nil && !t.take() {
+	if t := c.typing; t != nil && !t.take(false) {
 		t.close()
 	}
 }

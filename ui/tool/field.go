@@ -18,6 +18,14 @@ type Field struct {
 	// Edit is the change that a typed text asks for; the error says why there is
 	// none, and what would be possible.
 	Edit func(text string) (edit.Edit, error)
+	// Proposed tells that it is a size of what a tool would draw: Enter draws it,
+	// changed or not, going elsewhere does not.
+	Proposed bool
+	// Drawn follows the change; nil: nothing does.
+	Drawn func()
+	// Next is the field that Tab leads to, where it is not the next of the drawing,
+	// by the tool that is in the hand then.
+	Next func(Tool) (Field, bool)
 }
 
 // Follows tells that a size can't be typed.

@@ -43,6 +43,8 @@ type Desk interface {
 	Pan(dx, dy float32)
 	// Type opens a field over a text of the drawing.
 	Type(Field)
+	// Hold puts another state of the tool into the hand.
+	Hold(Tool)
 	// Display puts marks of the tool over the picture until the next event.
 	Display(Feedback)
 	// Tell writes to the status line.
