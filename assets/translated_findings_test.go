@@ -38,7 +38,7 @@ func TestFindingsAreSaidInEveryLanguage(t *testing.T) {
 				t.Fatal(err)
 			}
 			for _, found := range layout.Solve(f.Project).Findings {
-				for _, m := range []message.Message{found.Where, found.What, found.Change, found.Mark} {
+				for _, m := range []message.Message{found.Where, found.What, found.Change, found.Flag} {
 					said, was := say.Say(m), english.Say(m)
 					if strings.Contains(said, "%!") || strings.Contains(said, "%v") {
 						t.Errorf("%s: %s: %q", code, rule, said)

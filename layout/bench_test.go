@@ -104,7 +104,7 @@ func BenchmarkDrag(b *testing.B) {
 	b.ReportAllocs()
 	for b.Loop() {
 		r := layout.Solve(p)
-		view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: true, Findings: r.Findings})
+		view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: true, Found: view.Found{All: r.Findings}})
 	}
 }
 

@@ -59,7 +59,7 @@ func FuzzLoadAndSolve(f *testing.F) {
 				layout.Offered(file.Project, r, *g)
 			}
 		}
-		view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: true, Findings: r.Findings})
+		view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: true, Found: view.Found{All: r.Findings}})
 		for i := range r.Plan.Fronts {
 			fr := &r.Plan.Fronts[i]
 			view.Rear(fr)

@@ -192,7 +192,7 @@ func TestFrontWeights(t *testing.T) {
 func TestMessagesAreWhole(t *testing.T) {
 	for _, r := range check.Rules() {
 		for _, f := range layout.Solve(load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))).Findings {
-			for _, m := range []string{f.What.String(), f.Where.String(), f.Change.String(), f.Mark.String()} {
+			for _, m := range []string{f.What.String(), f.Where.String(), f.Change.String(), f.Flag.String()} {
 				if strings.Contains(m, "%!") || strings.Contains(m, "{") {
 					t.Errorf("%s: %q", r.Name, m)
 				}

@@ -24,14 +24,15 @@ model/yamlfile: model model/figure model/length model/message gopkg.in/yaml.v3
 layout/plane: model/length
 layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message
-layout/drawing: layout/lettering layout/plane model model/length model/message
-layout/check: layout/plan layout/plane model model/edit model/length model/message
-layout/view: layout/check layout/drawing layout/plan layout/plane model model/length model/message
+layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
+layout/mark: layout/plane model/length
+layout/check: layout/mark layout/plan layout/plane model model/edit model/length model/message
+layout/view: layout/check layout/drawing layout/mark layout/plan layout/plane model model/length model/message
 layout/list: layout/check layout/plan layout/plane model model/length model/message
 layout/lettering: model/length
 layout/sheet: layout/check layout/drawing layout/lettering layout/list layout/plan layout/plane layout/view model model/length model/message
-layout/ink: layout/drawing layout/lettering layout/plane model/length model/message
-layout/drawing/dxf: layout/drawing layout/plane model/length model/message
+layout/ink: layout/drawing layout/lettering layout/mark layout/plane model/length model/message
+layout/drawing/dxf: layout/drawing layout/mark layout/plane model/length model/message
 layout/drawing/svg: layout/drawing layout/ink layout/lettering layout/plane model/length model/message
 layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg layout/lettering layout/list layout/plan layout/plane layout/sheet layout/view model/length model/message
 layout: layout/check layout/plan model model/edit
@@ -41,8 +42,8 @@ ui/look: assets layout/drawing fyne.io/fyne/v2
 ui/field: model/edit model/length model/message fyne.io/fyne/v2
 ui/session: layout layout/check layout/drawing layout/plan model model/edit model/history model/length model/message
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
-ui/paint: layout/drawing layout/plane model model/length model/message ui/look fyne.io/fyne/v2
-ui/screen: layout/drawing layout/ink layout/lettering layout/plane layout/sheet layout/view model model/edit model/length model/message ui/field ui/look ui/paint ui/session ui/tool fyne.io/fyne/v2
+ui/paint: layout/drawing layout/mark layout/plane model model/length model/message ui/look fyne.io/fyne/v2
+ui/screen: layout/drawing layout/ink layout/lettering layout/mark layout/plane layout/sheet layout/view model model/edit model/length model/message ui/field ui/look ui/paint ui/session ui/tool fyne.io/fyne/v2
 ui/inspector: layout/drawing layout/plan model model/edit model/figure model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/plane layout/view model model/figure model/history model/length model/message ui/field ui/look ui/tool fyne.io/fyne/v2

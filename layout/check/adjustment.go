@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -32,7 +33,8 @@ func findAdjustment(s *search) {
 			Found: found, Needed: needed,
 			What:   message.New("the connector moves the front up by %v; its cover of %v then falls short of %v", up, found, asked),
 			Change: message.New("raise the runner by %v, or move the front up by no more than %v", needed-found, found-asked),
-			Area:   strip(f, f.Face.Min.Y, f.Face.Min.Y+needed),
+			Spots:  []mark.Spot{strip(f, f.Face.Min.Y, f.Face.Min.Y+needed)},
+			Flag:   message.New("%v of adjustment is too much", up),
 			Fixes:  []edit.Edit{setDrop(f, f.Drop+needed-found)},
 		})
 	})
@@ -77,6 +79,8 @@ func (s *search) room(c *plan.Cabinet, which oneReveal, found, needed length.Len
 		Place: c.Place, Found: found, Needed: needed,
 		What:   message.New("the connectors move a front by %v, further than the gap %v, which is %v", needed, which.where, found),
 		Change: message.New("make the gap larger by %v, or adjust the fronts by less", needed-found),
+		Spots:  s.gaps(c, which),
+		Flag:   message.New("%v of adjustment is too much", needed),
 		Fixes:  s.otherReveal(c, which, needed),
 	})
 }

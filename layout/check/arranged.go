@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
 	"frontlay/model/message"
@@ -26,16 +27,27 @@ func findLineUp(s *search) {
 		switch p.Kind {
 		case plan.LineUpUnknown:
 			f.What = message.New("there is no single front named %v to line up with", p.Name)
+			f.Flag = message.New("No front to line up with")
 		case plan.LineUpCircle:
 			f.What = message.New("this bay and the one of %v wait for each other to line up", p.Name)
+			f.Flag = message.New("Two bays wait for each other")
+			for _, other := range p.Others {
+				g := s.frontAt(other)
+				f.Spots = append(f.Spots, level(g, g.Face.Max.Y))
+			}
 		case plan.LineUpNoRoom:
 			f.Found = p.Amount.Abs()
 			f.What = message.New("the line to meet lies %v away from where this front can end", p.Amount.Abs())
+			f.Flag = message.New("The line is %v away", p.Amount.Abs())
+			at := s.frontAt(p.Place)
+			f.Spots = []mark.Spot{level(at, p.Line), tall(at, inDepth, at.Face.Centre().X, at.Face.Max.Y, p.Line)}
 		default:
 			continue
 		}
+		at := s.frontAt(p.Place)
+		f.Spots = append(f.Spots, level(at, at.Face.Max.Y))
 		f.Fixes = []edit.Edit{edit.LineUp{At: p.Place}}
-		s.front(s.frontAt(p.Place), f)
+		s.front(at, f)
 	}
 }
 
@@ -57,8 +69,14 @@ func findSpan(s *search) {
 		if p.Kind != plan.SpanNoPlace {
 			continue
 		}
-		s.front(s.frontAt(p.Place), Finding{
+		f := s.frontAt(p.Place)
+		bays := s.plan.Cabinets[p.Place.Cabinet].Bays
+		asked := f.Face // as far as it was asked to reach, in the bays that there are
+		asked.Max.X = bays[min(p.Place.Bay+int(p.Amount), len(bays))-1].Stack.Max.X
+		s.front(f, Finding{
 			What:   message.New("it can't span %v bays from here", int(p.Amount)),
+			Spots:  []mark.Spot{onBoard(f, mark.Outline, mark.Elevation, asked), onBoard(f, mark.Outline, mark.Section, f.Face)},
+			Flag:   message.New("Can't span %v bays", int(p.Amount)),
 			Change: message.New("move it to the top or the bottom of its stack, with enough bays to its right, or let it span one bay"),
 			Fixes:  []edit.Edit{edit.ReorderFront{At: p.Place}, edit.ReorderFront{At: p.Place, To: len(s.plan.Project.BayAt(p.Place).Fronts) - 1}, edit.SetSpan{At: p.Place, Count: 1}},
 		})

@@ -1,7 +1,9 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -47,7 +49,9 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 		return
 	}
 	side, key := message.New("left"), "left.filler"
+	in := plane.R(f.Face.Min.X-found, f.Face.Min.Y, f.Face.Min.X-found+needed, f.Face.Max.Y)
 	if right {
+		in.Min.X, in.Max.X = f.Face.Max.X+found-needed, f.Face.Max.X+found
 		side, key = message.New("right"), "right.filler"
 	}
 	b.Filler += needed - found
@@ -55,11 +59,18 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 		Found: found, Needed: needed,
 		What:   message.New("the front is %v from the wall on the %v, where something projects %v; needed is %v", found, side, b.Projection, needed),
 		Change: message.New("put a filler at the %v, or make it wider by %v", side, needed-found),
-		Area:   f.Face,
-		Mark:   message.New("can't open"),
+		Spots:  []mark.Spot{beforeFace(f, in)},
+		Flag:   message.New("Can't open, %v short", needed-found),
 		Fixes: []edit.Edit{edit.Several{
 			Name:  message.New("Filler of %v at the %v", b.Filler, side),
 			Edits: []edit.Edit{edit.SetCabinet(f.Place, key, b.Filler)},
 		}},
 	})
+}
+
+// beforeFace is a place in the way of an opening drawer, seen from above as far
+// out as the front is thick, three times.
+func beforeFace(f *plan.Front, box plane.Rect) mark.Spot {
+	near, _ := f.Board()
+	return mark.Spot{Shape: mark.Band, In: mark.Elevation | mark.Plan, Front: f.Number, Box: box, Near: near - 3*f.Thickness, Far: near}
 }

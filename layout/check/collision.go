@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -72,7 +73,7 @@ func (s *search) overlap(f, g *plan.Front, area plane.Rect) {
 		Found:  found,
 		What:   message.New("it overlaps front %v (%v) by %v", g.Number, g.Name, found),
 		Change: message.New("make one of the two smaller by %v, or the reveals between them larger", found),
-		Area:   area,
-		Mark:   message.New("overlap %v", found),
+		Spots:  []mark.Spot{onBoard(f, mark.Band, onFace, area)},
+		Flag:   message.New("Fronts overlap, %v", found),
 	})
 }

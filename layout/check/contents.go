@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/message"
@@ -19,6 +20,7 @@ var contents = Rule{
 
 func findContents(s *search) {
 	all, silent := 0, 0
+	var spots []mark.Spot
 	s.drawers(func(f *plan.Front) {
 		if f.Runner.Load <= 0 {
 			return
@@ -26,6 +28,7 @@ func findContents(s *search) {
 		all++
 		if s.plan.Project.FrontAt(f.Place).Contents.Weight <= 0 {
 			silent++
+			spots = append(spots, s.drawer(f, mark.Outline))
 		}
 	})
 	if silent == 0 {
@@ -35,5 +38,7 @@ func findContents(s *search) {
 		Place:  model.Whole,
 		What:   message.New("the weight of the contents is not given, so that the load was not checked; drawers: %v of %v", silent, all),
 		Change: message.New("give each drawer the weight that it may hold"),
+		Spots:  spots,
+		Flag:   message.New("Weight of the contents not given"),
 	})
 }

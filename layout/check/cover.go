@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model/edit"
@@ -29,14 +30,16 @@ func findCoverBelow(s *search) {
 		}
 		short := needed - found
 		what := message.New("the front covers the drawer bottom by %v; needed is %v", found, needed)
+		flag := message.New("Cover short by %v", short)
 		if found < 0 {
+			flag = message.New("Drawer bottom shows, %v", -found)
 			what = message.New("the drawer bottom shows %v below the front; needed is a cover of %v", -found, needed)
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: what,
 			Change: message.New("raise the runner by %v, or lower the front's bottom edge by it", short),
-			Area:   strip(f, f.Drawer.Bottom.Min.Y, f.Face.Min.Y+needed),
-			Mark:   message.New("cover short by %v", short),
+			Spots:  []mark.Spot{strip(f, f.Drawer.Bottom.Min.Y, f.Face.Min.Y+needed)},
+			Flag:   flag,
 			Fixes:  []edit.Edit{setDrop(f, f.Drop+short)},
 		})
 	})
@@ -69,8 +72,8 @@ func (s *search) oneSide(f *plan.Front, side message.Message, right bool, found 
 		Found:  found,
 		What:   message.New("the drawer stands out %v past the front on the %v", -found, side),
 		Change: message.New("make the reveal on the %v smaller by %v", side, -found),
-		Area:   area,
-		Mark:   message.New("short by %v", -found),
+		Spots:  []mark.Spot{onBoard(f, mark.Band, onFace|mark.Plan, area)},
+		Flag:   message.New("Drawer side shows, %v", -found),
 		Fixes:  s.widen(f, right, -found),
 	})
 }

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -45,14 +46,16 @@ func findDrawerSize(s *search) {
 		p := parts[worst]
 		what := message.New("%v comes to %v in a bay %v wide", p.what, p.size, f.Opening.Width())
 		change := message.New("make the bay or the runner larger by more than %v, or use other hardware", -p.size)
+		flag := message.New("No drawer left")
 		if p.need > 0 {
+			flag = message.New("Drawer bottom too narrow by %v", p.need-p.size)
 			what = message.New("%v comes to %v in a bay %v wide; needed is %v", p.what, p.size, f.Opening.Width(), p.need)
 			change = message.New("make the bay wider by %v, or use other hardware", p.need-p.size)
 		}
 		s.front(f, Finding{
 			Found: p.size, Needed: p.need, What: what, Change: change,
-			Area: f.Face,
-			Mark: message.New("no drawer left"),
+			Spots: []mark.Spot{s.drawer(f, mark.Cross)},
+			Flag:  flag,
 		})
 	})
 }

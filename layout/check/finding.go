@@ -3,7 +3,7 @@
 package check
 
 import (
-	"frontlay/layout/plane"
+	"frontlay/layout/mark"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -56,9 +56,8 @@ const (
 )
 
 // Finding is one result of the check. Found and Needed are lengths; a finding
-// about weight has FoundKg and NeededKg instead. Area is where it shows in the run frame; empty where it has
-// no place of its own. Front is the number of the front, 0 where it is about
-// more than one.
+// about weight has FoundKg and NeededKg instead. Front is the number of the front,
+// 0 where it is about more than one.
 type Finding struct {
 	Rule     string
 	Severity Severity
@@ -73,8 +72,8 @@ type Finding struct {
 	What     message.Message // what is wrong, with the figures
 	Where    message.Message // cabinet, bay, front, in words
 	Change   message.Message // what to change
-	Area     plane.Rect
-	Mark     message.Message // a few words to write at Area
+	Spots    []mark.Spot     // the places that it speaks of
+	Flag     message.Message // a few words for its flag in the drawing
 	Fixes    []edit.Edit     // changes that may mend it, the best first; layout.Offered tells which really do
 	Accepted string          // the reason why the user accepts it; empty: not accepted
 }

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -36,6 +37,12 @@ func findHeldNearTop(s *search) {
 		for i := range f.Holes {
 			highest = max(highest, f.Holes[i].At.Y)
 		}
+		var spots []mark.Spot
+		for i := range f.Holes {
+			if h := &f.Holes[i]; h.At.Y == highest {
+				spots = append(spots, hole(f, h), tall(f, onFace|mark.Section, f.Face.Min.X+h.At.X, f.Face.Min.Y+highest, f.Face.Max.Y))
+			}
+		}
 		height := f.Face.Height()
 		needed := frontReach.In(s.plan.Project)
 		if _, set := s.plan.Project.Checks.Limits[frontReach.Key]; !set {
@@ -49,8 +56,8 @@ func findHeldNearTop(s *search) {
 			Found: found, Needed: needed,
 			What:   message.New("the front reaches %v above its highest hole; at most %v holds it still", found, needed),
 			Change: message.New("choose a higher drawer or one with rails, or divide the front"),
-			Area:   strip(f, f.Face.Min.Y+highest, f.Face.Max.Y),
-			Mark:   message.New("held too low"),
+			Spots:  spots,
+			Flag:   message.New("Held too low, by %v", found-needed),
 			Fixes:  s.tallerDrawers(f),
 		})
 	})

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -24,15 +25,18 @@ func findHardware(s *search) {
 		switch p.Kind {
 		case plan.SheetMissing:
 			f.What = message.New("there is no hardware sheet named %v in the project", name(p.Name))
+			f.Flag = message.New("No hardware")
 			f.Change = message.New("choose one of the project's hardware sheets")
 			f.Fixes = s.otherSheets(p.Place)
 		case plan.DrawerUnknown:
 			f.What = message.New("the hardware sheet has no drawer height named %v", p.Name)
+			f.Flag = message.New("No such drawer")
 			f.Change = message.New("choose one of the sheet's drawer heights")
 			f.Fixes = []edit.Edit{edit.SetDrawer{At: p.Place, Drawer: "auto"}}
 		case plan.RunnerUnknown:
 			f.Found = p.Amount
 			f.What = message.New("the hardware sheet has no runner of %v", p.Amount)
+			f.Flag = message.New("No runner of %v", p.Amount)
 			f.Change = message.New("choose one of the sheet's runners")
 			f.Fixes = []edit.Edit{edit.SetRunner{At: p.Place}}
 		default:
@@ -40,6 +44,12 @@ func findHardware(s *search) {
 		}
 		if p.Place.Front >= 0 {
 			f.Front = s.frontAt(p.Place).Number
+		}
+		b := &s.plan.Cabinets[p.Place.Cabinet].Bays[p.Place.Bay]
+		for k := b.First; k < b.First+b.Count; k++ {
+			if g := &s.plan.Fronts[k]; g.Kind == model.DrawerFront && (f.Front == 0 || f.Front == g.Number) {
+				f.Spots = append(f.Spots, s.drawer(g, mark.Cross))
+			}
 		}
 		s.add(f)
 	}

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -42,6 +43,15 @@ func findHoleDepth(s *search) {
 		if found >= needed {
 			return
 		}
+		var spots []mark.Spot
+		for i := range f.Holes {
+			if h := &f.Holes[i]; h.Depth == deepest {
+				left := hole(f, h) // what is left of the board
+				left.Shape, left.In = mark.Band, mark.Section
+				left.Far = max(left.Near+found, left.Near)
+				spots = append(spots, hole(f, h), left)
+			}
+		}
 		what := message.New("a hole %v deep leaves %v of the front's %v; needed is %v", deepest, found, f.Thickness, needed)
 		if found <= 0 {
 			what = message.New("a hole %v deep comes through the face of a front %v thick; %v must stay", deepest, f.Thickness, needed)
@@ -49,8 +59,8 @@ func findHoleDepth(s *search) {
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: what,
 			Change: message.New("use a front at least %v thicker, or a connector with shallower holes", needed-found),
-			Area:   f.Face,
-			Mark:   message.New("hole too deep"),
+			Spots:  spots,
+			Flag:   message.New("Holes too deep by %v", needed-found),
 		})
 	})
 }

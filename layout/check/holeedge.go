@@ -3,6 +3,7 @@ package check
 import (
 	"slices"
 
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -83,8 +84,8 @@ func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, edge
 	fix := Finding{
 		Found: found, Needed: needed, What: what,
 		Change: s.roomForHole(f, h, edge, needed-found),
-		Area:   around(f, h),
-		Mark:   message.New("hole too near the edge"),
+		Spots:  []mark.Spot{hole(f, h), edgeBeside(f, h, edge)},
+		Flag:   message.New("Hole %v too near the edge", needed-found),
 	}
 	fix.Fixes = s.mendHole(f, h, edge, needed-found)
 	s.front(f, fix)
@@ -119,8 +120,20 @@ func (s *search) roomForHole(f *plan.Front, h *plan.Hole, edge int, short length
 	}
 }
 
-// around is the area of a hole in the run frame.
-func around(f *plan.Front, h *plan.Hole) plane.Rect {
-	at := h.At.Add(f.Face.Min)
-	return plane.Rect{Min: at, Max: at}.Grow(h.Diameter)
+// edgeBeside is the part of a front's edge beside a hole.
+func edgeBeside(f *plan.Front, h *plan.Hole, edge int) mark.Spot {
+	const long = 3 // holes
+	at, face := h.At.Add(f.Face.Min), f.Face
+	r := face.Intersect(plane.Rect{Min: at, Max: at}.Grow(long * h.Diameter))
+	switch edge {
+	case leftEdge:
+		r.Min.X, r.Max.X = face.Min.X, face.Min.X
+	case rightEdge:
+		r.Min.X, r.Max.X = face.Max.X, face.Max.X
+	case bottomEdge:
+		r.Min.Y, r.Max.Y = face.Min.Y, face.Min.Y
+	default:
+		r.Min.Y, r.Max.Y = face.Max.Y, face.Max.Y
+	}
+	return onBoard(f, mark.Edge, onFace, r)
 }

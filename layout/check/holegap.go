@@ -3,6 +3,7 @@ package check
 import (
 	"math"
 
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -62,8 +63,9 @@ func findHoleGap(s *search) {
 		}
 		s.front(f, Finding{
 			Found: worst, Needed: needed, What: what, Change: change,
-			Area: around(f, a),
-			Mark: message.New("holes too close"), Fixes: fixes,
+			Spots: []mark.Spot{hole(f, a), hole(f, b)},
+			Flag:  message.New("Holes %v too close", short),
+			Fixes: fixes,
 		})
 	}
 }

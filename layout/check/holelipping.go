@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -34,8 +35,8 @@ func findHoleLipping(s *search) {
 				Found: found, Needed: lipping,
 				What:   message.New("a hole of %v comes to %v of the edge, into the lipping of %v", h.Diameter, found, lipping),
 				Change: message.New("move the hole %v away from the edge: another drawer, a larger front, or the handle elsewhere", lipping-found),
-				Area:   around(f, h),
-				Mark:   message.New("hole in the lipping"),
+				Spots:  []mark.Spot{hole(f, h), edgeBeside(f, h, edge)},
+				Flag:   message.New("Hole %v into the lipping", lipping-found),
 				Fixes:  s.mendHole(f, h, edge, lipping-found),
 			})
 		}

@@ -1,7 +1,9 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -39,6 +41,8 @@ func findHoleRows(s *search) {
 					Found: screws[0].Back, Needed: want,
 					What:   message.New("the runner's first screw is %v behind the carcass's front edge; the hole row is at %v", screws[0].Back, want),
 					Change: message.New("set the rows back by what the runner needs, or drill its holes apart from the rows"),
+					Spots:  offSetback(f, want),
+					Flag:   message.New("Screws %v off the rows", (screws[0].Back - want).Abs()),
 					Fixes:  []edit.Edit{edit.Set{At: model.Whole, Key: "hole_rows.setback", Value: screws[0].Back}},
 				})
 			}
@@ -52,15 +56,15 @@ func findHoleRows(s *search) {
 			Found:  up,
 			What:   message.New("the runner is off the hole rows; the next row is %v higher", up),
 			Change: message.New("raise the runner by %v, or let the layout choose its drop", up),
-			Area:   strip(f, f.Runner.Lower, f.Runner.Lower+up),
-			Mark:   message.New("off the rows"),
+			Spots:  offRow(f, up),
+			Flag:   message.New("%v off the hole rows", up),
 			Fixes:  []edit.Edit{edit.Set{At: f.Place, Key: "drop"}, setDrop(f, f.Drop+up)},
 		}
 		if down < up && s.canLower(f, down) {
 			off.Found = down
 			off.What = message.New("the runner is off the hole rows; the next row is %v lower", down)
 			off.Change = message.New("lower the runner by %v, or let the layout choose its drop", down)
-			off.Area = strip(f, f.Runner.Lower-down, f.Runner.Lower)
+			off.Spots, off.Flag = offRow(f, -down), message.New("%v off the hole rows", down)
 			off.Fixes = []edit.Edit{setDrop(f, f.Drop-down), off.Fixes[0], off.Fixes[1]}
 		}
 		s.front(f, off)
@@ -77,4 +81,27 @@ func (s *search) canLower(f *plan.Front, by length.Length) bool {
 		return f.Runner.Lower-by >= f.Floor+f.Sheet.Runner.LeastHeight
 	}
 	return f.Drawer.Body.Min.Y-by >= f.Floor
+}
+
+// offRow are the first screws of a runner and the row so far above them, at both
+// sides.
+func offRow(f *plan.Front, up length.Length) []mark.Spot {
+	first := &f.Runner.Screws[0]
+	near, far := inside(f)
+	spots := []mark.Spot{{
+		Shape: mark.Edge, In: inDepth, Front: f.Number, Near: near, Far: far,
+		Box: plane.R(f.Opening.Min.X, first.Y+up, f.Opening.Max.X, first.Y+up),
+	}}
+	return append(spots, screw(f, first, f.Opening.Min.X), screw(f, first, f.Opening.Max.X))
+}
+
+// offSetback are the first screws of a runner, and where the row of holes stands
+// that they miss.
+func offSetback(f *plan.Front, row length.Length) []mark.Spot {
+	first := &f.Runner.Screws[0]
+	line := mark.Spot{
+		Shape: mark.Edge, In: mark.Section | mark.Plan, Front: f.Number, Near: row, Far: row,
+		Box: plane.R(f.Opening.Min.X, f.Face.Min.Y, f.Opening.Max.X, f.Face.Max.Y),
+	}
+	return []mark.Spot{line, screw(f, first, f.Opening.Min.X), screw(f, first, f.Opening.Max.X)}
 }

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -68,6 +69,8 @@ func findJigSettings(s *search) {
 			Found: by, Needed: needed,
 			What:   message.New("its drop of %v differs from that of front %v (%v) by %v, so that the jig must be set twice", low.drop, other.Number, other.Name, by),
 			Change: message.New("raise its runner by %v", by),
+			Spots:  []mark.Spot{runnerLine(f), runnerLine(other)},
+			Flag:   message.New("Jig set twice for %v", by),
 			Fixes:  []edit.Edit{raise},
 		})
 	}
@@ -84,4 +87,11 @@ func (s *search) canRaise(f *plan.Front, by length.Length) bool {
 		}
 	}
 	return true
+}
+
+// runnerLine is the lower edge of a front's runners.
+func runnerLine(f *plan.Front) mark.Spot {
+	s := level(f, f.Runner.Lower)
+	s.Near, s.Far = inside(f)
+	return s
 }

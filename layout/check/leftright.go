@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -36,6 +37,11 @@ func findLeftRight(s *search) {
 			Found: found, Needed: needed,
 			What:   message.New("the edge distances are %v at the left and %v at the right, as seen from the room: a front drilled the wrong way round is not noticed", left, right),
 			Change: message.New("mark left and right on the rear face of each front before drilling"),
+			Spots: []mark.Spot{
+				wide(f, f.Face.Centre().Y, f.Face.Min.X, f.Face.Min.X+left),
+				wide(f, f.Face.Centre().Y, f.Face.Max.X-right, f.Face.Max.X),
+			},
+			Flag: message.New("Sides differ by only %v", found),
 		})
 	})
 }

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -63,7 +64,8 @@ func (s *search) step(f, g, above *plan.Front, step length.Length) {
 		Found:  step.Abs(),
 		What:   message.New("its top edge lies %v off that of front %v (%v) beside it", step.Abs(), f.Number, f.Name),
 		Change: message.New("line the two up, or set them clearly apart"),
-		Area:   strip(g, min(g.Face.Max.Y, f.Face.Max.Y), max(g.Face.Max.Y, f.Face.Max.Y)),
+		Spots:  []mark.Spot{level(f, f.Face.Max.Y), level(g, g.Face.Max.Y)},
+		Flag:   message.New("%v off level", step.Abs()),
 		Fixes:  fixes,
 	})
 }

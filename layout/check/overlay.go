@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -32,17 +33,17 @@ func findOverlay(s *search) {
 			continue
 		}
 		face, open := f.Face, f.Opening
-		s.edge(f, message.New("left"), f.Overlay.Left, func(by length.Length) []edit.Edit { return s.widen(f, false, by) }, plane.R(open.Min.X, face.Min.Y, face.Min.X, face.Max.Y))
-		s.edge(f, message.New("right"), f.Overlay.Right, func(by length.Length) []edit.Edit { return s.widen(f, true, by) }, plane.R(face.Max.X, face.Min.Y, open.Max.X, face.Max.Y))
+		s.edge(f, message.New("left"), f.Overlay.Left, func(by length.Length) []edit.Edit { return s.widen(f, false, by) }, plane.R(min(open.Min.X, face.Min.X), face.Min.Y, max(open.Min.X, face.Min.X), face.Max.Y))
+		s.edge(f, message.New("right"), f.Overlay.Right, func(by length.Length) []edit.Edit { return s.widen(f, true, by) }, plane.R(min(face.Max.X, open.Max.X), face.Min.Y, max(face.Max.X, open.Max.X), face.Max.Y))
 		c := &s.plan.Cabinets[f.Place.Cabinet]
 		if c.Bays[f.Place.Bay].Over != 0 {
 			continue // its height is told by another rule
 		}
 		if f.Bottommost {
-			s.edge(f, message.New("bottom"), f.Overlay.Bottom, func(by length.Length) []edit.Edit { return s.otherReveal(c, bottomReveal(), c.Reveals.Bottom-by) }, strip(f, open.Min.Y, face.Min.Y))
+			s.edge(f, message.New("bottom"), f.Overlay.Bottom, func(by length.Length) []edit.Edit { return s.otherReveal(c, bottomReveal(), c.Reveals.Bottom-by) }, across(f, min(open.Min.Y, face.Min.Y), max(open.Min.Y, face.Min.Y)))
 		}
 		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel == 0 {
-			s.edge(f, message.New("top"), f.Overlay.Top, func(by length.Length) []edit.Edit { return s.otherReveal(c, topReveal(), c.Reveals.Top-by) }, strip(f, face.Max.Y, open.Max.Y))
+			s.edge(f, message.New("top"), f.Overlay.Top, func(by length.Length) []edit.Edit { return s.otherReveal(c, topReveal(), c.Reveals.Top-by) }, across(f, min(face.Max.Y, open.Max.Y), max(face.Max.Y, open.Max.Y)))
 		}
 	}
 }
@@ -54,6 +55,10 @@ func (s *search) edge(f *plan.Front, side message.Message, found length.Length, 
 	if found >= needed {
 		return
 	}
+	in := mark.Plan
+	if area.Width() == f.Face.Width() {
+		in = mark.Section
+	}
 	what := message.New("the front overlays the carcass by %v at its %v edge; needed is %v", found, side, needed)
 	if found < 0 {
 		what = message.New("the front ends %v short of the carcass at its %v edge; needed is an overlay of %v", -found, side, needed)
@@ -61,8 +66,8 @@ func (s *search) edge(f *plan.Front, side message.Message, found length.Length, 
 	s.front(f, Finding{
 		Found: found, Needed: needed, What: what,
 		Change: message.New("make the reveal or gap at the %v smaller by %v", side, needed-found),
-		Area:   area,
-		Mark:   message.New("overlay %v", found),
+		Spots:  []mark.Spot{onBoard(f, mark.Band, onFace|in, area)},
+		Flag:   message.New("Overlay short by %v", needed-found),
 		Fixes:  mend(needed - found),
 	})
 }

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"slices"
 
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -32,7 +33,10 @@ type sideScrew struct {
 	front *plan.Front
 	hole  plan.SideHole
 	reach length.Length
+	x     length.Length // of the face that it goes into, run frame
 }
+
+func (s *sideScrew) spot() mark.Spot { return screw(s.front, &s.hole, s.x) }
 
 // boardScrews are the screws in the boards of a cabinet, from the left side to
 // the right one: into each board's left face and into its right face.
@@ -69,8 +73,8 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 		b.right[j], b.left[j+1] = make([]sideScrew, 0, n), append(make([]sideScrew, 0, n), b.left[j+1]...)
 		for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
 			if f := &s.plan.Fronts[k]; f.Fitted {
-				b.right[j] = appendScrews(b.right[j], f)
-				b.left[j+f.Bays] = appendScrews(b.left[j+f.Bays], f)
+				b.right[j] = appendScrews(b.right[j], f, f.Opening.Min.X)
+				b.left[j+f.Bays] = appendScrews(b.left[j+f.Bays], f, f.Opening.Max.X)
 			}
 		}
 	}
@@ -81,13 +85,13 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 	return b
 }
 
-func appendScrews(all []sideScrew, f *plan.Front) []sideScrew {
+func appendScrews(all []sideScrew, f *plan.Front, x length.Length) []sideScrew {
 	for _, h := range f.Runner.Screws {
 		reach := h.Depth
 		if f.Sheet.Runner.ScrewReach > 0 {
 			reach = f.Sheet.Runner.ScrewReach
 		}
-		all = append(all, sideScrew{f, h, reach})
+		all = append(all, sideScrew{f, h, reach, x})
 	}
 	return all
 }
@@ -107,6 +111,8 @@ func (s *search) through(screws []sideScrew, board length.Length, told map[int]b
 			Found: sc.reach, Needed: board,
 			What:   message.New("a runner screw reaches %v into a board of %v and comes through", sc.reach, board),
 			Change: message.New("use screws shorter by more than %v", sc.reach-board),
+			Spots:  []mark.Spot{sc.spot()},
+			Flag:   message.New("Screw %v too long", sc.reach-board),
 		})
 	}
 }
@@ -128,6 +134,8 @@ func (s *search) meet(left, right []sideScrew, board length.Length) {
 		}
 		s.front(a.front, Finding{
 			Other: b.front.Number, Found: board - both, Needed: gap, What: what,
+			Spots:  []mark.Spot{a.spot(), b.spot()},
+			Flag:   message.New("Screws %v too close", gap+both-board),
 			Change: message.New("use screws shorter by %v together, move one runner by more than %v, or take a thicker partition", gap+both-board, clash(a, b)+gap),
 		})
 	})
@@ -183,6 +191,8 @@ func findScrewReach(s *search) {
 				told = true
 				s.front(x.front, Finding{
 					Found:  x.reach,
+					Spots:  []mark.Spot{x.spot()},
+					Flag:   message.New("How deep screws go is not known"),
 					What:   message.New("its runner screws have others opposite in a partition, and the hardware sheet %v does not say how deep they go; taken is the depth of their holes, %v", x.front.Sheet.Name, x.reach),
 					Change: message.New("write how deep the runner screws go into the hardware sheet: the screw’s length less the runner’s thickness"),
 				})

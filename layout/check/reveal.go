@@ -1,7 +1,9 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -69,6 +71,7 @@ func (s *search) gap(c *plan.Cabinet, which oneReveal, found length.Length) {
 		return
 	}
 	f.Place = c.Place
+	f.Spots = s.gaps(c, which)
 	f.Fixes = s.otherReveal(c, which, f.Needed)
 	s.add(f)
 }
@@ -81,12 +84,14 @@ func (s *search) outOfRange(where message.Message, found length.Length) (Finding
 			Found: found, Needed: least,
 			What:   message.New("the gap %v is %v; at least %v keeps fronts from rubbing", where, found, least),
 			Change: message.New("make the gap larger by %v", least-found),
+			Flag:   message.New("Gap too small by %v", least-found),
 		}, true
 	case found > greatest:
 		return Finding{
 			Found: found, Needed: greatest,
 			What:   message.New("the gap %v is %v; more than %v looks wrong", where, found, greatest),
 			Change: message.New("make the gap smaller by %v", found-greatest),
+			Flag:   message.New("Gap too large by %v", found-greatest),
 		}, true
 	}
 	return Finding{}, false
@@ -105,6 +110,11 @@ func (s *search) neighbours(i int) {
 	gap := b.Bays[0].Stack.Min.X - a.Bays[len(a.Bays)-1].Stack.Max.X
 	if f, ok := s.outOfRange(message.New("to the next cabinet"), gap); ok {
 		f.Place = a.Place
+		last := &a.Bays[len(a.Bays)-1]
+		for _, k := range last.Column {
+			g := &s.plan.Fronts[k]
+			f.Spots = append(f.Spots, onBoard(g, mark.Gap, mark.Elevation|mark.Plan, plane.R(g.Face.Max.X, g.Face.Min.Y, g.Face.Max.X+gap, g.Face.Max.Y)))
+		}
 		f.Fixes = s.otherBetween(a, b, f.Needed)
 		s.add(f)
 	}

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -42,8 +43,8 @@ func findRoomAbove(s *search) {
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: say,
 			Change: s.moreRoom(f, contents, needed-found),
-			Area:   strip(f, top+min(0, found), top+max(needed, 0)),
-			Mark:   message.New("room short by %v", needed-found),
+			Spots:  []mark.Spot{behind(f, top+min(0, found), top+max(needed, 0))},
+			Flag:   message.New("Room short by %v", needed-found),
 			Fixes:  fixes,
 		})
 	})

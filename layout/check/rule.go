@@ -4,7 +4,6 @@ import (
 	"strconv"
 
 	"frontlay/layout/plan"
-	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -175,11 +174,6 @@ func (s *search) drawers(do func(*plan.Front)) {
 			do(f)
 		}
 	}
-}
-
-// strip is the area between two heights over a front's width, for marking.
-func strip(f *plan.Front, from, to length.Length) plane.Rect {
-	return plane.R(f.Face.Min.X, from, f.Face.Max.X, to)
 }
 
 // setDrop is the change that gives a front another drop.

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -25,7 +26,7 @@ func findRunnerDepth(s *search) {
 		r := &f.Sheet.Runner
 		use := f.Runner.Length
 		if use == 0 {
-			use = shortest(f)
+			use = f.LengthAtLeast()
 		}
 		found := f.Runner.Start + use + r.ClearanceBehind
 		if found <= depth {
@@ -35,8 +36,8 @@ func findRunnerDepth(s *search) {
 			Found: found, Needed: depth,
 			What:   message.New("the runner of %v takes %v of depth with its setback and clearance; the inside is %v deep", use, found, depth),
 			Change: message.New("use a shorter runner, or make the cabinet deeper by %v", found-depth),
-			Area:   f.Face,
-			Mark:   message.New("runner too long by %v", found-depth),
+			Spots:  append(runners(f), tooDeep(f, depth, found)),
+			Flag:   message.New("Runner too long by %v", found-depth),
 		}
 		room := depth - f.Runner.Start - r.ClearanceBehind
 		best := longestIn(f, room, 0)
@@ -52,17 +53,6 @@ func findRunnerDepth(s *search) {
 	})
 }
 
-// shortest is the shortest runner of a front's sheet.
-func shortest(f *plan.Front) length.Length {
-	least := length.Length(0)
-	for i := range f.Sheet.Runner.Lengths {
-		if l := f.Sheet.Runner.Lengths[i].Length; least == 0 || l < least {
-			least = l
-		}
-	}
-	return least
-}
-
 // longestIn is the longest runner of a front's sheet that fits a depth and
 // carries at least load kg (runners whose load is not given don't count where a
 // load is asked for); 0 where there is none.
@@ -75,4 +65,10 @@ func longestIn(f *plan.Front, room length.Length, load float64) length.Length {
 		}
 	}
 	return best
+}
+
+// tooDeep is what a drawer needs behind the depth that there is.
+func tooDeep(f *plan.Front, depth, needed length.Length) mark.Spot {
+	ends := f.RunnerEnds()
+	return mark.Spot{Shape: mark.Band, In: mark.Section | mark.Plan, Front: f.Number, Box: ends[0].Union(ends[1]), Near: depth, Far: needed}
 }

@@ -37,8 +37,8 @@ func findRunnerLoad(s *search) {
 			FoundKg: total, NeededKg: f.Runner.Load,
 			What:   message.New("front, drawer and contents weigh %v kg; the runners carry %v kg", tenthUp(total), f.Runner.Load),
 			Change: message.New("use runners that carry more, or keep %v kg out of the drawer", tenthUp(total-f.Runner.Load)),
-			Area:   f.Face,
-			Mark:   message.New("load"),
+			Spots:  runners(f),
+			Flag:   message.New("%v kg too heavy", tenthUp(total-f.Runner.Load)),
 		}
 		if best := longestIn(f, depth, total); best > 0 {
 			finding.Fixes = []edit.Edit{edit.SetRunner{At: f.Place, Length: best}}

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -40,8 +41,8 @@ func findRunnerLow(s *search) {
 			Found: found, Needed: needed,
 			What:   lowWords(found, needed, above, below),
 			Change: message.New("raise the runner by %v", short),
-			Area:   strip(f, f.Runner.Lower, f.Runner.Lower+short),
-			Mark:   message.New("runner low by %v", short),
+			Spots:  []mark.Spot{behind(f, f.Runner.Lower, f.Runner.Lower+short)},
+			Flag:   message.New("Runner low by %v", short),
 			Fixes:  []edit.Edit{setDrop(f, f.Drop+short)},
 		})
 	})

@@ -35,6 +35,8 @@ func findRunnerScrews(s *search) {
 		s.front(f, Finding{
 			Found:  u.length,
 			What:   message.New("the runner of %v has no screw holes in the hardware sheet %v, so no runner templates can be made", u.length, f.Sheet.Name),
+			Spots:  runners(f),
+			Flag:   message.New("No screw holes known"),
 			Change: message.New("write its screw holes into the hardware sheet, or drill with the runner itself as the template"),
 		})
 	})

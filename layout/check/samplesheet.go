@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -32,6 +33,8 @@ func findSampleSheet(s *search) {
 			Place:  s.sheetChosenAt(f),
 			What:   message.New("the figures of the hardware sheet %v are invented; no drawer that can be bought fits them", f.Sheet.Name),
 			Change: message.New("use a sheet with your maker's figures, or write them into this one and say that it is no sample"),
+			Spots:  s.runnersOf(f),
+			Flag:   message.New("Invented hardware"),
 			Fixes:  s.ownSheets(s.sheetChosenAt(f)),
 		})
 	}
@@ -44,6 +47,19 @@ func (s *search) sheetChosenAt(f *plan.Front) model.Place {
 		return f.Place
 	}
 	return model.Place{Cabinet: f.Place.Cabinet, Bay: f.Place.Bay, Front: -1}
+}
+
+// runnersOf are the runners of a front and of the others of its bay that use the
+// same sheet.
+func (s *search) runnersOf(f *plan.Front) []mark.Spot {
+	var spots []mark.Spot
+	b := &s.plan.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay]
+	for k := b.First; k < b.First+b.Count; k++ {
+		if g := &s.plan.Fronts[k]; g.Kind == model.DrawerFront && g.Sheet == f.Sheet {
+			spots = append(spots, runners(g)...)
+		}
+	}
+	return spots
 }
 
 // ownSheets are the changes to those of the project's sheets that are no samples.

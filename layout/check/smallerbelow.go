@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/message"
@@ -40,8 +41,11 @@ func findSmallerBelow(s *search) {
 			Found: found, Needed: needed,
 			What:   message.New("the front is %v high and the one above it %v, though the stack is to be equal or to grow downwards", found, needed),
 			Change: message.New("let runners move to the hole rows instead of fronts, or give the front a height of its own"),
-			Area:   f.Face,
-			Mark:   message.New("smaller than above"),
+			Spots: []mark.Spot{
+				tall(f, inDepth, f.Face.Centre().X, f.Face.Min.Y, f.Face.Max.Y),
+				tall(above, inDepth, f.Face.Centre().X, above.Face.Min.Y, above.Face.Max.Y),
+			},
+			Flag: message.New("Lower than above by %v", needed-found),
 			Fixes: append(s.higher(f, needed-found), edit.Several{
 				Name:  message.New("Let runners move to the hole rows instead of fronts"),
 				Edits: []edit.Edit{edit.Set{At: model.Whole, Key: "hole_rows.mode", Value: int(model.RowsMoveRunners)}},

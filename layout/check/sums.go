@@ -3,7 +3,9 @@ package check
 import (
 	"slices"
 
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -32,6 +34,10 @@ func findSums(s *search) {
 		case plan.BaySum:
 			inside := s.plan.Cabinets[p.Place.Cabinet].Inside.Width()
 			f := Finding{Place: p.Place, Found: inside + p.Amount, Needed: inside}
+			c := &s.plan.Cabinets[p.Place.Cabinet]
+			f.Spots = []mark.Spot{{Shape: mark.Band, In: mark.Elevation, Box: plane.R(
+				c.Inside.Max.X+min(0, p.Amount), c.Inside.Min.Y, c.Inside.Max.X+max(0, p.Amount), c.Inside.Max.Y)}}
+			f.Flag = message.New("Bays %v off", p.Amount.Abs())
 			if p.Amount > 0 {
 				f.What = message.New("the bays and partitions are %v wider than the inside of the cabinet", p.Amount)
 				f.Change = message.New("make a bay narrower by %v or the cabinet wider", p.Amount)
@@ -50,6 +56,14 @@ func (s *search) stackSum(p *plan.Problem) {
 	room := b.Room
 	f := Finding{Place: p.Place, Found: room + p.Amount, Needed: room}
 	inTheWay := s.names(p.Others)
+	if b.Count > 0 {
+		top := &s.plan.Fronts[b.First+b.Count-1]
+		end := top.Face.Max.Y
+		over := strip(top, min(end, end-p.Amount), max(end, end-p.Amount))
+		over.In = inDepth
+		f.Spots = []mark.Spot{over}
+	}
+	f.Flag = message.New("Heights %v off", p.Amount.Abs())
 	if p.Amount > 0 {
 		f.What = message.New("the fronts and gaps are %v higher than the room for them; in the way: %v", p.Amount, inTheWay)
 		f.Change = message.New("let one of them give way by %v, or take one out", p.Amount)

@@ -1,6 +1,7 @@
 package check
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -34,8 +35,8 @@ func findWideFront(s *search) {
 			Found: found, Needed: needed,
 			What:   message.New("the front is %v wide and its drawer has no stabiliser; from %v on it may rack", found, needed),
 			Change: message.New("divide the bay, or use hardware with a stabiliser"),
-			Area:   f.Face,
-			Mark:   message.New("wide"),
+			Spots:  []mark.Spot{wide(f, f.Face.Min.Y+f.Face.Height()/4, f.Face.Min.X, f.Face.Max.X)},
+			Flag:   message.New("%v wide, no stabiliser", found),
 			Fixes:  s.stabilised(f),
 		})
 	})

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/mark"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -29,7 +30,8 @@ func marks() []drawing.Mark {
 		&drawing.Text{Tag: tag(3, drawing.Label), At: at(7, 8), Anchor: drawing.Anchor{X: 1}, Say: message.New("Jars")},
 		&drawing.Dimension{Tag: tag(4, drawing.DimensionLine), From: at(0, 0), To: at(30, 0), Line: length.MM(-10), Level: 2, Value: length.MM(30)},
 		&drawing.Dimension{Tag: tag(5, drawing.DimensionLine), From: at(0, 0), To: at(0, 40), Vertical: true, Line: length.MM(-12), Value: length.MM(40), Prefix: "Ø"},
-		&drawing.Hatch{Tag: tag(6, drawing.Shortfall), Rect: box(1, 2, 3, 4)},
+		&drawing.Hatch{Tag: tag(6, drawing.Carcass), Rect: box(1, 2, 3, 4), Falling: true},
+		&drawing.Spot{Tag: tag(7, drawing.FindingMark), Shape: mark.Ring, Rect: box(5, 6, 7, 8), Chosen: true},
 	}
 }
 
@@ -42,6 +44,7 @@ func TestBounds(t *testing.T) {
 		box(0, -10, 30, 0),  // with its line, without its level
 		box(-12, 0, 0, 40),
 		box(1, 2, 3, 4),
+		box(5, 6, 7, 8),
 	}
 	var d drawing.Drawing
 	if !d.Bounds().Empty() {
@@ -71,7 +74,8 @@ hole circle 50,60 radius 5 of front at 0/0/2
 label text 7,8 bottom-right "Jars" of front at 0/0/3
 dimension dimension 0,0 30,0 at -10 level 2 30 of front at 0/0/4
 dimension dimension 0,0 0,40 at -12 level 0 Ø40 of front at 0/0/5
-shortfall hatch 1,2 3,4 of front at 0/0/6
+carcass hatch 1,2 3,4 falling of front at 0/0/6
+finding ring 5,6 7,8 chosen of front at 0/0/7
 finding rectangle 0,0 1,1 advice
 `
 	if got := d.Dump(); got != want {
@@ -95,13 +99,14 @@ func TestNamesAreDistinct(t *testing.T) {
 			t.Errorf("%s %d is %q; is the last one no longer the last?", what, count, n)
 		}
 	}
-	check("meaning", int(drawing.Note)+1, func(i int) string { return drawing.Meaning(i).String() })
+	check("meaning", int(drawing.Tint)+1, func(i int) string { return drawing.Meaning(i).String() })
 	check("kind", int(drawing.FrontName)+1, func(i int) string { return drawing.SubjectKind(i).String() })
 	for a, want := range map[drawing.Anchor]string{{}: "bottom-left", {X: 0.5, Y: 0.5}: "middle-centre", {X: 1, Y: 1}: "top-right"} {
 		if got := a.String(); got != want {
 			t.Errorf("the anchor is %q, want %q", got, want)
 		}
 	}
+	check("shape", int(mark.Reach)+1, func(i int) string { return mark.Shape(i).String() })
 }
 
 func TestFigureOfADimension(t *testing.T) {

@@ -10,8 +10,8 @@ import (
 
 var meaningNames = [...]string{
 	"carcass", "face", "niche", "panel", "hidden", "drawer", "bottom", "runner",
-	"hole", "cross", "centre", "dimension", "label", "cover", "shortfall",
-	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth",
+	"hole", "cross", "centre", "dimension", "label", "cover",
+	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth", "tint",
 }
 
 // String is the meaning's name, as dumps and file layers write it.
@@ -40,8 +40,8 @@ func (a Anchor) String() string {
 	return [...]string{"bottom", "middle", "top"}[int(2*a.Y)] + "-" + [...]string{"left", "centre", "right"}[int(2*a.X)]
 }
 
-// severityNames are what dumps write behind a mark; errors are plain.
-var severityNames = [...]string{"", " warning", " advice", " accepted"}
+// severityNames are what dumps write behind a mark.
+var severityNames = [...]string{"", " error", " warning", " advice", " accepted"}
 
 // Dump writes a drawing as text, one mark a line, lengths in millimetres: for
 // tests to compare and people to read.
@@ -68,6 +68,10 @@ func (d *Drawing) Dump() string {
 			fmt.Fprintf(&b, "dimension %s,%s %s,%s at %s level %d %s%s", mm(v.From.X), mm(v.From.Y), mm(v.To.X), mm(v.To.Y), mm(v.Line), v.Level, v.Prefix, mm(v.Value))
 		case *Hatch:
 			fmt.Fprintf(&b, "hatch %s,%s %s,%s", mm(v.Rect.Min.X), mm(v.Rect.Min.Y), mm(v.Rect.Max.X), mm(v.Rect.Max.Y))
+			b.WriteString(flag(v.Falling, " falling") + flag(v.Close, " close"))
+		case *Spot:
+			fmt.Fprintf(&b, "%s %s,%s %s,%s", v.Shape, mm(v.Rect.Min.X), mm(v.Rect.Min.Y), mm(v.Rect.Max.X), mm(v.Rect.Max.Y))
+			b.WriteString(flag(v.Chosen, " chosen"))
 		}
 		if t.Of.Kind != Nothing {
 			fmt.Fprintf(&b, " of %s at %d/%d/%d", t.Of.Kind, t.Of.Place.Cabinet, t.Of.Place.Bay, t.Of.Place.Front)

@@ -72,6 +72,8 @@ func touches(m Mark, at plane.Point, r Reach) bool {
 		return v.Rect.Contains(at)
 	case *Circle:
 		return v.Bounds().Grow(r.Near).Contains(at)
+	case *Spot:
+		return v.Bounds().Grow(r.Near).Contains(at)
 	case *Line:
 		return v.Bounds().Grow(r.Near).Contains(at)
 	default:

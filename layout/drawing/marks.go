@@ -4,6 +4,7 @@
 package drawing
 
 import (
+	"frontlay/layout/mark"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -35,8 +36,7 @@ const (
 	DimensionLine                // dimensions and their figures
 	Label                        // names and notes
 	CoverBand                    // the cover: front reaching past the drawer bottom
-	Shortfall                    // where something is missing
-	FindingMark                  // where a finding is
+	FindingMark                  // where a finding is, and its flag
 	Register                     // an edge to lay on the panel, a registration cross
 	CheckBar                     // a bar to measure
 	Frame                        // page frame, title block, table rule
@@ -45,6 +45,7 @@ const (
 	Grip                         // nothing to see: a place that can be taken hold of
 	Note                         // a remark beside a name or a figure, which counts for less
 	Plinth                       // front of a plinth
+	Tint                         // behind what is selected
 )
 
 // SubjectKind names the kind of thing that a mark stands for.
@@ -79,23 +80,34 @@ type Subject struct {
 // Severity tells how bad it is what the mark of a finding tells of.
 type Severity uint8
 
-// The severities, the worst first; the zero value is that of an error.
+// The severities, the worst first; the zero value is that of what has no finding.
 const (
-	OfError Severity = iota
+	OfNothing Severity = iota
+	OfError
 	OfWarning
 	OfAdvice
 	OfAccepted // the user has said why it may stay
 )
 
-// Tag is what every mark carries. Severity counts only in marks of findings.
+// Worse gives the worse one of two severities.
+func (s Severity) Worse(t Severity) Severity {
+	if s == OfNothing || t != OfNothing && t < s {
+		return t
+	}
+	return s
+}
+
+// Tag is what every mark carries. Severity is that of a finding in its marks, and
+// in the name of a front that of the worst finding about it, which fills the ring
+// around its number.
 type Tag struct {
 	Meaning  Meaning
 	Of       Subject
 	Severity Severity
 }
 
-// Mark is one of Line, Rectangle, Circle, Text, Dimension and Hatch; the set is
-// closed.
+// Mark is one of Line, Rectangle, Circle, Text, Dimension, Hatch and Spot; the set
+// is closed.
 type Mark interface {
 	// Bounds is the least rectangle in drawing lengths that holds the mark's
 	// geometry; letters and arrows have a fixed size on paper and do not count.
@@ -163,10 +175,25 @@ type Dimension struct {
 	Prefix   string // Ø, or empty
 }
 
-// Hatch is an area filled with slanted lines.
+// Hatch is an area filled with slanted lines: rising to the right, or Falling;
+// Close ones lie at half the distance. Parts that touch differ in one of the two
+// (ISO 128, from memory).
 type Hatch struct {
 	Tag
-	Rect plane.Rect
+	Rect    plane.Rect
+	Falling bool
+	Close   bool
+}
+
+// Spot is a place that a finding speaks of. However small it is drawn, a renderer
+// keeps it so large that it is seen; its pattern tells the severity without
+// colour. Rect can be flat. Chosen is that of the finding that is looked at, which
+// is drawn over the others.
+type Spot struct {
+	Tag
+	Shape  mark.Shape
+	Rect   plane.Rect
+	Chosen bool
 }
 
 func (m *Line) tag() *Tag      { return &m.Tag }
@@ -175,6 +202,7 @@ func (m *Circle) tag() *Tag    { return &m.Tag }
 func (m *Text) tag() *Tag      { return &m.Tag }
 func (m *Dimension) tag() *Tag { return &m.Tag }
 func (m *Hatch) tag() *Tag     { return &m.Tag }
+func (m *Spot) tag() *Tag      { return &m.Tag }
 
 // TagOf gives a mark's meaning and subject.
 func TagOf(m Mark) Tag { return *m.tag() }
@@ -206,6 +234,9 @@ func (m *Dimension) Bounds() plane.Rect {
 
 // Bounds of a hatch.
 func (m *Hatch) Bounds() plane.Rect { return m.Rect }
+
+// Bounds of a spot.
+func (m *Spot) Bounds() plane.Rect { return m.Rect }
 
 func span(a, b plane.Point) plane.Rect {
 	return plane.R(min(a.X, b.X), min(a.Y, b.Y), max(a.X, b.X), max(a.Y, b.Y))

@@ -62,6 +62,7 @@ const (
 	Solid Dash = iota
 	Dashes
 	DashDot
+	Dots
 )
 
 // Pattern gives the lengths of strokes and gaps in turn, in millimetres.
@@ -71,6 +72,8 @@ func (d Dash) Pattern() []float64 {
 		return []float64{2, 1}
 	case DashDot:
 		return []float64{5, 1, 0.35, 1}
+	case Dots:
+		return []float64{0.35, 0.8}
 	}
 	return nil
 }
@@ -95,8 +98,6 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 		p.Colour = grey(0.35)
 	case drawing.Grid:
 		p.Width, p.Colour = 0.13, grey(0.8)
-	case drawing.Shortfall:
-		p.Colour = warning()
 	case drawing.FindingMark:
 		p.Width, p.Colour = 0.35, warning()
 	}
@@ -127,7 +128,7 @@ func fillFor(m drawing.Meaning) Colour {
 
 func inkFor(m drawing.Meaning) Colour {
 	switch m {
-	case drawing.FindingMark, drawing.Shortfall:
+	case drawing.FindingMark:
 		return warning()
 	}
 	return black()

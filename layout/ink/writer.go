@@ -106,6 +106,8 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 		w.queue(m, at)
 	case *drawing.Hatch:
 		w.hatch(m, at)
+	case *drawing.Spot:
+		w.spot(m, at)
 	}
 }
 
@@ -119,14 +121,18 @@ func (w *writer) rectangle(m *drawing.Rectangle, at placing) {
 	w.Rect(&p, fill, at.at(m.Rect.Min), at.at(m.Rect.Max))
 }
 
-// hatch draws lines that rise at 45°, 1.5 mm apart on paper.
+// hatch draws lines at 45°, 1.5 mm apart on paper, close ones half of that.
 func (w *writer) hatch(m *drawing.Hatch, at placing) {
 	p := Pen{Width: 0.13, Colour: penFor(m.Meaning, false).Colour}
-	lo, hi := at.at(m.Rect.Min), at.at(m.Rect.Max)
-	step := 1.5 * math.Sqrt2
-	if m.Meaning == drawing.Frame {
-		step /= 2 // of a small map
+	step := 1.5
+	if m.Close || m.Meaning == drawing.Frame { // of a small map
+		step /= 2
 	}
+	w.slanted(p, at.at(m.Rect.Min), at.at(m.Rect.Max), step*math.Sqrt2, m.Falling)
+}
+
+// slanted draws lines at 45° in a rectangle, so far apart along its edges.
+func (w *writer) slanted(p Pen, lo, hi Point, step float64, falling bool) {
 	if hi.X-lo.X > 1e5 || hi.Y-lo.Y > 1e5 {
 		return // larger than any page: nothing to see, and endless lines
 	}
@@ -134,6 +140,9 @@ func (w *writer) hatch(m *drawing.Hatch, at placing) {
 	for d := lo.Y - hi.X + step/2; d < hi.Y-lo.X; d += step {
 		a := Point{math.Max(lo.X, lo.Y-d), math.Max(lo.Y, lo.X+d)}
 		b := Point{math.Min(hi.X, hi.Y-d), math.Min(hi.Y, hi.X+d)}
+		if falling { // as in a mirror
+			a.X, b.X = lo.X+hi.X-a.X, lo.X+hi.X-b.X
+		}
 		w.Line(p, a, b)
 	}
 }

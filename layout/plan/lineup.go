@@ -30,12 +30,12 @@ func (m *maker) pins(i, j int, s *stack) []pin {
 			case !ok:
 			case k == len(fronts)-1:
 				if y != s.high {
-					m.problem(Problem{Kind: LineUpNoRoom, Place: at, Amount: y - s.high})
+					m.problem(Problem{Kind: LineUpNoRoom, Place: at, Line: y, Amount: y - s.high})
 				}
 			case y < least:
-				m.problem(Problem{Kind: LineUpNoRoom, Place: at, Amount: y - least})
+				m.problem(Problem{Kind: LineUpNoRoom, Place: at, Line: y, Amount: y - least})
 			case y > s.high-gap-length.Millimetre:
-				m.problem(Problem{Kind: LineUpNoRoom, Place: at, Amount: y - (s.high - gap - length.Millimetre)})
+				m.problem(Problem{Kind: LineUpNoRoom, Place: at, Line: y, Amount: y - (s.high - gap - length.Millimetre)})
 			default:
 				pins = append(pins, pin{k, y})
 				least = y

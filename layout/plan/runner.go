@@ -1,6 +1,7 @@
 package plan
 
 import (
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -96,4 +97,44 @@ func (m *maker) placeScrews(f *Front) {
 	if m.p.HoleRows.Mode != model.RowsFree {
 		f.Runner.OffRow = m.toNextRow(f, f.Runner.Lower)
 	}
+}
+
+// LengthAtLeast is the runner's length, or where none fits that of the shortest of
+// its sheet, which is too long; 0 where the sheet has none.
+func (f *Front) LengthAtLeast() length.Length {
+	if f.Runner.Length > 0 || f.Sheet == nil {
+		return f.Runner.Length
+	}
+	least := length.Length(0)
+	for i := range f.Sheet.Runner.Lengths {
+		if l := f.Sheet.Runner.Lengths[i].Length; least == 0 || l < least {
+			least = l
+		}
+	}
+	return least
+}
+
+// RunnerEnds are the two runners seen from the front, run frame: as wide as the
+// side clearance, from the lower edge to the same distance above the first screw,
+// or as high as wide where the sheet tells no screw.
+func (f *Front) RunnerEnds() [2]plane.Rect {
+	w := f.Sheet.SideClearance
+	h := w
+	if len(f.Runner.Screws) > 0 {
+		h = max(h, 2*(f.Runner.Screws[0].Y-f.Runner.Lower))
+	}
+	y := f.Runner.Lower
+	return [2]plane.Rect{
+		plane.R(f.Opening.Min.X, y, f.Opening.Min.X+w, y+h),
+		plane.R(f.Opening.Max.X-w, y, f.Opening.Max.X, y+h),
+	}
+}
+
+// Board is where the front's board lies, from its face to its rear face, depth
+// frame.
+func (f *Front) Board() (near, far length.Length) {
+	if f.Inset {
+		return 0, f.Thickness
+	}
+	return -f.Thickness, 0
 }

@@ -50,6 +50,7 @@ type Problem struct {
 	Place  model.Place
 	Amount length.Length
 	Name   string
+	Line   length.Length // that a front should meet, run frame, where LineUpNoRoom
 	Others []model.Place
 }
 

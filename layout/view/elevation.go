@@ -3,7 +3,6 @@
 package view
 
 import (
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -20,10 +19,10 @@ const (
 
 // ElevationOptions choose what an elevation shows.
 type ElevationOptions struct {
-	SeeThrough bool            // drawers, runners, holes and covers behind the fronts
-	Findings   []check.Finding // marked where they are
-	Paper      bool            // widths of fronts too, for who has no window to ask
-	Locks      bool            // which fronts are locked at their heights
+	SeeThrough bool  // drawers, runners, holes and covers behind the fronts
+	Found      Found // marked where it is
+	Paper      bool  // widths of fronts too, for who has no window to ask
+	Locks      bool  // which fronts are locked at their heights
 }
 
 // Elevation draws the run from the room, in the run frame.
@@ -32,8 +31,9 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	for i := range p.Cabinets {
 		addCarcass(d, p, i, o.SeeThrough)
 	}
+	worst := o.Found.worst()
 	for i := range p.Fronts {
-		addFront(d, &p.Fronts[i], o.SeeThrough)
+		addFront(d, &p.Fronts[i], o.SeeThrough, worst[p.Fronts[i].Number])
 		if o.Locks {
 			addLock(d, p, &p.Fronts[i])
 		}
@@ -46,9 +46,7 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	for i := range p.Cabinets {
 		addGrips(d, p, i)
 	}
-	for i := range o.Findings {
-		addFinding(d, p, &o.Findings[i])
-	}
+	o.Found.addToElevation(d, p)
 	addRunDimensions(d, p)
 	if o.Paper {
 		addFrontWidths(d, p)
@@ -118,7 +116,9 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 	}
 }
 
-func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
+// addFront draws a front with its name, which has the severity of the worst that is
+// found about it, and its height.
+func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Severity) {
 	m := drawing.Face
 	switch f.Kind {
 	case model.FixedPanel:
@@ -138,7 +138,7 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool) {
 	if !through {
 		at.Y, anchor = f.Face.Centre().Y, drawing.Anchor{X: 0.5, Y: 0.5}
 	}
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Least: message.New("%v", f.Number), Within: within})
+	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s, Severity: worst}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Least: message.New("%v", f.Number), Within: within})
 	d.Add(heightDimension(f))
 	if f.Kind == model.OpenNiche {
 		d.Add(&drawing.Text{
@@ -254,8 +254,8 @@ func upright(s drawing.Subject, y1, y2, x length.Length, level int) *drawing.Dim
 }
 
 // addBehind draws what a front hides: drawer, runners, holes, and the cover of
-// the drawer bottom as a band with its figure. A shortfall is hatched and
-// written by the finding that tells of it.
+// the drawer bottom as a band with its figure. A shortfall is marked by the finding
+// that tells of it.
 func addBehind(d *drawing.Drawing, f *plan.Front) {
 	for _, h := range f.HandleHoles {
 		addHole(d, drawing.Subject{}, h.At.Add(f.Face.Min), h.Diameter)
@@ -275,7 +275,7 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 	bottom := rect(drawing.DrawerBottom, s, f.Drawer.Bottom)
 	bottom.Filled = true
 	d.Add(bottom)
-	for _, r := range runnerEnds(f) {
+	for _, r := range f.RunnerEnds() {
 		d.Add(rect(drawing.RunnerPart, of(drawing.RunnerThing, f.Place), r))
 	}
 	for i, h := range f.Holes {
@@ -300,22 +300,6 @@ func coverBand(f *plan.Front) []drawing.Mark {
 	}}
 }
 
-// runnerEnds are the two runners seen from the front: as wide as the side
-// clearance, from the lower edge to the same distance above the first screw, or
-// as high as wide where the sheet tells no screw.
-func runnerEnds(f *plan.Front) [2]plane.Rect {
-	w := f.Sheet.SideClearance
-	h := w
-	if len(f.Runner.Screws) > 0 {
-		h = max(h, 2*(f.Runner.Screws[0].Y-f.Runner.Lower))
-	}
-	y := f.Runner.Lower
-	return [2]plane.Rect{
-		plane.R(f.Opening.Min.X, y, f.Opening.Min.X+w, y+h),
-		plane.R(f.Opening.Max.X-w, y, f.Opening.Max.X, y+h),
-	}
-}
-
 // addHole draws a hole: its true circle and a cross that reaches past it.
 func addHole(d *drawing.Drawing, s drawing.Subject, at plane.Point, diameter length.Length) {
 	d.Add(&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge, Of: s}, Centre: at, Radius: diameter / 2})
@@ -323,43 +307,6 @@ func addHole(d *drawing.Drawing, s drawing.Subject, at plane.Point, diameter len
 	cross := drawing.Tag{Meaning: drawing.HoleCross, Of: s}
 	d.Add(&drawing.Line{Tag: cross, From: plane.Point{X: at.X - arm, Y: at.Y}, To: plane.Point{X: at.X + arm, Y: at.Y}})
 	d.Add(&drawing.Line{Tag: cross, From: plane.Point{X: at.X, Y: at.Y - arm}, To: plane.Point{X: at.X, Y: at.Y + arm}})
-}
-
-// addFinding marks where a finding is. One that is about a front as a whole is
-// outlined only, as hatching would hide everything else in it.
-func addFinding(d *drawing.Drawing, p *plan.Plan, f *check.Finding) {
-	if f.Area.Empty() {
-		return
-	}
-	s := of(drawing.FrontThing, f.Place)
-	if f.Place.Front < 0 {
-		s = drawing.Subject{}
-	}
-	t := drawing.Tag{Meaning: drawing.FindingMark, Of: s, Severity: Severity(f)}
-	label := &drawing.Text{Tag: t, At: plane.Point{X: f.Area.Centre().X, Y: f.Area.Max.Y}, Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters, Bold: true, Say: f.Mark}
-	if f.Front > 0 && f.Area == p.Fronts[f.Front-1].Face {
-		label.At, label.Anchor = f.Area.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}
-	} else {
-		d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Shortfall, Of: s, Severity: t.Severity}, Rect: f.Area})
-	}
-	d.Add(&drawing.Rectangle{Tag: t, Rect: f.Area})
-	if !f.Mark.Empty() {
-		d.Add(label)
-	}
-}
-
-// Severity is that of a finding's marks.
-func Severity(f *check.Finding) drawing.Severity {
-	switch {
-	case f.Accepted != "":
-		return drawing.OfAccepted
-	case f.Severity == check.Warning:
-		return drawing.OfWarning
-	case f.Severity == check.Advice:
-		return drawing.OfAdvice
-	default:
-		return drawing.OfError
-	}
 }
 
 // addLock notes at a front's height that it is locked.

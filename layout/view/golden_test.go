@@ -60,8 +60,8 @@ func TestGoldens(t *testing.T) {
 	}{
 		{"demo-elevation", view.Elevation(demo.Plan, view.ElevationOptions{})},
 		{"demo-see-through", view.Elevation(demo.Plan, view.ElevationOptions{SeeThrough: true})},
-		{"cover-short", view.Elevation(short.Plan, view.ElevationOptions{SeeThrough: true, Findings: short.Findings})},
-		{"warning-wide", view.Elevation(wide.Plan, view.ElevationOptions{Findings: wide.Findings})},
+		{"cover-short", view.Elevation(short.Plan, view.ElevationOptions{SeeThrough: true, Found: view.Found{All: short.Findings, Chosen: 1}})},
+		{"warning-wide", view.Elevation(wide.Plan, view.ElevationOptions{Found: view.Found{All: wide.Findings}})},
 		{"locked", view.Elevation(locked.Plan, view.ElevationOptions{Locks: true})},
 		{"drawer-plan", view.DrawerPlan(demo.Plan, &demo.Plan.Fronts[0])},
 		{"spanning", view.Elevation(spanning.Plan, view.ElevationOptions{SeeThrough: true})},
@@ -158,10 +158,13 @@ func TestHitOfFindings(t *testing.T) {
 	r := solve(t, filepath.Join("..", "..", "testdata", "projects", "with-findings.yaml"))
 	proved := false
 	for k, f := range r.Findings {
-		d := view.Elevation(r.Plan, view.ElevationOptions{Findings: r.Findings[k : k+1]})
+		d := view.Elevation(r.Plan, view.ElevationOptions{Found: view.Found{All: r.Findings[k : k+1]}})
 		for i := range r.Plan.Fronts {
 			front := &r.Plan.Fronts[i]
-			over := front.Face.Intersect(f.Area)
+			over := plane.Rect{}
+			if len(f.Spots) > 0 {
+				over = front.Face.Intersect(f.Spots[0].Box)
+			}
 			if f.Front == 0 || f.Front == front.Number || over.Height() < 8*length.Millimetre {
 				continue
 			}

@@ -103,7 +103,7 @@ func TestSeveritiesDiffer(t *testing.T) {
 	for name, p := range palettes {
 		for i, a := range all {
 			sign, c := p.Severity(a)
-			if pen := p.TagPen(drawing.Tag{Meaning: drawing.Shortfall, Severity: a}); pen.Line != c {
+			if pen := p.TagPen(drawing.Tag{Meaning: drawing.FindingMark, Severity: a}); pen.Line != c {
 				t.Errorf("%s: the hatch of severity %v is drawn in %v, its words in %v", name, a, pen.Line, c)
 			}
 			for _, b := range all[:i] {

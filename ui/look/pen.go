@@ -39,7 +39,7 @@ func (p Palette) Pen(m drawing.Meaning) Pen {
 		return Pen{p.Soft, 0.8, color.NRGBA{}}
 	case drawing.CoverBand:
 		return Pen{p.Good, 0.8, p.Cover}
-	case drawing.Shortfall, drawing.FindingMark:
+	case drawing.FindingMark:
 		return Pen{p.Error, 1.2, faded(p.Error, 0x30)}
 	case drawing.Register, drawing.Cut:
 		return Pen{p.Accent, 1, color.NRGBA{}}
@@ -50,12 +50,22 @@ func (p Palette) Pen(m drawing.Meaning) Pen {
 	}
 }
 
+// Hatch gives the colour of the lines over a part of a meaning that is cut.
+func (p Palette) Hatch(m drawing.Meaning) color.NRGBA {
+	switch m {
+	case drawing.Face, drawing.Carcass, drawing.PanelPart:
+		return p.Grain
+	default:
+		return p.Pen(m).Line
+	}
+}
+
 // Letters gives the colour of a text of a meaning.
 func (p Palette) Letters(m drawing.Meaning) color.NRGBA {
 	switch m {
 	case drawing.CoverBand:
 		return p.Good
-	case drawing.Shortfall, drawing.FindingMark:
+	case drawing.FindingMark:
 		return p.Error
 	case drawing.Note:
 		return p.Soft
@@ -96,7 +106,7 @@ func (p Palette) Tint(s drawing.Severity) color.NRGBA {
 // TagPen gives the pen of a mark with its severity, where it is a finding's.
 func (p Palette) TagPen(t drawing.Tag) Pen {
 	pen := p.Pen(t.Meaning)
-	if t.Meaning == drawing.Shortfall || t.Meaning == drawing.FindingMark {
+	if t.Meaning == drawing.FindingMark {
 		const wash = 0x30
 		_, c := p.Severity(t.Severity)
 		pen.Line, pen.Surface = c, faded(c, wash)

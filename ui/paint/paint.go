@@ -3,7 +3,6 @@
 package paint
 
 import (
-	"cmp"
 	"image/color"
 	"math"
 	"slices"
@@ -31,6 +30,7 @@ type Painter struct {
 	Plain   bool
 	Objects []fyne.CanvasObject
 
+	over    []fyne.CanvasObject // the marks of the chosen finding
 	drawing *drawing.Drawing
 	pixels  float64 // of the screen, a unit
 	stock   *Stock
@@ -50,8 +50,7 @@ func New(d *drawing.Drawing, view Lens, size fyne.Size, pixels float32, s *Stock
 }
 
 // Marks adds the lines and surfaces of the drawing: what is found in it over
-// everything else, the worst last, so that an error's is not hidden by a
-// warning's at the same place.
+// everything else, but for the chosen finding, which waits for Chosen.
 func (p *Painter) Marks() {
 	d, e := p.drawing, p.stock.edges(p.drawing)
 	p.stock.begin()
@@ -60,13 +59,7 @@ func (p *Painter) Marks() {
 		p.floor(e)
 	}
 	dark := false
-	var found []drawing.Mark
 	for _, m := range d.Marks {
-		t := drawing.TagOf(m)
-		if t.Meaning == drawing.FindingMark || t.Meaning == drawing.Shortfall {
-			found = append(found, m)
-			continue
-		}
 		if r, ok := m.(*drawing.Rectangle); ok && isFront(r) && !dark {
 			dark = true // behind the first of all fronts
 			for _, s := range e.shadows() {
@@ -75,11 +68,10 @@ func (p *Painter) Marks() {
 		}
 		p.mark(m)
 	}
-	slices.SortStableFunc(found, func(a, b drawing.Mark) int {
-		return cmp.Compare(drawing.TagOf(b).Severity, drawing.TagOf(a).Severity)
-	})
-	for _, m := range found {
-		p.mark(m)
+	for _, m := range d.Marks {
+		if s, ok := m.(*drawing.Spot); ok {
+			p.spot(s)
+		}
 	}
 }
 
@@ -274,8 +266,8 @@ func (p *Painter) circle(m *drawing.Circle) {
 // hatchStep is between two lines of a hatch, in units of the screen.
 const hatchStep = 7
 
-// hatch draws lines at 45° clipped to the rectangle, which rise to the right or,
-// for drawer bottoms, fall.
+// hatch draws lines at 45° clipped to the rectangle, which rise to the right or
+// fall.
 func (p *Painter) hatch(m *drawing.Hatch) {
 	pen := p.Palette.TagPen(m.Tag)
 	b := p.Rect(m.Rect).Common(Box{0, 0, p.Size.Width, p.Size.Height})
@@ -284,7 +276,10 @@ func (p *Painter) hatch(m *drawing.Hatch) {
 	}
 	p.fill(b, pen.Surface)
 	w, h := b.X2-b.X1, b.Y2-b.Y1
-	const step = float32(hatchStep)
+	step, colour := float32(hatchStep), p.Palette.Hatch(m.Meaning)
+	if m.Close {
+		step /= 2
+	}
 	for s := step; s < w+h; s += step {
 		// the line from (s,0) going down left, in the box's own frame
 		ax, ay := s, float32(0)
@@ -295,9 +290,9 @@ func (p *Painter) hatch(m *drawing.Hatch) {
 		if by > h {
 			bx, by = s-h, h
 		}
-		if m.Meaning == drawing.DrawerBottom {
+		if m.Falling {
 			ax, bx = w-ax, w-bx
 		}
-		p.Line(b.X1+ax, b.Y1+ay, b.X1+bx, b.Y1+by, pen.Line, min(pen.Width, 1))
+		p.Line(b.X1+ax, b.Y1+ay, b.X1+bx, b.Y1+by, colour, min(pen.Width, 1))
 	}
 }

@@ -1,6 +1,8 @@
 package paint
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
@@ -13,6 +15,8 @@ import (
 type Stock struct {
 	boards map[drawing.Tag]*piece
 	now    int
+
+	striped map[stripes]image.Image // bands of findings
 
 	of    *drawing.Drawing // whose edges are known
 	known *edgesOf

@@ -1,116 +1,114 @@
 package screen
 
 import (
-	"cmp"
-	"slices"
+	"image/color"
 	"strings"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
-	"frontlay/model"
+	"frontlay/layout/mark"
 	"frontlay/model/message"
 )
 
-// found are the labels of the findings of one front, the worst first, or of a
-// place that belongs to none.
-type found struct {
-	of     drawing.Tag
-	face   box
-	name   int // which of the texts with places is the front's name; -1: none is
-	labels []*drawing.Text
-}
-
-// findings writes the labels of findings, each in the front it tells of. Where a
-// front has no room for all of its labels it tells how many they are; where it
-// has none even for that, its bay does.
-func (p *painter) findings(d *drawing.Drawing) {
-	all := p.foundIn(d)
-	if len(all) == 0 {
+// flag gives the flag of the chosen finding its place near what it points at,
+// where no other text is.
+func (p *painter) flag(m *drawing.Text) {
+	if len(p.chosen) == 0 {
 		return
 	}
-	names := map[model.Place]int{}
+	at, letter := p.chosen[0].Common(p.window()), p.letters(m.Size)
+	if at.X1 > at.X2 || at.Y1 > at.Y2 {
+		return // out of sight
+	}
+	s := p.signed(m.Say, m.Severity)
+	size := p.measure.of(s, letter, true)
+	ink := inkOf(fyne.Position{}, size, letter)
+	const away = 12 // room for its tip
+	high := ink.Y2 - ink.Y1 + 2*flagPadY
+	best, least := fyne.Position{}, float32(-1)
+	for row := range 8 {
+		for _, y := range [2]float32{at.Y1 - away - high - float32(row)*high/2, at.Y2 + away + float32(row)*high/2} {
+			for _, x := range [3]float32{(at.X1 + at.X2 - size.Width) / 2, at.X2 - size.Width - away, at.X1 + away} {
+				to := fyne.NewPos(x-ink.X1, y+flagPadY-ink.Y1)
+				to = to.AddXY(p.inward(inkOf(to, size, letter).Grown(flagPadX, flagPadY)))
+				around := inkOf(to, size, letter).Grown(flagPadX, flagPadY)
+				if bad := p.badness(around, row); least < 0 || bad < least {
+					best, least = to, bad
+				}
+			}
+		}
+	}
+	for i := range p.taken { // half a word is worse than none
+		t := &p.taken[i]
+		t.hidden = t.hidden || t.ink().Overlaps(inkOf(best, size, letter).Grown(flagPadX, flagPadY))
+	}
+	p.take(taken{of: m.Tag, say: s, at: best, size: size, letter: letter, bold: true, colour: p.Palette.OnSign, tagged: true, flag: true})
+}
+
+// What a flag has around its letters.
+const flagPadX, flagPadY = 8, 5
+
+// inward is how far a box must be moved to lie in the window.
+func (p *painter) inward(b box) (dx, dy float32) {
+	w := p.window()
+	return max(w.X1-b.X1, 0) - max(b.X2-w.X2, 0), max(w.Y1-b.Y1, 0) - max(b.Y2-w.Y2, 0)
+}
+
+// badness is how bad a place of a flag is: what it would hide, and how far off.
+func (p *painter) badness(b box, row int) float32 {
+	const text, place = 100, 50
+	bad := float32(row)
 	for i := range p.taken {
-		if t := &p.taken[i]; t.bold && t.of.Of.Kind == drawing.FrontThing {
-			names[t.of.Of.Place] = i
+		if p.taken[i].ink().Overlaps(b) {
+			bad += text
 		}
 	}
-	var crowded []found
-	for _, f := range all {
-		if f.face = f.face.Common(p.window()); f.face.Empty() {
-			continue
-		}
-		f.name = -1
-		if i, named := names[f.of.Of.Place]; named && f.of.Of.Kind == drawing.FrontThing {
-			f.name = i
-		}
-		slices.SortStableFunc(f.labels, func(a, b *drawing.Text) int { return cmp.Compare(a.Severity, b.Severity) })
-		f.of.Severity = f.labels[0].Severity
-		if !p.labelAll(f) && !p.summary(f, len(f.labels), strong) && !p.besideNumber(f) {
-			crowded = append(crowded, f)
+	for _, c := range p.chosen {
+		if c.Overlaps(b) {
+			bad += place
 		}
 	}
-	for _, bay := range byBay(crowded) {
-		if !p.summary(bay, len(bay.labels), none) {
-			bay.name = -1
-			p.summary(bay, len(bay.labels), none)
+	for _, r := range p.reserved {
+		if r.Overlaps(b) {
+			bad += text
 		}
+	}
+	return bad
+}
+
+// flagGround paints the ground of a flag with its tip.
+func (p *painter) flagGround(t *taken) {
+	b := t.ink().Grown(flagPadX, flagPadY)
+	_, c := p.Palette.Severity(t.of.Severity)
+	p.rounded(b, 3, c, nil)
+	at := p.chosen[0].Common(p.window())
+	const half, long = 6, 8
+	x := min(max((at.X1+at.X2)/2, b.X1+10), b.X2-10)
+	y, tip := b.Y2, min(b.Y2+long, at.Y1)
+	if at.Y1 < b.Y1 {
+		y, tip = b.Y1, max(b.Y1-long, at.Y2)
+	}
+	if at.Y1 < b.Y2 && at.Y2 > b.Y1 {
+		return // beside it
+	}
+	for d := float32(-half); d <= half; d++ { // a triangle of lines
+		p.Line(x+d, y, x, tip, c, 1.5)
 	}
 }
 
-// byBay puts what is found in the fronts of a bay together.
-func byBay(fronts []found) []found {
-	var all []found
-	at := map[model.Place]int{}
-	for _, f := range fronts {
-		i, known := at[bayOf(f.of.Of)]
-		if !known {
-			at[bayOf(f.of.Of)] = len(all)
-			all = append(all, f)
-			continue
-		}
-		bay := &all[i]
-		bay.face = boxOf(min(bay.face.X1, f.face.X1), min(bay.face.Y1, f.face.Y1), max(bay.face.X2, f.face.X2), max(bay.face.Y2, f.face.Y2))
-		bay.labels, bay.name = append(bay.labels, f.labels...), -1
-		bay.of.Severity = min(bay.of.Severity, f.of.Severity)
+// rounded paints a rectangle with round corners; edge nil: without one.
+func (p *painter) rounded(b box, radius float32, fill, edge color.Color) {
+	r := fynecanvas.NewRectangle(fill)
+	r.StrokeColor, r.CornerRadius = edge, radius
+	if edge != nil {
+		r.StrokeWidth = 1.5
 	}
-	return all
+	r.Move(b.Place())
+	r.Resize(b.Extent())
+	p.Objects = append(p.Objects, r)
 }
-
-func bayOf(s drawing.Subject) model.Place {
-	s.Place.Front = -1
-	return s.Place
-}
-
-// foundIn gathers the labels of findings by their fronts, in the drawing's order.
-func (p *painter) foundIn(d *drawing.Drawing) []found {
-	var all []found
-	at := map[model.Place]int{}
-	for _, m := range d.Marks {
-		t, ok := m.(*drawing.Text)
-		if !ok || t.Meaning != drawing.FindingMark {
-			continue
-		}
-		face, inFront := p.faces[t.Of.Place]
-		if !inFront || t.Of.Kind != drawing.FrontThing {
-			a := p.At(t.At)
-			all = append(all, found{of: t.Tag, face: boxOf(a.X-200, a.Y-60, a.X+200, a.Y+60), labels: []*drawing.Text{t}})
-			continue
-		}
-		i, known := at[t.Of.Place]
-		if !known {
-			i = len(all)
-			at[t.Of.Place] = i
-			all = append(all, found{of: t.Tag, face: p.Rect(face)})
-		}
-		all[i].labels = append(all[i].labels, t)
-	}
-	return all
-}
-
-// ofWholeFront tells that a finding's label is about a front as a whole: it
-// stands at the front's middle, others at what they are about.
-func ofWholeFront(m *drawing.Text) bool { return m.Anchor == drawing.Anchor{X: 0.5, Y: 0.5} }
 
 // signed is a text with the sign of a severity, which tells it without colour.
 func (p *painter) signed(m message.Message, s drawing.Severity) string {
@@ -118,119 +116,68 @@ func (p *painter) signed(m message.Message, s drawing.Severity) string {
 	return sign + " " + p.say.Say(m)
 }
 
-// labelAll writes all labels of a front, or none where one has no room.
-func (p *painter) labelAll(f found) bool {
-	before := len(p.taken)
-	for _, m := range f.labels {
-		letter := p.letters(m.Size)
-		s := p.signed(m.Say, m.Severity)
-		want := p.underName(f, s, letter)
-		if !ofWholeFront(m) {
-			want = anchored(p.At(m.At), p.measure.of(s, letter, true), m.Anchor)
-		}
-		one := f
-		one.of = m.Tag
-		if !p.label(one, s, want, letter, strong) {
-			p.giveBack(before)
-			return false
-		}
-	}
-	return true
+// ringed tells that the text is the name of a front about which something is
+// found.
+func (t *taken) ringed() bool {
+	return t.bold && t.of.Meaning == drawing.Label && t.of.Severity != drawing.OfNothing
 }
 
-// summary writes how many findings a place has, or only the sign of the worst
-// where there is no room for words.
-func (p *painter) summary(f found, count int, least weight) bool {
-	words := message.New("%v findings", count)
-	if count == 1 {
-		words = message.New("1 finding")
-	}
-	sign, _ := p.Palette.Severity(f.of.Severity)
-	for _, s := range []string{p.signed(words, f.of.Severity), sign} {
-		letter := p.letters(f.labels[0].Size)
-		if p.label(f, s, p.underName(f, s, letter), letter, least) {
-			return true
+// numberRing fills the ring around the number of a front in the colour of the worst
+// that is found about it: round for advice, with a second ring for an error, square
+// for a warning.
+func (p *painter) numberRing(t *taken) {
+	number, _, _ := strings.Cut(t.say, "  ")
+	ink := t.ink()
+	ink.X2 = ink.X1 + p.measure.of(number, t.letter, t.bold).Width
+	b, least := ink.Grown(4, 2), 1.5*t.letter
+	b = b.Grown(max(0, (least-(b.X2-b.X1))/2), max(0, (least-(b.Y2-b.Y1))/2))
+	for i := range p.taken {
+		if other := &p.taken[i]; other != t && other.ink().Overlaps(b) {
+			b = ink.Grown(1.5, 1)
 		}
 	}
-	return false
+	_, c := p.Palette.Severity(t.of.Severity)
+	high := b.Y2 - b.Y1
+	switch t.of.Severity {
+	case drawing.OfError:
+		const between = 2.5
+		p.rounded(b, high/2, p.floor.under(b), c)
+		p.rounded(b.Grown(-between, -between), high/2-between, c, nil)
+	case drawing.OfWarning:
+		p.rounded(b, 2, c, nil)
+	default:
+		p.rounded(b, high/2, c, nil)
+	}
 }
 
-// underName is the wanted corner of a label: under the middle of its front's
-// name, or in the middle of a place whose name is not written.
-func (p *painter) underName(f found, s string, letter float32) fyne.Position {
-	size := p.measure.of(s, letter, true)
-	if f.name < 0 {
-		middle := fyne.NewPos((f.face.X1+f.face.X2)/2, (f.face.Y1+f.face.Y2)/2)
-		return anchored(middle, size, drawing.Anchor{X: 0.5, Y: 0.5})
+// writeRinged writes the name of a front whose number stands in a filled ring.
+func (p *painter) writeRinged(t *taken, colour color.NRGBA) {
+	number, name, named := strings.Cut(t.say, "  ")
+	p.write(number, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, p.Palette.OnSign)
+	if named {
+		before := t.size.Width - p.measure.of(name, t.letter, t.bold).Width
+		p.write(name, t.at.AddXY(before, 0), drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
 	}
-	name := p.taken[f.name].ink()
-	return fyne.NewPos((name.X1+name.X2-size.Width)/2, name.Y2+underName-inkOf(fyne.Position{}, size, letter).Y1)
 }
 
-// besideNumber writes how many findings a front has in the room of its name, of
-// which only the number stays.
-func (p *painter) besideNumber(f found) bool {
-	if f.name < 0 {
-		return false
+// traceSpot remembers the mark of a place that a finding speaks of: letters keep
+// off it where they can.
+func (p *painter) traceSpot(m *drawing.Spot) {
+	b := p.Spot(m)
+	if m.Chosen {
+		p.chosen = append(p.chosen, b)
 	}
-	t := &p.taken[f.name]
-	number, _, numbered := strings.Cut(t.say, "  ")
-	if !numbered {
-		return false
-	}
-	name := *t
-	t.say, t.size = number, p.measure.of(number, t.letter, t.bold)
-	if p.summary(f, len(f.labels), strong) {
-		return true
-	}
-	p.taken[f.name] = name
-	return false
-}
-
-// label writes one label in its front: near its wanted place below the front's
-// name, or where there is no room at the name's height, on one line with it;
-// anywhere near its wanted place where the name is not written.
-func (p *painter) label(f found, s string, want fyne.Position, letter float32, least weight) bool {
-	const pad, rows, air = 4, 24, 3 // air is above and below, where there is enough
-	size := p.measure.of(s, letter, true)
-	area := boxOf(f.face.X1+pad, f.face.Y1, f.face.X2-pad, f.face.Y2)
-	if least == none && area.Y2-area.Y1 < size.Height { // over the edges of a low front
-		middle := (area.Y1 + area.Y2) / 2
-		area.Y1, area.Y2 = middle-size.Height, middle+size.Height
-	}
-	near := []search{{rows, size.Width / 4, least}, {rows, anywhere, least}} // below one another rather than side by side
-	type try struct {
-		area box
-		want fyne.Position
-		how  []search
-	}
-	tries := []try{{area.Grown(0, -air), want, near}, {area, want, near}}
-	if f.name >= 0 {
-		name := &p.taken[f.name]
-		below := area.Grown(0, -air)
-		below.Y1 = name.ink().Y2 + 2
-		const ascent = 1.069 // of letters, from the metrics of the font
-		line := fyne.NewPos(name.ink().X2+letter, name.at.Y+ascent*(name.letter-letter))
-		tries = []try{{below, want, near}, {area, line, []search{{0, anywhere, least}}}}
-	}
-	for _, t := range tries {
-		if !roomy(t.area, size, letter) {
-			continue
+	const thick = 3
+	switch m.Shape {
+	case mark.Outline, mark.Cross:
+		for _, e := range edges(b) {
+			p.markAll(e.Grown(thick, thick), weak)
 		}
-		to, l := wanted(t.want, size, letter, drawing.Anchor{Y: 1}, t.area), p.placeIn(t.area)
-		for _, how := range t.how {
-			if at, ok := l.seek(to, size, letter, how); ok {
-				p.takeLabel(f.of, s, at, letter)
-				return true
-			}
+		if m.Shape == mark.Cross {
+			p.mark(b.X1, b.Y1, b.X2, b.Y2, weak, 0)
+			p.mark(b.X1, b.Y2, b.X2, b.Y1, weak, 0)
 		}
+	default:
+		p.markAll(b.Grown(thick, thick), weak)
 	}
-	return false
-}
-
-// takeLabel gives a finding's label its place.
-func (p *painter) takeLabel(of drawing.Tag, s string, at fyne.Position, letter float32) {
-	_, colour := p.Palette.Severity(of.Severity)
-	of.Meaning = drawing.FindingMark
-	p.take(taken{of: of, say: s, at: at, size: p.measure.of(s, letter, true), letter: letter, bold: true, colour: colour, tagged: true})
 }

@@ -32,7 +32,7 @@ func weightOf(m drawing.Meaning) weight {
 		return quiet
 	case drawing.Hidden, drawing.DrawerPart, drawing.HoleCross, drawing.CentreLine:
 		return faint
-	case drawing.DrawerBottom, drawing.RunnerPart, drawing.CoverBand, drawing.Shortfall, drawing.FindingMark:
+	case drawing.DrawerBottom, drawing.RunnerPart, drawing.CoverBand, drawing.FindingMark:
 		return weak
 	default:
 		return strong
@@ -100,6 +100,8 @@ func (p *painter) trace(d *drawing.Drawing) {
 			default:
 				p.markEdges(b, w)
 			}
+		case *drawing.Spot:
+			p.traceSpot(v)
 		case *drawing.Hatch:
 			p.markAll(p.Rect(v.Rect).Common(boxOf(0, 0, p.Size.Width, p.Size.Height)), w)
 		}

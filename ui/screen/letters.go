@@ -91,7 +91,7 @@ func searches(m *drawing.Text) []search {
 // a text with figures that has no room, which is never cut.
 func (p *painter) textMark(m *drawing.Text) bool {
 	letter := p.letters(m.Size)
-	at := p.pointOf(m)
+	at := p.At(m.At)
 	tries := []string{p.say.Say(m.Say)}
 	if !m.Short.Empty() {
 		tries = append(tries, p.say.Say(m.Short))
@@ -162,7 +162,7 @@ func (p *painter) wish(m *drawing.Text) {
 	if !m.Short.Empty() {
 		say = m.Short
 	}
-	at, size := p.pointOf(m), p.measure.of(p.say.Say(say), letter, m.Bold)
+	at, size := p.At(m.At), p.measure.of(p.say.Say(say), letter, m.Bold)
 	area := p.areaOf(m, at, size)
 	if area.Empty() || !p.Shown(area) {
 		return

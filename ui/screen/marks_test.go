@@ -1,13 +1,11 @@
 package screen
 
 import (
-	"math"
-	"strings"
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/view"
 	"frontlay/model"
-	"frontlay/ui/session"
 )
 
 // eachElevation shows the elevations of scenes and hands on what is written in
@@ -46,33 +44,6 @@ func namesOf(p *painter) map[model.Place]*taken {
 	return names
 }
 
-// Labels of findings stand below the names of their fronts, or where there is no
-// room, on one line with them.
-func TestFindingsStandBelowNames(t *testing.T) {
-	looked := 0
-	eachElevation(t, func(name string, p *painter) {
-		names := namesOf(p)
-		for _, w := range p.taken {
-			n := names[w.of.Of.Place]
-			if !w.tagged || w.of.Of.Kind != drawing.FrontThing || n == nil {
-				continue
-			}
-			looked++
-			ascent := func(t taken) float64 { return float64(t.at.Y + 1.069*t.letter) }
-			face, _ := p.faces[w.of.Of.Place]
-			if size := p.Rect(face).Extent(); size.Height < 1.2*p.text || size.Width < 3*p.text { // its bay tells, or a strip
-				continue
-			}
-			if w.ink().Y1 < n.ink().Y2 && math.Abs(ascent(w)-ascent(*n)) > 0.5 {
-				t.Errorf("%s: %q stands at %v, the name %q at %v", name, w.say, w.ink(), n.say, n.ink())
-			}
-		}
-	})
-	if looked < 50 {
-		t.Errorf("looked only at %d labels", looked)
-	}
-}
-
 // A front whose height is written has its number too, which says more.
 func TestNumbersComeBeforeHeights(t *testing.T) {
 	eachElevation(t, func(name string, p *painter) {
@@ -89,50 +60,53 @@ func TestNumbersComeBeforeHeights(t *testing.T) {
 	})
 }
 
-// Marks of findings have the sign and the colour of their severity.
-func TestMarksTellTheSeverity(t *testing.T) {
+// Only the chosen finding has a flag, with the sign and on the colour of its
+// severity, and it covers neither its place nor another text.
+func TestOnlyTheChosenFindingHasAFlag(t *testing.T) {
 	st := newStage(t)
-	for rule, want := range map[string]struct {
-		sign     string
-		severity drawing.Severity
-	}{
-		"rules-wide-front-flagged":  {"! ", drawing.OfWarning},
-		"rules-cover-below-flagged": {"× ", drawing.OfError},
-	} {
-		for _, sc := range scenes(t) {
-			if sc.name != rule {
-				continue
+	for _, sc := range scenes(t) {
+		st.show(sc, manners(t)[0])
+		for i := range st.screen.session.Result().Findings {
+			if i == 12 {
+				break
 			}
-			st.show(sc, manners(t)[0])
+			st.screen.session.ChooseFinding(i)
+			f := &st.screen.session.Result().Findings[i]
 			p := st.screen.painter()
 			p.paint(st.screen.shown())
-			_, colour := p.Palette.Severity(want.severity)
-			told := 0
-			for _, w := range p.taken {
-				if !w.tagged {
+			flags := 0
+			for k := range p.taken {
+				w := &p.taken[k]
+				if !w.flag {
 					continue
 				}
-				told++
-				if !strings.HasPrefix(w.say, want.sign) || w.colour != colour {
-					t.Errorf("%s: %q in %v", rule, w.say, w.colour)
+				flags++
+				sign, _ := p.Palette.Severity(view.Severity(f))
+				if w.say != sign+" "+p.say.Say(f.Flag) || w.colour != p.Palette.OnSign {
+					t.Errorf("%s: the flag of %s is %q in %v", sc.name, f.Rule, w.say, w.colour)
+				}
+				around := w.ink().Grown(flagPadX, flagPadY)
+				if !around.Within(boxOf(0, 0, p.Size.Width, p.Size.Height)) {
+					t.Errorf("%s: the flag %q stands at %v, out of sight", sc.name, w.say, around)
+				}
+				for n := range p.taken {
+					if other := &p.taken[n]; n != k && !other.hidden && other.ink().Overlaps(around) {
+						t.Errorf("%s: the flag %q lies over %q", sc.name, w.say, other.say)
+					}
 				}
 			}
-			if told == 0 {
-				t.Errorf("%s: nothing is told", rule)
+			if len(p.chosen) > 0 && flags != 1 {
+				t.Errorf("%s: %d flags of %s", sc.name, flags, f.Rule)
 			}
 		}
-	}
-}
-
-// Where fronts of different severities are told together, the worst counts.
-func TestABayTellsItsWorst(t *testing.T) {
-	at := func(front int, s drawing.Severity) found {
-		place := model.Place{Front: front}
-		return found{of: drawing.Tag{Meaning: drawing.FindingMark, Of: session.Front(place), Severity: s}, labels: []*drawing.Text{{}}}
-	}
-	bay := byBay([]found{at(0, drawing.OfAdvice), at(1, drawing.OfError), at(2, drawing.OfWarning)})
-	if len(bay) != 1 || bay[0].of.Severity != drawing.OfError || len(bay[0].labels) != 3 {
-		t.Errorf("the bay tells %+v", bay)
+		st.screen.session.ChooseFinding(-1)
+		p := st.screen.painter()
+		p.paint(st.screen.shown())
+		for k := range p.taken {
+			if p.taken[k].flag {
+				t.Errorf("%s: a flag without a chosen finding: %q", sc.name, p.taken[k].say)
+			}
+		}
 	}
 }
 

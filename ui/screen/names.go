@@ -69,42 +69,5 @@ func (p *painter) ousts(at model.Place, ink box, letter float32) bool {
 	return min(ink.X1, n.area.X2)-n.area.X1 < n.width && n.area.X2-max(ink.X2, n.area.X1) < n.width
 }
 
-// underName is between the letters of a name and those of the label under it.
+// underName is between the letters of a name and those of a note under it.
 const underName = 5
-
-// makeRoom looks which names stand in the middle of their fronts and have labels
-// of findings below them, and how many, so that a name can go up by half of what
-// they take and both stand in the middle together.
-func (p *painter) makeRoom(d *drawing.Drawing) {
-	for _, m := range d.Marks {
-		t, ok := m.(*drawing.Text)
-		if ok && t.Meaning == drawing.FindingMark && t.Of.Kind == drawing.FrontThing && ofWholeFront(t) {
-			if p.lifts == nil {
-				p.lifts = map[model.Place]int{}
-			}
-			p.lifts[t.Of.Place]++
-		}
-	}
-}
-
-// pointOf is where the point of a text is on the screen: that of a name which
-// makes room for labels lies higher.
-func (p *painter) pointOf(m *drawing.Text) fyne.Position {
-	at := p.At(m.At)
-	rows := p.lifts[m.Of.Place]
-	if rows == 0 || !m.Bold || (m.Anchor != drawing.Anchor{X: 0.5, Y: 0.5}) || m.Of.Kind != drawing.FrontThing {
-		return at
-	}
-	const air = 8 // above and below
-	letter := 0.9 * p.text
-	row := inkOf(fyne.Position{}, fyne.Size{}, letter)
-	pitch := row.Y2 - row.Y1 + underName
-	size := p.Rect(p.faces[m.Of.Place]).Extent()
-	name := inkOf(fyne.Position{}, fyne.Size{}, p.letters(m.Size))
-	for _, n := range []int{rows, 1} { // one label can tell of them all
-		if name.Y2-name.Y1+float32(n)*pitch+air <= size.Height {
-			return at.SubtractXY(0, float32(n)*pitch/2)
-		}
-	}
-	return at
-}

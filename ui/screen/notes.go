@@ -93,7 +93,7 @@ func (p *painter) note(m *drawing.Text, height, name int) {
 				continue
 			}
 			want.X = max(min(want.X, area.X2-size.Width), area.X1)
-			if at, ok := p.placeIn(area).seek(want, size, letter, search{0, anywhere, weak}); ok {
+			if at, ok := p.placeIn(area).seek(want, size, letter, search{0, anywhere, weak}); ok && p.hideable(inkOf(at, size, letter)) {
 				take(s, at, size)
 				return
 			}
@@ -123,5 +123,11 @@ func (p *painter) underFigure(figure *taken, size fyne.Size, letter float32, fac
 		return at, false
 	}
 	l := p.placeIn(ink)
-	return at, l.free(ink) && l.harm(ink, figure.own) == 0
+	return at, l.free(ink) && p.hideable(ink) && l.harm(ink, figure.own) == 0
+}
+
+// hideable tells that what would hide letters reaches no other text.
+func (p *painter) hideable(ink box) bool {
+	b := hidden(ink)
+	return p.placeIn(b).free(b)
 }

@@ -24,7 +24,7 @@ type painter struct {
 	traces
 	wishes   map[model.Place][]wish // where names and covers of fronts would stand
 	numbers  map[model.Place]number // what the numbers of fronts need
-	lifts    map[model.Place]int    // see makeRoom
+	chosen   []box                  // where the chosen finding is marked
 	reserved []box                  // no letters here
 	inset    fyne.Position          // what rulers take at the left and the top
 	room     place                  // see placeIn
@@ -83,7 +83,6 @@ func (p *painter) lines(d *drawing.Drawing) {
 	p.prepare(d)
 	p.Marks()
 	p.trace(d)
-	p.makeRoom(d)
 	for _, m := range d.Marks {
 		if v, ok := m.(*drawing.Text); ok {
 			p.wish(v)
@@ -91,7 +90,11 @@ func (p *painter) lines(d *drawing.Drawing) {
 	}
 	p.dimensions(d)
 	p.texts(d, true) // names have the right of way
-	p.findings(d)
+	for _, m := range d.Marks {
+		if v, ok := m.(*drawing.Text); ok && v.Meaning == drawing.FindingMark {
+			p.flag(v)
+		}
+	}
 	p.texts(d, false)
 	p.notes(d)
 }

@@ -45,21 +45,32 @@ func (c *Screen) draw() *drawing.Drawing {
 	switch c.subject {
 	case Section:
 		if session.BayOf(r.Plan, at) != nil {
-			return view.Section(r.Plan, at)
+			d := view.Section(r.Plan, at)
+			c.found().AddToSection(d, r.Plan, at)
+			return d
 		}
 	case RearFace:
 		if f := session.FrontOf(r.Plan, at); f != nil && f.Kind != model.OpenNiche {
-			return view.Rear(f)
+			d := view.Rear(f)
+			c.found().AddToRear(d, r.Plan, f)
+			return d
 		}
 		return &drawing.Drawing{Title: message.New("Select a front: an open niche has no rear face.")}
 	}
 	if c.subject == DrawerPlan {
-		if f := session.FrontOf(r.Plan, at); f != nil && f.Fitted && f.Runner.Length > 0 {
-			return view.DrawerPlan(r.Plan, f)
+		if f := session.FrontOf(r.Plan, at); f != nil && f.Fitted {
+			d := view.DrawerPlan(r.Plan, f)
+			c.found().AddToPlan(d, r.Plan, f)
+			return d
 		}
 		return &drawing.Drawing{Title: message.New("Select a front with a drawer that fits.")}
 	}
-	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Findings: r.Findings, Locks: true})
+	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Found: c.found(), Locks: true})
+}
+
+// found is what the picture marks of the check.
+func (c *Screen) found() view.Found {
+	return view.Found{All: c.session.Result().Findings, Chosen: c.session.ChosenFinding() + 1}
 }
 
 // spacious is a tool that wants room beside the run.

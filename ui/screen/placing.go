@@ -21,6 +21,8 @@ type taken struct {
 	colour color.NRGBA
 	own    int  // the dimension whose figure it is, from 1
 	tagged bool // always on a ground, of the paper's colour
+	flag   bool // on the ground of a flag
+	hidden bool // under a flag
 }
 
 // inkOf is where the letters of a text are: the line's height is 1.36 times
@@ -232,26 +234,39 @@ func swing(k int) int {
 // writeTaken writes all texts that have their places: first the grounds, so that
 // none lies over a text.
 func (p *painter) writeTaken() {
+	p.Chosen()
 	for i := range p.taken {
 		t := &p.taken[i]
 		ink := t.ink()
-		if !p.Shown(ink) {
+		if t.hidden || !p.Shown(ink) {
 			continue
 		}
-		if colour := p.floor.under(ink); t.tagged || p.crossed(ink.Grown(1, 0), t.own) {
+		if t.flag {
+			p.flagGround(t)
+		} else if colour := p.floor.under(ink); t.tagged || p.crossed(ink.Grown(1, 0), t.own) {
 			if t.tagged {
 				colour = p.Palette.Sheet
 			}
 			p.backdrop(ink.Grown(2, 1), colour)
 		}
+		if t.ringed() {
+			p.numberRing(t)
+		}
 	}
 	for i := range p.taken {
 		t := &p.taken[i]
+		if t.hidden {
+			continue
+		}
 		colour := t.colour
 		if t.of.Meaning == drawing.CoverBand && p.floor.under(t.ink()) == p.Palette.DrawerBottom {
 			colour = p.Palette.Ink // their own colour can't be read on a drawer bottom
 		}
-		p.write(t.say, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
+		if t.ringed() {
+			p.writeRinged(t, colour)
+		} else {
+			p.write(t.say, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
+		}
 		if t.bold && t.of.Meaning == drawing.Label && t.of.Of.Kind == drawing.FrontThing {
 			p.figures = append(p.figures, figure{drawing.Subject{Kind: drawing.FrontName, Place: t.of.Of.Place}, t.at, t.size})
 		}

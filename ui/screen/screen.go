@@ -93,7 +93,7 @@ func (c *Screen) Watch(s *session.Session) {
 			c.drawing = nil
 			c.closeTyping()
 		}
-		if ch&session.Selected != 0 && c.subject != Elevation {
+		if ch&session.Selected != 0 && c.subject != Elevation || ch&session.Chosen != 0 {
 			c.drawing = nil
 		}
 		c.repaint()

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/mark"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -168,6 +169,8 @@ func (f *file) mark(m drawing.Mark, layer string) {
 		f.text(layer, m.At, m.Anchor, f.o.Say.Say(m.Say))
 	case *drawing.Dimension:
 		f.dimension(layer, m)
+	case *drawing.Spot:
+		f.spot(layer, m)
 	}
 }
 
@@ -187,6 +190,23 @@ func (f *file) rectangle(layer string, r plane.Rect) {
 		f.xy(10, p)
 	}
 	f.entity("SEQEND", layer)
+}
+
+// spot writes the place that a finding speaks of: a circle around a hole, else its
+// outline, with its diagonals where something is not there.
+func (f *file) spot(layer string, m *drawing.Spot) {
+	r := m.Rect
+	switch m.Shape {
+	case mark.Ring:
+		f.entity("CIRCLE", layer)
+		f.xy(10, r.Centre())
+		f.real(40, max(r.Width(), r.Height()))
+		return
+	case mark.Cross:
+		f.line(layer, r.Min, r.Max)
+		f.line(layer, plane.Point{X: r.Min.X, Y: r.Max.Y}, plane.Point{X: r.Max.X, Y: r.Min.Y})
+	}
+	f.rectangle(layer, r)
 }
 
 // text writes a text with its point as the alignment point: 72 across (0 left,
