@@ -64,6 +64,9 @@ func (d *Drawing) Dump() string {
 			fmt.Fprintf(&b, "circle %s,%s radius %s", mm(v.Centre.X), mm(v.Centre.Y), mm(v.Radius))
 		case *Text:
 			fmt.Fprintf(&b, "text %s,%s %s %q", mm(v.At.X), mm(v.At.Y), v.Anchor, say.Say(v.Say))
+		case *Caption:
+			fmt.Fprintf(&b, "caption %s,%s %s,%s %d %q height %s", mm(v.Face.Min.X), mm(v.Face.Min.Y), mm(v.Face.Max.X), mm(v.Face.Max.Y), v.Number, say.Say(v.Name), mm(v.Height))
+			b.WriteString(flag(v.Top, " top") + flag(!v.Note.Empty(), " "+say.Say(v.Note)))
 		case *Dimension:
 			fmt.Fprintf(&b, "dimension %s,%s %s,%s at %s level %d %s%s", mm(v.From.X), mm(v.From.Y), mm(v.To.X), mm(v.To.Y), mm(v.Line), v.Level, v.Prefix, mm(v.Value))
 		case *Hatch:

@@ -106,8 +106,8 @@ type Tag struct {
 	Severity Severity
 }
 
-// Mark is one of Line, Rectangle, Circle, Text, Dimension, Hatch and Spot; the set
-// is closed.
+// Mark is one of Line, Rectangle, Circle, Text, Caption, Dimension, Hatch and Spot;
+// the set is closed.
 type Mark interface {
 	// Bounds is the least rectangle in drawing lengths that holds the mark's
 	// geometry; letters and arrows have a fixed size on paper and do not count.
@@ -158,13 +158,33 @@ type Text struct {
 	Least  message.Message // what stands for a name that has no room on paper, such as its number
 	Bold   bool
 	Within plane.Rect
+	Lead   *plane.Point // where a line leads to from At, to what the text names; nil: none does
 }
+
+// Caption is what is written on the face of a front, on one line of it: its number
+// in a ring, its name, a note, and at the right its height. The line is in the
+// middle, or near the upper edge where Top is set and it has room there. Size is
+// the letter height on paper. The height is one that can be typed.
+type Caption struct {
+	Tag
+	Face      plane.Rect
+	Top       bool
+	Size      length.Length
+	Number    int
+	Name      message.Message // empty: it has none of its own
+	Note      message.Message
+	NoteShort message.Message // where Note has no room
+	Height    length.Length   // 0: it is not written
+}
+
+// Sized is the subject of a caption's height.
+func (m *Caption) Sized() Subject { return Subject{Kind: FrontHeight, Place: m.Of.Place} }
 
 // Dimension is a measured distance from From to To along one axis. Its line is
 // at the coordinate Line (the y of a horizontal one, the x of a vertical one),
 // moved Level steps further: above zero up or to the right, below zero down or
 // to the left; the step is DimensionStep on paper, else the renderer's. Value is
-// what is written.
+// what is written, or Say where it has room.
 type Dimension struct {
 	Tag
 	From, To plane.Point
@@ -173,6 +193,7 @@ type Dimension struct {
 	Level    int
 	Value    length.Length
 	Prefix   string // Ø, or empty
+	Say      message.Message
 }
 
 // Hatch is an area filled with slanted lines: rising to the right, or Falling;
@@ -200,6 +221,7 @@ func (m *Line) tag() *Tag      { return &m.Tag }
 func (m *Rectangle) tag() *Tag { return &m.Tag }
 func (m *Circle) tag() *Tag    { return &m.Tag }
 func (m *Text) tag() *Tag      { return &m.Tag }
+func (m *Caption) tag() *Tag   { return &m.Tag }
 func (m *Dimension) tag() *Tag { return &m.Tag }
 func (m *Hatch) tag() *Tag     { return &m.Tag }
 func (m *Spot) tag() *Tag      { return &m.Tag }
@@ -220,6 +242,9 @@ func (m *Circle) Bounds() plane.Rect {
 
 // Bounds of a text: its point.
 func (m *Text) Bounds() plane.Rect { return plane.Rect{Min: m.At, Max: m.At} }
+
+// Bounds of a caption: the face of its front.
+func (m *Caption) Bounds() plane.Rect { return m.Face }
 
 // Bounds of a dimension: its two points and its line, without its level.
 func (m *Dimension) Bounds() plane.Rect {
@@ -257,3 +282,48 @@ func (d *Drawing) Bounds() plane.Rect {
 
 // Add appends marks.
 func (d *Drawing) Add(m ...Mark) { d.Marks = append(d.Marks, m...) }
+
+// Plain is a drawing whose captions are texts and dimensions, for renderers that
+// write only those.
+func (d *Drawing) Plain() *Drawing {
+	plain := &Drawing{Title: d.Title}
+	for _, m := range d.Marks {
+		if c, ok := m.(*Caption); ok {
+			plain.Add(c.plain()...)
+		} else {
+			plain.Add(m)
+		}
+	}
+	return plain
+}
+
+// plain is a caption as the name in the middle, or at the top, and the height as a
+// dimension in the right part of the front, left of where connectors have their
+// holes.
+func (m *Caption) plain() []Mark {
+	f := m.Face
+	x := f.Max.X - max(f.Width()/8, min(f.Width()/3, 100*length.Millimetre))
+	within := f
+	within.Max.X = x - f.Width()/16 // the height's figure stands there
+	name := &Text{
+		Tag: m.Tag, At: within.Centre(), Anchor: Anchor{X: 0.5, Y: 0.5}, Size: m.Size, Bold: true,
+		Say: message.New("%v", m.Number), Least: message.New("%v", m.Number), Within: within,
+	}
+	if !m.Name.Empty() {
+		name.Say = message.New("%v  %v", m.Number, m.Name)
+	}
+	if m.Top {
+		name.At.Y, name.Anchor.Y = f.Max.Y, 1
+	}
+	all := []Mark{name, &Dimension{
+		Tag:  Tag{Meaning: DimensionLine, Of: m.Sized()},
+		From: plane.Point{X: x, Y: f.Min.Y}, To: plane.Point{X: x, Y: f.Max.Y}, Vertical: true, Line: x, Value: m.Height,
+	}}
+	if !m.Note.Empty() {
+		all = append(all, &Text{
+			Tag: Tag{Meaning: Note, Of: m.Of}, At: plane.Point{X: x, Y: f.Centre().Y}, Anchor: Anchor{X: 0.5, Y: 0.5},
+			Size: 2500 * length.Micrometre, Say: m.Note, Short: m.NoteShort, Within: f,
+		})
+	}
+	return all
+}

@@ -1,5 +1,5 @@
-// Package ink draws finished pages onto a canvas: it chooses pens, and where a
-// dimension's figure stands. Canvases are written by renderers (PDF, SVG), which
+// Package ink draws finished pages onto a canvas: it chooses pens; where letters
+// stand is what layout/letter says. Canvases are written by renderers (PDF, SVG), which
 // therefore show the same.
 package ink
 

@@ -19,15 +19,17 @@ func TestFiguresOfNeighboursAreNotStruckThrough(t *testing.T) {
 		&drawing.Dimension{From: at(0), To: at(5), Line: line, Value: 49833 * length.Micrometre},
 		&drawing.Dimension{From: at(15), To: at(20), Line: line, Value: 49833 * length.Micrometre},
 	)
-	w := &writer{Canvas: &letters{}, say: message.Language{}, room: box{Point{-100, -100}, Point{100, 100}}}
-	w.placed(&drawing.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
-	w.letters()
-	if len(w.taken.all) != 2 {
-		t.Fatalf("%d figures are written; want 2", len(w.taken.all))
+	c := &lines{}
+	Draw(c, []drawing.Placed{{Drawing: d, At: at(20), ScaleNum: 1, ScaleDen: 1}}, plane.R(0, -length.MM(50), length.MM(100), length.MM(50)), message.Language{})
+	if len(c.texts) != 2 {
+		t.Fatalf("%d figures are written; want 2", len(c.texts))
 	}
-	for i, o := range w.dimensions {
-		if figure := w.taken.all[1-i]; o.stroke().overlaps(figure) {
-			t.Errorf("the figure at %v is struck through by the dimension at %v", figure, o.stroke())
+	for _, f := range c.texts {
+		for _, l := range c.all {
+			b := box{Point{min(l[0].X, l[1].X), min(l[0].Y, l[1].Y)}, Point{max(l[0].X, l[1].X) + 1e-6, max(l[0].Y, l[1].Y) + 1e-6}}
+			if b.overlaps(f.box) && b.lo.Y == b.hi.Y-1e-6 {
+				t.Errorf("the figure at %v is struck through by the dimension line %v", f.box, l)
+			}
 		}
 	}
 }
@@ -48,10 +50,8 @@ func TestTheLineGoesOnToAFigureOutside(t *testing.T) {
 	d := &drawing.Drawing{}
 	d.Add(&drawing.Dimension{To: plane.Point{X: 7650 * length.Micrometre}, Line: -5 * length.Millimetre, Value: 76500 * length.Micrometre})
 	c := &lines{}
-	w := &writer{Canvas: c, say: message.Language{}, room: box{Point{-100, -100}, Point{100, 100}}}
-	w.placed(&drawing.Placed{Drawing: d, ScaleNum: 1, ScaleDen: 1})
-	w.letters()
-	figure, end := w.taken.all[0], 0.0
+	Draw(c, []drawing.Placed{{Drawing: d, ScaleNum: 1, ScaleDen: 1}}, plane.R(-length.MM(100), -length.MM(100), length.MM(100), length.MM(100)), message.Language{})
+	figure, end := c.texts[0].box, 0.0
 	for _, l := range c.all {
 		if l[0].Y == -5 && l[1].Y == -5 {
 			end = max(end, l[0].X, l[1].X)

@@ -71,9 +71,9 @@ func stackOf(wide int64, names []string, heights ...int64) *drawing.Drawing {
 		of := drawing.Subject{Kind: drawing.FrontThing, Index: i}
 		d.Add(
 			&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Face, Of: of}, Rect: face},
-			&drawing.Text{
-				Tag: drawing.Tag{Meaning: drawing.Label, Of: of}, At: face.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: lettering.Medium, Bold: true,
-				Say: message.New("%v  %v", i+1, names[i]), Least: message.New("%v", i+1), Within: face,
+			&drawing.Caption{
+				Tag: drawing.Tag{Meaning: drawing.Label, Of: of}, Face: face, Size: lettering.Medium,
+				Number: i + 1, Name: message.New("%v", names[i]),
 			},
 		)
 		y += h
@@ -81,8 +81,7 @@ func stackOf(wide int64, names []string, heights ...int64) *drawing.Drawing {
 	return d
 }
 
-// All names of a drawing have one size, and those without room give way to their
-// numbers; on a front that is lower than letters there is nothing.
+// All names of a drawing have one size, and those without room are cut; on a front that is lower than letters there is nothing.
 func TestNamesOfADrawingHaveOneSize(t *testing.T) {
 	long := strings.Repeat("Celadon ", 9)
 	for _, c := range []struct {
@@ -93,11 +92,11 @@ func TestNamesOfADrawingHaveOneSize(t *testing.T) {
 		want    string
 		size    length.Length
 	}{
-		{"room for all", 60, []string{"Jars", "Cones"}, []int64{20, 20}, "1  Jars|2  Cones", lettering.Medium},
-		{"one front low", 60, []string{"Jars", "Cones"}, []int64{20, 4}, "1  Jars|2  Cones", lettering.Small},
-		{"one front too low for any letters", 60, []string{"Jars", "Cones"}, []int64{20, 3}, "1  Jars", lettering.Medium},
-		{"one name too long", 60, []string{"Jars", long, "Cones"}, []int64{20, 20, 20}, "1  Jars|2|3  Cones", lettering.Medium},
-		{"narrow", 22, []string{"Jars", "Large tiles"}, []int64{20, 20}, "1  Jars|2  Large tiles", lettering.Tiny},
+		{"room for all", 60, []string{"Jars", "Cones"}, []int64{20, 20}, "1|Jars|2|Cones", lettering.Medium},
+		{"one front low", 60, []string{"Jars", "Cones"}, []int64{20, 4}, "1|Jars|2|Cones", lettering.Small},
+		{"one front too low for any letters", 60, []string{"Jars", "Cones"}, []int64{20, 2}, "1|Jars", lettering.Medium},
+		{"one name too long", 60, []string{"Jars", long, "Cones"}, []int64{20, 20, 20}, "1|Jars|2|Celadon Celado…|3|Cones", lettering.Medium},
+		{"narrow, and so below the number", 26, []string{"Jars", "Large tiles"}, []int64{20, 20}, "1|Jars|2|Large tiles", lettering.Small},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			l := &written{}

@@ -16,6 +16,17 @@ import (
 	"pgregory.net/rapid"
 )
 
+// box is an area of the page in millimetres.
+type box struct{ lo, hi Point }
+
+func (b box) overlaps(o box) bool {
+	return b.lo.X < o.hi.X && o.lo.X < b.hi.X && b.lo.Y < o.hi.Y && o.lo.Y < b.hi.Y
+}
+
+func (b box) pad(d float64) box {
+	return box{Point{b.lo.X - d, b.lo.Y - d}, Point{b.hi.X + d, b.hi.Y + d}}
+}
+
 // letters is a canvas that keeps the texts of a page with their places.
 type letters struct{ texts []placedText }
 

@@ -4,22 +4,17 @@ import (
 	"math"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/letter"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// writer draws the placed drawings of one page. Lines come first; letters are
-// kept and written last, so that none is hidden and each can give way to those
-// before it.
+// writer draws the placed drawings of one page.
 type writer struct {
 	Canvas
-	say        message.Language
-	drawings   int // how many were placed
-	texts      []lettered
-	dimensions []*dimension
-	taken      places // by letters
-	strokes    places // how far each of dimensions reaches with its arrows, at most
-	room       box    // where letters may stand: the page without its margins
+	letters *letter.Picture
 }
 
 // placing maps a drawing to the page.
@@ -27,32 +22,33 @@ type placing struct {
 	ox, oy float64 // the drawing's origin in millimetres, scaled
 	ax, ay float64
 	k      float64 // millimetres on paper for a nanometre in the drawing
-	clip   *box
+	clip   *letter.Box
 }
 
 func (p placing) at(q plane.Point) Point {
 	return Point{p.ax + float64(q.X)*p.k - p.ox, p.ay + float64(q.Y)*p.k - p.oy}
 }
 
-// box is an area of the page in millimetres.
-type box struct{ lo, hi Point }
-
-func (b box) overlaps(o box) bool {
-	return b.lo.X < o.hi.X && o.lo.X < b.hi.X && b.lo.Y < o.hi.Y && o.lo.Y < b.hi.Y
-}
-
-func (b box) holds(p Point) bool {
-	return p.X >= b.lo.X && p.X <= b.hi.X && p.Y >= b.lo.Y && p.Y <= b.hi.Y
-}
-
 // Draw draws what is placed on a page as one picture whose letters stay in an
-// area, texts in the language and unit of say.
+// area, texts in the language and unit of say. Lines come first, letters last, so
+// that none is hidden.
 func Draw(c Canvas, placed []drawing.Placed, in plane.Rect, say message.Language) {
-	w := &writer{Canvas: c, say: say, room: box{Point{in.Min.X.MM(), in.Min.Y.MM()}, Point{in.Max.X.MM(), in.Max.Y.MM()}}}
+	w := &writer{c, letter.New(lettering.OnPaper{}, style(say.Unit), say, letter.Box{Lo: onPage(in.Min), Hi: onPage(in.Max)})}
 	for i := range placed {
 		w.placed(&placed[i])
 	}
-	w.letters()
+	w.write(w.letters.Write())
+}
+
+func onPage(q plane.Point) letter.Point { return letter.Point{X: q.X.MM(), Y: q.Y.MM()} }
+
+// style is how dimensions are drawn on paper, in millimetres: arrows of 15° (ISO
+// 129-1, from memory).
+func style(unit length.Unit) letter.Style {
+	return letter.Style{
+		Head: 3, Half: 0.395 /* 3·tan 7.5° */, Arrows: true, Past: 1.5, Gap: 0.9, Figure: lettering.Small, Lines: true,
+		StepX: drawing.DimensionStep(true, unit).MM(), StepY: drawing.DimensionStep(false, unit).MM(),
+	}
 }
 
 func (w *writer) placed(p *drawing.Placed) {
@@ -63,8 +59,8 @@ func (w *writer) placed(p *drawing.Placed) {
 	at.ox, at.oy = float64(p.Origin.X)*at.k, float64(p.Origin.Y)*at.k
 	at.ax, at.ay = p.At.X.MM(), p.At.Y.MM()
 	if !p.Clip.Empty() {
-		at.clip = &box{Point{p.Clip.Min.X.MM(), p.Clip.Min.Y.MM()}, Point{p.Clip.Max.X.MM(), p.Clip.Max.Y.MM()}}
-		w.Clip(at.clip.lo, at.clip.hi)
+		at.clip = &letter.Box{Lo: onPage(p.Clip.Min), Hi: onPage(p.Clip.Max)}
+		w.Clip(Point(at.clip.Lo), Point(at.clip.Hi))
 	}
 	for _, m := range p.Drawing.Marks {
 		if !at.hidden(m) {
@@ -74,7 +70,88 @@ func (w *writer) placed(p *drawing.Placed) {
 	if at.clip != nil {
 		w.Unclip()
 	}
-	w.drawings++
+	w.letters.Add(p.Drawing, letter.Placing{
+		At: func(q plane.Point) letter.Point { return letter.Point(at.at(q)) }, Clip: at.clip,
+	})
+}
+
+// write paints what is written on the page: dimensions, then letters, on grounds
+// where they need them. Texts that have their place on the page stand as they are.
+func (w *writer) write(all *letter.Written) {
+	for i := range all.Dimensions {
+		d := &all.Dimensions[i]
+		pen := penFor(d.Of.Meaning, false)
+		for _, s := range d.Strokes {
+			w.Line(pen, Point(s.From), Point(s.To))
+		}
+		for _, h := range d.Heads {
+			w.head(h)
+		}
+	}
+	for _, s := range all.Leaders {
+		w.Line(penFor(drawing.Label, false), Point(s.From), Point(s.To))
+	}
+	for i := range all.Texts {
+		if t := &all.Texts[i]; t.Ground && !placedByPage(t) {
+			fill := white()
+			if t.On != nil {
+				fill = fillFor(t.On.Meaning)
+			}
+			const pad = 0.45
+			w.Rect(nil, &fill, Point{t.Box.Lo.X - pad, t.Box.Lo.Y - pad}, Point{t.Box.Hi.X + pad, t.Box.Hi.Y + pad})
+		}
+	}
+	for _, r := range all.Rings {
+		w.ring(r.Box)
+	}
+	for i := range all.Texts {
+		t := &all.Texts[i]
+		for _, l := range t.Lines {
+			w.Text(Point(l.At), length.FromMM(t.Size), t.Bold, inkFor(t.Of.Meaning), l.Text)
+		}
+	}
+}
+
+// placedByPage tells that a text has its place from the page, which knows what
+// runs there.
+func placedByPage(t *letter.Text) bool {
+	m, ok := t.Mark.(*drawing.Text)
+	return ok && m.Within.Empty()
+}
+
+// head draws the arrow at an end of a dimension.
+func (w *writer) head(h letter.Head) {
+	half := style(0).Half
+	tip, a, b := Point(h.Tip), Point(h.Back), Point(h.Back)
+	if h.Tip.X == h.Back.X {
+		a.X, b.X = a.X-half, b.X+half
+	} else {
+		a.Y, b.Y = a.Y-half, b.Y+half
+	}
+	w.Triangle(black(), tip, a, b)
+}
+
+// ring draws the ring of a number: a circle, or two halves of one with lines
+// between them where the number is wide.
+func (w *writer) ring(b letter.Box) {
+	pen, r := penFor(drawing.Label, false), (b.Hi.Y-b.Lo.Y)/2
+	if wide := b.Hi.X - b.Lo.X; wide <= 2*r+0.01 {
+		w.Circle(pen, Point{b.Lo.X + wide/2, b.Lo.Y + r}, r)
+		return
+	}
+	const steps = 16
+	y := b.Lo.Y + r
+	for _, end := range []struct{ x, way float64 }{{b.Lo.X + r, -1}, {b.Hi.X - r, 1}} {
+		from := Point{end.x, y - r}
+		for k := 1; k <= steps; k++ {
+			sin, cos := math.Sincos(math.Pi * (float64(k)/steps - 0.5))
+			to := Point{end.x + end.way*cos*r, y + sin*r}
+			w.Line(pen, from, to)
+			from = to
+		}
+	}
+	w.Line(pen, Point{b.Lo.X + r, b.Lo.Y}, Point{b.Hi.X - r, b.Lo.Y})
+	w.Line(pen, Point{b.Lo.X + r, b.Hi.Y}, Point{b.Hi.X - r, b.Hi.Y})
 }
 
 // hidden tells that a mark lies outside the clip. Dimensions are never hidden:
@@ -84,8 +161,9 @@ func (p placing) hidden(m drawing.Mark) bool {
 		return false
 	}
 	r := m.Bounds()
-	b := box{p.at(r.Min), p.at(r.Max)}
-	return !b.pad(1.0).overlaps(*p.clip)
+	lo, hi := p.at(r.Min), p.at(r.Max)
+	const air = 1.0
+	return hi.X+air <= p.clip.Lo.X || lo.X-air >= p.clip.Hi.X || hi.Y+air <= p.clip.Lo.Y || lo.Y-air >= p.clip.Hi.Y
 }
 
 func (w *writer) mark(m drawing.Mark, at placing) {
@@ -100,10 +178,6 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 		w.rectangle(m, at)
 	case *drawing.Circle:
 		w.Circle(penFor(t.Meaning, false), at.at(m.Centre), float64(m.Radius)*at.k)
-	case *drawing.Text:
-		w.texts = append(w.texts, lettered{m, at, w.drawings})
-	case *drawing.Dimension:
-		w.queue(m, at)
 	case *drawing.Hatch:
 		w.hatch(m, at)
 	case *drawing.Spot:

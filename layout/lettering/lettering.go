@@ -52,7 +52,7 @@ func reach(r rune) (above, below length.Length) {
 	switch {
 	case r < 0x80 && strings.ContainsRune("$(),;JQ[\\]_gjpqy{|}/", r):
 		return stem, descent
-	case r < 0x80:
+	case r < 0x80, r == '…':
 		return stem, 0
 	case r >= 'à' && r <= 'ü' && r != 'ç':
 		return accent, 0
@@ -124,4 +124,30 @@ func Shorten(s string, size length.Length, isBold bool, width length.Length) str
 		}
 	}
 	return ""
+}
+
+// OnPaper measures the letters of our paper in millimetres, as where they stand is
+// worked out.
+type OnPaper struct{}
+
+// Sizes are a height and the lower ones of the series down to Tiny.
+func (OnPaper) Sizes(paper length.Length) []float64 {
+	sizes := []float64{paper.MM()}
+	for _, s := range []length.Length{Medium, Small, Tiny} {
+		if s < paper {
+			sizes = append(sizes, s.MM())
+		}
+	}
+	return sizes
+}
+
+// Width is how wide a text is whose capitals are so high.
+func (OnPaper) Width(s string, size float64, isBold bool) float64 {
+	return float64(units(s, isBold)) * size / capHeight
+}
+
+// Reach is how far its letters reach above capitals and below the base line.
+func (OnPaper) Reach(s string, size float64) (above, below float64) {
+	a, b := Reach(s, capHeight)
+	return float64(a) * size / capHeight, float64(b) * size / capHeight
 }

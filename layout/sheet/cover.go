@@ -84,21 +84,15 @@ func (d *draft) coverNotes(p *plan.Plan, y, contents length.Length) length.Lengt
 	return y
 }
 
-// facesOnly is the elevation without dimensions: a picture, not to scale. Names
-// have the whole of their fronts, where no figures stand.
+// facesOnly is the elevation without dimensions: a picture, not to scale.
 func facesOnly(p *plan.Plan) *drawing.Drawing {
 	v := &drawing.Drawing{Title: message.New("Front elevation")}
-	faces := map[drawing.Subject]plane.Rect{}
 	for _, m := range view.Elevation(p, view.ElevationOptions{}).Marks {
 		switch m := m.(type) {
 		case *drawing.Dimension:
 			continue
-		case *drawing.Rectangle:
-			faces[m.Of] = m.Rect
-		case *drawing.Text:
-			if face := faces[m.Of]; !m.Within.Empty() && !face.Empty() {
-				m.Within, m.At, m.Anchor = face, face.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}
-			}
+		case *drawing.Caption:
+			m.Height = 0
 		}
 		v.Add(m)
 	}

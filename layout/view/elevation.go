@@ -33,9 +33,10 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	}
 	worst := o.Found.worst()
 	for i := range p.Fronts {
-		addFront(d, &p.Fronts[i], o.SeeThrough, worst[p.Fronts[i].Number])
-		if o.Locks {
-			addLock(d, p, &p.Fronts[i])
+		f := &p.Fronts[i]
+		c := addFront(d, f, o.SeeThrough, worst[f.Number])
+		if at := f.Place; o.Locks && p.Project.Cabinets[at.Cabinet].Bays[at.Bay].Fronts[at.Front].Locked {
+			c.Note, c.NoteShort = message.New("locked"), message.New("lkd.")
 		}
 	}
 	if o.SeeThrough {
@@ -116,9 +117,9 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 	}
 }
 
-// addFront draws a front with its name, which has the severity of the worst that is
-// found about it, and its height.
-func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Severity) {
+// addFront draws a front, and gives its caption, which has the severity of the worst
+// that is found about it.
+func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Severity) *drawing.Caption {
 	m := drawing.Face
 	switch f.Kind {
 	case model.FixedPanel:
@@ -130,22 +131,18 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Sev
 	r := rect(m, s, f.Face)
 	r.Filled = true
 	d.Add(r)
-	label := numbered(f)
-	within := f.Face
-	within.Max.X = heightLine(f) - f.Face.Width()/16 // the height's figure stands there
-	at := plane.Point{X: within.Centre().X, Y: f.Face.Max.Y}
-	anchor := drawing.Anchor{X: 0.5, Y: 1}
-	if !through {
-		at.Y, anchor = f.Face.Centre().Y, drawing.Anchor{X: 0.5, Y: 0.5}
+	c := &drawing.Caption{
+		Tag: drawing.Tag{Meaning: drawing.Label, Of: s, Severity: worst}, Face: f.Face, Top: through, Size: normalLetters,
+		Number: f.Number, Name: ownName(f), Height: f.Face.Height(),
 	}
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s, Severity: worst}, At: at, Anchor: anchor, Size: normalLetters, Bold: true, Say: label, Least: message.New("%v", f.Number), Within: within})
-	d.Add(heightDimension(f))
+	d.Add(c)
 	if f.Kind == model.OpenNiche {
 		d.Add(&drawing.Text{
-			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: within.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters,
-			Say: message.New("clear %v", f.Clear.Height()), Short: message.New("(%v)", f.Clear.Height()), Within: within,
+			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: f.Face.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters,
+			Say: message.New("clear %v", f.Clear.Height()), Short: message.New("(%v)", f.Clear.Height()), Within: f.Face,
 		})
 	}
+	return c
 }
 
 // numbered is a front's number, with its name where it has one of its own.
@@ -156,23 +153,12 @@ func numbered(f *plan.Front) message.Message {
 	return message.New("%v  %v", f.Number, f.Name)
 }
 
-// heightLine is the x of a front's height dimension: in its right part, left of
-// where connectors have their holes.
-func heightLine(f *plan.Front) length.Length {
-	w := f.Face.Width()
-	return f.Face.Max.X - max(w/8, min(w/3, 100*length.Millimetre))
-}
-
-// heightDimension stands in the right part of a front, where it is read with it
-// in any bay.
-func heightDimension(f *plan.Front) *drawing.Dimension {
-	x := heightLine(f)
-	return &drawing.Dimension{
-		Tag:      drawing.Tag{Meaning: drawing.DimensionLine, Of: of(drawing.FrontHeight, f.Place)},
-		From:     plane.Point{X: x, Y: f.Face.Min.Y},
-		To:       plane.Point{X: x, Y: f.Face.Max.Y},
-		Vertical: true, Line: x, Value: f.Face.Height(),
+// ownName is the name of a front that has one of its own.
+func ownName(f *plan.Front) message.Message {
+	if !f.Named() {
+		return message.Message{}
 	}
+	return message.New("%v", f.Name)
 }
 
 // addGrips lays something to take hold of over each division and partition.
@@ -307,17 +293,4 @@ func addHole(d *drawing.Drawing, s drawing.Subject, at plane.Point, diameter len
 	cross := drawing.Tag{Meaning: drawing.HoleCross, Of: s}
 	d.Add(&drawing.Line{Tag: cross, From: plane.Point{X: at.X - arm, Y: at.Y}, To: plane.Point{X: at.X + arm, Y: at.Y}})
 	d.Add(&drawing.Line{Tag: cross, From: plane.Point{X: at.X, Y: at.Y - arm}, To: plane.Point{X: at.X, Y: at.Y + arm}})
-}
-
-// addLock notes at a front's height that it is locked.
-func addLock(d *drawing.Drawing, p *plan.Plan, f *plan.Front) {
-	at := f.Place
-	if !p.Project.Cabinets[at.Cabinet].Bays[at.Bay].Fronts[at.Front].Locked {
-		return
-	}
-	d.Add(&drawing.Text{
-		Tag: drawing.Tag{Meaning: drawing.Note, Of: of(drawing.FrontThing, at)},
-		At:  plane.Point{X: heightLine(f), Y: f.Face.Centre().Y}, Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters,
-		Say: message.New("locked"), Short: message.New("lkd."), Within: f.Face,
-	})
 }

@@ -122,7 +122,7 @@ func TestRearIsMirrored(t *testing.T) {
 // TestHit points at things of the elevation.
 func TestHit(t *testing.T) {
 	r := solve(t, "")
-	d := view.Elevation(r.Plan, view.ElevationOptions{})
+	d := view.Elevation(r.Plan, view.ElevationOptions{}).Plain()
 	mm := length.Millimetre
 	reach := drawing.Reach{Near: 4 * mm, Level: 60 * mm, FigureX: 30 * mm, FigureY: 12 * mm}
 	first, second := &r.Plan.Fronts[0], &r.Plan.Fronts[1]

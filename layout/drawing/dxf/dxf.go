@@ -29,6 +29,7 @@ type Options struct {
 // Write writes the drawing. Dimensions become a line and their figure; hatches
 // are left out. It fails where w fails.
 func Write(w io.Writer, d *drawing.Drawing, o Options) error {
+	d = d.Plain()
 	if o.Layer == nil {
 		o.Layer = func(m drawing.Mark) string { return strings.ToUpper(drawing.TagOf(m).Meaning.String()) }
 	}

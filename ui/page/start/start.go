@@ -73,7 +73,7 @@ func withoutDimensions(d *drawing.Drawing) *drawing.Drawing {
 	small := &drawing.Drawing{Title: d.Title}
 	for _, m := range d.Marks {
 		switch m.(type) {
-		case *drawing.Dimension, *drawing.Text:
+		case *drawing.Dimension, *drawing.Text, *drawing.Caption:
 		default:
 			small.Add(m)
 		}

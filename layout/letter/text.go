@@ -1,0 +1,245 @@
+package letter
+
+import (
+	"strings"
+
+	"frontlay/layout/drawing"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// text is a text with its place, and the area in which it should stay.
+type text struct {
+	*drawing.Text
+	at      Point
+	within  Box
+	lead    Point // where its line leads to, if it has one
+	drawing int
+}
+
+// fixed tells that a text stands where it stands.
+func (t *text) fixed() bool { return t.Within.Empty() }
+
+func (p *Picture) writeFixed(t *text) {
+	s, size := p.say.Say(t.Say), p.metrics.Sizes(t.Size)[0]
+	if s == "" {
+		return
+	}
+	p.put(t.written(size, Whole), t.begin(t.at, p.metrics.Width(s, size, t.Bold), size), s)
+	p.lead(t)
+}
+
+func (t *text) written(size float64, v Variant) Text {
+	return Text{Of: t.Tag, Mark: t.Text, Size: size, Bold: t.Bold, Variant: v}
+}
+
+// begin is where the base line of a text begins whose anchor is at a place.
+func (t *text) begin(at Point, width, size float64) Point {
+	return Point{at.X - t.Anchor.X*width, at.Y - t.Anchor.Y*size}
+}
+
+// lead draws the line from a text to what it names.
+func (p *Picture) lead(t *text) {
+	if t.Lead != nil {
+		p.out.Leaders = append(p.out.Leaders, Stroke{t.at, t.lead})
+	}
+}
+
+// attempt is one way to write a text.
+type attempt struct {
+	lines   []string
+	variant Variant
+	size    float64
+}
+
+// writeFitted writes a text in its area: near its point, beside what stands there,
+// smaller, in its short form, in two lines where it is a size. What has no figure
+// is cut where nothing else helps.
+func (p *Picture) writeFitted(t *text) {
+	area := t.within
+	if p.style.Edge > 0 { // what is seen of it
+		area.Lo.X, area.Hi.X = max(area.Lo.X, p.area.Lo.X), min(area.Hi.X, p.area.Hi.X)
+	}
+	area = area.grown(-p.style.Gap, 0)
+	whole := p.say.Say(t.Say)
+	if whole == "" {
+		return
+	}
+	if area.empty() || !area.overlaps(p.area) {
+		p.miss(t.Tag, whole, OutOfView)
+		return
+	}
+	tries := p.attempts(t, whole)
+	for _, least := range []weight{hole, none} {
+		for _, a := range tries {
+			for _, avoid := range []weight{faint, firm, least} {
+				if avoid <= least && p.stand(t, a, area, avoid) {
+					return
+				}
+			}
+		}
+		if last := tries[len(tries)-1]; !hasFigure(t.last()) && p.cut(t, last, area, least) {
+			return
+		}
+	}
+	p.miss(t.Tag, whole, p.reason(t, tries, area))
+}
+
+// last is the shortest form of a text.
+func (t *text) last() message.Message {
+	if t.Short.Empty() {
+		return t.Say
+	}
+	return t.Short
+}
+
+// hasFigure tells that a message says a length.
+func hasFigure(m message.Message) bool {
+	for _, a := range m.Args {
+		switch v := a.(type) {
+		case length.Length:
+			return true
+		case message.Message:
+			if hasFigure(v) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// times stands between the two figures of a size.
+const times = " × "
+
+func (p *Picture) attempts(t *text, whole string) []attempt {
+	sizes := p.metrics.Sizes(t.Size)
+	var all []attempt
+	add := func(v Variant, lines ...string) {
+		for _, s := range sizes {
+			all = append(all, attempt{lines, v, s})
+		}
+	}
+	add(Whole, whole)
+	if !t.Short.Empty() {
+		add(Short, p.say.Say(t.Short))
+	}
+	if one := p.say.Say(t.last()); hasFigure(t.last()) {
+		if first, second, ok := strings.Cut(one, times); ok {
+			add(Short, first+strings.TrimRight(times, " "), second)
+		}
+	}
+	return all
+}
+
+// block measures the lines of an attempt: how wide they are, and how far their
+// letters reach above the first base line and below the last.
+func (p *Picture) block(t *text, a attempt) (width, above, below, pitch float64) {
+	pitch = 1.6 * a.size
+	for i, s := range a.lines {
+		width = max(width, p.metrics.Width(s, a.size, t.Bold))
+		up, down := p.metrics.Reach(s, a.size)
+		if i == 0 {
+			above = a.size + up
+		}
+		if i == len(a.lines)-1 {
+			below = down
+		}
+	}
+	return width, above, below, pitch
+}
+
+// rowsAway is how many rows a text may go up or down, in steps of stepAway heights
+// of capitals.
+const (
+	rowsAway = 5
+	stepAway = 0.6
+)
+
+// stand writes a text in its area where no other is and no line of a weight or more
+// runs through it. It is false where there is no such place.
+func (p *Picture) stand(t *text, a attempt, area Box, avoid weight) bool {
+	width, above, below, pitch := p.block(t, a)
+	if width > area.width() {
+		return false
+	}
+	depth := pitch * float64(len(a.lines)-1)
+	edge := p.style.Gap / 2
+	low, high := area.Lo.Y+edge+below, area.Hi.Y-edge-above // of the last and the first base line
+	if high-depth < low {
+		return false
+	}
+	want := t.begin(t.at, width, a.size)
+	want.Y = min(max(want.Y+depth*(1-t.Anchor.Y), low+depth), high)
+	row, onRow := p.rows[rowOf{t.drawing, t.Of.Place}]
+	ys := []float64{want.Y}
+	if onRow {
+		ys = append(ys, row.y-a.size/2)
+	}
+	for k := 1; k <= rowsAway; k++ {
+		off := float64(k) * stepAway * a.size
+		ys = append(ys, want.Y+off, want.Y-off)
+	}
+	for _, y := range ys {
+		if y > high+1e-9 || y-depth < low-1e-9 {
+			continue
+		}
+		if onRow && y != row.y-a.size/2 && y+above > row.y-row.high/2 && y-depth-below < row.y+row.high/2 {
+			continue // beside a name, but not on its line
+		}
+		free := p.gaps(Box{Point{area.Lo.X, y - depth - below}, Point{area.Hi.X, y + above}}, avoid)
+		if x, ok := nearest(free, want.X, width); ok {
+			p.writeBlock(t, a, Point{x, y}, width, pitch)
+			return true
+		}
+	}
+	return false
+}
+
+// writeBlock writes the lines of a text, below one another with their middles in
+// line.
+func (p *Picture) writeBlock(t *text, a attempt, at Point, width, pitch float64) {
+	w := t.written(a.size, a.variant)
+	for i, s := range a.lines {
+		from := Point{at.X + (width-p.metrics.Width(s, a.size, t.Bold))/2, at.Y - float64(i)*pitch}
+		w.Lines = append(w.Lines, Line{from, s})
+		ink := p.ink(from, s, a.size, t.Bold)
+		if i == 0 {
+			w.Box = ink
+		}
+		w.Box.Lo.X, w.Box.Hi.X, w.Box.Lo.Y = min(w.Box.Lo.X, ink.Lo.X), max(w.Box.Hi.X, ink.Hi.X), ink.Lo.Y
+	}
+	p.keep(w)
+	p.lead(t)
+}
+
+// cut writes the beginning of a text in the widest gap at its height.
+func (p *Picture) cut(t *text, a attempt, area Box, avoid weight) bool {
+	s := a.lines[0]
+	_, above, below, _ := p.block(t, a)
+	edge := p.style.Gap / 2
+	low, high := area.Lo.Y+edge+below, area.Hi.Y-edge-above
+	if high < low {
+		return false
+	}
+	y := min(max(t.begin(t.at, 0, a.size).Y, low), high)
+	g := widest(p.gaps(Box{Point{area.Lo.X, y - below}, Point{area.Hi.X, y + above}}, avoid))
+	if s = p.shortened(s, a.size, t.Bold, g.to-g.from); s == "" {
+		return false
+	}
+	width := p.metrics.Width(s, a.size, t.Bold)
+	p.put(t.written(a.size, Cut), Point{g.from + (g.to-g.from-width)*t.Anchor.X, y}, s)
+	p.lead(t)
+	return true
+}
+
+func (p *Picture) reason(t *text, tries []attempt, area Box) Reason {
+	least := tries[len(tries)-1]
+	width, above, below, pitch := p.block(t, least)
+	switch {
+	case above+below+pitch*float64(len(least.lines)-1) > area.height():
+		return TooLow
+	case width > area.width():
+		return TooNarrow
+	}
+	return NoRoom
+}
