@@ -107,7 +107,7 @@ func (w *writer) write(all *letter.Written) {
 	for i := range all.Texts {
 		t := &all.Texts[i]
 		for _, l := range t.Lines {
-			w.Text(Point(l.At), length.FromMM(t.Size), t.Bold, inkFor(t.Of.Meaning), l.Text)
+			w.Text(Point{l.At.X, l.At.Y}, length.FromMM(t.Size), t.Bold, inkFor(t.Of.Meaning), l.Text)
 		}
 	}
 }

@@ -224,6 +224,9 @@ func (p *Picture) mark(m drawing.Mark, to Placing) {
 	case *drawing.Text:
 		if at := to.At(v.At); to.Clip == nil || to.Clip.holds(at) {
 			t := text{Text: v, at: at, within: to.box(v.Within), drawing: p.drawings}
+			if t.fixed() && v.Meaning == drawing.FindingMark { // a flag stands where it covers no other text
+				t.flag, t.within = true, p.area
+			}
 			if v.Lead != nil {
 				t.lead = to.At(*v.Lead)
 			}

@@ -14,11 +14,12 @@ type text struct {
 	at      Point
 	within  Box
 	lead    Point // where its line leads to, if it has one
+	flag    bool
 	drawing int
 }
 
 // fixed tells that a text stands where it stands.
-func (t *text) fixed() bool { return t.Within.Empty() }
+func (t *text) fixed() bool { return t.Within.Empty() && !t.flag }
 
 func (p *Picture) writeFixed(t *text) {
 	s, size := p.say.Say(t.Say), p.metrics.Sizes(t.Size)[0]
