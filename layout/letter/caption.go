@@ -230,16 +230,18 @@ func (p *Picture) writeCaption(c *caption, f fitting) {
 		p.out.Rings = append(p.out.Rings, Ring{c.Tag, Box{Point{f.from, f.y - ringHigh*f.size/2}, Point{f.from + wide, f.y + ringHigh*f.size/2}}})
 		p.taken.add(p.out.Rings[len(p.out.Rings)-1].Box)
 	}
+	named := c.Tag
+	named.Of.Kind = drawing.FrontName
 	least := Least
 	if name == "" {
 		least = Whole
 	}
-	put(c.Tag, f.from+(wide-f.wide.number)/2, base, f.size, f.number, true, least)
+	put(named, f.from+(wide-f.wide.number)/2, base, f.size, f.number, true, least)
 	x, end := f.from+wide, f.to
 	if f.below {
-		put(c.Tag, f.from, f.y-f.lower(), f.size, f.name, true, Whole)
+		put(named, f.from, f.y-f.lower(), f.size, f.name, true, Whole)
 	} else if f.name != "" {
-		put(c.Tag, x+behindRing*f.size, base, f.size, f.name, true, f.variant)
+		put(named, x+behindRing*f.size, base, f.size, f.name, true, f.variant)
 		x += behindRing*f.size + f.wide.name
 	} else if name != "" {
 		p.miss(c.Tag, name, TooNarrow)
