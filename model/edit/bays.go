@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -24,8 +25,10 @@ func (e AddBay) Apply(p *model.Project) (*model.Project, error) {
 		return nil, err
 	}
 	equal := e.Left == 0 && e.Right == 0
-	if !equal && (e.Left < leastBox || e.Right < leastBox) {
-		return nil, message.New("A bay is at least %v wide. Draw the partition further from the sides.", leastBox)
+	if !equal {
+		if err := parts(figure.Bay(b), "width", e.Left, e.Right); err != nil {
+			return nil, err
+		}
 	}
 	right := b.Clone()
 	cab := c.CabinetAt(e.At)
@@ -107,9 +110,8 @@ func (e MovePartition) Apply(p *model.Project) (*model.Project, error) {
 	if e.Left.Bay+1 >= len(cab.Bays) {
 		return nil, message.New("There is no bay at the right of this one, so there is no partition to move.")
 	}
-	if e.WidthLeft < leastBox || e.WidthRight < leastBox {
-		return nil, message.New("A bay is at least %v wide: the one left of the partition can be from %v to %v wide.",
-			leastBox, leastBox, e.WidthLeft+e.WidthRight-leastBox)
+	if err := parts(figure.Bay(left), "width", e.WidthLeft, e.WidthRight); err != nil {
+		return nil, err
 	}
 	right := &cab.Bays[e.Left.Bay+1]
 	shares := othersShare(cab, e.Left.Bay)

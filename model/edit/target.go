@@ -7,13 +7,6 @@ import (
 	"frontlay/model/message"
 )
 
-// Bounds of what a size can be set to. They are far outside of any cabinet and
-// only keep slips of the keyboard out of the document.
-const (
-	leastFront = 10 * length.Millimetre
-	leastBox   = 50 * length.Millimetre
-)
-
 // front gives a copy of the project and the front in it at a place.
 func front(p *model.Project, at model.Place) (*model.Project, *model.Front, error) {
 	if p.FrontAt(at) == nil {
@@ -61,6 +54,17 @@ func refused(rows []figure.Row, key string, v any) error {
 	}
 	if f != nil {
 		return f.Named()
+	}
+	return nil
+}
+
+// parts refuses sizes of two parts of a thing that the row of such a size does not
+// allow: a division or partition has both its fronts or bays.
+func parts(rows []figure.Row, key string, sizes ...length.Length) error {
+	for _, v := range sizes {
+		if err := refused(rows, key, v); err != nil {
+			return err
+		}
 	}
 	return nil
 }

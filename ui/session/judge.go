@@ -3,6 +3,7 @@ package session
 import (
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -25,42 +26,41 @@ func (s *Session) Judge(e edit.Edit) error {
 	if before == nil || after == nil || after.Over <= 0 || after.Over <= before.Over {
 		return nil
 	}
-	if most := room(next, h.At, before.Stack.Height()); most > 0 {
-		return tooHigh(h.Height, most)
+	if most, under := room(next, h.At, before.Stack.Height()); most > 0 {
+		return tooHigh(h.Height, most, under)
 	}
 	return message.New("%v is too high for this stack, which has no room left. Lower another front first.", h.Height)
 }
 
-// judgeHeight says the bounds that the stack leaves for a height that is refused
-// as none that any front can have; another refusal stays what it is.
+// judgeHeight says what the stack leaves for a height that is refused as greater
+// than any front can have; another refusal stays what it is.
 func (s *Session) judgeHeight(h edit.SetHeight, refused error) error {
-	if _, err := (edit.SetHeight{At: h.At, Height: least}).Apply(s.Committed()); err != nil {
-		return refused // whatever the height
+	if _, err := (edit.SetHeight{At: h.At, Height: figure.Positive}).Apply(s.Committed()); err != nil || h.Height <= 0 {
+		return refused
 	}
 	b := BayOf(s.result.Plan, h.At)
 	if b == nil {
 		return refused
 	}
-	switch most := room(s.Committed(), h.At, b.Stack.Height()); {
-	case most < least:
-		return refused
-	case h.Height > most:
-		return tooHigh(h.Height, most)
-	default:
-		return message.New("%v is not possible here: write a size from %v to %v.", h.Height, least, most)
+	if most, under := room(s.Committed(), h.At, b.Stack.Height()); most > 0 {
+		return tooHigh(h.Height, most, under)
 	}
+	return refused
 }
 
-func tooHigh(height, most length.Length) error {
+// tooHigh says the greatest height that is possible, or, where others must keep
+// something of it, what the height must stay under.
+func tooHigh(height, most length.Length, under bool) error {
+	if under {
+		return message.New("%v is too high for this stack: less than %v is possible beside the other fronts.", height, most)
+	}
 	return message.New("%v is too high for this stack: at most %v is possible beside the other fronts.", height, most)
 }
 
-// least is what a computed front should keep when another grows.
-const least = 10 * length.Millimetre
-
 // room is the greatest height that a front can have in a stack beside the fixed
-// ones, their gaps, and what the computed ones need at least.
-func room(p *model.Project, at model.Place, stack length.Length) length.Length {
+// ones, their gaps, and what the computed ones need at least; under tells that it
+// must be less, because there are computed ones that may be as low as they like.
+func room(p *model.Project, at model.Place, stack length.Length) (most length.Length, under bool) {
 	gap := p.RevealsOf(p.CabinetAt(at)).Gap
 	for i, f := range p.BayAt(at).Fronts {
 		switch {
@@ -69,9 +69,10 @@ func room(p *model.Project, at model.Place, stack length.Length) length.Length {
 		case f.Height > 0:
 			stack -= f.Height
 		default:
-			stack -= max(f.Least, least)
+			stack -= f.Least
+			under = under || f.Least <= 0
 		}
 		stack -= gap
 	}
-	return stack
+	return stack, under
 }

@@ -132,23 +132,23 @@ func TestWhatIsGoneIsNotSelected(t *testing.T) {
 
 func TestJudgeSaysTheGreatestHeight(t *testing.T) {
 	s := session.New(bench(), layout.Solve)
-	// 758 mm of stack, two gaps of 3 mm, and 10 mm for each of the two others
-	// leave 732 mm for the bottom front.
+	// 758 mm of stack and two gaps of 3 mm leave 752 mm for the three fronts, of
+	// which the two others must keep something.
 	for _, c := range []struct {
 		height int64
 		want   string
 	}{
-		{900, "900 mm is too high for this stack: at most 732 mm is possible beside the other fronts."},
-		{99999, "99999 mm is too high for this stack: at most 732 mm is possible beside the other fronts."},
-		{0, "0 mm is not possible here: write a size from 10 mm to 732 mm."},
-		{-5, "-5 mm is not possible here: write a size from 10 mm to 732 mm."},
+		{900, "900 mm is too high for this stack: less than 752 mm is possible beside the other fronts."},
+		{99999, "99999 mm is too high for this stack: less than 752 mm is possible beside the other fronts."},
+		{0, "Height is 0 mm and must be more than 0; write the size, or nothing where it can be left out"},
+		{-5, "Height is -5 mm and must be more than 0; write the size, or nothing where it can be left out"},
 	} {
 		err := s.Judge(edit.SetHeight{Height: mm(c.height)})
 		if err == nil || err.Error() != c.want {
 			t.Errorf("got %v\nwant %s", err, c.want)
 		}
 	}
-	if err := s.Judge(edit.SetHeight{Height: mm(732)}); err != nil {
+	if err := s.Judge(edit.SetHeight{Height: mm(751)}); err != nil {
 		t.Fatal(err)
 	}
 }

@@ -115,6 +115,7 @@ func (t DragDivision) rows(pl *plan.Plan) []GuideLine {
 // that back, so that the line is where the pointer is.
 func (t DragDivision) preview(s *session.Session, line length.Length) error {
 	sum := t.lower.Height() + t.upper.Height()
+	line = t.lower.Min.Y + dragged(line-t.lower.Min.Y, sum, min(leastDraggedFront, t.lower.Height(), t.upper.Height()))
 	lower := line - t.lower.Min.Y
 	for range 2 {
 		if err := s.Preview(edit.MoveDivision{Below: t.place, Lower: lower, Upper: sum - lower}); err != nil {
@@ -174,6 +175,7 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 	t.begin(s)
 	width := (p.At.X - t.grip - t.left.Min.X).RoundTo(Step(s.Project().Unit, p.Free))
 	sum := t.left.Width() + t.right.Width()
+	width = dragged(width, sum, min(leastDraggedBay, t.left.Width(), t.right.Width()))
 	err := s.Preview(edit.MovePartition{Left: t.place, WidthLeft: width, WidthRight: sum - width})
 	if err != nil {
 		d.Display(Feedback{Labels: []Label{{At: p.At, Say: Said(err), Warn: true}}})

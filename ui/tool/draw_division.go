@@ -32,17 +32,18 @@ func (t DrawDivision) aim(d Desk, p Pointer) DrawDivision {
 		return t
 	}
 	gap, step := c.Reveals.Gap, Step(s.Project().Unit, p.Free)
-	most := f.Face.Height() - gap - step
-	if most < step {
+	both := f.Face.Height() - gap
+	if both < 2*step {
 		return t // no room for a gap
 	}
 	t.at, t.on = p.Thing.Place, true
 	want := p.At.Y - gap/2
-	t.lower = (want - f.Face.Min.Y).RoundTo(step)
-	if l, ok := nearest(want, d.Reach(), levels(pl, t.at)); ok && !p.Free && l.From.Y >= f.Face.Min.Y+step && l.From.Y <= f.Face.Min.Y+most {
-		t.lower, t.snap = l.From.Y-f.Face.Min.Y, joined(l, f.Face.Min.X, f.Face.Max.X)
+	t.lower = dragged((want - f.Face.Min.Y).RoundTo(step), both, leastDraggedFront) // inside the front, however near its edge the pointer is
+	if l, ok := nearest(want, d.Reach(), levels(pl, t.at)); ok && !p.Free {
+		if at := l.From.Y - f.Face.Min.Y; at == dragged(at, both, leastDraggedFront) {
+			t.lower, t.snap = at, joined(l, f.Face.Min.X, f.Face.Max.X)
+		}
 	}
-	t.lower = min(max(t.lower, step), most) // inside the front, however near its edge the pointer is
 	return t
 }
 

@@ -27,13 +27,13 @@ func (t DrawPartition) aim(d Desk, p Pointer) DrawPartition {
 		for j := range pl.Cabinets[i].Bays {
 			b := &pl.Cabinets[i].Bays[j]
 			thick, step := s.Project().Boards.Carcass.Thickness, Step(s.Project().Unit, p.Free)
-			most := b.Opening.Width() - thick - step
-			if !b.Opening.Contains(p.At) || most < step { // no room for a board
+			both := b.Opening.Width() - thick
+			if !b.Opening.Contains(p.At) || both < 2*step { // no room for a board
 				continue
 			}
 			t.at, t.on, t.y = b.Place, true, p.At.Y
-			t.left = (p.At.X - thick/2 - b.Opening.Min.X).RoundTo(step)
-			t.left = min(max(t.left, step), most) // inside the bay, however near its side the pointer is
+			left := (p.At.X - thick/2 - b.Opening.Min.X).RoundTo(step)
+			t.left = dragged(left, both, leastDraggedBay) // inside the bay, however near its side the pointer is
 			return t
 		}
 	}

@@ -28,6 +28,21 @@ func Step(u length.Unit, free bool) length.Length {
 	}
 }
 
+// What a drag leaves of a front and of a bay at least, so that there is something
+// to take hold of again. A person who wants less types it: that is judged by what a
+// file may hold alone.
+const (
+	leastDraggedFront = 10 * length.Millimetre
+	leastDraggedBay   = 50 * length.Millimetre
+)
+
+// dragged keeps the first part of a whole and what is left of it from becoming
+// smaller by a drag than the least; where they were smaller before, than they were.
+func dragged(first, whole, least length.Length) length.Length {
+	least = min(least, whole/2)
+	return min(max(first, least), whole-least)
+}
+
 // levels lists the edges of all fronts but those of one bay, as lines that a
 // division can be drawn to.
 func levels(pl *plan.Plan, not model.Place) []GuideLine {

@@ -57,3 +57,26 @@ func TestNearestLine(t *testing.T) {
 		t.Errorf("joined: %+v", j)
 	}
 }
+
+// A drag leaves 10 mm of a front at both sides, or what there was; of what is too
+// small for that, half.
+func TestDraggedParts(t *testing.T) {
+	mm := length.MM
+	for _, c := range []struct {
+		name              string
+		first, whole      length.Length
+		least, wantsFirst length.Length
+	}{
+		{"in between", mm(40), mm(100), mm(10), mm(40)},
+		{"too little below", mm(3), mm(100), mm(10), mm(10)},
+		{"less than nothing", -mm(30), mm(100), mm(10), mm(10)},
+		{"too little above", mm(97), mm(100), mm(10), mm(90)},
+		{"little there", mm(3), mm(16), mm(10), mm(8)},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			if got := dragged(c.first, c.whole, c.least); got != c.wantsFirst {
+				t.Errorf("%v, want %v", got, c.wantsFirst)
+			}
+		})
+	}
+}
