@@ -66,6 +66,10 @@ func (v Lens) whole(pixels float64) Lens {
 // the screen.
 type Margins struct{ Left, Right, Bottom, Top float32 }
 
+// over is how much of the height that a picture leaves free is above it: less than
+// below, where cards and buttons stand.
+const over = 0.3
+
 // Fitted shows a rectangle of a drawing as large as a size on the screen allows.
 func Fitted(r plane.Rect, m Margins, size fyne.Size) Lens {
 	w, h := float64(size.Width-m.Left-m.Right), float64(size.Height-m.Top-m.Bottom)
@@ -74,6 +78,6 @@ func Fitted(r plane.Rect, m Margins, size fyne.Size) Lens {
 	return Lens{
 		Scale: s,
 		X:     float64(m.Left) + (w-rw*s)/2 - r.Min.X.MM()*s,
-		Y:     float64(m.Top) + (h+rh*s)/2 + r.Min.Y.MM()*s,
+		Y:     float64(m.Top) + (h-rh*s)*over + rh*s + r.Min.Y.MM()*s,
 	}
 }

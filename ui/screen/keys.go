@@ -34,9 +34,9 @@ func (c *Screen) FocusLost() {
 func (c *Screen) TypedRune(r rune) {
 	switch {
 	case r == '+':
-		c.Zoom(1.25)
+		c.Zoom(zoomIn)
 	case r == '-':
-		c.Zoom(0.8)
+		c.Zoom(zoomOut)
 	case r == '0' || r == '=':
 		c.Fit()
 	case r >= '1' && r <= '9':

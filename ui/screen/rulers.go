@@ -22,26 +22,34 @@ func (c *Screen) SetRulers(on bool) {
 // screen units.
 const leastStep = 60
 
-// rulerStep is the smallest usual step of a unit that is not too small on the
-// screen: 1, 2 or 5 times a power of ten millimetres, or the steps of an inch
-// rule.
-func rulerStep(u length.Unit, scale float64) length.Length {
-	steps := []length.Length{}
-	if u == length.UnitInch || u == length.UnitInchDecimal {
+// steps are the usual ones of a unit, ascending: 1, 2 or 5 times a power of ten
+// millimetres, or the steps of an inch rule.
+func steps(u length.Unit) []length.Length {
+	var list []length.Length
+	if inches(u) {
 		for _, n := range []length.Length{1, 2, 4, 8, 16, 32, 48, 96, 192, 384, 768} {
-			steps = append(steps, n*length.Inch/8)
+			list = append(list, n*length.Inch/8)
 		}
-	} else {
-		for p := length.Millimetre; p <= 10*length.Metre; p *= 10 {
-			steps = append(steps, p, 2*p, 5*p)
-		}
+		return list
 	}
-	for _, s := range steps {
+	for p := length.Millimetre; p <= 10*length.Metre; p *= 10 {
+		list = append(list, p, 2*p, 5*p)
+	}
+	return list
+}
+
+func inches(u length.Unit) bool { return u == length.UnitInch || u == length.UnitInchDecimal }
+
+// rulerStep is the smallest usual step of a unit that is not too small on the
+// screen.
+func rulerStep(u length.Unit, scale float64) length.Length {
+	all := steps(u)
+	for _, s := range all {
 		if s.MM()*scale >= leastStep {
 			return s
 		}
 	}
-	return steps[len(steps)-1]
+	return all[len(all)-1]
 }
 
 // grid draws lines at the step of the rulers, behind everything.

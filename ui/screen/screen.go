@@ -68,6 +68,8 @@ type Screen struct {
 	paper   *fynecanvas.Rectangle
 	picture *fyne.Container // the drawing and what is selected in it
 	overlay *fyne.Container // what the tool shows
+	corner  *corner
+	strip   *strip
 	typing  *typing
 }
 
@@ -76,6 +78,7 @@ func New(s *session.Session, say func() message.Language) *Screen {
 	c := &Screen{session: s, say: say, now: time.Now, hand: tool.Idle{}, fitting: true, view: paint.Lens{Scale: 0.5}}
 	c.paper = fynecanvas.NewRectangle(look.Current().Sheet)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
+	c.corner, c.strip = newCorner(c), newStrip(c)
 	c.ExtendBaseWidget(c)
 	c.Watch(s)
 	return c
@@ -238,9 +241,16 @@ func (c *Screen) repaint() {
 	if c.subject != Elevation {
 		p.reserved = append(p.reserved, c.titleBox(p))
 	}
+	c.corner.place()
+	c.strip.place()
+	p.reserved = append(p.reserved, c.corner.box())
+	if b := c.strip.box(); !b.Empty() {
+		p.reserved = append(p.reserved, b)
+	}
 	p.lines(c.shown())
 	c.paintSelection(p)
 	p.writeTaken()
+	p.scaleBar(c.corner.box())
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.Scale))
 	}
@@ -328,7 +338,7 @@ func (r *renderer) Refresh()           { r.c.repaint() }
 func (r *renderer) Destroy()           {}
 
 func (r *renderer) Objects() []fyne.CanvasObject {
-	o := []fyne.CanvasObject{r.c.paper, r.clip}
+	o := []fyne.CanvasObject{r.c.paper, r.clip, r.c.strip, r.c.corner.object}
 	if r.c.typing != nil {
 		o = append(o, r.c.typing.box)
 	}
