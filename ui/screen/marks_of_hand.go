@@ -23,17 +23,11 @@ func (c *Screen) paintSelection(p *painter) {
 		if !ok {
 			continue
 		}
-		b := p.Rect(r)
-		grow := float32(2)
-		if t.Kind == drawing.DivisionThing {
-			grow = 3
+		if t.Kind == drawing.DivisionThing || t.Kind == drawing.PartitionThing {
+			p.Bar(p.Rect(r))
+			continue
 		}
-		f := fynecanvas.NewRectangle(color.Transparent)
-		f.StrokeColor, f.StrokeWidth = p.Palette.Accent, 2.5
-		f.Move(b.Grown(grow, grow).Place())
-		f.Resize(b.Grown(grow, grow).Extent())
-		p.Objects = append(p.Objects, f)
-		p.markEdges(b.Grown(grow, grow), quiet)
+		p.Chosen(p.Rect(r))
 	}
 }
 
@@ -161,18 +155,12 @@ func (c *Screen) paintUnder(p *painter, t drawing.Subject) {
 	if !ok {
 		return
 	}
-	b := p.Rect(r)
-	fill := p.Palette.Accent
 	switch t.Kind {
 	case drawing.DivisionThing, drawing.PartitionThing:
-		const least = 4
-		b = b.Grown(max(least-(b.X2-b.X1), 0)/2, max(least-(b.Y2-b.Y1), 0)/2)
+		p.Bar(p.Rect(r))
 	case drawing.FrontThing:
-		fill.A = 0x10
-	default:
-		return
+		p.Pointed(p.Rect(r))
 	}
-	p.Surface(b, fill, color.NRGBA{}, 0)
 }
 
 // hidden is what is covered to hide letters: a little more than they take,

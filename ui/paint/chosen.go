@@ -1,0 +1,74 @@
+package paint
+
+import (
+	"image/color"
+
+	fynecanvas "fyne.io/fyne/v2/canvas"
+)
+
+// How what is chosen or pointed at is shown: tints in parts of 255, widths in units
+// of the screen.
+const (
+	chosenTint  = 0x12 // 7 %
+	pointedTint = 0x0F // 6 %
+	chosenEdge  = 2.5
+	halo        = 1.5
+)
+
+// Chosen draws a frame around a thing that is selected, with a halo in the sheet's
+// colour, so that it is told apart from whatever it lies on.
+func (p *Painter) Chosen(b Box) {
+	if !p.Shown(b) {
+		return
+	}
+	tint := p.Palette.Accent
+	tint.A = chosenTint
+	const out = 1
+	p.Surface(b.Grown(out+halo, out+halo), color.NRGBA{}, p.Palette.Sheet, halo)
+	p.Surface(b.Grown(out, out), tint, p.Palette.Accent, chosenEdge)
+}
+
+// Pointed tints what a press would choose.
+func (p *Painter) Pointed(b Box) {
+	tint := p.Palette.Accent
+	tint.A = pointedTint
+	p.fill(b, tint)
+}
+
+// Sizes of a bar that can be taken hold of, and of the grip on it.
+const (
+	barWide   = 5
+	gripLong  = 28
+	gripWide  = 13
+	gripLines = 10
+)
+
+// Bar draws over a line that can be moved a bar with a grip on it, in which two
+// lines lie along it.
+func (p *Painter) Bar(b Box) {
+	w, h := b.X2-b.X1, b.Y2-b.Y1
+	c := p.Palette.Accent
+	mx, my := p.whole((b.X1+b.X2)/2), p.whole((b.Y1+b.Y2)/2)
+	across := h > w
+	if across {
+		b = b.Grown(max(barWide-w, 0)/2, 0)
+	} else {
+		b = b.Grown(0, max(barWide-h, 0)/2)
+	}
+	p.fill(b, c)
+	grip, lines, off := Box{mx, my, mx, my}.Grown(gripLong/2, gripWide/2), Box{mx, my, mx, my}.Grown(gripLines/2, 0), float32(2)
+	if across {
+		grip, lines = Box{mx, my, mx, my}.Grown(gripWide/2, gripLong/2), Box{mx, my, mx, my}.Grown(0, gripLines/2)
+	}
+	r := fynecanvas.NewRectangle(c)
+	r.CornerRadius = gripWide / 2
+	moveTo(r, grip)
+	p.Objects = append(p.Objects, r)
+	for _, o := range []float32{-off, off} {
+		dx, dy := float32(0), o
+		if across {
+			dx, dy = o, 0
+		}
+		p.Line(lines.X1+dx, lines.Y1+dy, lines.X2+dx, lines.Y2+dy, p.Palette.OnAccent, 1.2)
+	}
+}
