@@ -81,7 +81,7 @@ func (p *Painter) Face() Wood {
 
 // groove draws the groove of a fixed panel, where it has no image.
 func (p *Painter) groove(s part, b Box) {
-	if g := b.Grown(-grooveIn, -grooveIn); s == panel && !g.Empty() {
+	if g := b.Grown(-grooveIn, -grooveIn); s == panel && g.Y2-g.Y1 > 2*grooveIn {
 		edge := p.Front.Shade
 		if p.Palette.Flat {
 			edge = p.Palette.Ink

@@ -2,7 +2,6 @@ package screen
 
 import (
 	"image/color"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -35,16 +34,18 @@ const (
 
 func newCorner(c *Screen) *corner {
 	k := &corner{c: c, ground: fynecanvas.NewRectangle(color.Transparent), scale: fynecanvas.NewText("", color.Black)}
-	button := func(icon, keys string, name message.Message, do func()) *bar.Button {
-		b := bar.NewButton(bar.Plain, icon, "", do)
-		b.Says = func() tip.Text { return tip.Text{Name: c.say().Say(name), Keys: keys} }
-		return b
-	}
-	k.away = button("minus", "-", message.New("Further away"), func() { c.Zoom(zoomOut) })
-	k.closer = button("plus", "+", message.New("Closer"), func() { c.Zoom(zoomIn) })
-	k.fit = button("fit", "0", message.New("Show the whole run"), c.Fit)
+	k.away = c.zoomButton("minus", "-", message.New("Further away"), func() { c.Zoom(zoomOut) })
+	k.closer = c.zoomButton("plus", "+", message.New("Closer"), func() { c.Zoom(zoomIn) })
+	k.fit = c.zoomButton("fit", "0", message.New("Show the whole run"), c.Fit)
 	k.object = container.NewWithoutLayout(k.ground, k.away, k.scale, k.closer, k.fit)
 	return k
+}
+
+// zoomButton is a button with an icon, its name and key in a tip.
+func (c *Screen) zoomButton(icon, key string, name message.Message, do func()) *bar.Button {
+	b := bar.NewButton(bar.Plain, icon, "", do)
+	b.Says = func() tip.Text { return tip.Text{Name: c.say().Say(name), Keys: key} }
+	return b
 }
 
 // fromEdge is between what stands in a corner and the edges of the sheet.
@@ -119,34 +120,59 @@ func barOf(u length.Unit, scale float64) length.Length {
 	return best
 }
 
-// scaleBar draws a bar of a known length beside the buttons of the corner, with a
-// tick at each fifth of it (at each quarter of inches).
-func (p *painter) scaleBar(beside box) {
-	of := barOf(p.say.Unit, p.View.Scale)
-	long := float32(of.MM() * p.View.Scale)
-	say := strings.TrimSpace(p.say.Length(of))
-	letters := look.Caption()
-	size := p.measure.of(say, letters, false)
-	x2 := beside.X1 - 2*fromEdge
-	x1 := x2 - long
-	y := beside.Y2 - fromEdge
-	whole := boxOf(min(x1, (x1+x2-size.Width)/2), y-barTick-size.Height, max(x2, (x1+x2+size.Width)/2), y).Grown(6, 3)
-	if long < leastBar/2 || whole.X1 < fromEdge {
+// scaleBar is a length that is shown, and where it stands beside the buttons of the corner.
+type scaleBar struct {
+	of     length.Length
+	say    string
+	x1, x2 float32
+	y      float32
+	whole  box // with its figure and some room; empty: there is none
+}
+
+// bar is the scale bar of the moment.
+func (k *corner) bar(p *painter) scaleBar {
+	b := scaleBar{of: barOf(p.say.Unit, p.View.Scale)}
+	long := float32(b.of.MM() * p.View.Scale)
+	b.say = p.say.Length(b.of)
+	size := p.measure.of(b.say, look.Caption(), false)
+	beside := k.box()
+	b.x2, b.y = beside.X1-2*fromEdge, beside.Y2-fromEdge
+	b.x1 = b.x2 - long
+	whole := boxOf(min(b.x1, (b.x1+b.x2-size.Width)/2), b.y-barTick-size.Height, max(b.x2, (b.x1+b.x2+size.Width)/2), b.y).Grown(6, 3)
+	if long >= leastBar/2 && whole.X1 >= fromEdge {
+		b.whole = whole
+	}
+	return b
+}
+
+// room is what the corner takes of the sheet.
+func (k *corner) room(p *painter) box {
+	b := k.box()
+	if bar := k.bar(p).whole; !bar.Empty() {
+		b.X1, b.Y1 = bar.X1, min(b.Y1, bar.Y1)
+	}
+	b.X2, b.Y2 = k.c.Size().Width, k.c.Size().Height
+	return b
+}
+
+// scaleBar draws a bar of a known length, with a tick at each fifth of it (at each
+// quarter of inches).
+func (p *painter) scaleBar(b scaleBar) {
+	if b.whole.Empty() {
 		return
 	}
-	p.Surface(whole, p.Palette.Sheet, color.NRGBA{}, 0)
-	p.reserved = append(p.reserved, whole)
+	p.Surface(b.whole, p.Palette.Sheet, color.NRGBA{}, 0)
 	parts := 5
 	if inches(p.say.Unit) {
 		parts = 4
 	}
-	p.Line(x1, y, x2, y, p.Palette.Soft, 1.2)
+	p.Line(b.x1, b.y, b.x2, b.y, p.Palette.Soft, 1.2)
 	for i := range parts + 1 {
-		x, high := x1+long*float32(i)/float32(parts), float32(barTick)
+		x, high := b.x1+(b.x2-b.x1)*float32(i)/float32(parts), float32(barTick)
 		if i > 0 && i < parts {
 			high /= 2
 		}
-		p.Line(x, y, x, y-high, p.Palette.Soft, 1.2)
+		p.Line(x, b.y, x, b.y-high, p.Palette.Soft, 1.2)
 	}
-	p.write(say, fyne.NewPos((x1+x2)/2, y-barTick), drawing.Anchor{X: 0.5}, letters, false, p.Palette.Soft)
+	p.write(b.say, fyne.NewPos((b.x1+b.x2)/2, b.y-barTick), drawing.Anchor{X: 0.5}, look.Caption(), false, p.Palette.Soft)
 }

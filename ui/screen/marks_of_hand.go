@@ -134,7 +134,7 @@ func (c *Screen) paintFeedback(p *painter) {
 	labels := placeLabels(p, c.feedback.Labels, letters, c.tags)
 	for _, l := range labels { // half a word is worse than none
 		for _, b := range letters {
-			if b.Grown(2, 1).Overlaps(l.around) {
+			if b.Grown(2, 2).Overlaps(l.around) {
 				hide(b)
 			}
 		}

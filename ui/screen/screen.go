@@ -229,7 +229,7 @@ func (c *Screen) repaint() {
 		return
 	}
 	if c.fitting && !c.pressed { // under the hand the picture stays still
-		c.view = paint.Fitted(c.extent(), c.margins(), c.Size())
+		c.fit()
 	}
 	p := newPainter(c.brush(), c.say(), &c.measure, c.traces)
 	if c.rulers {
@@ -243,14 +243,14 @@ func (c *Screen) repaint() {
 	}
 	c.corner.place()
 	c.strip.place()
-	p.reserved = append(p.reserved, c.corner.box())
+	p.reserved = append(p.reserved, c.corner.room(p))
 	if b := c.strip.box(); !b.Empty() {
 		p.reserved = append(p.reserved, b)
 	}
 	p.lines(c.shown())
 	c.paintSelection(p)
 	p.writeTaken()
-	p.scaleBar(c.corner.box())
+	p.scaleBar(c.corner.bar(p))
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.Scale))
 	}
@@ -269,6 +269,21 @@ func (c *Screen) repaint() {
 	}
 	fynecanvas.Refresh(c.paper)
 	fynecanvas.Refresh(c.picture)
+}
+
+// fit shows all that there is to see, with its dimensions clear of what stands in
+// the corner.
+func (c *Screen) fit() {
+	m := c.margins()
+	c.view = paint.Fitted(c.extent(), m, c.Size())
+	c.corner.place()
+	p := c.painter()
+	run, corner := p.Rect(c.extent()), c.corner.room(p)
+	run.X2, run.Y2 = run.X2+m.Right, run.Y2+m.Bottom
+	if run.Overlaps(corner) {
+		m.Bottom += run.Y2 - corner.Y1
+		c.view = paint.Fitted(c.extent(), m, c.Size())
+	}
 }
 
 func (c *Screen) painter() *painter {
