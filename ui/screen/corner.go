@@ -34,18 +34,14 @@ const (
 
 func newCorner(c *Screen) *corner {
 	k := &corner{c: c, ground: fynecanvas.NewRectangle(color.Transparent), scale: fynecanvas.NewText("", color.Black)}
-	k.away = c.zoomButton("minus", "-", message.New("Further away"), func() { c.Zoom(zoomOut) })
-	k.closer = c.zoomButton("plus", "+", message.New("Closer"), func() { c.Zoom(zoomIn) })
-	k.fit = c.zoomButton("fit", "0", message.New("Show the whole run"), c.Fit)
+	k.away = bar.NewButton(bar.Plain, "minus", "", func() { c.Zoom(zoomOut) })
+	k.away.Says = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Further away")), Keys: "-"} }
+	k.closer = bar.NewButton(bar.Plain, "plus", "", func() { c.Zoom(zoomIn) })
+	k.closer.Says = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Closer")), Keys: "+"} }
+	k.fit = bar.NewButton(bar.Plain, "fit", "", c.Fit)
+	k.fit.Says = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Show the whole run")), Keys: "0"} }
 	k.object = container.NewWithoutLayout(k.ground, k.away, k.scale, k.closer, k.fit)
 	return k
-}
-
-// zoomButton is a button with an icon, its name and key in a tip.
-func (c *Screen) zoomButton(icon, key string, name message.Message, do func()) *bar.Button {
-	b := bar.NewButton(bar.Plain, icon, "", do)
-	b.Says = func() tip.Text { return tip.Text{Name: c.say().Say(name), Keys: key} }
-	return b
 }
 
 // fromEdge is between what stands in a corner and the edges of the sheet.
