@@ -27,7 +27,7 @@ func (c *Screen) paintSelection(p *painter) {
 			p.Bar(p.Rect(r))
 			continue
 		}
-		p.Chosen(p.Rect(r))
+		p.Selected(p.Rect(r))
 	}
 }
 

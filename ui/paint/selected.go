@@ -12,12 +12,12 @@ const (
 	chosenTint  = 0x12 // 7 %
 	pointedTint = 0x0F // 6 %
 	chosenEdge  = 2.5
-	halo        = 1.5
+	selectHalo  = 1.5
 )
 
-// Chosen draws a frame around a thing that is selected, with a halo in the sheet's
+// Selected draws a frame around a thing that is selected, with a halo in the sheet's
 // colour, so that it is told apart from whatever it lies on.
-func (p *Painter) Chosen(b Box) {
+func (p *Painter) Selected(b Box) {
 	if !p.Shown(b) {
 		return
 	}
