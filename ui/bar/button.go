@@ -34,8 +34,8 @@ const (
 type Button struct {
 	widget.DisableableWidget
 	field.Ring
-	// Says is what its tip tells; nil: its words.
-	Says     func() tip.Text
+	// Tip is what its tip tells; nil: its words.
+	Tip      func() tip.Text
 	OnTapped func()
 
 	Kind     Kind
@@ -63,8 +63,8 @@ func ChipHeight() float32 { return max(24, look.Secondary()*1.9) }
 
 // Named is what the button says.
 func (b *Button) Named() string {
-	if b.words == "" && b.Says != nil {
-		return b.Says().Name
+	if b.words == "" && b.Tip != nil {
+		return b.Tip().Name
 	}
 	return b.words
 }
@@ -108,8 +108,8 @@ func (b *Button) Able(on bool) {
 }
 
 func (b *Button) says() tip.Text {
-	if b.Says != nil {
-		return b.Says()
+	if b.Tip != nil {
+		return b.Tip()
 	}
 	return tip.Text{Name: b.words}
 }

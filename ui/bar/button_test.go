@@ -27,7 +27,7 @@ func show(t *testing.T, words string) *shown {
 	test.NewTempApp(t).Settings().SetTheme(&look.Theme{})
 	s := &shown{turn: func() {}}
 	s.Button = bar.NewButton(bar.Plain, "undo", words, func() { s.pressed++ })
-	s.Says = func() tip.Text { return tip.Text{Name: "Undo", Keys: "Ctrl+Z"} }
+	s.Tip = func() tip.Text { return tip.Text{Name: "Undo", Keys: "Ctrl+Z"} }
 	content := tip.Over(container.NewWithoutLayout(s.Button))
 	w := test.NewTempWindow(t, content)
 	w.Resize(fyne.NewSize(400, 200))

@@ -24,7 +24,7 @@ func (p *Painter) Selected(b Box) {
 	tint := p.Palette.Accent
 	tint.A = chosenTint
 	const out = 1
-	p.Surface(b.Grown(out+halo, out+halo), color.NRGBA{}, p.Palette.Sheet, halo)
+	p.Surface(b.Grown(out+selectHalo, out+selectHalo), color.NRGBA{}, p.Palette.Sheet, selectHalo)
 	p.Surface(b.Grown(out, out), tint, p.Palette.Accent, chosenEdge)
 }
 

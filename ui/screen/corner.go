@@ -35,11 +35,11 @@ const (
 func newCorner(c *Screen) *corner {
 	k := &corner{c: c, ground: fynecanvas.NewRectangle(color.Transparent), scale: fynecanvas.NewText("", color.Black)}
 	k.away = bar.NewButton(bar.Plain, "minus", "", func() { c.Zoom(zoomOut) })
-	k.away.Says = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Further away")), Keys: "-"} }
+	k.away.Tip = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Further away")), Keys: "-"} }
 	k.closer = bar.NewButton(bar.Plain, "plus", "", func() { c.Zoom(zoomIn) })
-	k.closer.Says = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Closer")), Keys: "+"} }
+	k.closer.Tip = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Closer")), Keys: "+"} }
 	k.fit = bar.NewButton(bar.Plain, "fit", "", c.Fit)
-	k.fit.Says = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Show the whole run")), Keys: "0"} }
+	k.fit.Tip = func() tip.Text { return tip.Text{Name: c.say().Say(message.New("Show the whole run")), Keys: "0"} }
 	k.object = container.NewWithoutLayout(k.ground, k.away, k.scale, k.closer, k.fit)
 	return k
 }
