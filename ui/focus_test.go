@@ -13,6 +13,7 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/ui/bar"
 	"frontlay/ui/field"
 )
 
@@ -52,6 +53,8 @@ func named(f fyne.Focusable) string {
 	switch v := f.(type) {
 	case *field.Button:
 		return "button " + v.Text
+	case *bar.Button:
+		return "button " + v.Named()
 	case *widget.Button:
 		return "Fyne's button " + v.Text
 	case *field.Check:
@@ -105,6 +108,7 @@ func TestTabReachesEverything(t *testing.T) {
 		{"desk", func(w *window) { w.session.Select() }},
 		{"desk with findings", func(w *window) {
 			spoil(w)
+			w.do("findings")
 			w.desk.Findings.Choose(1)
 		}},
 		{"question", func(w *window) {

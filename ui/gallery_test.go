@@ -99,6 +99,12 @@ var scenes = []scene{
 	{name: "through", set: shown("through")},
 	{name: "rulers", set: shown("rulers")},
 	{name: "findings", broken: true, set: func(w *window) { w.desk.Findings.Choose(1) }},
+	{name: "findings-list", broken: true, set: func(w *window) {
+		w.do("findings")
+		w.desk.Findings.Choose(1)
+	}},
+	{name: "refused", set: func(w *window) { w.Do(edit.SetHeight{At: w.face(1).Place, Height: -1}) }},
+	{name: "no-inspector", set: shown("inspector")},
 	{name: "findings-through", broken: true, set: shown("through")},
 	{name: "section", set: shown("section")},
 	{name: "rear", set: shown("rear")},

@@ -48,7 +48,8 @@ type report struct {
 // renamed, so that a script never reads half of it.
 func (p *places) write() {
 	w := p.w
-	r := report{Title: w.win.Title(), Status: w.desk.Status.Text, Findings: []string{}, Places: map[string]replay.Spot{}}
+	status, _ := w.desk.Says()
+	r := report{Title: w.win.Title(), Status: status, Findings: []string{}, Places: map[string]replay.Spot{}}
 	for _, f := range w.session.Result().Findings {
 		r.Findings = append(r.Findings, w.say().Say(f.What))
 	}
@@ -69,7 +70,7 @@ func (p *places) write() {
 		onScreen(w.desk.Screen, at, r.Places)
 		at("inspector", w.desk.Inspector.Object)
 		at("findings", w.desk.Findings.Object)
-		for c, b := range w.desk.Buttons() {
+		for c, b := range w.desk.Tools() {
 			at("button "+c.Name, b)
 		}
 		for name, o := range w.desk.Inspector.Fields() {

@@ -29,7 +29,7 @@ func TestEscapeStopsWriting(t *testing.T) {
 	press(w, fyne.KeyEscape)
 	close(stopped)
 	within10s(t, written)
-	if got := w.desk.Status.Text; got != "Stopped; nothing was written." {
+	if got := w.says(); got != "Stopped; nothing was written." {
 		t.Errorf("the window says %q", got)
 	}
 	if !w.stage.front.Visible() {

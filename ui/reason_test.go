@@ -69,6 +69,7 @@ func TestTheKeyboardLeavesAnEmptyList(t *testing.T) {
 	}
 	low := -20 * length.Millimetre
 	w.Do(edit.Set{At: model.Place{}, Key: "drop", Value: low})
+	w.do("findings")
 	layOut(w)
 	w.desk.Findings.Choose(1)
 	c := w.win.Canvas()

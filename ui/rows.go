@@ -25,7 +25,7 @@ func (w *window) rows() [][]command.Command {
 		},
 		w.files.Rows(),
 		{
-			{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Words: "Templates…", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting(printing.New) }},
+			{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Icon: "templates", Words: "Templates", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting(printing.New) }},
 			export,
 			{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},
 		},

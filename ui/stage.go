@@ -15,6 +15,7 @@ import (
 	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/page/help"
+	"frontlay/ui/tip"
 )
 
 // page is what lies over the desk.
@@ -49,7 +50,8 @@ type stage struct {
 // furnish puts a desk and the commands on the stage, and the page away.
 func (s *stage) furnish(d *desk.Desk, t *command.Table) {
 	s.desk, s.table, s.front = d, t, container.NewStack()
-	s.win.SetContent(container.NewStack(d.Object, s.front))
+	s.win.SetPadded(false) // the desk goes to the window's edges, pages do not
+	s.win.SetContent(tip.Over(container.NewStack(d.Object, container.NewPadded(s.front))))
 	s.win.SetMainMenu(t.MainMenu(s.run))
 	t.AddOthers(s.win.Canvas(), s.run)
 }
@@ -116,7 +118,7 @@ func (s *stage) field(c *command.Command) bool {
 func (s *stage) typedKey(e *fyne.KeyEvent) {
 	switch {
 	case s.page == nil:
-		s.desk.Screen.TypedKey(e)
+		s.desk.TypedKey(e)
 	case command.FunctionKey(e.Name):
 		s.key(e)
 	case e.Name == fyne.KeyEscape && s.opened:

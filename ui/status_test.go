@@ -5,7 +5,6 @@ import (
 	"testing"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
@@ -13,7 +12,16 @@ import (
 )
 
 // says is what stands in the status line.
-func (w *window) says() string { return w.desk.Status.Text }
+func (w *window) says() string {
+	text, _ := w.desk.Says()
+	return text
+}
+
+// refuses tells that it says why something can't be done.
+func (w *window) refuses() bool {
+	_, refused := w.desk.Says()
+	return refused
+}
 
 // The status line speaks of the last thing done and of nothing before it.
 func TestTheStatusLineForgets(t *testing.T) {
@@ -65,7 +73,7 @@ func TestARefusalStaysUntilTheNextAction(t *testing.T) {
 		t.Fatal("a negative height was taken")
 	}
 	refusal := w.says()
-	if !strings.HasPrefix(refusal, "×  ") || w.desk.Status.Importance != widget.DangerImportance {
+	if !strings.HasPrefix(refusal, "×  ") || !w.refuses() {
 		t.Errorf("%q is not marked", refusal)
 	}
 	height := drawing.Subject{Kind: drawing.FrontHeight, Place: w.face(1).Place}
@@ -74,13 +82,13 @@ func TestARefusalStaysUntilTheNextAction(t *testing.T) {
 		t.Errorf("the pointer takes the refusal away: %q", w.says())
 	}
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Another"})
-	if w.says() != "Title “Another”" || w.desk.Status.Importance == widget.DangerImportance {
+	if w.says() != "Title “Another”" || w.refuses() {
 		t.Errorf("after the next step it says %q", w.says())
 	}
 	w.desk.Screen.TypeSize(height)
 	w.win.Canvas().Focused().TypedRune('x')
 	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
-	if w.desk.Status.Importance != widget.DangerImportance {
+	if !w.refuses() {
 		t.Errorf("a typed size that is none is not refused: %q", w.says())
 	}
 	w.win.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})

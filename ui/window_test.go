@@ -215,7 +215,7 @@ func TestBreakAndMend(t *testing.T) {
 	at := w.face(2).Place
 	drop := -length.MM(60)
 	if !w.Do(edit.Set{At: at, Key: "drop", Value: drop}) {
-		t.Fatal(w.desk.Status.Text)
+		t.Fatal(w.says())
 	}
 	found := w.unaccepted()
 	if len(found) == 0 {

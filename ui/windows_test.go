@@ -1,19 +1,16 @@
 package ui
 
 import (
-	"math"
 	"path/filepath"
 	"testing"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/storage"
 	"fyne.io/fyne/v2/test"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
-	"frontlay/ui/desk"
 	"frontlay/ui/look"
 )
 
@@ -77,27 +74,29 @@ func TestSettingsHoldInEveryWindow(t *testing.T) {
 	}
 }
 
-// The bars between the drawing and its panels stay where they were put, also with
-// another language; large text has places of its own for them.
-func TestPanelsStayWhereTheyWerePut(t *testing.T) {
+// The inspector is as wide as it was made, also with another language and in the
+// next window, and stays hidden; large text has a width of its own.
+func TestTheInspectorStaysAsItWasMade(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	near := func(a, b float64) bool { return math.Abs(a-b) < 0.01 }
-	w.desk.Down.SetOffset(0.6)
-	w.desk.Across.SetOffset(0.66)
+	for range 3 {
+		w.do("narrower")
+	}
+	made, _ := w.desk.Divided()
 	w.speak("de")
-	if !near(w.desk.Down.Offset, 0.6) || !near(w.desk.Across.Offset, 0.66) {
-		t.Errorf("another language moves them to %v and %v", w.desk.Down.Offset, w.desk.Across.Offset)
+	if got, _ := w.desk.Divided(); got != made {
+		t.Errorf("another language makes it %v wide, not %v", got, made)
 	}
 	w.do("large")
-	if near(w.desk.Across.Offset, 0.66) {
-		t.Errorf("large text has the place %v", w.desk.Across.Offset)
+	if got, _ := w.desk.Divided(); got == made {
+		t.Errorf("large text has its width %v", got)
 	}
 	w.do("large")
+	w.do("inspector")
 	w.keepSize()
 	next := open(w.app, &look.Theme{}, Options{Keeper: keeper(t, &disk{}), Demo: true})
 	t.Cleanup(next.shut)
-	if !near(next.desk.Down.Offset, 0.6) || !near(next.desk.Across.Offset, 0.66) {
-		t.Errorf("the next window has them at %v and %v", next.desk.Down.Offset, next.desk.Across.Offset)
+	if got, hidden := next.desk.Divided(); got != made || !hidden || next.desk.Inspector.Object.Visible() {
+		t.Errorf("in the next window it is %v wide, not %v, and hidden is %v", got, made, hidden)
 	}
 }
 
@@ -117,7 +116,7 @@ func TestDroppedFiles(t *testing.T) {
 		w.files.Dropped(all)
 	}
 	drop("/shop/picture.png", "/shop/notes.txt")
-	if w.desk.Status.Importance != widget.DangerImportance || w.session.Project().Title != "Changed" {
+	if !w.refuses() || w.session.Project().Title != "Changed" {
 		t.Errorf("of a picture it says %q", w.says())
 	}
 	drop("/shop/picture.png", path)
@@ -164,31 +163,33 @@ func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	}
 }
 
-// The bars between the drawing and its panels move by keys too, so far that both
-// stay in sight, and stand there again in the next window.
-func TestPanelsMoveByKeys(t *testing.T) {
+// The inspector's edge moves by the pointer and by keys, within bounds, and F9 hides
+// it and brings it back; what has the keyboard in it gives it to the drawing.
+func TestTheInspectorsEdgeMoves(t *testing.T) {
 	w, _, _ := newWindow(t, "")
-	down, across := w.desk.Down.Offset, w.desk.Across.Offset
-	w.do("higher")
+	before, _ := w.desk.Divided()
 	w.do("narrower")
-	if w.desk.Down.Offset <= down || w.desk.Across.Offset >= across {
-		t.Errorf("the bars stand at %v and %v, and stood at %v and %v", w.desk.Down.Offset, w.desk.Across.Offset, down, across)
+	if got, _ := w.desk.Divided(); got <= before {
+		t.Errorf("with a narrower drawing it is %v wide, before %v", got, before)
 	}
-	for range 50 {
-		w.do("lower")
-		w.do("wider")
+	for _, c := range []struct {
+		command string
+		want    float32
+	}{{"narrower", 420}, {"wider", 260}} {
+		for range 20 {
+			w.do(c.command)
+		}
+		if got, _ := w.desk.Divided(); got != c.want {
+			t.Errorf("%s leads to %v, want %v", c.command, got, c.want)
+		}
 	}
-	if w.desk.Down.Offset < 0.2 || w.desk.Across.Offset > 0.95 {
-		t.Errorf("a panel is out of sight: %v, %v", w.desk.Down.Offset, w.desk.Across.Offset)
+	w.win.Canvas().Focus(w.desk.Inspector.Fields()["Carcass"])
+	press(w, fyne.KeyF9)
+	if w.desk.Inspector.Object.Visible() || w.win.Canvas().Focused() != w.desk.Screen {
+		t.Errorf("F9 does not hide it, or leaves the keyboard at %v", w.win.Canvas().Focused())
 	}
-	w.desk.KeepShares()
-	if d, a := shares(w); math.Abs(d-w.desk.Down.Offset) > 1e-9 || math.Abs(a-w.desk.Across.Offset) > 1e-9 {
-		t.Errorf("kept are %v and %v, not %v and %v", d, a, w.desk.Down.Offset, w.desk.Across.Offset)
+	press(w, fyne.KeyF9)
+	if !w.desk.Inspector.Object.Visible() {
+		t.Error("F9 does not bring it back")
 	}
-}
-
-// shares are those with which the desk of another window begins.
-func shares(w *window) (down, across float64) {
-	d := desk.New(w)
-	return d.Down.Offset, d.Across.Offset
 }

@@ -46,14 +46,14 @@ ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length m
 ui/paint: layout/drawing layout/mark layout/plane model model/length model/message ui/look fyne.io/fyne/v2
 ui/screen: layout/drawing layout/ink layout/lettering layout/mark layout/plane layout/sheet layout/view model model/edit model/length model/message ui/bar ui/field ui/look ui/paint ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/inspector: layout/drawing layout/plan model model/edit model/figure model/length model/message ui/field ui/session ui/tool fyne.io/fyne/v2
-ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
+ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/bar ui/field ui/look ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/plane layout/view model model/figure model/history model/length model/message ui/field ui/look ui/tool fyne.io/fyne/v2
 ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2
 model/store: model/message
 model/store/record: model/store
 ui/arrange: layout/drawing model model/edit model/length model/message ui/command ui/session fyne.io/fyne/v2
-ui/desk: layout/check layout/drawing model/message ui/command ui/field ui/findings ui/inspector ui/screen ui/session ui/tool fyne.io/fyne/v2
+ui/desk: layout/check layout/drawing model/message ui/bar ui/command ui/field ui/findings ui/inspector ui/look ui/screen ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/command: model/message fyne.io/fyne/v2
 ui/page/pagetest: assets layout layout/check layout/drawing model model/edit model/length model/message model/yamlfile ui/ask ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/page/help: layout/list ui/ask ui/command ui/field fyne.io/fyne/v2
@@ -62,7 +62,7 @@ ui/page/steps: model/message ui/ask ui/command ui/field ui/session fyne.io/fyne/
 ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
 ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/screen ui/session fyne.io/fyne/v2
 ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/findings ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
-ui: assets assets/language layout layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/session ui/tool ui/work fyne.io/fyne/v2
+ui: assets assets/language layout layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
 ui/tip: ui/look fyne.io/fyne/v2
 ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
 ui/files: model model/message ui/ask ui/command ui/session ui/work fyne.io/fyne/v2

@@ -74,7 +74,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.key("Return")
 	r := d.until("the check finds the cover", func(r report) bool { return strings.Contains(strings.Join(r.Findings, " "), "cover") })
 	t.Logf("found: %s", strings.Join(r.Findings, "; "))
-	d.key("ctrl+f")
+	d.key("ctrl+i")
 	d.shoot("the cover is broken")
 	d.key("ctrl+h")
 	for range 4 {
@@ -82,7 +82,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 			break
 		}
 		time.Sleep(300 * time.Millisecond)
-		d.key("ctrl+f")
+		d.key("ctrl+i")
 		d.key("ctrl+h")
 	}
 	d.until("the fix mends it", func(r report) bool { return len(r.Findings) <= usual })

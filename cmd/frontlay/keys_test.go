@@ -59,7 +59,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 		if len(d.read().Findings) <= usual {
 			break
 		}
-		d.key("ctrl+f")
+		d.key("ctrl+i")
 		d.key("ctrl+h")
 		time.Sleep(300 * time.Millisecond)
 	}

@@ -103,8 +103,8 @@ func (m *windowMonkey) ended() bool {
 // be worked.
 var monkeyKeys = strings.Fields(`Tab Tab Tab shift+Tab Return Return space Escape Escape Up Down Left Right Prior Next Home End
 	shift+Up shift+Down Delete BackSpace Menu F1 F10 1 2 2 5 0 period minus slash a x ctrl+a ctrl+c ctrl+v ctrl+x ctrl+z ctrl+z ctrl+y
-	ctrl+f ctrl+f ctrl+h ctrl+t ctrl+s ctrl+p ctrl+o ctrl+e ctrl+d ctrl+g ctrl+r ctrl+0 ctrl+m ctrl+5 ctrl+6 ctrl+7 ctrl+8 ctrl+shift+r
-	F7 F7 F8 ctrl+shift+Up ctrl+shift+Right`)
+	ctrl+f ctrl+i ctrl+i ctrl+h ctrl+t ctrl+s ctrl+p ctrl+o ctrl+e ctrl+d ctrl+g ctrl+r ctrl+0 ctrl+m ctrl+5 ctrl+6 ctrl+7 ctrl+8 ctrl+shift+r
+	F7 F7 F8 F9 F9 ctrl+shift+Left ctrl+shift+Right`)
 
 // act does some random things in one call, one behind the other without a pause.
 func (m *windowMonkey) act(things int) {

@@ -206,6 +206,10 @@ func (b *Button) iconSize() float32 {
 	return look.IconSize()
 }
 
+// iconShown tells that the icon is seen: a part of a choice has it in the place of
+// its words.
+func (b *Button) iconShown() bool { return b.icon != "" && (b.Kind != Segment || b.short) }
+
 // between is the room between icon, count and words, and pad that at the ends.
 const between = 6
 
@@ -225,7 +229,7 @@ func (b *Button) width() float32 {
 		}
 		w += part
 	}
-	if b.icon != "" {
+	if b.iconShown() {
 		add(b.iconSize())
 	}
 	if b.count != "" {
@@ -275,7 +279,10 @@ func (b *Button) colours() colours {
 		}
 	}
 	if b.chosen && (b.Kind == Edged || b.Kind == Plain) {
-		c.ground, c.edge, c.edgeWidth, c.icon = p.AccentTint, p.Accent, thick, p.Accent
+		c.ground, c.icon = p.AccentTint, p.Accent
+		if b.Kind == Edged || p.Flat {
+			c.edge, c.edgeWidth = p.Accent, thick
+		}
 	}
 	if b.Disabled() {
 		c.ink, c.icon = p.FieldEdge, p.FieldEdge
@@ -331,7 +338,7 @@ func (r *renderer) Refresh() {
 func (r *renderer) colour() {
 	b, c := r.b, r.b.colours()
 	r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth, r.ground.CornerRadius = c.ground, c.edge, c.edgeWidth, c.radius
-	if r.icon.Hidden = b.icon == ""; !r.icon.Hidden {
+	if r.icon.Hidden = !b.iconShown(); !r.icon.Hidden {
 		r.icon.Resource = look.Icon(b.icon, c.icon, c.over)
 	}
 	r.count.Text, r.count.Color, r.count.TextSize = b.count, c.ink, b.letters()

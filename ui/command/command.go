@@ -26,7 +26,7 @@ type Command struct {
 	Fields Fields
 	Quits  bool   // it ends the program
 	On     Things // for which it stands in the menu of the drawing
-	Button Button // over the drawing; without words: none
+	Button Button // over the drawing; without an icon: none
 	// Can tells whether it makes sense now; nil: always.
 	Can func() bool
 	// Checked tells whether it is what is chosen now; nil: it is nothing to choose.
@@ -80,21 +80,26 @@ const (
 	Cabinets
 )
 
-// Button is how a command stands in the row over the drawing.
+// Button is how a command stands in the bar over the drawing: by its icon, with
+// words or alone.
 type Button struct {
-	Words string
-	Group Group
+	Icon, Words string
+	Group       Group
 }
 
-// Group is a part of the row over the drawing.
+// Group is a part of the bar over the drawing.
 type Group int
 
+// The groups, from left to right.
 const (
 	Hand     Group = iota // what the hand does
 	Steps                 // there and back
 	Pictures              // what is looked at
-	Sight                 // how much of it
+	Sight                 // how it is looked through
+	Size                  // what is written at it
+	File                  // what keeps it
 	Out                   // what leaves the program
+	Beside                // what stands beside it
 )
 
 // Possible tells whether a command makes sense now. One with a menu has nothing to

@@ -50,15 +50,20 @@ func (t *Table) Update() bool {
 	changed := false
 	for i := range t.Rows {
 		c, item := &t.Rows[i], t.menu[i]
-		off, on, label := c.Sub == nil && !c.Possible(), c.Checked != nil && c.Checked(), t.text(c.Words)
-		if c.Named != nil {
-			label = shorter(t.say().Say(c.Named()), 60)
-		}
+		off, on, label := c.Sub == nil && !c.Possible(), c.Checked != nil && c.Checked(), t.Name(c)
 		if item.Disabled != off || item.Label != label || item.Checked != on {
 			item.Disabled, item.Label, item.Checked, changed = off, label, on, true
 		}
 	}
 	return changed
+}
+
+// Name is what a command is called now.
+func (t *Table) Name(c *Command) string {
+	if c.Named != nil {
+		return shorter(t.say().Say(c.Named()), 60)
+	}
+	return t.text(c.Words)
 }
 
 func shorter(s string, letters int) string {

@@ -1,21 +1,21 @@
-// Package desk is the drawing between its panels: the buttons above it, the
-// findings below, the inspector at its right, and the line that tells what was
-// done.
+// Package desk is the drawing on its sheet: the tools above it, the bar of the check
+// below, which also tells what was done, and the inspector at its right.
 package desk
 
 import (
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/model/message"
+	"frontlay/ui/bar"
 	"frontlay/ui/command"
 	"frontlay/ui/field"
 	"frontlay/ui/findings"
 	"frontlay/ui/inspector"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
+	"frontlay/ui/tip"
 	"frontlay/ui/tool"
 )
 
@@ -24,6 +24,8 @@ type Host interface {
 	Session() *session.Session
 	Say() message.Language
 	Preferences() fyne.Preferences
+	// FileName is what files of the project are called.
+	FileName() string
 	// Large tells that the text is large, which wants wider panels.
 	Large() bool
 	// Update shows in menus and buttons what can be done now.
@@ -40,25 +42,22 @@ type Desk struct {
 	Screen    *screen.Screen
 	Inspector *inspector.Panel
 	Findings  *findings.Panel
-	Status    *field.Label // the line that tells
 
-	host    Host
-	status  *statusLine
-	pointer *field.Label
-	under   drawing.Subject  // what the pointer is over
-	buttons *buttons         // over the drawing
-	Down    *container.Split // the drawing and the findings below it
-	Across  *container.Split // both and the inspector
+	host  Host
+	told  *told
+	under drawing.Subject // what the pointer is over
+	tools *tools
+	panes *panes
 }
 
-// New makes the desk of a window. It has no buttons before Furnish.
+// New makes the desk of a window. It has no tools before Furnish.
 func New(h Host) *Desk {
-	d := &Desk{host: h, status: newStatusLine(), pointer: field.NewLabel("")}
-	d.Status = d.status.label
+	d := &Desk{host: h, told: newTold(), panes: newPanes()}
 	s := h.Session()
 	d.Screen = screen.New(s, h.Say)
 	d.Screen.SetRulers(h.Preferences().Bool(prefRulers))
 	d.Screen.SetSeeThrough(h.Preferences().Bool(prefThrough))
+	d.Screen.SetDimensions(h.Preferences().BoolWithFallback(prefDimensions, true))
 	d.Screen.OnTell = d.Refuse // a drawing tells only what can't be done
 	d.Screen.OnMenu = h.Menu
 	d.Screen.OnHover = d.hover
@@ -67,18 +66,23 @@ func New(h Host) *Desk {
 	d.Findings = findings.New(s, h.Say, d.Tell)
 	d.Findings.OnRefuse = d.Refuse
 	d.Findings.OnShow = func(check.Finding) { d.Screen.Refresh() }
-	d.Down = container.NewVSplit(d.Screen, d.Findings.Object)
-	d.Across = container.NewHSplit(d.Down, d.Inspector.Object)
-	d.Down.Offset, d.Across.Offset = d.shares()
+	d.Findings.OnTurn = h.Update
+	d.Findings.Beside(d.told.line, d.told.fit)
+	d.panes.sheet, d.panes.check, d.panes.inspector, d.panes.told = d.Screen, d.Findings.Object, d.Inspector.Object, d.told
+	d.panes.width, d.panes.hidden = within(float32(h.Preferences().FloatWithFallback(d.pref(prefWidth), usualInspector))), h.Preferences().Bool(prefHidden)
+	d.panes.edge.OnMoved = func() { d.Object.Refresh() }
 	return d
 }
 
-// Furnish puts the buttons of commands over the drawing. run is told which is
+// Furnish puts the tools of commands over the drawing. run is told which is
 // pressed.
 func (d *Desk) Furnish(t *command.Table, run func(*command.Command)) {
-	d.buttons = newButtons(d.host, t, run)
-	bottom := container.NewBorder(nil, nil, nil, d.pointer, d.Status)
-	d.Object = container.NewBorder(d.buttons.object, bottom, nil, nil, d.Across)
+	d.tools = newTools(d.host, t, run)
+	d.panes.tools = d.tools.object
+	d.Object = d.panes.object()
+	if c := t.Command("findings"); c != nil {
+		d.Findings.ArrowTip = func() tip.Text { return tip.Text{Name: t.Name(c), Keys: t.Keys(c)} }
+	}
 }
 
 // Watch shows another session from now on.
@@ -90,24 +94,89 @@ func (d *Desk) Watch(s *session.Session) {
 	d.Findings.Watch(s)
 }
 
-// Changed follows a change of the session with the status line and what is told of
-// the thing under the pointer.
+// Changed follows a change of the session with what the bar of the check tells of it
+// and of the thing under the pointer.
 func (d *Desk) Changed(c session.Change) {
 	d.tellChange(c)
 	d.tellUnder()
 }
 
-// Update shows on the buttons what can be done.
-func (d *Desk) Update() { d.buttons.update() }
+// Update shows on the tools what can be done, and the state of the file.
+func (d *Desk) Update() {
+	state := message.New("saved")
+	if d.host.Session().Unsaved() {
+		state = message.New("not saved")
+	}
+	d.tools.update(d.host.FileName(), d.host.Say().Say(state))
+}
 
-// Buttons are the buttons over the drawing, by what they do.
-func (d *Desk) Buttons() map[*command.Command]*field.Button { return d.buttons.of }
+// Tools are the buttons over the drawing, by what they do.
+func (d *Desk) Tools() map[*command.Command]*bar.Button { return d.tools.of }
+
+// TypedKey takes keys that no widget wants: Esc closes the list of findings, all else
+// is the drawing's.
+func (d *Desk) TypedKey(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeyEscape && d.Findings.Open() {
+		d.Findings.Close()
+		return
+	}
+	d.Screen.TypedKey(e)
+}
 
 // Restyle shows everything in another look.
 func (d *Desk) Restyle() {
+	d.panes.colour()
+	d.tools.colour()
+	d.told.write()
 	d.Screen.Refresh()
 	d.Inspector.Rebuild()
 	d.Findings.Update()
+}
+
+// Names of the settings that are kept.
+const (
+	prefRulers     = "rulers"
+	prefThrough    = "see through"
+	prefDimensions = "dimensions"
+	prefWidth      = "width of the inspector"
+	prefHidden     = "inspector hidden"
+)
+
+// pref is the name of a setting that large text has another one of.
+func (d *Desk) pref(name string) string {
+	if d.host.Large() {
+		return name + ", large text"
+	}
+	return name
+}
+
+// KeepShares notes how the desk is divided.
+func (d *Desk) KeepShares() {
+	d.host.Preferences().SetFloat(d.pref(prefWidth), float64(d.panes.width))
+	d.host.Preferences().SetBool(prefHidden, d.panes.hidden)
+}
+
+// Divided tells how wide the inspector is, in units of small letters, and whether it
+// is hidden.
+func (d *Desk) Divided() (width float32, hidden bool) { return d.panes.width, d.panes.hidden }
+
+// widen makes the inspector wider by units of the screen.
+func (d *Desk) widen(by float32) {
+	d.panes.widen(by)
+	d.Object.Refresh()
+}
+
+// turnInspector shows the inspector or hides it.
+func (d *Desk) turnInspector() {
+	if d.panes.hide(!d.panes.hidden); d.panes.hidden {
+		d.Inspector.Take()
+		if c := field.CanvasOf(d.Screen); c != nil && c.Focused() != nil && c.Focused() != fyne.Focusable(d.Screen) {
+			c.Focus(d.Screen) // what is hidden would take keys unseen
+		}
+	}
+	d.Object.Refresh()
+	d.KeepShares()
+	d.host.Update()
 }
 
 // take hands a tool to the drawing.

@@ -12,22 +12,22 @@ import (
 // DrawRows are the commands for what the hand does.
 func (d *Desk) DrawRows() []command.Command {
 	return []command.Command{
-		{Name: "select", Menu: "Draw", Words: "Select and drag", Button: command.Button{Words: "Select", Group: command.Hand}, Key: fyne.Key1, Mod: command.Ctrl, Bare: "Esc",
+		{Name: "select", Menu: "Draw", Words: "Select and drag", Button: command.Button{Icon: "select", Words: "Select", Group: command.Hand}, Key: fyne.Key1, Mod: command.Ctrl, Bare: "Esc",
 			Checked: inHand[tool.Idle](d),
 			Do: func() {
 				d.take(tool.Idle{}, message.New("Click or draw a frame to select, drag divisions and edges. Space and drag moves the picture, the wheel zooms."))
 			}},
-		{Name: "drawdivision", Menu: "Draw", Words: "Draw divisions", Button: command.Button{Words: "Division", Group: command.Hand}, On: command.Nothing, Key: fyne.Key2, Mod: command.Ctrl,
+		{Name: "drawdivision", Menu: "Draw", Words: "Draw divisions", Button: command.Button{Icon: "division", Words: "Division", Group: command.Hand}, On: command.Nothing, Key: fyne.Key2, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawDivision](d),
 			Do: func() {
 				d.take(tool.DrawDivision{}, message.New("Click a front where its division is to be, or type the height below it and press Enter. Shift frees it, Esc ends drawing."))
 			}},
-		{Name: "drawpartition", Menu: "Draw", Words: "Draw partitions", Button: command.Button{Words: "Partition", Group: command.Hand}, On: command.Nothing, Key: fyne.Key3, Mod: command.Ctrl,
+		{Name: "drawpartition", Menu: "Draw", Words: "Draw partitions", Button: command.Button{Icon: "partition", Words: "Partition", Group: command.Hand}, On: command.Nothing, Key: fyne.Key3, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawPartition](d),
 			Do: func() {
 				d.take(tool.DrawPartition{}, message.New("Click into a bay where the partition is to be, or type the clear width at its left and press Enter. Shift frees it, Esc ends drawing."))
 			}},
-		{Name: "drawcabinet", Menu: "Draw", Words: "Draw a cabinet", Button: command.Button{Words: "Cabinet", Group: command.Hand}, On: command.Nothing, Key: fyne.Key4, Mod: command.Ctrl,
+		{Name: "drawcabinet", Menu: "Draw", Words: "Draw a cabinet", Button: command.Button{Icon: "cabinet", Words: "Cabinet", Group: command.Hand}, On: command.Nothing, Key: fyne.Key4, Mod: command.Ctrl,
 			Checked: inHand[tool.DrawCabinet](d),
 			Do: func() {
 				d.take(tool.DrawCabinet{}, message.New("Click beside the run where the new cabinet's upper corner is to be, or type its width and press Enter."))
@@ -56,35 +56,41 @@ func (d *Desk) PictureRows() []command.Command {
 	}
 	isPicture := func(p screen.Picture) func() bool { return func() bool { return d.Screen.Picture() == p } }
 	return []command.Command{
-		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Words: "Elevation", Group: command.Pictures}, Key: fyne.Key5, Mod: command.Ctrl, Do: picture(screen.Elevation), Checked: isPicture(screen.Elevation)},
-		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Words: "Section", Group: command.Pictures}, Key: fyne.Key6, Mod: command.Ctrl, Do: picture(screen.Section), Checked: isPicture(screen.Section)},
-		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Words: "Rear face", Group: command.Pictures}, Key: fyne.Key7, Mod: command.Ctrl, Do: picture(screen.RearFace), Checked: isPicture(screen.RearFace)},
-		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Words: "Drawer", Group: command.Pictures}, Key: fyne.Key8, Mod: command.Ctrl, Do: picture(screen.DrawerPlan), Checked: isPicture(screen.DrawerPlan)},
+		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Icon: "elevation", Words: "Elevation", Group: command.Pictures}, Key: fyne.Key5, Mod: command.Ctrl, Do: picture(screen.Elevation), Checked: isPicture(screen.Elevation)},
+		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Icon: "section", Words: "Section", Group: command.Pictures}, Key: fyne.Key6, Mod: command.Ctrl, Do: picture(screen.Section), Checked: isPicture(screen.Section)},
+		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Icon: "rear", Words: "Rear face", Group: command.Pictures}, Key: fyne.Key7, Mod: command.Ctrl, Do: picture(screen.RearFace), Checked: isPicture(screen.RearFace)},
+		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Icon: "drawer", Words: "Drawer", Group: command.Pictures}, Key: fyne.Key8, Mod: command.Ctrl, Do: picture(screen.DrawerPlan), Checked: isPicture(screen.DrawerPlan)},
 	}
 }
 
 // SightRows are the commands for how much of it is seen.
 func (d *Desk) SightRows() []command.Command {
 	return []command.Command{
-		{Name: "through", Menu: "View", Words: "See through the fronts", Button: command.Button{Words: "See through", Group: command.Sight}, On: command.Nothing, Key: fyne.KeyR, Mod: command.Ctrl, Checked: d.Screen.SeeThrough, Do: func() {
-			d.Screen.SetSeeThrough(!d.Screen.SeeThrough())
-			d.host.Preferences().SetBool(prefThrough, d.Screen.SeeThrough())
-			d.host.Update()
-		}},
-		{Name: "rulers", Menu: "View", Words: "Rulers and grid", Key: fyne.KeyR, Mod: command.Ctrl | command.Shift, Checked: d.Screen.Rulers, Do: func() {
-			d.Screen.SetRulers(!d.Screen.Rulers())
-			d.host.Preferences().SetBool(prefRulers, d.Screen.Rulers())
-			d.host.Update()
-		}},
-		{Name: "fit", Menu: "View", Words: "Show the whole run", Button: command.Button{Words: "Whole run", Group: command.Sight}, On: command.Nothing, Key: fyne.Key0, Mod: command.Ctrl, Bare: "0", After: true, Do: d.Screen.Fit},
+		{Name: "through", Menu: "View", Words: "See through the fronts", Button: command.Button{Icon: "through", Words: "See through", Group: command.Sight}, On: command.Nothing, Key: fyne.KeyR, Mod: command.Ctrl, Checked: d.Screen.SeeThrough,
+			Can: func() bool { return d.Screen.Picture() == screen.Elevation },
+			Do:  d.turn(prefThrough, d.Screen.SeeThrough, d.Screen.SetSeeThrough)},
+		{Name: "dimensions", Menu: "View", Words: "Dimensions", Button: command.Button{Icon: "dimensions", Group: command.Size}, Key: fyne.KeyD, Mod: command.Ctrl | command.Shift, Checked: d.Screen.Dimensions,
+			Do: d.turn(prefDimensions, d.Screen.Dimensions, d.Screen.SetDimensions)},
+		{Name: "rulers", Menu: "View", Words: "Rulers and grid", Key: fyne.KeyR, Mod: command.Ctrl | command.Shift, Checked: d.Screen.Rulers,
+			Do: d.turn(prefRulers, d.Screen.Rulers, d.Screen.SetRulers)},
+		{Name: "fit", Menu: "View", Words: "Show the whole run", On: command.Nothing, Key: fyne.Key0, Mod: command.Ctrl, Bare: "0", After: true, Do: d.Screen.Fit},
 		{Name: "zoomin", Menu: "View", Words: "Closer", Key: fyne.KeyEqual, Mod: command.Ctrl, Bare: "+", Do: func() { d.Screen.Zoom(1.25) }},
 		{Name: "zoomout", Menu: "View", Words: "Further away", Key: fyne.KeyMinus, Mod: command.Ctrl, Bare: "-", Do: func() { d.Screen.Zoom(0.8) }},
 		{Name: "zoomselection", Menu: "View", Words: "Show what is selected", Key: fyne.KeyM, Mod: command.Ctrl, Do: d.Screen.ZoomToSelection,
 			Can: func() bool { return len(d.host.Session().Selection()) > 0 }},
-		{Name: "higher", Menu: "View", Words: "Drawing higher", Key: fyne.KeyUp, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, After: true, Do: func() { d.move(step, 0) }},
-		{Name: "lower", Menu: "View", Words: "Drawing lower", Key: fyne.KeyDown, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.move(-step, 0) }},
-		{Name: "wider", Menu: "View", Words: "Drawing wider", Key: fyne.KeyRight, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.move(0, step) }},
-		{Name: "narrower", Menu: "View", Words: "Drawing narrower", Key: fyne.KeyLeft, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.move(0, -step) }},
+		{Name: "inspector", Menu: "View", Words: "Inspector", Button: command.Button{Icon: "inspector", Group: command.Beside}, Bare: "F9", After: true, Checked: func() bool { return !d.panes.hidden }, Do: d.turnInspector},
+		{Name: "wider", Menu: "View", Words: "Drawing wider", Key: fyne.KeyRight, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.widen(-step) }},
+		{Name: "narrower", Menu: "View", Words: "Drawing narrower", Key: fyne.KeyLeft, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.widen(step) }},
+	}
+}
+
+// turn gives a command that switches something of the drawing on and off, and keeps
+// it for the next window.
+func (d *Desk) turn(pref string, is func() bool, set func(bool)) func() {
+	return func() {
+		set(!is())
+		d.host.Preferences().SetBool(pref, is())
+		d.host.Update()
 	}
 }
 
@@ -92,9 +98,10 @@ func (d *Desk) SightRows() []command.Command {
 func (d *Desk) CheckRows() []command.Command {
 	found := func() bool { return len(d.host.Session().Result().Findings) > 0 }
 	return []command.Command{
-		{Name: "nextfinding", Menu: "Check", Words: "Next finding", Key: fyne.KeyF, Mod: command.Ctrl, Do: func() { d.Findings.Choose(1) },
+		{Name: "findings", Menu: "Check", Words: "What the check has found", Key: fyne.KeyF, Mod: command.Ctrl, Checked: d.Findings.Open, Do: d.Findings.Turn},
+		{Name: "nextfinding", Menu: "Check", Words: "Next finding", Key: fyne.KeyI, Mod: command.Ctrl, Do: func() { d.Findings.Choose(1) },
 			Can: found},
-		{Name: "lastfinding", Menu: "Check", Words: "Finding before", Key: fyne.KeyF, Mod: command.Ctrl | command.Shift, Do: func() { d.Findings.Choose(-1) },
+		{Name: "lastfinding", Menu: "Check", Words: "Finding before", Key: fyne.KeyI, Mod: command.Ctrl | command.Shift, Do: func() { d.Findings.Choose(-1) },
 			Can: found},
 		{Name: "fix", Menu: "Check", Words: "Mend the finding", Key: fyne.KeyH, Mod: command.Ctrl, Do: d.fix,
 			Can: found},

@@ -6,18 +6,23 @@ import (
 	"frontlay/ui/session"
 )
 
-// hover writes what lies under the pointer.
+// hover tells of what lies under the pointer.
 func (d *Desk) hover(t drawing.Subject) {
+	if t.Kind != drawing.Nothing && t != d.under {
+		d.told.passed = true
+	}
+	if t.Kind == drawing.Nothing {
+		d.told.passed = false
+	}
 	d.under = t
+	d.told.explained = d.explain(t)
 	d.tellUnder()
-	d.tellExplanation(d.explain(t))
 }
 
-// tellUnder names what lies under the pointer, as it is now.
+// tellUnder tells what lies under the pointer, as it is now.
 func (d *Desk) tellUnder() {
-	if text := d.host.Say().Say(d.describe(d.under)); text != d.pointer.Text {
-		d.pointer.SetText(text)
-	}
+	d.told.under = d.describe(d.under)
+	d.told.show(d.host.Say())
 }
 
 // explain tells how the figure under the pointer came about; in a see-through
@@ -66,6 +71,3 @@ func (d *Desk) describe(t drawing.Subject) message.Message {
 	}
 	return message.Message{}
 }
-
-// Under is what is told of the thing under the pointer.
-func (d *Desk) Under() string { return d.pointer.Text }

@@ -69,7 +69,7 @@ func (f *Files) Rows() []command.Command {
 		{Name: "open", Menu: "File", Words: "Open…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyO, Mod: command.Ctrl, Do: f.askOpen},
 		{Name: "demo", Menu: "File", Words: "Open the demo", Scope: command.Anywhere, Leaves: true, Do: func() { f.Keep(func() { f.Follow(f.Work.Demo(), nil) }) }},
 		{Name: "recent", Menu: "File", Words: "Open again", Scope: command.Anywhere, Sub: f.recentItems},
-		{Name: "save", Menu: "File", Words: "Save", Scope: command.Project, Button: command.Button{Words: "Save", Group: command.Out}, Key: fyne.KeyS, Mod: command.Ctrl, After: true, Do: f.Save},
+		{Name: "save", Menu: "File", Words: "Save", Scope: command.Project, Button: command.Button{Icon: "save", Group: command.File}, Key: fyne.KeyS, Mod: command.Ctrl, After: true, Do: f.Save},
 		{Name: "saveas", Menu: "File", Words: "Save as…", Scope: command.Project, Key: fyne.KeyS, Mod: command.Ctrl | command.Shift, Do: func() { f.Follow(f.Work.SaveAs(), nil) }},
 	}
 }

@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -64,7 +63,7 @@ func (p *Panel) showDetail() {
 	p.tellOf(&f)
 	_, word, _ := Sign(&f)
 	add(d.head, text(message.New("%v: %v", word, f.Where)))
-	if buttons := p.fixes(f); len(buttons) > 0 {
+	if buttons := p.mends(); len(buttons) > 0 {
 		d.column.Objects = append(d.column.Objects, container.NewPadded(container.NewVBox(buttons...)))
 	}
 	add(d.what, p.say().Sentence(f.What))
@@ -77,10 +76,10 @@ func (p *Panel) showDetail() {
 	d.column.Objects = append(d.column.Objects, container.NewPadded(p.acceptance(f)))
 }
 
-// fixes are buttons for the changes that mend a finding, the best first.
-func (p *Panel) fixes(f check.Finding) []fyne.CanvasObject {
+// mends are buttons for the changes that mend a finding, the best first.
+func (p *Panel) mends() []fyne.CanvasObject {
 	var buttons []fyne.CanvasObject
-	for i, e := range layout.Offered(p.session.Committed(), p.session.CommittedResult(), f) {
+	for i, e := range p.offered(p.chosen) {
 		if i == len(p.detail.mend) {
 			p.detail.mend = append(p.detail.mend, field.NewButton("", nil))
 		}
@@ -90,7 +89,7 @@ func (p *Panel) fixes(f check.Finding) []fyne.CanvasObject {
 		if i == 0 {
 			b.Importance = widget.HighImportance
 		}
-		b.SetText(p.say().Say(message.New("Mend it: %v", p.named(e))))
+		b.SetText(p.say().Say(message.New("Mend it: %v", p.named(e, p.rows[p.chosen]))))
 		buttons = append(buttons, b)
 		p.answers = append(p.answers, b)
 	}
@@ -98,10 +97,10 @@ func (p *Panel) fixes(f check.Finding) []fyne.CanvasObject {
 }
 
 // named is the label of a change, with the front's name where it is another one
-// than the finding speaks of.
-func (p *Panel) named(e edit.Edit) message.Message {
+// than a finding speaks of.
+func (p *Panel) named(e edit.Edit, of check.Finding) message.Message {
 	placed, ok := e.(edit.Placed)
-	if !ok || p.chosen < 0 || p.chosen >= len(p.rows) || placed.Place() == p.rows[p.chosen].Place {
+	if !ok || placed.Place() == of.Place {
 		return e.Label()
 	}
 	f := session.FrontOf(p.session.CommittedResult().Plan, placed.Place())

@@ -1,22 +1,29 @@
 package findings
 
 import (
+	"slices"
+
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/model/edit"
+	"frontlay/model/message"
 	"frontlay/ui/field"
+	"frontlay/ui/look"
 )
 
-// list is Fyne's list with rows as high as their texts are, and keys: up and
-// down choose, Enter goes on to what can be done about the chosen one. A ring
-// shows that it has the focus.
+// list is Fyne's list with rows as high as their texts are, grouped by rule below a
+// head of their own, and keys: up and down choose, Enter goes on to what can be done
+// about the chosen one. A ring shows that it has the focus.
 type list struct {
 	widget.List
 	field.Ring
 	panel   *Panel
+	entries []entry
+	order   []int              // findings as they are listed
 	sample  *field.Label       // measures texts
 	heights map[string]float32 // of the rows of texts, in the width of the moment
 	width   float32
@@ -24,15 +31,50 @@ type list struct {
 	tops    []float32
 }
 
+// entry is a row of the list: the head of a group, or a finding.
+type entry struct {
+	group *group
+	found int // index in the findings; -1: the head
+}
+
 func newList(p *Panel) *list {
 	l := &list{panel: p, sample: field.NewLabel("")}
 	l.ExtendBaseWidget(l)
 	l.sample.Wrapping = fyne.TextWrapWord
-	l.Length = func() int { return len(p.rows) }
-	l.CreateItem, l.UpdateItem = newRow, p.fillRow
+	l.Length = func() int { return len(l.entries) }
+	l.CreateItem, l.UpdateItem = newRow, l.fill
 	l.HideSeparators = true
-	l.OnSelected = p.choose
+	l.OnSelected = func(at int) {
+		if p.quiet || at < 0 || at >= len(l.entries) {
+			return
+		}
+		if e := l.entries[at]; e.found >= 0 {
+			p.choose(e.found)
+		} else {
+			p.choose(e.group.found[0])
+		}
+	}
 	return l
+}
+
+// take lists other findings.
+func (l *list) take(groups []group) {
+	l.entries, l.order = l.entries[:0], l.order[:0]
+	for k := range groups {
+		l.entries = append(l.entries, entry{&groups[k], -1})
+		for _, i := range groups[k].found {
+			l.entries = append(l.entries, entry{&groups[k], i})
+			l.order = append(l.order, i)
+		}
+	}
+}
+
+// rowOf is where a finding is listed; -1: it is not.
+func (l *list) rowOf(found int) int {
+	if found < 0 {
+		return -1
+	}
+	return slices.IndexFunc(l.entries, func(e entry) bool { return e.found == found })
 }
 
 // Resize gives the rows the heights that their texts have in the new width.
@@ -53,22 +95,37 @@ func (l *list) measure() {
 		return
 	}
 	l.tops = append(l.tops[:0], 0)
-	for i := range l.panel.rows {
-		h := l.heightOf(l.panel.rowText(i), l.panel.markWidth())
+	for i := range l.entries {
+		h := l.heightOf(l.text(l.entries[i]))
 		l.SetItemHeight(i, h)
 		l.tops = append(l.tops, l.tops[i]+h+fynetheme.Size(fynetheme.SizeNamePadding))
 	}
 }
 
-func (l *list) heightOf(text string, mark float32) float32 {
+func (l *list) heightOf(text string) float32 {
 	h, known := l.heights[text]
 	if !known {
 		l.sample.SetText(text)
-		l.sample.Resize(fyne.NewSize(l.width-mark, 0))
+		l.sample.Resize(fyne.NewSize(l.width-markWidth()-mendRoom(l.width), 0))
 		h = l.sample.MinSize().Height
 		l.heights[text] = h
 	}
 	return h
+}
+
+// text is what an entry says: the rule with its severity and the count, or what is
+// wrong where.
+func (l *list) text(e entry) string {
+	say := l.panel.say()
+	if e.found < 0 {
+		if e.group.rule == acceptedChip {
+			return say.Say(message.New("Accepted: %v", len(e.group.found)))
+		}
+		_, word, _ := Sign(&l.panel.rows[e.group.found[0]])
+		return say.Say(message.New("%v (%v): %v", e.group.title, word, len(e.group.found)))
+	}
+	f := &l.panel.rows[e.found]
+	return say.Say(f.Where) + ": " + say.Say(f.What)
 }
 
 // show scrolls so far that a row is seen whole.
@@ -94,26 +151,33 @@ func (l *list) TypedKey(e *fyne.KeyEvent) {
 		return
 	}
 	const somePage = 4 // about as many rows as are seen
-	p := l.panel
+	p, at := l.panel, slices.Index(l.order, l.panel.chosen)
 	switch e.Name {
 	case fyne.KeyDown:
-		l.Select(min(p.chosen+1, len(p.rows)-1))
+		l.choose(at + 1)
 	case fyne.KeyUp:
-		l.Select(max(p.chosen-1, 0))
+		l.choose(at - 1)
 	case fyne.KeyPageDown:
-		l.Select(min(p.chosen+somePage, len(p.rows)-1))
+		l.choose(at + somePage)
 	case fyne.KeyPageUp:
-		l.Select(max(p.chosen-somePage, 0))
+		l.choose(at - somePage)
 	case fyne.KeyHome:
-		l.Select(0)
+		l.choose(0)
 	case fyne.KeyEnd:
-		l.Select(len(p.rows) - 1)
+		l.choose(len(l.order))
 	case fyne.KeyReturn, fyne.KeyEnter, fyne.KeySpace:
 		p.enter()
 	case fyne.KeyEscape:
-		field.Leave(l, e)
+		p.Close()
 	default:
 		field.HandOn(l, e)
+	}
+}
+
+// choose chooses the nth of the findings, or the first or last one.
+func (l *list) choose(nth int) {
+	if len(l.order) > 0 {
+		l.panel.choose(l.order[max(min(nth, len(l.order)-1), 0)])
 	}
 }
 
@@ -135,29 +199,76 @@ func (l *list) CreateRenderer() fyne.WidgetRenderer {
 	return l.Around(l.List.CreateRenderer())
 }
 
-// newRow makes a row: the sign and word of the severity, and what is wrong where.
+// newRow makes a row: the sign of the severity before a head, what is wrong where,
+// and what mends it.
 func newRow() fyne.CanvasObject {
-	mark := fynecanvas.NewText("×", fynetheme.Color(fynetheme.ColorNameForeground))
-	mark.TextStyle.Bold = true
+	sign := &fynecanvas.Image{FillMode: fynecanvas.ImageFillContain}
 	text := field.NewLabel("")
 	text.Wrapping = fyne.TextWrapWord
-	return container.New(&rowLayout{}, mark, text)
+	return container.New(rowLayout{}, sign, text, newMend())
 }
 
-// rowLayout puts the mark before the first line of the text.
-type rowLayout struct{ mark float32 }
+// fill writes an entry into a row.
+func (l *list) fill(at widget.ListItemID, o fyne.CanvasObject) {
+	if at < 0 || at >= len(l.entries) {
+		return
+	}
+	e, c := l.entries[at], o.(*fyne.Container)
+	sign, text, fix := c.Objects[0].(*fynecanvas.Image), c.Objects[1].(*field.Label), c.Objects[2].(*mend)
+	head := e.found < 0
+	if sign.Hidden = !head; head {
+		p := look.Current()
+		_, ink := p.Severity(e.group.severity)
+		sign.Resource = look.Icon(severityIcons[e.group.severity], ink, p.OnSign)
+		sign.Refresh()
+	}
+	if t := l.text(e); text.Text != t || text.TextStyle.Bold != head {
+		text.TextStyle.Bold = head
+		text.SetText(t)
+	}
+	fix.Hidden = true
+	if !head && l.panel.Open() && !l.panel.session.InGesture() && l.panel.rows[e.found].Accepted == "" {
+		if all := l.panel.offered(e.found); len(all) > 0 {
+			fix.Hidden = false
+			fix.write(l.panel.mendWords(e.found, all[0], mendRoom(l.width)), func() { l.panel.do(all[0]) })
+		}
+	}
+	c.Layout.Layout(c.Objects, c.Size())
+}
+
+// mendWords says what mends a finding, as fully as there is room.
+func (p *Panel) mendWords(found int, by edit.Edit, room float32) string {
+	say := p.say()
+	if words := say.Say(p.named(by, p.rows[found])); mendWidth(words) <= room {
+		return words
+	}
+	return say.Say(message.New("Mend it"))
+}
+
+// markWidth is the room for the sign before a head.
+func markWidth() float32 { return look.IconSize() + 2*fynetheme.Size(fynetheme.SizeNameInnerPadding) }
+
+// mendRoom is the room for what mends a finding, in a list of a width.
+func mendRoom(width float32) float32 { return width * 0.32 }
+
+// rowLayout puts the sign before the first line of the text, and what mends it after.
+type rowLayout struct{}
 
 // Layout lays a row out.
-func (r *rowLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	pad := fynetheme.Size(fynetheme.SizeNameInnerPadding)
-	o[0].Move(fyne.NewPos(pad, pad))
-	o[0].Resize(o[0].MinSize())
-	o[1].Move(fyne.NewPos(r.mark, 0))
-	o[1].Resize(fyne.NewSize(s.Width-r.mark, s.Height))
+func (rowLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	pad, room := fynetheme.Size(fynetheme.SizeNameInnerPadding), mendRoom(s.Width)
+	side := look.IconSize()
+	o[0].Move(fyne.NewPos(pad, pad-1))
+	o[0].Resize(fyne.NewSquareSize(side))
+	o[1].Move(fyne.NewPos(markWidth(), 0))
+	o[1].Resize(fyne.NewSize(s.Width-markWidth()-room, s.Height))
+	fix := o[2].MinSize()
+	o[2].Move(fyne.NewPos(s.Width-fix.Width-pad, pad/2))
+	o[2].Resize(fix)
 }
 
 // MinSize is that of a row with one line.
-func (r *rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+func (rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 	size, pad := fynetheme.Size(fynetheme.SizeNameText), fynetheme.Size(fynetheme.SizeNameInnerPadding)
 	return fyne.NewSize(12*size, 1.4*size+2*pad)
 }

@@ -1,14 +1,14 @@
-// Package findings is the panel that lists what the check has found, says what
-// to change, and makes the change where the program can.
+// Package findings is the bar that tells what the check has found and the list that
+// says what to change, and makes the change where the program can.
 package findings
 
 import (
 	"image/color"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout"
@@ -20,23 +20,33 @@ import (
 	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
+	"frontlay/ui/tip"
 	"frontlay/ui/tool"
 )
 
-// Panel lists findings at its left and tells about the chosen one at its right.
+// Panel is the bar of the check below the drawing, and the list that it opens over
+// the drawing's lower part, which does not move. The list tells about the chosen
+// finding at its right.
 type Panel struct {
-	Object fyne.CanvasObject
+	Object fyne.CanvasObject // it lies over the drawing and is as large, with the bar below
 	// OnShow is asked to show where a finding is.
 	OnShow func(check.Finding)
 	// OnRefuse gets why a change can't be made.
 	OnRefuse func(message.Message)
+	// OnTurn is told that the list was opened or closed.
+	OnTurn func()
+	// ArrowTip is what the tip of the arrow says.
+	ArrowTip func() tip.Text
 
 	session *session.Session
 	say     func() message.Language
 	tell    func(message.Message)
 	rows    []check.Finding
 	chosen  int // index in rows, -1 for none
-	title   *field.Label
+	bar     *chipsBar
+	sheet   *fyne.Container // with the list
+	ground  *fynecanvas.Rectangle
+	between *fynecanvas.Rectangle
 	list    *list
 	nothing *field.Label // stands where the list is, while that is empty
 	detail  detail
@@ -44,25 +54,107 @@ type Panel struct {
 	quiet   bool
 	answers []fyne.Focusable // what the detail can be told, in its order
 	told    told
+	fixes   map[int][]edit.Edit // that are known of rows
 }
 
 // New makes the panel of a session.
 func New(s *session.Session, say func() message.Language, tell func(message.Message)) *Panel {
-	p := &Panel{say: say, tell: tell, chosen: -1}
-	p.title = field.NewLabel("")
-	p.title.TextStyle.Bold = true
-	p.title.Wrapping = fyne.TextWrapWord
+	p := &Panel{say: say, tell: tell, chosen: -1, ArrowTip: func() tip.Text { return tip.Text{} }}
+	p.bar = newChipsBar(p)
 	p.list = newList(p)
 	p.nothing = paragraph(widget.MediumImportance)
 	p.detail = newDetail()
 	var right fyne.CanvasObject
 	p.scroll, right = field.Scrolled(p.detail.column)
-	empty := container.NewVScroll(p.nothing)
-	split := container.NewHSplit(container.NewBorder(p.title, nil, nil, nil, container.NewStack(empty, p.list)), right)
-	split.Offset = 0.55
-	p.Object = split
+	p.ground, p.between = &fynecanvas.Rectangle{StrokeWidth: 1, CornerRadius: 5}, &fynecanvas.Rectangle{}
+	p.sheet = container.New(sheetLayout{}, p.ground, container.NewStack(container.NewVScroll(p.nothing), p.list), p.between, right)
+	p.sheet.Hide()
+	p.Object = container.New(overLayout{}, p.sheet, p.bar.object)
 	p.Watch(s)
 	return p
+}
+
+// Beside puts what the window tells into the bar; fit is told how much room that
+// has there.
+func (p *Panel) Beside(o fyne.CanvasObject, fit func(room float32)) {
+	p.bar.told, p.bar.fit = o, fit
+	p.bar.update(p.bar.groups)
+}
+
+// overLayout puts the bar below and the list over the lower part of what is left.
+type overLayout struct{}
+
+// listPart is how much of the drawing's height the list covers, and listInset how far
+// it stays from its edges, in units of the screen.
+const listPart, listInset = 0.4, 6
+
+// Layout places both.
+func (overLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	high := barHeight()
+	o[1].Move(fyne.NewPos(0, s.Height-high))
+	o[1].Resize(fyne.NewSize(s.Width, high))
+	part := (s.Height - high) * listPart
+	o[0].Move(fyne.NewPos(listInset, s.Height-high-listInset-part))
+	o[0].Resize(fyne.NewSize(s.Width-2*listInset, part))
+}
+
+// MinSize is that of the bar: the list lies over the drawing.
+func (overLayout) MinSize(o []fyne.CanvasObject) fyne.Size { return o[1].MinSize() }
+
+// sheetLayout puts the list at the left and what is told of a finding at the right.
+type sheetLayout struct{}
+
+// Layout places both on their ground.
+func (sheetLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	const pad, left = 4, 0.6 // of the width
+	at := s.Width * left
+	o[0].Resize(s)
+	o[1].Move(fyne.NewPos(pad, pad))
+	o[1].Resize(fyne.NewSize(at-2*pad, s.Height-2*pad))
+	o[2].Move(fyne.NewPos(at, 0))
+	o[2].Resize(fyne.NewSize(1, s.Height))
+	o[3].Move(fyne.NewPos(at+pad, pad))
+	o[3].Resize(fyne.NewSize(s.Width-at-2*pad, s.Height-2*pad))
+}
+
+// MinSize is none: the list has what the drawing gives it.
+func (sheetLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.Size{} }
+
+// Open tells whether the list is open.
+func (p *Panel) Open() bool { return p.sheet.Visible() }
+
+// Turn opens the list, with the keyboard in it, or closes it.
+func (p *Panel) Turn() {
+	if p.Open() {
+		p.Close()
+		return
+	}
+	p.sheet.Show()
+	p.Update()
+	if c := field.CanvasOf(p.bar.object); c != nil && p.list.Visible() {
+		c.Focus(p.list)
+	}
+	p.turned()
+}
+
+// Close closes the list; the keyboard goes back to the drawing.
+func (p *Panel) Close() {
+	if !p.Open() {
+		return
+	}
+	if c := field.CanvasOf(p.bar.object); c != nil && (c.Focused() == fyne.Focusable(p.list) || slices.Contains(p.answers, c.Focused())) {
+		c.Unfocus()
+	}
+	p.sheet.Hide()
+	p.turned()
+}
+
+func (p *Panel) turned() {
+	p.bar.choose()
+	p.Object.Refresh()
+	if p.OnTurn != nil {
+		p.OnTurn()
+	}
 }
 
 // Watch shows another session from now on.
@@ -71,7 +163,7 @@ func (p *Panel) Watch(s *session.Session) {
 	p.tellOf(nil)
 	p.list.UnselectAll()
 	s.Listen(func(c session.Change) {
-		if p.session == s && c&session.Document != 0 {
+		if p.session == s && (c&session.Document != 0 || c&session.Chosen != 0 && s.ChosenFinding() != p.chosen) {
 			p.Update()
 		}
 	})
@@ -81,60 +173,45 @@ func (p *Panel) Watch(s *session.Session) {
 // Update lists the findings of the moment. The chosen one stays chosen while it
 // is there.
 func (p *Panel) Update() {
-	var was *check.Finding
-	if p.chosen >= 0 && p.chosen < len(p.rows) {
-		was = &p.rows[p.chosen]
-	}
 	rows := p.session.Result().Findings
+	was := p.chosen
 	other := (len(p.rows) == 0) != (len(rows) == 0) // what is said where none is chosen
-	p.chosen = -1
-	for i := range rows {
-		if was != nil && rows[i].Rule == was.Rule && rows[i].Place == was.Place {
-			p.chosen = i
-			break
-		}
-	}
-	p.rows = rows
-	p.title.SetText(p.say().Say(summary(rows)))
+	p.rows, p.chosen, p.fixes = rows, p.session.ChosenFinding(), map[int][]edit.Edit{}
+	groups := grouped(rows)
+	p.list.take(groups)
+	p.colour()
+	p.bar.update(groups)
 	p.showNothing()
 	if !p.session.InGesture() { // heights are too much for each move
 		p.list.measure()
 	}
-	if p.list.Visible() {
+	if p.Open() && p.list.Visible() {
 		p.list.Refresh()
 	}
-	p.quiet = true
-	if p.chosen >= 0 {
-		p.list.Select(p.chosen)
-	} else {
-		p.list.UnselectAll()
-	}
-	p.quiet = false
-	lost := was != nil && p.chosen < 0
+	p.mark()
+	lost := was >= 0 && p.chosen < 0
 	if lost || other || !p.session.InGesture() { // fixes are tried out, which is too much for each move
 		p.showDetail()
 	}
 }
 
-// summary counts the findings in words.
-func summary(rows []check.Finding) message.Message {
-	var n [3]int
-	accepted := 0
-	for _, f := range rows {
-		if f.Accepted != "" {
-			accepted++
-		} else {
-			n[f.Severity]++
-		}
+// mark shows in the list which finding is chosen.
+func (p *Panel) mark() {
+	p.quiet = true
+	if at := p.list.rowOf(p.chosen); at >= 0 {
+		p.list.Select(at)
+	} else {
+		p.list.UnselectAll()
 	}
-	switch {
-	case len(rows) == 0:
-		return message.New("Check: nothing found")
-	case accepted > 0:
-		return message.New("Check – errors: %v, warnings: %v, advice: %v, accepted: %v", n[0], n[1], n[2], accepted)
-	default:
-		return message.New("Check – errors: %v, warnings: %v, advice: %v", n[0], n[1], n[2])
-	}
+	p.quiet = false
+}
+
+// colour takes the colours of the moment.
+func (p *Panel) colour() {
+	c := look.Current()
+	p.ground.FillColor, p.ground.StrokeColor, p.between.FillColor = c.Panel, c.FieldEdge, c.Line
+	p.ground.Refresh()
+	p.between.Refresh()
 }
 
 // Sign tells how bad a finding is: by a sign, by a word, and by a colour.
@@ -146,38 +223,15 @@ func Sign(f *check.Finding) (string, message.Message, color.NRGBA) {
 	return sign, f.Severity.Word(), ink
 }
 
-// rowText says what is wrong where.
-func (p *Panel) rowText(i int) string {
-	f := p.rows[i]
-	return p.say().Say(f.Where) + ": " + p.say().Say(f.What)
-}
-
-// markWidth is the room for the sign and word of any severity.
-func (p *Panel) markWidth() float32 {
-	w := float32(0)
-	for _, f := range []check.Finding{{Accepted: "-"}, {Severity: check.Error}, {Severity: check.Warning}, {Severity: check.Advice}} {
-		s, word, _ := Sign(&f)
-		w = max(w, fyne.MeasureText(s+" "+p.say().Say(word), look.Text(), fyne.TextStyle{Bold: true}).Width)
+// offered are the changes that mend a finding, the best first. They are tried out,
+// and kept until the document changes.
+func (p *Panel) offered(i int) []edit.Edit {
+	all, known := p.fixes[i]
+	if !known {
+		all = layout.Offered(p.session.Committed(), p.session.CommittedResult(), p.rows[i])
+		p.fixes[i] = all
 	}
-	return w + fynetheme.Size(fynetheme.SizeNameInnerPadding)
-}
-
-func (p *Panel) fillRow(id widget.ListItemID, o fyne.CanvasObject) {
-	if id < 0 || id >= len(p.rows) {
-		return
-	}
-	c := o.(*fyne.Container)
-	mark, text := c.Objects[0].(*fynecanvas.Text), c.Objects[1].(*field.Label)
-	s, word, ink := Sign(&p.rows[id])
-	mark.Text, mark.Color, mark.TextSize = s+" "+p.say().Say(word), ink, look.Text()
-	mark.Refresh()
-	if l, w := c.Layout.(*rowLayout), p.markWidth(); l.mark != w {
-		l.mark = w
-		l.Layout(c.Objects, c.Size())
-	}
-	if t := p.rowText(id); text.Text != t {
-		text.SetText(t)
-	}
+	return all
 }
 
 // showNothing tells in the place of an empty list what was looked at.
@@ -196,11 +250,8 @@ func (p *Panel) showNothing() {
 			on++
 		}
 	}
-	fronts, holes := p.session.Result().Plan.Fronts, 0
-	for i := range fronts {
-		holes += len(fronts[i].Holes)
-	}
-	text := p.say().Say(message.New("Checked – fronts: %v, holes in them: %v, rules: %v of %v.", len(fronts), holes, on, len(rules)))
+	fronts, holes := p.counted()
+	text := p.say().Say(message.New("Checked – fronts: %v, holes in them: %v, rules: %v of %v.", fronts, holes, on, len(rules)))
 	if p.nothing.Text != text {
 		p.nothing.SetText(text)
 	}
@@ -213,19 +264,27 @@ func (p *Panel) showNothing() {
 	}
 }
 
-// choose selects what a finding speaks of and tells about it.
-func (p *Panel) choose(id widget.ListItemID) {
-	if p.quiet || id < 0 || id >= len(p.rows) {
-		return
+// counted is how many fronts there are, and how many holes in them.
+func (p *Panel) counted() (fronts, holes int) {
+	all := p.session.Result().Plan.Fronts
+	for i := range all {
+		holes += len(all[i].Holes)
 	}
-	p.chosen = id
-	f := p.rows[id]
+	return len(all), holes
+}
+
+// choose selects what a finding speaks of and tells about it.
+func (p *Panel) choose(i int) {
+	f := p.rows[i]
 	p.session.Select(Subject(f)...)
-	p.session.ChooseFinding(id)
+	p.session.ChooseFinding(i)
+	p.chosen = i
+	p.mark()
+	p.bar.choose()
 	if p.OnShow != nil {
 		p.OnShow(f)
 	}
-	p.list.show(id)
+	p.list.show(p.list.rowOf(i))
 	p.showDetail()
 }
 
@@ -241,16 +300,31 @@ func (p *Panel) enter() {
 	}
 }
 
-// Choose chooses the next finding (by 1) or the one before (by -1).
+// Choose chooses the next finding (by 1) or the one before (by -1), in the order of
+// the list.
 func (p *Panel) Choose(by int) {
-	if len(p.rows) == 0 {
+	order := p.list.order
+	if len(order) == 0 {
 		return
 	}
-	next := (p.chosen + by + len(p.rows)) % len(p.rows)
-	if p.chosen < 0 {
-		next = 0
+	at := slices.Index(order, p.chosen)
+	if at < 0 {
+		at = min(-by, 0) // from none the next one is the first
 	}
-	p.list.Select(next)
+	p.choose(order[(at+by+len(order))%len(order)])
+}
+
+// next goes to the next place of what a chip stands for; the chip of nothing found
+// opens the list, which says what was looked at.
+func (p *Panel) next(rule string) {
+	for _, g := range p.bar.groups {
+		if g.rule == rule {
+			at := slices.Index(g.found, p.chosen)
+			p.choose(g.found[(at+1)%len(g.found)])
+			return
+		}
+	}
+	p.Turn()
 }
 
 // Subject is what a finding is about.
@@ -273,7 +347,7 @@ func (p *Panel) Fix() bool {
 	if p.chosen < 0 || p.chosen >= len(p.rows) {
 		return false
 	}
-	fixes := layout.Offered(p.session.Committed(), p.session.CommittedResult(), p.rows[p.chosen])
+	fixes := p.offered(p.chosen)
 	if len(fixes) == 0 {
 		return false
 	}

@@ -20,6 +20,7 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
+	"frontlay/ui/bar"
 	"frontlay/ui/field"
 	"frontlay/ui/findings"
 	"frontlay/ui/replay"
@@ -62,6 +63,7 @@ func show(t *testing.T, edits ...edit.Edit) *shown {
 	s.OnRefuse = func(m message.Message) { s.refused = append(s.refused, m.String()) }
 	s.window = test.NewTempWindow(t, s.Object)
 	s.window.Resize(fyne.NewSize(1200, 900))
+	s.Turn()
 	return s
 }
 
@@ -104,32 +106,68 @@ func (s *shown) reads(parts ...string) {
 	}
 }
 
-// The title counts by severity, the list says each finding with its word and
-// place, and where there is none both say so.
+// counts are how many findings of each severity nobody accepts.
+func (s *shown) counts() (n [3]int) {
+	for _, f := range s.found() {
+		if f.Accepted == "" {
+			n[f.Severity]++
+		}
+	}
+	return n
+}
+
+// The bar has a chip for each rule with its count, the worst first, and says how many
+// rules pass; the list says each finding below its rule; where there is none both
+// say so.
 func TestItListsWhatIsFound(t *testing.T) {
 	s := show(t, append(spoiled(), edit.SetSeverity{Rule: "runner-low", Severity: "warning"}, edit.SetSeverity{Rule: "hole-edge", Severity: "advice"})...)
-	var n [3]int
-	last := 0
-	words := replay.Words(s.Object)
-	for _, f := range s.found() {
-		n[f.Severity]++
-		line := f.Severity.Word().String() + " " + f.Where.String() + ": " + f.What.String()
-		at := strings.Index(words, line)
-		if at < last {
-			t.Errorf("%q is not shown, or before what comes first: %s", line, words)
-		}
-		last = max(at, last)
-	}
-	if n[check.Error] == 0 || n[check.Warning] == 0 || n[check.Advice] == 0 {
+	s.window.Resize(fyne.NewSize(2000, 1200)) // room for all words
+	if n := s.counts(); n[check.Error] == 0 || n[check.Warning] == 0 || n[check.Advice] == 0 {
 		t.Fatalf("the project is to have findings of each severity, and has %v", n)
 	}
-	s.reads("Check – errors: "+strconv.Itoa(n[0])+", warnings: "+strconv.Itoa(n[1])+", advice: "+strconv.Itoa(n[2]), "Choose a finding")
-	if !slices.IsSortedFunc(s.found(), func(a, b check.Finding) int { return int(a.Severity) - int(b.Severity) }) {
-		t.Errorf("errors do not come before warnings, or these not before advice: %s", words)
+	words := replay.Words(s.Object)
+	of := map[string]int{}
+	for _, f := range s.found() {
+		of[f.Rule]++
 	}
+	last := 0
+	for _, severity := range []check.Severity{check.Error, check.Warning, check.Advice} {
+		for _, r := range check.Rules() {
+			k := slices.IndexFunc(s.found(), func(f check.Finding) bool { return f.Rule == r.Name })
+			if k < 0 || s.found()[k].Severity != severity {
+				continue
+			}
+			head := r.Title.String() + " (" + severity.Word().String() + "): " + strconv.Itoa(of[r.Name])
+			if chip := strconv.Itoa(of[r.Name]) + " " + r.Title.String(); !strings.Contains(words, chip) || !strings.Contains(words, head) {
+				t.Errorf("%q or %q is not shown: %s", chip, head, words)
+			}
+			at := strings.Index(words, head)
+			for _, f := range s.found() {
+				if f.Rule != r.Name {
+					continue
+				}
+				if line := f.Where.String() + ": " + f.What.String(); strings.Index(words, line) < at {
+					t.Errorf("%q is not shown below its rule: %s", line, words)
+				}
+			}
+			if severity != check.Error && at < last {
+				t.Errorf("%q comes before what is worse", head)
+			}
+			if severity == check.Error {
+				last = max(last, at)
+			}
+		}
+	}
+	on := 0
+	for _, r := range check.Rules() {
+		if s.session.Project().Checks.Severity[r.Name] != check.SeverityOff {
+			on++
+		}
+	}
+	s.reads(strconv.Itoa(on-len(of))+" of "+strconv.Itoa(on)+" rules pass", "Choose a finding")
 
 	s.session.Go(0)
-	s.reads("Check: nothing found", "Checked – fronts: 3, holes in them: 12, rules: ", "Every front covers what it should")
+	s.reads("3 fronts, 12 holes, "+strconv.Itoa(on)+" rules: nothing found", "Checked – fronts: 3, holes in them: 12, rules: ", "Every front covers what it should")
 	if words := replay.Words(s.Object); strings.Contains(words, "Mend it") || strings.Contains(words, "Accept") {
 		t.Errorf("there is something to do about nothing: %s", words)
 	}
@@ -193,6 +231,14 @@ func TestMending(t *testing.T) {
 	for name, mend := range map[string]func(*shown){
 		"by its button": func(s *shown) { s.press("Mend it: ") },
 		"by command":    func(s *shown) { s.Fix() },
+		"in its row": func(s *shown) {
+			for _, o := range test.LaidOutObjects(s.Object) {
+				if b, ok := o.(fyne.Tappable); ok && strings.HasPrefix(replay.Words(o), "Drop ") {
+					test.Tap(b)
+					return
+				}
+			}
+		},
 	} {
 		t.Run(name, func(t *testing.T) {
 			s := show(t, spoiled()...)
@@ -212,7 +258,6 @@ func TestMending(t *testing.T) {
 			if len(s.found()) != before {
 				t.Errorf("after undo %d of %d findings", len(s.found()), before)
 			}
-			s.reads("errors: " + strconv.Itoa(before))
 		})
 	}
 }
@@ -259,12 +304,17 @@ func TestAccepting(t *testing.T) {
 			if s.done() != steps+1 || len(kept) != 1 || kept[0].Rule != f.Rule || kept[0].Reason != "the bottom is veneered" {
 				t.Fatalf("%d steps, accepted is %+v", s.done()-steps, kept)
 			}
-			s.reads("errors: "+strconv.Itoa(before-1), "accepted: 1", "Accepted: the bottom is veneered")
+			if n := s.counts(); n[0] != before-1 {
+				t.Errorf("%d errors are left of %d", n[0], before)
+			}
+			s.reads("Accepted: 1", "Accepted: the bottom is veneered")
 			s.press("No longer accept it")
 			if n := len(s.session.Project().Checks.Accepted); n != 0 || s.done() != steps+2 {
 				t.Errorf("%d still accepted after %d steps", n, s.done()-steps)
 			}
-			s.reads("errors: " + strconv.Itoa(before))
+			if n := s.counts(); n[0] != before {
+				t.Errorf("%d errors are there again, of %d", n[0], before)
+			}
 			if got := s.reason().Text; got != "" {
 				t.Errorf("the field for a reason holds %q", got)
 			}
@@ -323,9 +373,9 @@ func TestItFollowsADrag(t *testing.T) {
 	}}); err != nil {
 		t.Fatal(err)
 	}
-	s.reads("Check: nothing found")
+	s.reads("rules: nothing found")
 	s.session.Cancel()
-	s.reads("Choose a finding")
+	s.reads(f.Severity.Word().String() + ": " + f.Where.String())
 }
 
 // Another session's findings take the place of the first one's, which is heard of
@@ -336,9 +386,75 @@ func TestWatchingAnother(t *testing.T) {
 	first := s.session
 	clean := show(t)
 	s.Watch(clean.session)
-	s.reads("Check: nothing found")
+	s.reads("rules: nothing found")
 	if err := first.Do(edit.Set{At: model.Whole, Key: "title", Value: "Unseen"}); err != nil {
 		t.Fatal(err)
 	}
-	s.reads("Check: nothing found")
+	s.reads("rules: nothing found")
+}
+
+// A chip goes from place to place of what its rule has found, round and round.
+func TestAChipGoesToTheNextPlace(t *testing.T) {
+	s := show(t, edit.Set{Key: "drop", Value: length.MM(-20)}, edit.Set{At: model.Place{Front: 1}, Key: "drop", Value: length.MM(-20)})
+	rule := s.found()[0].Rule
+	var places []model.Place
+	for _, f := range s.found() {
+		if f.Rule == rule {
+			places = append(places, f.Place)
+		}
+	}
+	if len(places) < 2 {
+		t.Fatalf("%s is found %d times", rule, len(places))
+	}
+	title := ""
+	for _, r := range check.Rules() {
+		if r.Name == rule {
+			title = r.Title.String()
+		}
+	}
+	for i := range 2 * len(places) {
+		s.press(title)
+		if sel := s.session.Selection(); len(sel) != 1 || sel[0].Place != places[i%len(places)] {
+			t.Errorf("after %d presses %v is selected, want %v", i+1, sel, places[i%len(places)])
+		}
+	}
+}
+
+// However narrow the bar is it has one row, in which no chip is cut or lies over
+// another: chips lose their words, those of the least findings first.
+func TestTheBarHasOneRow(t *testing.T) {
+	s := show(t, append(spoiled(), edit.SetSeverity{Rule: "runner-low", Severity: "warning"}, edit.SetSeverity{Rule: "hole-edge", Severity: "advice"})...)
+	for _, width := range []float32{2000, 1200, 900, 700, 500, 300} {
+		s.window.Resize(fyne.NewSize(width, 600))
+		room, end, high := s.Object.Size().Width, float32(0), float32(0)
+		replay.Named(s.Object, "", func(_ string, o fyne.CanvasObject) {
+			b, is := o.(*bar.Button)
+			if !is {
+				return
+			}
+			if x := b.Position().X; x < end {
+				t.Errorf("%v wide: %q begins at %v, the one before ends at %v", width, b.Named(), x, end)
+			}
+			end = b.Position().X + b.Size().Width
+			if b.Size().Width < b.MinSize().Width {
+				t.Errorf("%v wide: %q is cut", width, b.Named())
+			}
+			high = max(high, b.Size().Height)
+		})
+		if end > room || high > 36 {
+			t.Errorf("%v wide: the bar's buttons end at %v of %v and are %v high", width, end, room, high)
+		}
+	}
+}
+
+// Esc closes the list, and the drawing has the keyboard.
+func TestEscClosesTheList(t *testing.T) {
+	s := show(t, spoiled()...)
+	if !s.Open() || s.window.Canvas().Focused() == nil {
+		t.Fatal("the list is not open, or has not the keyboard")
+	}
+	s.window.Canvas().Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyEscape})
+	if s.Open() || s.window.Canvas().Focused() != nil {
+		t.Errorf("open is %v, the keyboard is at %v", s.Open(), s.window.Canvas().Focused())
+	}
 }

@@ -84,9 +84,6 @@ const (
 	largerBy      = 1.4
 )
 
-// SizeNameSecondary is the name of a size that Fyne has none for.
-const SizeNameSecondary fyne.ThemeSizeName = "secondary"
-
 // Size gives Fyne the size of a name.
 func (t *Theme) Size(n fyne.ThemeSizeName) float32 {
 	switch n {
@@ -101,8 +98,6 @@ func (t *Theme) Size(n fyne.ThemeSizeName) float32 {
 	switch n {
 	case fynetheme.SizeNameCaptionText:
 		s = captionText
-	case SizeNameSecondary:
-		s = secondaryText
 	case fynetheme.SizeNameText:
 		s = bodyText
 	case fynetheme.SizeNameSubHeadingText:
@@ -137,19 +132,16 @@ func Current() Palette {
 	return Light()
 }
 
+// Large tells that the letters are larger than usual.
+func Large() bool { return Text() > bodyText }
+
 // Sizes of letters as the user has chosen them, in units of the screen.
 
 // Caption is the size of labels and units.
 func Caption() float32 { return fynetheme.Size(fynetheme.SizeNameCaptionText) }
 
-// Secondary is the size of chips and of what is told beside. Where the theme is
-// not ours, it is that of captions.
-func Secondary() float32 {
-	if s := fynetheme.Size(SizeNameSecondary); s > 0 {
-		return s
-	}
-	return Caption()
-}
+// Secondary is the size of chips and of what is told beside.
+func Secondary() float32 { return Text() * secondaryText / bodyText }
 
 // Text is the size of plain text and, bold, of heads of sections.
 func Text() float32 { return fynetheme.Size(fynetheme.SizeNameText) }

@@ -1,6 +1,7 @@
 package screen
 
 import (
+	"slices"
 	"time"
 
 	"fyne.io/fyne/v2"
@@ -39,6 +40,7 @@ type Screen struct {
 	now        func() time.Time
 	seeThrough bool
 	rulers     bool
+	bare       bool // no dimensions are shown
 	subject    Picture
 
 	hand     tool.Tool
@@ -117,10 +119,25 @@ func (c *Screen) SetSeeThrough(on bool) {
 	c.repaint()
 }
 
+// Dimensions tells whether dimensions are shown.
+func (c *Screen) Dimensions() bool { return !c.bare }
+
+// SetDimensions shows or hides the dimensions.
+func (c *Screen) SetDimensions(on bool) {
+	c.bare, c.drawing = !on, nil
+	c.repaint()
+}
+
 // shown gives the drawing of the moment, made anew when the document changed.
 func (c *Screen) shown() *drawing.Drawing {
 	if c.drawing == nil {
 		c.drawing = c.draw()
+		if c.bare {
+			c.drawing.Marks = slices.DeleteFunc(c.drawing.Marks, func(m drawing.Mark) bool {
+				_, is := m.(*drawing.Dimension)
+				return is
+			})
+		}
 	}
 	return c.drawing
 }

@@ -34,7 +34,7 @@ func Rows(h Host) []command.Command {
 		}
 	}
 	return []command.Command{
-		{Name: "undo", Menu: "Edit", Words: "Undo", Button: command.Button{Words: "Undo", Group: command.Steps}, Key: fyne.KeyZ, Mod: command.Ctrl, Fields: command.DirtyFields, Do: undo,
+		{Name: "undo", Menu: "Edit", Words: "Undo", Button: command.Button{Icon: "undo", Group: command.Steps}, Key: fyne.KeyZ, Mod: command.Ctrl, Fields: command.DirtyFields, Do: undo,
 			Can: func() bool { _, ok := h.Session().CanUndo(); return ok },
 			Named: func() message.Message {
 				if l, ok := h.Session().CanUndo(); ok {
@@ -42,7 +42,7 @@ func Rows(h Host) []command.Command {
 				}
 				return message.New("Undo")
 			}},
-		{Name: "redo", Menu: "Edit", Words: "Redo", Button: command.Button{Words: "Redo", Group: command.Steps}, Key: fyne.KeyY, Mod: command.Ctrl, Also: command.Chord{Key: fyne.KeyZ, Mod: command.Ctrl | command.Shift}, Fields: command.DirtyFields, Do: redo,
+		{Name: "redo", Menu: "Edit", Words: "Redo", Button: command.Button{Icon: "redo", Group: command.Steps}, Key: fyne.KeyY, Mod: command.Ctrl, Also: command.Chord{Key: fyne.KeyZ, Mod: command.Ctrl | command.Shift}, Fields: command.DirtyFields, Do: redo,
 			Can: func() bool { _, ok := h.Session().CanRedo(); return ok },
 			Named: func() message.Message {
 				if l, ok := h.Session().CanRedo(); ok {
