@@ -10,9 +10,9 @@ import (
 	"frontlay/ui/look"
 )
 
-// In high contrast buttons and choices have a line around them: by their surface
-// they do not stand out from the white ground.
-func TestEdgesInHighContrast(t *testing.T) {
+// In every look buttons and choices have a line around them: by their surface they
+// do not stand out from what they lie on.
+func TestButtonsHaveEdges(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.showStart(nil)
 	var edges func(o fyne.CanvasObject) int
@@ -33,13 +33,12 @@ func TestEdgesInHighContrast(t *testing.T) {
 		}
 		return n
 	}
-	if n := edges(w.stage.front); n > 0 {
-		t.Errorf("%d buttons and choices have a line in the light look", n)
-	}
-	w.group.theme.Mode = look.ContrastMode
-	w.group.paint(w.group.theme.Mode)
-	w.showStart(nil)
-	if n := edges(w.stage.front); n < 6 {
-		t.Errorf("%d buttons and choices have a line in high contrast", n)
+	for _, mode := range []look.Mode{look.LightMode, look.DarkMode, look.ContrastMode, look.DarkContrastMode} {
+		w.group.theme.Mode = mode
+		w.group.paint(mode)
+		w.showStart(nil)
+		if n := edges(w.stage.front); n < 6 {
+			t.Errorf("look %v: %d buttons and choices have a line", mode, n)
+		}
 	}
 }

@@ -45,7 +45,7 @@ func newTools(h Host, t *command.Table, run func(*command.Command)) *tools {
 			words = h.Say().Say(message.New(c.Button.Words))
 		}
 		one := bar.NewButton(kinds[c.Button.Group], c.Button.Icon, words, func() { run(c) })
-		one.Says = func() tip.Text { return tip.Text{Name: t.Name(c), Keys: t.Keys(c)} }
+		one.Tip = func() tip.Text { return tip.Text{Name: t.Name(c), Keys: t.Keys(c)} }
 		b.of[c] = one
 		groups[c.Button.Group] = append(groups[c.Button.Group], one)
 	}

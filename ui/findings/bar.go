@@ -51,7 +51,7 @@ func newChipsBar(p *Panel) *chipsBar {
 		passes: fynecanvas.NewText("", nil), sign: &fynecanvas.Image{FillMode: fynecanvas.ImageFillContain}, told: container.NewWithoutLayout(), fit: func(float32) {}}
 	b.head.TextStyle.Bold = true
 	b.arrow = bar.NewButton(bar.Plain, "up", "", p.Turn)
-	b.arrow.Says = func() tip.Text { return p.ArrowTip() }
+	b.arrow.Tip = func() tip.Text { return p.ArrowTip() }
 	b.object = container.New(&chipsLayout{b})
 	return b
 }

@@ -96,17 +96,20 @@ func (l *list) measure() {
 	}
 	l.tops = append(l.tops[:0], 0)
 	for i := range l.entries {
-		h := l.heightOf(l.text(l.entries[i]))
+		h := l.heightOf(l.text(l.entries[i]), l.panel.mendable(l.entries[i]))
 		l.SetItemHeight(i, h)
 		l.tops = append(l.tops, l.tops[i]+h+fynetheme.Size(fynetheme.SizeNamePadding))
 	}
 }
 
-func (l *list) heightOf(text string) float32 {
+// mendable tells that an entry leaves room for what mends it.
+func (p *Panel) mendable(e entry) bool { return e.found >= 0 && p.rows[e.found].Accepted == "" }
+
+func (l *list) heightOf(text string, mendable bool) float32 {
 	h, known := l.heights[text]
 	if !known {
 		l.sample.SetText(text)
-		l.sample.Resize(fyne.NewSize(l.width-markWidth()-mendRoom(l.width), 0))
+		l.sample.Resize(fyne.NewSize(textWidth(l.width, mendable), 0))
 		h = l.sample.MinSize().Height
 		l.heights[text] = h
 	}
@@ -205,7 +208,7 @@ func newRow() fyne.CanvasObject {
 	sign := &fynecanvas.Image{FillMode: fynecanvas.ImageFillContain}
 	text := field.NewLabel("")
 	text.Wrapping = fyne.TextWrapWord
-	return container.New(rowLayout{}, sign, text, newMend())
+	return container.New(&rowLayout{}, sign, text, newMend())
 }
 
 // fill writes an entry into a row.
@@ -227,12 +230,14 @@ func (l *list) fill(at widget.ListItemID, o fyne.CanvasObject) {
 		text.SetText(t)
 	}
 	fix.Hidden = true
-	if !head && l.panel.Open() && !l.panel.session.InGesture() && l.panel.rows[e.found].Accepted == "" {
+	mendable := l.panel.mendable(e)
+	if mendable && l.panel.Open() && !l.panel.session.InGesture() {
 		if all := l.panel.offered(e.found); len(all) > 0 {
 			fix.Hidden = false
 			fix.write(l.panel.mendWords(e.found, all[0], mendRoom(l.width)), func() { l.panel.do(all[0]) })
 		}
 	}
+	c.Layout.(*rowLayout).mendable = mendable
 	c.Layout.Layout(c.Objects, c.Size())
 }
 
@@ -251,24 +256,32 @@ func markWidth() float32 { return look.IconSize() + 2*fynetheme.Size(fynetheme.S
 // mendRoom is the room for what mends a finding, in a list of a width.
 func mendRoom(width float32) float32 { return width * 0.32 }
 
+// textWidth is the width for a text in a list of a width.
+func textWidth(width float32, mendable bool) float32 {
+	if mendable {
+		width -= mendRoom(width)
+	}
+	return width - markWidth()
+}
+
 // rowLayout puts the sign before the first line of the text, and what mends it after.
-type rowLayout struct{}
+type rowLayout struct{ mendable bool }
 
 // Layout lays a row out.
-func (rowLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
-	pad, room := fynetheme.Size(fynetheme.SizeNameInnerPadding), mendRoom(s.Width)
+func (r *rowLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	pad := fynetheme.Size(fynetheme.SizeNameInnerPadding)
 	side := look.IconSize()
 	o[0].Move(fyne.NewPos(pad, pad-1))
 	o[0].Resize(fyne.NewSquareSize(side))
 	o[1].Move(fyne.NewPos(markWidth(), 0))
-	o[1].Resize(fyne.NewSize(s.Width-markWidth()-room, s.Height))
+	o[1].Resize(fyne.NewSize(textWidth(s.Width, r.mendable), s.Height))
 	fix := o[2].MinSize()
 	o[2].Move(fyne.NewPos(s.Width-fix.Width-pad, pad/2))
 	o[2].Resize(fix)
 }
 
 // MinSize is that of a row with one line.
-func (rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
+func (*rowLayout) MinSize([]fyne.CanvasObject) fyne.Size {
 	size, pad := fynetheme.Size(fynetheme.SizeNameText), fynetheme.Size(fynetheme.SizeNameInnerPadding)
 	return fyne.NewSize(12*size, 1.4*size+2*pad)
 }
