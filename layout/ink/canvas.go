@@ -96,6 +96,8 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 		p.Dash = Dashes
 	case drawing.Cut:
 		p.Colour = grey(0.35)
+	case drawing.Tint:
+		p.Width, p.Colour = 0.13, white()
 	case drawing.Grid:
 		p.Width, p.Colour = 0.13, grey(0.8)
 	case drawing.FindingMark:

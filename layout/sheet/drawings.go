@@ -24,7 +24,7 @@ func sectionPages(p *plan.Plan, o Options) []Page {
 }
 
 func sectionNote() message.Message {
-	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), height of the front. In the carcass: room above the drawer, clear height of a niche.")
+	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), the cover asked for where one is, height of the front. In the carcass: room above the drawer, clear height of a niche.")
 }
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the

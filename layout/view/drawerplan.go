@@ -12,8 +12,7 @@ import (
 // left face, y the depth, from the front (negative for an overlay front) to the
 // back. The drawer is drawn as the outside that the runners leave it, with its
 // bottom and back; its sides' own shapes are the maker's. It has marks only
-// where the drawer is fitted; where no runner fits, the drawer is left out and
-// the drawing says so.
+// where the drawer is fitted; where no runner fits, the drawing says so.
 func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Plan of drawer %v, %v", f.Number, f.Name)}
 	if !f.Named() {
@@ -58,10 +57,18 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	return d
 }
 
-// drawerPlanWithout writes into the empty place of a drawer why it is not drawn.
-// edge is the x of the carcass's outer edge.
+// drawerPlanWithout draws the drawer that no runner fits as it would be with the
+// shortest one, dashed as what is wrong is, and writes so into it. edge is the x of
+// the carcass's outer edge.
 func drawerPlanWithout(d *drawing.Drawing, f *plan.Front, depth, edge length.Length) {
-	inside := f.Opening.Width()
+	inside, w := f.Opening.Width(), f.Sheet.SideClearance
+	start, end := f.Runner.Start, f.Runner.Start+f.LengthAtLeast()
+	for _, r := range []plane.Rect{plane.R(0, start, w, end), plane.R(inside-w, start, inside, end), plane.R(w, start, inside-w, end)} {
+		d.Add(&drawing.Rectangle{
+			Tag:  drawing.Tag{Meaning: drawing.FindingMark, Of: of(drawing.DrawerThing, f.Place), Severity: drawing.OfError},
+			Rect: r, Dashed: true,
+		})
+	}
 	d.Add(
 		across(drawing.Subject{}, 0, inside, -f.Thickness, -1),
 		upright(drawing.Subject{}, 0, depth, edge, 1),

@@ -11,18 +11,25 @@ import (
 
 // Section draws an upright section through a bay from front to back: x is the
 // depth from the carcass's front edge (fronts of overlay cabinets at negative
-// x), y the run frame's.
+// x), y the run frame's. All that is cut is hatched, parts that touch in other
+// directions. The front at the place, where it is one, is tinted.
 func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 	c := &p.Cabinets[at.Cabinet]
 	b := &c.Bays[at.Bay]
 	d := &drawing.Drawing{Title: message.New("Section through %v, bay %v", c.Name, at.Bay+1)}
 	depth := p.Project.Cabinets[at.Cabinet].Depth
+	for _, k := range b.Column {
+		if f := &p.Fronts[k]; f.Place == at {
+			r := rect(drawing.Tint, drawing.Subject{}, plane.R(-f.Thickness, f.Face.Min.Y, depth, f.Face.Max.Y))
+			r.Filled = true
+			d.Add(r)
+		}
+	}
 	t := p.Project.Boards.Carcass.Thickness
 	back := p.Project.Boards.Back.Thickness
 	boards := []plane.Rect{
 		plane.R(0, c.Outline.Min.Y, depth-back, c.Outline.Min.Y+t),
 		plane.R(0, c.Outline.Max.Y-t, depth-back, c.Outline.Max.Y),
-		plane.R(depth-back, c.Outline.Min.Y, depth, c.Outline.Max.Y),
 	}
 	for j := range c.Bays[:at.Bay+1] { // those of spanning fronts are listed at their first bay
 		for _, shelf := range c.Bays[j].Shelves {
@@ -31,87 +38,145 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 			}
 		}
 	}
+	carcass := drawing.Tag{Meaning: drawing.Carcass, Of: of(drawing.CabinetThing, c.Place)}
 	for _, r := range boards {
-		d.Add(rect(drawing.Carcass, of(drawing.CabinetThing, c.Place), r), &drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Carcass}, Rect: r})
+		addCut(d, carcass, r, true)
 	}
+	addCut(d, carcass, plane.R(depth-back, c.Outline.Min.Y, depth, c.Outline.Max.Y), false)
 	if !c.Plinth.Empty() {
-		d.Add(rect(drawing.Carcass, drawing.Subject{}, plane.R(0, 0, t, c.Plinth.Max.Y)))
+		addCut(d, drawing.Tag{Meaning: drawing.Carcass}, plane.R(0, 0, t, c.Plinth.Max.Y), false)
 	}
 	var below *plan.Front
+	asked := false
 	for _, k := range b.Column {
-		addFrontSection(d, &p.Fronts[k], below, depth)
-		below = &p.Fronts[k]
+		asked = asked || coverAsked(p, &p.Fronts[k]) > 0
+	}
+	for _, k := range b.Column {
+		s := frontSection{d: d, f: &p.Fronts[k], below: below, depth: depth, cover: coverAsked(p, &p.Fronts[k]), asked: asked}
+		s.add()
+		below = s.f
 	}
 	d.Add(across(drawing.Subject{}, 0, depth, 0, -1))
 	d.Add(upright(of(drawing.CabinetHeight, c.Place), c.Outline.Min.Y, c.Outline.Max.Y, depth, 1))
 	return d
 }
 
-// addFrontSection draws one front of the section with its drawer and runner,
-// and dimensions what makes it fit: height, drop, cover, room above. Drop and
-// cover that are those of the front below (nil for none) are not told again.
-func addFrontSection(d *drawing.Drawing, f, below *plan.Front, depth length.Length) {
-	s := of(drawing.FrontThing, f.Place)
-	x := -f.Thickness
-	if f.Inset {
-		x = 0
+// coverAsked is what a front is asked to cover of its drawer bottom.
+func coverAsked(p *plan.Plan, f *plan.Front) length.Length {
+	if src := p.Project.FrontAt(f.Place); src != nil && f.Kind == model.DrawerFront {
+		return src.Cover
 	}
-	panel := plane.R(x, f.Face.Min.Y, x+f.Thickness, f.Face.Max.Y)
+	return 0
+}
+
+// addCut draws a part that is cut: hatched, with its outline over the hatch.
+func addCut(d *drawing.Drawing, t drawing.Tag, r plane.Rect, falling bool) {
+	d.Add(
+		&drawing.Hatch{Tag: drawing.Tag{Meaning: t.Meaning}, Rect: r, Falling: falling},
+		&drawing.Rectangle{Tag: t, Rect: r},
+	)
+}
+
+// frontSection is one front of a section. cover is what it is asked to cover;
+// asked tells that one of the fronts of the section is.
+type frontSection struct {
+	d     *drawing.Drawing
+	f     *plan.Front
+	below *plan.Front // nil: none
+	depth length.Length
+	cover length.Length
+	asked bool
+}
+
+// add draws the front with its drawer and runner, and dimensions what makes it
+// fit: height, drop, cover and cover asked for, room above.
+func (s *frontSection) add() {
+	f := s.f
+	t := drawing.Tag{Meaning: drawing.Face, Of: of(drawing.FrontThing, f.Place)}
+	near, far := f.Board()
+	panel := plane.R(near, f.Face.Min.Y, far, f.Face.Max.Y)
 	if f.Kind != model.OpenNiche {
-		r := rect(drawing.Face, s, panel)
-		r.Filled = true
-		d.Add(r)
+		r := &drawing.Rectangle{Tag: t, Rect: panel, Filled: true}
+		s.d.Add(r)
+		addCut(s.d, drawing.Tag{Meaning: drawing.Face}, panel, false)
 	}
-	d.Add(upright(of(drawing.FrontHeight, f.Place), f.Face.Min.Y, f.Face.Max.Y, -f.Thickness, -3))
+	outermost := -3
+	if s.asked {
+		outermost--
+	}
+	s.d.Add(upright(of(drawing.FrontHeight, f.Place), f.Face.Min.Y, f.Face.Max.Y, -f.Thickness, outermost))
 	if f.Kind == model.OpenNiche { // what is clear in it stands in the middle
-		d.Add(upright(drawing.Subject{}, f.Clear.Min.Y, f.Clear.Max.Y, depth/2, 0))
+		s.d.Add(upright(drawing.Subject{}, f.Clear.Min.Y, f.Clear.Max.Y, s.depth/2, 0))
 	}
-	if !f.Fitted {
-		return
+	if f.Fitted {
+		s.drawer()
+		s.measures()
 	}
-	if f.Runner.Length <= 0 {
-		sectionWithout(d, f, depth)
-		return
+}
+
+// drawer draws the drawer on its runner: the drawer's side behind the cut, the
+// runner as a body, the bottom cut. Where no runner fits it is drawn all the same,
+// as it would be with the shortest one: dashed, as what is wrong is.
+func (s *frontSection) drawer() {
+	f, fits := s.f, s.f.Runner.Length > 0
+	start, end := f.Runner.Start, f.Runner.Start+f.LengthAtLeast()
+	part := func(m drawing.Meaning, kind drawing.SubjectKind, r plane.Rect) *drawing.Rectangle {
+		p := rect(m, of(kind, f.Place), r)
+		if !fits {
+			p.Meaning, p.Severity, p.Dashed = drawing.FindingMark, drawing.OfError, true
+		}
+		return p
 	}
-	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
-	side := rect(drawing.DrawerPart, of(drawing.DrawerThing, f.Place), plane.R(start, f.Drawer.Body.Min.Y, end, f.Drawer.Side))
-	bottom := rect(drawing.DrawerBottom, side.Of, plane.R(start, f.Drawer.Bottom.Min.Y, end, f.Drawer.Bottom.Max.Y))
-	bottom.Filled = true
-	lower := &drawing.Line{Tag: drawing.Tag{Meaning: drawing.RunnerPart, Of: of(drawing.RunnerThing, f.Place)}, From: plane.Point{X: start, Y: f.Runner.Lower}, To: plane.Point{X: end, Y: f.Runner.Lower}}
-	d.Add(side, bottom, lower)
+	runner := part(drawing.RunnerPart, drawing.RunnerThing, plane.R(start, f.Runner.Lower, end, f.RunnerEnds()[0].Max.Y))
+	runner.Filled = fits
+	side := part(drawing.DrawerPart, drawing.DrawerThing, plane.R(start, f.Drawer.Body.Min.Y, end, f.Drawer.Side))
+	s.d.Add(side, runner)
 	if f.Drawer.Rail > f.Drawer.Side {
-		d.Add(&drawing.Line{Tag: side.Tag, From: plane.Point{X: start, Y: f.Drawer.Rail}, To: plane.Point{X: end, Y: f.Drawer.Rail}})
+		y := f.Drawer.Rail
+		s.d.Add(&drawing.Line{Tag: side.Tag, From: plane.Point{X: start, Y: y}, To: plane.Point{X: end, Y: y}, Dashed: side.Dashed})
+	}
+	bottom := part(drawing.DrawerBottom, drawing.DrawerThing, plane.R(start, f.Drawer.Bottom.Min.Y, end, f.Drawer.Bottom.Max.Y))
+	if fits {
+		addCut(s.d, bottom.Tag, bottom.Rect, true)
+	} else {
+		s.d.Add(bottom)
 	}
 	for _, h := range f.Runner.Screws {
-		addHole(d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
+		addHole(s.d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
 	}
-	room := labelRoom(f, start, end)
-	d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Say: message.New("%v, runner %v", numbered(f), f.Runner.Length), Short: numbered(f), Within: room})
+	room := labelRoom(f, start, min(end, s.depth))
+	label := &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Short: numbered(f), Within: room}
+	label.Say = message.New("%v, runner %v", numbered(f), f.Runner.Length)
+	if !fits {
+		label.Say = message.New("%v: no runner fits, see Findings", numbered(f))
+		label.Short = message.New("%v: no runner fits", numbered(f))
+	}
+	s.d.Add(label)
+}
+
+// measures dimensions what makes a drawer fit. Drop and cover that are those of the
+// front below are not told again.
+func (s *frontSection) measures() {
+	f := s.f
 	measure := func(a, b length.Length, x length.Length, level int) {
 		if a != b {
 			m := upright(drawing.Subject{}, min(a, b), max(a, b), x, level)
 			m.Value = b - a
-			d.Add(m)
+			s.d.Add(m)
 		}
 	}
-	same := below != nil && below.Fitted
-	if !same || below.Drop != f.Drop {
+	same := s.below != nil && s.below.Fitted
+	if !same || s.below.Drop != f.Drop {
 		measure(f.Face.Min.Y, f.Runner.Lower, -f.Thickness, -1)
 	}
-	if !same || below.Drawer.Cover.Bottom != f.Drawer.Cover.Bottom {
+	if !same || s.below.Drawer.Cover.Bottom != f.Drawer.Cover.Bottom || s.cover > f.Drawer.Cover.Bottom {
 		measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2)
 	}
-	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-f.Runner.Length/8, 0)
-}
-
-// sectionWithout writes behind a front why its drawer is not drawn, in two lines
-// so that it has room in the shallow cabinets where that happens.
-func sectionWithout(d *drawing.Drawing, f *plan.Front, depth length.Length) {
-	third := f.Face.Height() / 3
-	for i, m := range []message.Message{message.New("see Findings"), message.New("no runner fits")} {
-		room := plane.R(0, f.Face.Min.Y+third/2+length.Length(i)*third, depth, f.Face.Min.Y+third*3/2+length.Length(i)*third)
-		d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Bold: true, Say: m, Within: room})
+	if s.cover > 0 {
+		measure(f.Face.Min.Y, f.Face.Min.Y+s.cover, -f.Thickness, -3)
 	}
+	end := min(f.Runner.Start+f.LengthAtLeast(), s.depth)
+	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-end/8, 0)
 }
 
 // shelfStart is where shelves begin, depth frame: behind inset fronts.
@@ -126,7 +191,7 @@ func shelfStart(p *plan.Plan, c *plan.Cabinet) length.Length {
 // above it, whichever is higher, left of the dimension there.
 func labelRoom(f *plan.Front, start, end length.Length) plane.Rect {
 	inside := plane.R(start, f.Drawer.Bottom.Max.Y, end, f.Drawer.Side)
-	above := plane.R(start, f.Drawer.Body.Max.Y, end-f.Runner.Length/4, f.Drawer.Limit)
+	above := plane.R(start, f.Drawer.Body.Max.Y, end-(end-start)/4, f.Drawer.Limit)
 	if above.Height() > inside.Height() {
 		return above
 	}

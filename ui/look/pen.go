@@ -39,6 +39,8 @@ func (p Palette) Pen(m drawing.Meaning) Pen {
 		return Pen{p.Soft, 0.8, color.NRGBA{}}
 	case drawing.CoverBand:
 		return Pen{p.Good, 0.8, p.Cover}
+	case drawing.Tint:
+		return Pen{color.NRGBA{}, 0, p.AccentTint}
 	case drawing.FindingMark:
 		return Pen{p.Error, 1.2, faded(p.Error, 0x30)}
 	case drawing.Register, drawing.Cut:

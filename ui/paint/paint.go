@@ -60,7 +60,7 @@ func (p *Painter) Marks() {
 	}
 	dark := false
 	for _, m := range d.Marks {
-		if r, ok := m.(*drawing.Rectangle); ok && isFront(r) && !dark {
+		if r, ok := m.(*drawing.Rectangle); ok && isFront(r) && !dark && elevation(d) {
 			dark = true // behind the first of all fronts
 			for _, s := range e.shadows() {
 				p.fill(p.Rect(s), p.Palette.Gap)
@@ -274,7 +274,11 @@ func (p *Painter) hatch(m *drawing.Hatch) {
 	if b.Empty() {
 		return
 	}
-	p.fill(b, pen.Surface)
+	surface := pen.Surface
+	if m.Meaning == drawing.Face {
+		surface = p.Front.Base
+	}
+	p.fill(b, surface)
 	w, h := b.X2-b.X1, b.Y2-b.Y1
 	step, colour := float32(hatchStep), p.Palette.Hatch(m.Meaning)
 	if m.Close {
