@@ -56,7 +56,7 @@ func TestRowsOfFrontsWithOpenErrorsWarn(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			found := []check.Finding{c.finding}
-			for _, table := range []Table{JigSettings(p, found, Speaker{}), DrillList(p, found, Speaker{})} {
+			for _, table := range []Table{DrillList(p, found, Speaker{})} {
 				got := warnedRows(t, table)
 				for i, n := range []string{"1", "2", "3"} {
 					if got[n] != c.want[i] {

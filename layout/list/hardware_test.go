@@ -90,12 +90,11 @@ func TestMakersFiguresInBothSystems(t *testing.T) {
 // The drill is bought in millimetres though the project is in inches.
 func TestListsOfAnInchProjectNameTheDrill(t *testing.T) {
 	p, say := worked(), Speaker{Unit: length.UnitInch}
-	jig, drill, hardware := JigSettings(p, nil, say), DrillList(p, nil, say), HardwareList(p, say, 0)
+	drill, hardware := DrillList(p, nil, say), HardwareList(p, say, 0)
 	for _, c := range []struct {
 		table Table
 		want  string
 	}{
-		{jig, "|10 mm (≈ 25/64 in)|12 mm (≈ 15/32 in)"},
 		{drill, "|10 mm (≈ 25/64 in)|12 mm (≈ 15/32 in)"},
 		{hardware, "runners 450 mm (≈ 17 23/32 in) long"},
 		{hardware, "hole Ø 10 mm (≈ 25/64 in), 12 mm (≈ 15/32 in) deep"},

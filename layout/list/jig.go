@@ -17,27 +17,33 @@ import (
 // runner's lower edge).
 type Setting struct{ EdgeDistance, Drop length.Length }
 
-// Reset is a setting of the jig and the fronts' sides that are drilled with it.
+// Bit is what is in the drill: a diameter, and the depth that its stop is set to.
+type Bit struct{ Diameter, Depth length.Length }
+
+// Reset is a setting of the jig with a bit, and the fronts' sides that are drilled
+// with both.
 type Reset struct {
+	Bit     Bit
 	Setting Setting
 	Work    []JigWork
 }
 
-// JigWork is the holes of one side of a front that are drilled with one setting,
-// equal ones together: Holes have one diameter and depth, the lowest first.
+// JigWork is the holes of one side of a front that are drilled with one setting and
+// one bit, the lowest first.
 type JigWork struct {
 	Front *plan.Front
 	Side  plan.Side
 	Holes []plan.Hole
 }
 
-// Resets gives the settings in an order in which each is needed once and the two
-// stops are moved as seldom as can be. A hole that
-// lies further in or out than the others of its side has a setting of its own.
-// The holes of stabilisers are measured from the middle and are in none.
+// Resets gives the settings by the bits, so that each bit is put in once, thin ones
+// first, and for each bit in an order in which the two stops are moved as seldom as
+// can be. A hole that lies further in or out than the others of its side has a
+// setting of its own. The holes of stabilisers are measured from the middle and are
+// in none.
 func Resets(p *plan.Plan) []Reset {
 	var all []Reset
-	at := map[Setting]int{}
+	at := map[needed]int{}
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
 		for _, side := range []plan.Side{plan.Left, plan.Right} {
@@ -53,28 +59,43 @@ func Resets(p *plan.Plan) []Reset {
 			slices.SortStableFunc(w.Holes, func(a, b plan.Hole) int { return cmp.Compare(a.At.Y, b.At.Y) })
 		}
 	}
-	return ordered(all)
+	slices.SortStableFunc(all, func(a, b Reset) int {
+		return cmp.Or(cmp.Compare(a.Bit.Diameter, b.Bit.Diameter), cmp.Compare(a.Bit.Depth, b.Bit.Depth))
+	})
+	var done []Reset
+	for len(all) > 0 {
+		n := slices.IndexFunc(all, func(r Reset) bool { return r.Bit != all[0].Bit })
+		if n < 0 {
+			n = len(all)
+		}
+		done, all = append(done, ordered(all[:n])...), all[n:]
+	}
+	return done
+}
+
+// needed is what a hole asks of drill and jig.
+type needed struct {
+	bit Bit
+	at  Setting
 }
 
 // withHole adds a hole to the work of its setting; at tells where that is.
-func withHole(all []Reset, at map[Setting]int, f *plan.Front, h plan.Hole) []Reset {
-	s := Setting{h.At.X, f.Drop}
+func withHole(all []Reset, at map[needed]int, f *plan.Front, h plan.Hole) []Reset {
+	n := needed{Bit{h.Diameter, h.Depth}, Setting{h.At.X, f.Drop}}
 	if h.Side == plan.Right {
-		s.EdgeDistance = f.Face.Width() - h.At.X
+		n.at.EdgeDistance = f.Face.Width() - h.At.X
 	}
-	i, ok := at[s]
+	i, ok := at[n]
 	if !ok {
 		i = len(all)
-		at[s] = i
-		all = append(all, Reset{Setting: s})
+		at[n] = i
+		all = append(all, Reset{Bit: n.bit, Setting: n.at})
 	}
 	r := &all[i]
 	// A front's work is the last of a setting, as the fronts come one by one.
-	for j := len(r.Work) - 1; j >= 0 && r.Work[j].Front == f; j-- {
-		if w := &r.Work[j]; w.Side == h.Side && w.Holes[0].Diameter == h.Diameter && w.Holes[0].Depth == h.Depth {
-			w.Holes = append(w.Holes, h)
-			return all
-		}
+	if j := len(r.Work) - 1; j >= 0 && r.Work[j].Front == f && r.Work[j].Side == h.Side {
+		r.Work[j].Holes = append(r.Work[j].Holes, h)
+		return all
 	}
 	r.Work = append(r.Work, JigWork{Front: f, Side: h.Side, Holes: []plan.Hole{h}})
 	return all
@@ -88,66 +109,37 @@ func SideName(s plan.Side) message.Message {
 	return message.New("right")
 }
 
-// JigSettings is the table of settings, each with the fronts it is for and a box
-// to tick. Rows of a front with open errors among the findings say so.
-func JigSettings(p *plan.Plan, findings []check.Finding, say Speaker) Table {
-	return jigTable(p, findings, say, false)
-}
-
-func jigTable(p *plan.Plan, findings []check.Finding, say Speaker, forFiles bool) Table {
+// jigTable is the table of settings for files, each with the fronts it is for. Rows
+// of a front with open errors among the findings say so.
+func jigTable(p *plan.Plan, findings []check.Finding, say Speaker) Table {
 	t := Table{
 		Name:  "jig",
 		Title: say.Say(message.New("Jig settings")),
-		Intro: []string{
-			say.Say(message.New("Edge distance: from the front’s side edge to the line of holes. Drop: how far the front’s bottom edge lies below the runner’s lower edge (negative: above).")),
-			say.Say(DepthStop(p)),
-		},
-		Repeat: []string{
-			say.Say(message.New("Left and right as seen from the room; the rear face lies up, so left is at your RIGHT hand.")),
-		},
 		Columns: []Column{
-			{Head: "", Weight: 0.5},
-			{Head: say.Say(message.New("Front")), Weight: 0.8, Right: true},
-			{Head: say.Say(message.New("Name")), Weight: 3},
-			{Head: say.Say(message.New("Side in the room")), Weight: 1.7},
-			{Head: say.Say(message.New("Holes above the bottom edge (%v)", UnitWord(say.Unit))), Weight: 3},
-			{Head: "Ø", Weight: 1, Right: true, Length: true},
-			{Head: say.Say(message.New("Depth")), Weight: 1, Right: true, Length: true},
+			{Head: say.Say(message.New("Front"))},
+			{Head: say.Say(message.New("Name"))},
+			{Head: say.Say(message.New("Side in the room"))},
+			{Head: say.Say(message.New("Holes above the bottom edge")), Length: true},
+			{Head: "Ø", Length: true},
+			{Head: say.Say(message.New("Depth")), Length: true},
 		},
 	}
-	if forFiles {
-		t.Columns[heightsColumn] = Column{Head: say.Say(message.New("Holes above the bottom edge")), Length: true}
-	}
-	w := newWarner(p, findings, say, forFiles)
-	resets := Resets(p)
-	for i, r := range resets {
-		heading := message.New("Setting %v: edge distance %v, drop %v", i+1, r.Setting.EdgeDistance, r.Setting.Drop)
-		if i > 0 {
-			heading = message.New("%v. %v", heading, moved(resets[i-1].Setting, r.Setting))
-		}
-		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(heading)}, Group: true})
+	w := newWarner(p, findings, say, true)
+	for i, r := range Resets(p) {
+		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(message.New("Setting %v: edge distance %v, drop %v", i+1, r.Setting.EdgeDistance, r.Setting.Drop))}, Group: true})
 		for _, work := range r.Work {
-			t.Rows = append(t.Rows, w.row(work.Front, work.cells(say, forFiles)))
+			t.Rows = append(t.Rows, w.row(work.Front, work.cells(say)))
 		}
 	}
 	w.column(&t)
-	for i := range p.Fronts {
-		if p.Fronts[i].Stabilised {
-			t.Notes = append(t.Notes, say.Say(message.New("Front %v, %v, also has the holes of a stabiliser in its middle: see the drill list.", p.Fronts[i].Number, p.Fronts[i].Name)))
-		}
-	}
-	if len(resets) == 0 {
-		t.Notes = append(t.Notes, say.Say(message.New("No front of this project is drilled.")))
-	}
-	t.noteRounded(say)
 	return t
 }
 
-// heightsColumn is the place of the column of holes' heights.
-const heightsColumn = 4
-
-func moved(from, to Setting) message.Message {
+// Moved tells which stops are moved from one setting to the next.
+func Moved(from, to Setting) message.Message {
 	switch {
+	case from == to:
+		return message.New("Both stops stay")
 	case from.EdgeDistance == to.EdgeDistance:
 		return message.New("Move the drop only")
 	case from.Drop == to.Drop:
@@ -156,15 +148,15 @@ func moved(from, to Setting) message.Message {
 	return message.New("Move both stops")
 }
 
-func (w JigWork) cells(say Speaker, forFiles bool) []string {
+func (w JigWork) cells(say Speaker) []string {
 	var heights []string
 	for _, h := range w.Holes {
 		heights = append(heights, say.Figure(h.At.Y))
 	}
 	h := w.Holes[0]
 	return []string{
-		"□", strconv.Itoa(w.Front.Number), w.Front.Name, say.Say(SideName(w.Side)), strings.Join(heights, " · "),
-		drillFigure(h.Diameter, w.Front, say, forFiles), drillFigure(h.Depth, w.Front, say, forFiles),
+		strconv.Itoa(w.Front.Number), w.Front.Name, say.Say(SideName(w.Side)), strings.Join(heights, " · "),
+		drillFigure(h.Diameter, w.Front, say, true), drillFigure(h.Depth, w.Front, say, true),
 	}
 }
 

@@ -67,7 +67,7 @@ func TestEachSettingIsNeededOnce(t *testing.T) {
 
 func TestJigTableHasARowForEachSide(t *testing.T) {
 	p := &plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{drilled(1, 36, 36, 16), drilled(2, 36, 36, 16)}}
-	table := JigSettings(p, nil, Speaker{})
+	table := jigTable(p, nil, Speaker{})
 	var groups, rows int
 	for _, r := range table.Rows {
 		if r.Group {
@@ -82,17 +82,11 @@ func TestJigTableHasARowForEachSide(t *testing.T) {
 	if groups != 1 || rows != 4 {
 		t.Errorf("%d settings with %d rows; want 1 with 4", groups, rows)
 	}
-	if got := table.Rows[1].Cells[4]; got != "64 · 96" {
+	if got := table.Rows[1].Cells[3]; got != "64 · 96" {
 		t.Errorf("holes above the bottom edge: %q; want 64 · 96 (common practice, no source)", got)
 	}
 	if got := table.Rows[0].Cells[0]; got != "Setting 1: edge distance 36 mm, drop 16 mm" {
 		t.Errorf("heading %q", got)
-	}
-}
-
-func TestNoDrilledFrontIsSaid(t *testing.T) {
-	if table := JigSettings(&plan.Plan{Project: &model.Project{}}, nil, Speaker{}); len(table.Notes) != 1 || len(table.Rows) != 0 {
-		t.Errorf("got %+v; want one note and no rows", table)
 	}
 }
 
@@ -107,16 +101,17 @@ func TestAHoleIsListedUnderItsOwnEdgeDistance(t *testing.T) {
 		plan.Hole{At: plane.Point{X: length.MM(600 - 36), Y: length.MM(10)}, Side: plan.Right, Diameter: length.MM(5), Depth: length.MM(9)},
 	)
 	var got []string
-	for _, r := range JigSettings(&plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}, nil, Speaker{}).Rows {
+	for _, r := range jigTable(&plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}, nil, Speaker{}).Rows {
 		got = append(got, strings.Join(r.Cells, "|"))
 	}
 	want := []string{
 		"Setting 1: edge distance 36 mm, drop 16 mm",
-		"□|1|Glaze|left|64 · 96|10|0",
-		"□|1|Glaze|right|30 · 64 · 96|10|0",
-		"□|1|Glaze|right|10|5|9",
-		"Setting 2: edge distance 41 mm, drop 16 mm. Move the edge distance only",
-		"□|1|Glaze|left|20|10|0",
+		"1|Glaze|right|10|5|9|",
+		"Setting 2: edge distance 36 mm, drop 16 mm",
+		"1|Glaze|left|64 · 96|10|0|",
+		"1|Glaze|right|30 · 64 · 96|10|0|",
+		"Setting 3: edge distance 41 mm, drop 16 mm",
+		"1|Glaze|left|20|10|0|",
 	}
 	if !slices.Equal(got, want) {
 		t.Errorf("got\n%s\nwant\n%s", strings.Join(got, "\n"), strings.Join(want, "\n"))
@@ -127,16 +122,16 @@ func TestAStabiliserIsInNoSetting(t *testing.T) {
 	f := drilled(1, 36, 36, 0)
 	f.Stabilised = true
 	f.Holes = append(f.Holes, plan.Hole{At: plane.Point{X: length.MM(280), Y: length.MM(20)}, Kind: plan.StabiliserHole, Diameter: length.MM(10)})
-	table := JigSettings(&plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}, nil, Speaker{})
-	if n := len(table.Rows); n != 3 || len(table.Notes) != 1 {
-		t.Errorf("%d rows, notes %q; want one setting, both sides, and where to find the stabiliser", n, table.Notes)
+	table := jigTable(&plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{f}}, nil, Speaker{})
+	if n := len(table.Rows); n != 3 {
+		t.Errorf("%d rows; want one setting and both sides", n)
 	}
 }
 
 // Left and right swap on the bench: every page says so, not only the first.
 func TestTheMirrorIsSaidOnEveryPage(t *testing.T) {
 	p := &plan.Plan{Project: &model.Project{}, Fronts: []plan.Front{drilled(1, 36, 36, 0)}}
-	for _, table := range []Table{JigSettings(p, nil, Speaker{}), DrillList(p, nil, Speaker{})} {
+	for _, table := range []Table{DrillList(p, nil, Speaker{})} {
 		if len(table.Repeat) != 1 || !strings.Contains(table.Repeat[0], "RIGHT") {
 			t.Errorf("%s repeats %q; want the sentence on the mirror", table.Name, table.Repeat)
 		}

@@ -58,7 +58,7 @@ func ForFiles(say Speaker) Speaker {
 // program needs, and every length as a plain number. Make say with ForFiles.
 func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []Table {
 	return []Table{
-		jigTable(p, findings, say, true), drillTable(p, findings, say, true), cutTable(p, say, true), HardwareList(p, say, spare), Findings(findings, say),
+		jigTable(p, findings, say), drillTable(p, findings, say, true), cutTable(p, say, true), HardwareList(p, say, spare), Findings(findings, say),
 	}
 }
 

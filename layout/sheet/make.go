@@ -110,7 +110,7 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Figures:
 		return table(list.Figures(p, o.Say))
 	case JigSettings:
-		return table(list.JigSettings(p, m.findings, o.Say))
+		return jigPages(p, o)
 	case DrillList:
 		return table(list.DrillList(p, m.findings, o.Say))
 	case CutList:

@@ -82,7 +82,7 @@ func TestRowsAreDrawnWhenAsked(t *testing.T) {
 		f.Number = len(fronts) + 1
 		fronts = append(fronts, f)
 	}
-	pages := Make(planOf(fronts...), nil, Options{Parts: []Part{JigSettings, DrillList}}).Pages
+	pages := Make(planOf(fronts...), nil, Options{Parts: []Part{DrillList}}).Pages
 	rows := 0
 	for i := range pages {
 		p := &pages[i]
