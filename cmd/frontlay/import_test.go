@@ -27,7 +27,7 @@ layout/plan: layout/divide layout/plane model model/length model/message
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length
 layout/check: layout/mark layout/plan layout/plane model model/edit model/length model/message
-layout/view: layout/check layout/drawing layout/mark layout/plan layout/plane model model/length model/message
+layout/view: layout/check layout/drawing layout/mark layout/plan layout/plane model model/figure model/length model/message
 layout/list: layout/check layout/plan layout/plane model model/length model/message
 layout/lettering: model/length
 layout/letter: layout/drawing layout/plane model model/length model/message

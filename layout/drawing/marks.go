@@ -66,7 +66,7 @@ const (
 	CabinetWidth  // likewise
 	CabinetHeight // likewise
 	BayWidth      // likewise
-	SheetFigure   // a figure of a hardware sheet; Index tells which
+	SheetFigure   // a figure of a hardware sheet; Figure tells which
 	FrontName     // where a front's name or number is written
 )
 
@@ -75,6 +75,8 @@ type Subject struct {
 	Kind  SubjectKind
 	Place model.Place
 	Index int
+	// Figure is the path of a figure of a hardware sheet, without indexes.
+	Figure string
 }
 
 // Severity tells how bad it is what the mark of a finding tells of.

@@ -1,70 +1,47 @@
 package view
 
 import (
+	"slices"
+	"strconv"
+	"strings"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
-// Figure names one figure of a hardware sheet, or the figures of one list. It is
-// the Index of the subject of every mark that shows it.
-type Figure int
-
-// The figures that have a place on a sketch of the part.
-const (
-	NoFigure Figure = iota
-	SideClearance
-	RunnerLeastHeight
-	RunnerClearanceBehind
-	RunnerClearanceAbove
-	RunnerSetback
-	RunnerScrewReach
-	RunnerLength
-	ScrewBack
-	ScrewUp
-	ScrewDiameter
-	ScrewDepth
-	ConnectorInset
-	ConnectorDiameter
-	ConnectorDepth
-	ConnectorAdjustUp
-	ConnectorAdjustSide
-	DrawerSideTop
-	DrawerBackTop
-	DrawerHoles
-	DrawerRailTop
-	DrawerRailHoles
-	DrawerMoreHoles
-	StabiliserHoles
-	BottomUnderside
-	BottomThickness
-	BottomDeductWidth
-	BottomDeductLength
-	BackDeductWidth
-	BackThickness
-)
-
-// OnSide tells whether a figure is shown on the sketch from the side; the others
-// are on the one from the front.
-func (f Figure) OnSide() bool {
-	switch f {
-	case RunnerClearanceBehind, RunnerSetback, RunnerLength, ScrewBack, ScrewUp, ScrewDiameter, ScrewDepth,
-		ConnectorDepth, BottomDeductLength, BackThickness:
-		return true
-	default:
-		return false
-	}
-}
-
 // HardwareOptions choose what a sketch of a hardware sheet shows. Drawer, Runner
 // and Screw are indexes; one that the sheet does not have shows none. Focus is
-// the figure that a person is about: those too small to be shown always are
-// shown while they have it.
+// the path of the figure that a person is about, without indexes, such as
+// drawers[].side_top: those too small to be shown always are shown while they have
+// it. Marks that show a figure have its path in their subject; one that ends in []
+// stands for all figures of an item of that list.
 type HardwareOptions struct {
 	Drawer, Runner, Screw int
-	Focus                 Figure
+	Focus                 string
+}
+
+// ShowsFigure tells that a mark shows the figure at a path.
+func ShowsFigure(m drawing.Mark, path string) bool {
+	of := drawing.TagOf(m).Of
+	return of.Kind == drawing.SheetFigure && path != "" &&
+		(of.Figure == path || strings.HasSuffix(of.Figure, "[]") && strings.HasPrefix(path, of.Figure+"."))
+}
+
+// OnSide tells whether the figure that has the focus is shown on the sketch from
+// the side rather than on the one from the front, and whether it is on any.
+func OnSide(s *model.HardwareSheet, o HardwareOptions) (side, shown bool) {
+	shows := func(d *drawing.Drawing) bool {
+		return slices.ContainsFunc(d.Marks, func(m drawing.Mark) bool { return ShowsFigure(m, o.Focus) })
+	}
+	if shows(HardwareFront(s, o)) {
+		return false, true
+	}
+	side = shows(HardwareSide(s, o))
+	return side, side
 }
 
 // Boards of the sketches, and the length and height where the sheet has none
@@ -81,7 +58,9 @@ const (
 // to what can be drawn; what is written beside them is not.
 type part struct {
 	sheet  *model.HardwareSheet
-	focus  Figure
+	rows   []figure.Row
+	items  *strings.Replacer // puts the indexes of what is shown into a path
+	focus  string
 	drawer model.DrawerHeight
 	runner model.RunnerLength
 	screw  int
@@ -93,7 +72,11 @@ type part struct {
 }
 
 func partOf(s *model.HardwareSheet, o HardwareOptions) part {
-	p := part{sheet: s, focus: o.Focus, screw: o.Screw}
+	index := func(i int) string { return "[" + strconv.Itoa(i) + "]" }
+	p := part{
+		sheet: s, rows: figure.Sheet(s), focus: o.Focus, screw: o.Screw,
+		items: strings.NewReplacer("drawers[]", "drawers"+index(o.Drawer), "lengths[]", "lengths"+index(o.Runner), "screws[]", "screws"+index(o.Screw)),
+	}
 	if o.Drawer >= 0 && o.Drawer < len(s.Drawers) {
 		p.drawer = s.Drawers[o.Drawer]
 	} else {
@@ -104,10 +87,10 @@ func partOf(s *model.HardwareSheet, o HardwareOptions) part {
 	} else {
 		p.runner.Length = sketchRunner
 	}
-	p.floor = -drawn(s.Runner.LeastHeight)
-	p.top = max(drawn(p.drawer.Top()), drawn(s.Bottom.Underside)+drawn(s.Bottom.Thickness))
-	p.ceiling = p.top + drawn(s.Runner.ClearanceAbove)
-	p.height = max(drawn(s.SideClearance), 10*length.Millimetre)
+	p.floor = -p.drawn("runner.least_height")
+	p.top = max(drawn(p.drawer.Top()), p.underside()+p.thickness())
+	p.ceiling = p.top + p.drawn("runner.clearance_above")
+	p.height = max(p.drawn("side_clearance"), 10*length.Millimetre)
 	if len(p.runner.Screws) > 0 {
 		p.height = max(p.height, 2*drawn(p.runner.Screws[0].Up))
 	}
@@ -115,12 +98,37 @@ func partOf(s *model.HardwareSheet, o HardwareOptions) part {
 	return p
 }
 
-// drawn cuts a figure to what can be drawn.
+// size is the figure at a path, of the items that are shown; 0 where there is no
+// such item.
+func (p *part) size(path string) length.Length {
+	v, _ := p.row(path).Get()
+	return v
+}
+
+// row is that of a size; one without value and bounds where there is none.
+func (p *part) row(path string) *figure.Size {
+	if row, ok := figure.Find(p.rows, p.items.Replace(path)); ok {
+		if size, ok := row.Value.(*figure.Size); ok {
+			return size
+		}
+	}
+	return &figure.Size{Get: func() (length.Length, bool) { return 0, false }}
+}
+
+// drawn is the figure at a path cut to what its row allows, and to what can be
+// drawn.
+func (p *part) drawn(path string) length.Length {
+	row := p.row(path)
+	v, _ := row.Get()
+	return min(max(v, row.Least, 0), row.Greatest)
+}
+
+// drawn cuts a size of the sheet to what can be drawn.
 func drawn(v length.Length) length.Length { return min(max(v, 0), 2*length.Metre) }
 
-// figure tags a mark with the figure that it shows.
-func figure(m drawing.Meaning, f Figure) drawing.Tag {
-	return drawing.Tag{Meaning: m, Of: drawing.Subject{Kind: drawing.SheetFigure, Index: int(f)}}
+// shows tags a mark with the path of the figure that it shows.
+func shows(m drawing.Meaning, path string) drawing.Tag {
+	return drawing.Tag{Meaning: m, Of: drawing.Subject{Kind: drawing.SheetFigure, Figure: path}}
 }
 
 // box is a rectangle that shows no figure of its own.
@@ -150,18 +158,24 @@ func pointed(text string, from, to plane.Point) []drawing.Mark {
 	}
 }
 
-// measure dimensions a figure along x at the height line, or along y where
-// upright. A figure of nothing is only shown while it has the focus.
-func (p *part) measure(d *drawing.Drawing, f Figure, upright bool, from, to plane.Point, line length.Length, level int, value length.Length) {
-	if value == 0 && p.focus != f {
-		return
+// measure dimensions the figure at a path along x at the height line, or along y
+// where upright. A figure of nothing is only shown while it has the focus.
+func (p *part) measure(d *drawing.Drawing, path string, upright bool, from, to plane.Point, line length.Length, level int) {
+	p.measured(d, path, upright, from, to, line, level, p.size(path))
+}
+
+// measured dimensions a value of the figure at a path, which may be one of several.
+func (p *part) measured(d *drawing.Drawing, path string, upright bool, from, to plane.Point, line length.Length, level int, value length.Length) *drawing.Dimension {
+	m := &drawing.Dimension{Tag: shows(drawing.DimensionLine, path), From: from, To: to, Vertical: upright, Line: line, Level: level, Value: value}
+	if value != 0 || ShowsFigure(m, p.focus) {
+		d.Add(m)
 	}
-	d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, f), From: from, To: to, Vertical: upright, Line: line, Level: level, Value: value})
+	return m
 }
 
 // focused runs what only a figure with the focus shows.
-func (p *part) focused(f Figure, show func()) {
-	if p.focus == f {
+func (p *part) focused(path string, show func()) {
+	if ShowsFigure(&drawing.Line{Tag: shows(drawing.DimensionLine, path)}, p.focus) {
 		show()
 	}
 }

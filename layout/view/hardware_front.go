@@ -43,12 +43,12 @@ func (p *frontPart) carcass(d *drawing.Drawing) {
 	d.Add(board(plane.R(-sketchBoard, low, 0, high))...)
 	d.Add(board(plane.R(p.inside, low, p.inside+sketchBoard, high))...)
 	d.Add(board(plane.R(0, low, p.inside, p.floor))...)
-	d.Add(&drawing.Line{Tag: figure(drawing.Hidden, RunnerClearanceAbove), From: at(0, p.ceiling), To: at(p.inside, p.ceiling), Dashed: true})
-	if reach := drawn(p.sheet.Runner.ScrewReach); reach > 0 {
+	d.Add(&drawing.Line{Tag: shows(drawing.Hidden, "runner.clearance_above"), From: at(0, p.ceiling), To: at(p.inside, p.ceiling), Dashed: true})
+	if reach := p.drawn("runner.screw_reach"); reach > 0 {
 		thin := 2 * length.Millimetre
 		y := p.height / 2
 		screw := box(drawing.RunnerPart, plane.R(-reach, y-thin, 0, y+thin), true)
-		screw.Tag = figure(drawing.RunnerPart, RunnerScrewReach)
+		screw.Tag = shows(drawing.RunnerPart, "runner.screw_reach")
 		d.Add(screw)
 	}
 }
@@ -56,8 +56,7 @@ func (p *frontPart) carcass(d *drawing.Drawing) {
 // sides are the two runners, and what the bottom leaves beside it for the drawer
 // sides.
 func (p *frontPart) parts(d *drawing.Drawing) {
-	s := p.sheet
-	clear := drawn(s.SideClearance)
+	clear := p.drawn("side_clearance")
 	side := p.side()
 	rise := drawn(p.drawer.SideTop)
 	for _, mirrored := range []bool{false, true} {
@@ -75,25 +74,25 @@ func (p *frontPart) parts(d *drawing.Drawing) {
 			d.Add(box(drawing.DrawerPart, plane.R(a, rise, b, rail), false))
 		}
 	}
-	in := drawn(s.Back.DeductWidth) / 2
+	in := p.drawn("back.deduct_width") / 2
 	back := box(drawing.DrawerPart, plane.R(in, p.underside()+p.thickness(), p.inside-in, max(p.backTop(), p.underside()+p.thickness())), false)
 	back.Dashed = true
-	in = drawn(s.Bottom.DeductWidth) / 2
+	in = p.drawn("bottom.deduct_width") / 2
 	d.Add(back, box(drawing.DrawerBottom, plane.R(in, p.underside(), p.inside-in, p.underside()+p.thickness()), true))
 	d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: at(-sketchBoard, 0), To: at(p.inside+sketchBoard, 0), Dashed: true})
 }
 
 // side is where the drawer side ends inwards.
 func (p *frontPart) side() length.Length {
-	clear := drawn(p.sheet.SideClearance)
-	if half := drawn(p.sheet.Bottom.DeductWidth) / 2; half > clear {
+	clear := p.drawn("side_clearance")
+	if half := p.drawn("bottom.deduct_width") / 2; half > clear {
 		return half
 	}
 	return clear + 12*length.Millimetre
 }
 
-func (p *part) underside() length.Length { return drawn(p.sheet.Bottom.Underside) }
-func (p *part) thickness() length.Length { return drawn(p.sheet.Bottom.Thickness) }
+func (p *part) underside() length.Length { return p.drawn("bottom.underside") }
+func (p *part) thickness() length.Length { return p.drawn("bottom.thickness") }
 
 // backTop is how high the drawer's back rises.
 func (p *part) backTop() length.Length {
@@ -106,42 +105,42 @@ func (p *part) backTop() length.Length {
 // holes are those in the rear face, seen through the front.
 func (p *frontPart) holes(d *drawing.Drawing) {
 	c := &p.sheet.Connector
-	pair := func(f Figure, sides model.HoleSides, inset, up, diameter length.Length) {
+	pair := func(path string, sides model.HoleSides, inset, up, diameter length.Length) {
 		if diameter <= 0 {
 			diameter = c.Diameter
 		}
 		if sides != model.RightOnly {
-			p.hole(d, f, at(inset, up), drawn(diameter))
+			p.hole(d, path, at(inset, up), drawn(diameter))
 		}
 		if sides != model.LeftOnly {
-			p.hole(d, f, at(p.inside-inset, up), drawn(diameter))
+			p.hole(d, path, at(p.inside-inset, up), drawn(diameter))
 		}
 	}
-	inset := drawn(c.Inset)
+	inset := p.drawn("connector.inset")
 	for _, h := range p.drawer.Holes {
-		pair(DrawerHoles, model.BothSides, inset, h, 0)
+		pair("drawers[].holes", model.BothSides, inset, h, 0)
 	}
 	for _, h := range p.drawer.RailHoles {
-		pair(DrawerRailHoles, model.BothSides, inset, h, 0)
+		pair("drawers[].rail_holes", model.BothSides, inset, h, 0)
 	}
 	for _, h := range p.drawer.More {
 		in := inset
 		if h.Inset > 0 {
 			in = drawn(h.Inset)
 		}
-		pair(DrawerMoreHoles, h.Sides, in, h.Up, h.Diameter)
+		pair("drawers[].more_holes[]", h.Sides, in, h.Up, h.Diameter)
 	}
 	for _, h := range p.sheet.Stabiliser.Holes {
 		diameter := h.Diameter
 		if diameter <= 0 {
 			diameter = c.Diameter
 		}
-		p.hole(d, StabiliserHoles, at(p.inside/2+h.Across, h.Up), drawn(diameter))
+		p.hole(d, "stabiliser.holes[]", at(p.inside/2+h.Across, h.Up), drawn(diameter))
 	}
 }
 
-func (p *part) hole(d *drawing.Drawing, f Figure, centre plane.Point, diameter length.Length) {
-	addHole(d, figure(drawing.HoleEdge, f).Of, centre, diameter)
+func (p *part) hole(d *drawing.Drawing, path string, centre plane.Point, diameter length.Length) {
+	addHole(d, shows(drawing.HoleEdge, path).Of, centre, diameter)
 }
 
 // names lead from the middle of the drawer to its parts.
@@ -149,7 +148,7 @@ func (p *frontPart) names(d *drawing.Drawing) {
 	body := plane.R(p.side(), p.underside()+p.thickness(), p.inside-p.side(), p.top)
 	d.Add(name("drawer back", at(p.inside/2, p.underside()+p.thickness()+(p.backTop()-p.underside()-p.thickness())/3), drawing.Anchor{X: 0.5, Y: 0.5}, body))
 	d.Add(name("drawer bottom", at(p.inside/2, p.underside()+p.thickness()), drawing.Anchor{X: 0.5}, body))
-	clear, side := drawn(p.sheet.SideClearance), p.side()
+	clear, side := p.drawn("side_clearance"), p.side()
 	to := side + p.inside/16
 	rise := drawn(p.drawer.SideTop)
 	clearOf := p.underside() + p.thickness() + p.top/12 // names stand above the bottom
@@ -165,40 +164,44 @@ func (p *frontPart) names(d *drawing.Drawing) {
 // only a figure with the focus shows.
 func (p *frontPart) widths(d *drawing.Drawing) {
 	s, low := p.sheet, p.floor-sketchBoard
-	clear, inset := drawn(s.SideClearance), drawn(s.Connector.Inset)
-	p.measure(d, SideClearance, false, at(0, 0), at(clear, 0), low, -1, s.SideClearance)
-	p.measure(d, ConnectorInset, false, at(p.inside-inset, p.lowestHole()), at(p.inside, p.lowestHole()), low, -1, s.Connector.Inset)
-	p.deducted(d, BottomDeductWidth, drawn(s.Bottom.DeductWidth)/2, p.underside(), -2, s.Bottom.DeductWidth)
-	p.deducted(d, BackDeductWidth, drawn(s.Back.DeductWidth)/2, p.underside()+p.thickness(), -3, s.Back.DeductWidth)
+	clear, inset := p.drawn("side_clearance"), p.drawn("connector.inset")
+	p.measure(d, "side_clearance", false, at(0, 0), at(clear, 0), low, -1)
+	p.measure(d, "connector.inset", false, at(p.inside-inset, p.lowestHole()), at(p.inside, p.lowestHole()), low, -1)
+	p.deducted(d, "bottom.deduct_width", p.underside(), -2, message.New("bottom: inside width – %v", s.Bottom.DeductWidth))
+	p.deducted(d, "back.deduct_width", p.underside()+p.thickness(), -3, message.New("back: inside width – %v", s.Back.DeductWidth))
 	high := p.ceiling + sketchBoard
-	reach := drawn(s.Runner.ScrewReach)
-	p.focused(RunnerScrewReach, func() {
-		p.measure(d, RunnerScrewReach, false, at(-reach, p.height/2), at(0, p.height/2), high, 1, s.Runner.ScrewReach)
+	reach := p.drawn("runner.screw_reach")
+	p.focused("runner.screw_reach", func() {
+		p.measure(d, "runner.screw_reach", false, at(-reach, p.height/2), at(0, p.height/2), high, 1)
 	})
-	p.focused(ConnectorDiameter, func() {
-		r := drawn(s.Connector.Diameter) / 2
+	p.focused("connector.diameter", func() {
+		r := p.drawn("connector.diameter") / 2
 		y := p.lowestHole()
-		d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, ConnectorDiameter), From: at(p.inside-inset-r, y), To: at(p.inside-inset+r, y), Line: high, Level: 1, Value: s.Connector.Diameter, Prefix: "Ø "})
+		d.Add(&drawing.Dimension{Tag: shows(drawing.DimensionLine, "connector.diameter"), From: at(p.inside-inset-r, y), To: at(p.inside-inset+r, y), Line: high, Level: 1, Value: s.Connector.Diameter, Prefix: "Ø "})
 	})
-	p.focused(ConnectorAdjustSide, func() {
-		a, y := drawn(s.Connector.AdjustSide), p.lowestHole()
-		p.measure(d, ConnectorAdjustSide, false, at(p.inside-inset, y), at(p.inside-inset+a, y), high, 1, s.Connector.AdjustSide)
+	p.focused("connector.adjust_side", func() {
+		a, y := p.drawn("connector.adjust_side"), p.lowestHole()
+		p.measure(d, "connector.adjust_side", false, at(p.inside-inset, y), at(p.inside-inset+a, y), high, 1)
 	})
-	p.focused(ConnectorAdjustUp, func() {
+	p.focused("connector.adjust_up", func() {
 		y := p.lowestHole()
-		p.measure(d, ConnectorAdjustUp, true, at(p.inside-inset, y), at(p.inside-inset, y+drawn(s.Connector.AdjustUp)), p.inside+sketchBoard, 1, s.Connector.AdjustUp)
+		p.measure(d, "connector.adjust_up", true, at(p.inside-inset, y), at(p.inside-inset, y+p.drawn("connector.adjust_up")), p.inside+sketchBoard, 1)
 	})
 	for i, h := range s.Stabiliser.Holes {
 		if i < 2 && h.Across != 0 {
-			p.measure(d, StabiliserHoles, false, at(p.inside/2, h.Up), at(p.inside/2+h.Across, h.Up), high, 1+i, max(h.Across, -h.Across))
+			p.measured(d, "stabiliser.holes[]", false, at(p.inside/2, h.Up), at(p.inside/2+h.Across, h.Up), high, 1+i, max(h.Across, -h.Across))
 		}
 	}
 }
 
-// deducted dimensions the width of a board as the bay's inside width less a
-// figure.
-func (p *frontPart) deducted(d *drawing.Drawing, f Figure, each, y length.Length, level int, value length.Length) {
-	d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, f), From: at(each, y), To: at(p.inside-each, y), Line: p.floor - sketchBoard, Level: level, Value: value, Prefix: "– "})
+// deducted dimensions the width of a board as the bay's inside width less the
+// figure at a path.
+func (p *frontPart) deducted(d *drawing.Drawing, path string, y length.Length, level int, say message.Message) {
+	each := p.drawn(path) / 2
+	d.Add(&drawing.Dimension{
+		Tag: shows(drawing.DimensionLine, path), From: at(each, y), To: at(p.inside-each, y), Line: p.floor - sketchBoard, Level: level,
+		Value: p.size(path), Prefix: "– ", Say: say,
+	})
 }
 
 // lowestHole is the height of the lowest connector hole.
@@ -218,44 +221,41 @@ const mostHoles = 6
 func (p *frontPart) heights(d *drawing.Drawing) {
 	s := p.sheet
 	level := 0
-	left := func(f Figure, x length.Length, up length.Length) {
+	left := func(path string, x length.Length, up length.Length) {
 		if level > -mostHoles {
 			level--
-			p.measure(d, f, true, at(x, 0), at(x, up), -sketchBoard, level, up)
+			p.measured(d, path, true, at(x, 0), at(x, up), -sketchBoard, level, up)
 		}
 	}
-	inset := drawn(s.Connector.Inset)
+	inset := p.drawn("connector.inset")
 	for _, h := range p.drawer.Holes {
-		left(DrawerHoles, inset, h)
+		left("drawers[].holes", inset, h)
 	}
 	for _, h := range p.drawer.RailHoles {
-		left(DrawerRailHoles, inset, h)
+		left("drawers[].rail_holes", inset, h)
 	}
 	for _, h := range p.drawer.More {
-		left(DrawerMoreHoles, inset, h.Up)
+		left("drawers[].more_holes[]", inset, h.Up)
 	}
-	p.focused(StabiliserHoles, func() {
+	p.focused("stabiliser.holes[]", func() {
 		for _, h := range s.Stabiliser.Holes {
-			left(StabiliserHoles, p.inside/2+h.Across, h.Up)
+			left("stabiliser.holes[]", p.inside/2+h.Across, h.Up)
 		}
 	})
 	right := p.inside + sketchBoard
-	edge, in := p.inside-drawn(s.SideClearance), p.inside-drawn(s.Bottom.DeductWidth)/2
-	up := func(f Figure, x, from, to length.Length, level int, value length.Length) {
-		p.measure(d, f, true, at(x, from), at(x, to), right, level, value)
+	edge, in := p.inside-p.drawn("side_clearance"), p.inside-p.drawn("bottom.deduct_width")/2
+	up := func(path string, x, from, to length.Length, level int) {
+		p.measure(d, path, true, at(x, from), at(x, to), right, level)
 	}
-	up(RunnerLeastHeight, p.inside, p.floor, 0, 2, s.Runner.LeastHeight)
-	up(RunnerClearanceAbove, p.inside, p.top, p.ceiling, 1, s.Runner.ClearanceAbove)
-	up(BottomUnderside, in, 0, p.underside(), 1, s.Bottom.Underside)
-	up(BottomThickness, in, p.underside(), p.underside()+p.thickness(), 2, s.Bottom.Thickness)
-	up(DrawerSideTop, edge, 0, drawn(p.drawer.SideTop), 3, p.drawer.SideTop)
+	up("runner.least_height", p.inside, p.floor, 0, 2)
+	up("runner.clearance_above", p.inside, p.top, p.ceiling, 1)
+	up("bottom.underside", in, 0, p.underside(), 1)
+	up("bottom.thickness", in, p.underside(), p.underside()+p.thickness(), 2)
+	up("drawers[].side_top", edge, 0, p.drawn("drawers[].side_top"), 3)
 	next := 4
-	for _, top := range []struct {
-		f Figure
-		v length.Length
-	}{{DrawerBackTop, p.drawer.BackTop}, {DrawerRailTop, p.drawer.RailTop}} {
-		if top.v != 0 || p.focus == top.f {
-			up(top.f, edge, 0, drawn(top.v), next, top.v)
+	for _, path := range []string{"drawers[].back_top", "drawers[].rail_top"} {
+		if p.size(path) != 0 || p.focus == path {
+			up(path, edge, 0, p.drawn(path), next)
 			next++
 		}
 	}

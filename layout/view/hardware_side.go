@@ -16,9 +16,9 @@ const sketchFront = 19 * length.Millimetre
 // lies over the carcass; the depth is the least that the chosen runner needs.
 func HardwareSide(s *model.HardwareSheet, o HardwareOptions) *drawing.Drawing {
 	p := sidePart{part: partOf(s, o)}
-	p.start = drawn(s.Runner.Setback)
+	p.start = p.drawn("runner.setback")
 	p.end = p.start + max(drawn(p.runner.Length), 60*length.Millimetre)
-	p.back = p.end + drawn(s.Runner.ClearanceBehind)
+	p.back = p.end + p.drawn("runner.clearance_behind")
 	d := &drawing.Drawing{Title: message.New("From the side")}
 	p.carcass(d)
 	p.parts(d)
@@ -43,26 +43,25 @@ func (p *sidePart) carcass(d *drawing.Drawing) {
 }
 
 func (p *sidePart) parts(d *drawing.Drawing) {
-	s := p.sheet
 	runner := box(drawing.RunnerPart, plane.R(p.start, 0, p.end, p.height), true)
-	runner.Tag = figure(drawing.RunnerPart, RunnerLength)
+	runner.Tag = shows(drawing.RunnerPart, "runner.lengths[].length")
 	rise := drawn(p.drawer.SideTop)
 	d.Add(runner, box(drawing.DrawerPart, plane.R(p.start, 0, p.end, rise), false))
 	if rail := drawn(p.drawer.RailTop); rail > rise {
 		d.Add(box(drawing.DrawerPart, plane.R(p.start, rise, p.end, rail), false))
 	}
 	low := p.underside() + p.thickness()
-	if thick := drawn(s.Back.Thickness); thick > 0 && p.backTop() > low {
+	if thick := p.drawn("back.thickness"); thick > 0 && p.backTop() > low {
 		d.Add(box(drawing.DrawerPart, plane.R(p.end-thick, low, p.end, p.backTop()), true))
 	}
 	d.Add(box(drawing.DrawerBottom, plane.R(p.start, p.underside(), p.bottomEnd(), low), true))
 	d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: at(-sketchFront, 0), To: at(p.back+sketchBack, 0), Dashed: true})
 	for i, h := range p.runner.Screws {
-		f := ScrewBack
+		path := "runner.lengths[].screws[]"
 		if i != p.screw {
-			f = NoFigure
+			path = ""
 		}
-		p.hole(d, f, at(h.Back, h.Up), drawn(h.Diameter))
+		p.hole(d, path, at(h.Back, h.Up), drawn(h.Diameter))
 	}
 	for _, h := range append(append([]length.Length(nil), p.drawer.Holes...), p.drawer.RailHoles...) {
 		p.blind(d, h)
@@ -71,14 +70,13 @@ func (p *sidePart) parts(d *drawing.Drawing) {
 
 // bottomEnd is where the drawer bottom ends to the back.
 func (p *sidePart) bottomEnd() length.Length {
-	return max(p.end-drawn(p.sheet.Bottom.DeductLength), p.start)
+	return max(p.end-p.drawn("bottom.deduct_length"), p.start)
 }
 
 // blind draws a hole in the rear face as the section shows it.
 func (p *sidePart) blind(d *drawing.Drawing, up length.Length) {
-	c := &p.sheet.Connector
-	depth, r := min(drawn(c.Depth), sketchFront), drawn(c.Diameter)/2
-	d.Add(&drawing.Rectangle{Tag: figure(drawing.HoleEdge, ConnectorDepth), Rect: plane.R(-depth, up-r, 0, up+r)})
+	depth, r := min(p.drawn("connector.depth"), sketchFront), p.drawn("connector.diameter")/2
+	d.Add(&drawing.Rectangle{Tag: shows(drawing.HoleEdge, "connector.depth"), Rect: plane.R(-depth, up-r, 0, up+r)})
 }
 
 func (p *sidePart) names(d *drawing.Drawing) {
@@ -96,10 +94,10 @@ func (p *sidePart) names(d *drawing.Drawing) {
 // depths dimensions below the sketch what is measured from front to back.
 func (p *sidePart) depths(d *drawing.Drawing) {
 	s, low := p.sheet, p.floor-sketchBoard
-	p.measure(d, RunnerSetback, false, at(0, 0), at(p.start, 0), low, -1, s.Runner.Setback)
-	p.measure(d, RunnerLength, false, at(p.start, 0), at(p.end, 0), low, -2, p.runner.Length)
-	p.measure(d, RunnerClearanceBehind, false, at(p.end, 0), at(p.back, 0), low, -1, s.Runner.ClearanceBehind)
-	d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, BottomDeductLength), From: at(p.start, p.underside()), To: at(p.bottomEnd(), p.underside()), Line: low, Level: -3, Value: s.Bottom.DeductLength, Prefix: "– "})
+	p.measure(d, "runner.setback", false, at(0, 0), at(p.start, 0), low, -1)
+	p.measured(d, "runner.lengths[].length", false, at(p.start, 0), at(p.end, 0), low, -2, p.size("runner.lengths[].length")).Say = message.New("runner %v", p.runner.Length)
+	p.measure(d, "runner.clearance_behind", false, at(p.end, 0), at(p.back, 0), low, -1)
+	d.Add(&drawing.Dimension{Tag: shows(drawing.DimensionLine, "bottom.deduct_length"), From: at(p.start, p.underside()), To: at(p.bottomEnd(), p.underside()), Line: low, Level: -3, Value: s.Bottom.DeductLength, Prefix: "– ", Say: message.New("bottom: runner – %v", s.Bottom.DeductLength)})
 	if p.screw >= 0 && p.screw < len(p.runner.Screws) {
 		p.screwSizes(d, &p.runner.Screws[p.screw])
 	}
@@ -108,23 +106,23 @@ func (p *sidePart) depths(d *drawing.Drawing) {
 // screwSizes dimensions above the sketch and at its left where one screw is.
 func (p *sidePart) screwSizes(d *drawing.Drawing, h *model.ScrewHole) {
 	high := p.ceiling + sketchBoard
-	p.measure(d, ScrewBack, false, at(0, h.Up), at(h.Back, h.Up), high, 1, h.Back)
-	p.measure(d, ScrewUp, true, at(h.Back, 0), at(h.Back, h.Up), -sketchFront, -1, h.Up)
-	p.focused(ScrewDiameter, func() {
+	p.measure(d, "runner.lengths[].screws[].back", false, at(0, h.Up), at(h.Back, h.Up), high, 1)
+	p.measure(d, "runner.lengths[].screws[].up", true, at(h.Back, 0), at(h.Back, h.Up), -sketchFront, -1)
+	p.focused("runner.lengths[].screws[].diameter", func() {
 		r := drawn(h.Diameter) / 2
-		d.Add(&drawing.Dimension{Tag: figure(drawing.DimensionLine, ScrewDiameter), From: at(h.Back-r, h.Up), To: at(h.Back+r, h.Up), Line: high, Level: 2, Value: h.Diameter, Prefix: "Ø "})
+		d.Add(&drawing.Dimension{Tag: shows(drawing.DimensionLine, "runner.lengths[].screws[].diameter"), From: at(h.Back-r, h.Up), To: at(h.Back+r, h.Up), Line: high, Level: 2, Value: h.Diameter, Prefix: "Ø "})
 	})
 }
 
 // details are figures that only show while they have the focus, or small ones
 // above the sketch.
 func (p *sidePart) details(d *drawing.Drawing) {
-	s, high := p.sheet, p.ceiling+sketchBoard
-	if thick := drawn(s.Back.Thickness); thick > 0 || p.focus == BackThickness {
-		p.measure(d, BackThickness, false, at(p.end-thick, p.backTop()), at(p.end, p.backTop()), high, 1, s.Back.Thickness)
+	high := p.ceiling + sketchBoard
+	if thick := p.drawn("back.thickness"); thick > 0 || p.focus == "back.thickness" {
+		p.measure(d, "back.thickness", false, at(p.end-thick, p.backTop()), at(p.end, p.backTop()), high, 1)
 	}
-	p.focused(ConnectorDepth, func() {
-		depth := min(drawn(s.Connector.Depth), sketchFront)
-		p.measure(d, ConnectorDepth, false, at(-depth, p.lowestHole()), at(0, p.lowestHole()), high, 2, s.Connector.Depth)
+	p.focused("connector.depth", func() {
+		depth := min(p.drawn("connector.depth"), sketchFront)
+		p.measure(d, "connector.depth", false, at(-depth, p.lowestHole()), at(0, p.lowestHole()), high, 2)
 	})
 }

@@ -3,6 +3,7 @@ package view_test
 import (
 	"os"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"frontlay/assets"
@@ -10,6 +11,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
 	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 )
@@ -39,10 +41,10 @@ func full(t *testing.T) *model.HardwareSheet {
 }
 
 // sizes are the values of the dimensions of a figure.
-func sizes(d *drawing.Drawing, f view.Figure) []length.Length {
+func sizes(d *drawing.Drawing, path string) []length.Length {
 	var all []length.Length
 	for _, m := range d.Marks {
-		if v, ok := m.(*drawing.Dimension); ok && v.Of == (drawing.Subject{Kind: drawing.SheetFigure, Index: int(f)}) {
+		if v, ok := m.(*drawing.Dimension); ok && view.ShowsFigure(v, path) {
 			all = append(all, v.Value)
 		}
 	}
@@ -56,50 +58,50 @@ func TestHardwareShowsEveryFigure(t *testing.T) {
 	tall := s.Drawers[2]
 	screw := s.Runner.Lengths[1].Screws[1]
 	cases := map[string]struct {
-		f    view.Figure
+		path string
 		want length.Length
 	}{
-		"side clearance":        {view.SideClearance, s.SideClearance},
-		"least height":          {view.RunnerLeastHeight, s.Runner.LeastHeight},
-		"clearance behind":      {view.RunnerClearanceBehind, s.Runner.ClearanceBehind},
-		"clearance above":       {view.RunnerClearanceAbove, s.Runner.ClearanceAbove},
-		"setback":               {view.RunnerSetback, s.Runner.Setback},
-		"screw reach":           {view.RunnerScrewReach, s.Runner.ScrewReach},
-		"runner length":         {view.RunnerLength, s.Runner.Lengths[1].Length},
-		"screw back":            {view.ScrewBack, screw.Back},
-		"screw up":              {view.ScrewUp, screw.Up},
-		"screw diameter":        {view.ScrewDiameter, screw.Diameter},
-		"inset":                 {view.ConnectorInset, s.Connector.Inset},
-		"diameter":              {view.ConnectorDiameter, s.Connector.Diameter},
-		"depth":                 {view.ConnectorDepth, s.Connector.Depth},
-		"adjust up":             {view.ConnectorAdjustUp, s.Connector.AdjustUp},
-		"adjust side":           {view.ConnectorAdjustSide, s.Connector.AdjustSide},
-		"side top":              {view.DrawerSideTop, tall.SideTop},
-		"back top":              {view.DrawerBackTop, tall.BackTop},
-		"rail top":              {view.DrawerRailTop, tall.RailTop},
-		"hole":                  {view.DrawerHoles, tall.Holes[0]},
-		"rail hole":             {view.DrawerRailHoles, tall.RailHoles[0]},
-		"further hole":          {view.DrawerMoreHoles, tall.More[0].Up},
-		"stabiliser":            {view.StabiliserHoles, 16 * mm},
-		"underside":             {view.BottomUnderside, s.Bottom.Underside},
-		"bottom thickness":      {view.BottomThickness, s.Bottom.Thickness},
-		"bottom's width less":   {view.BottomDeductWidth, s.Bottom.DeductWidth},
-		"bottom's length less":  {view.BottomDeductLength, s.Bottom.DeductLength},
-		"back's width less":     {view.BackDeductWidth, s.Back.DeductWidth},
-		"thickness of the back": {view.BackThickness, s.Back.Thickness},
+		"side clearance":        {"side_clearance", s.SideClearance},
+		"least height":          {"runner.least_height", s.Runner.LeastHeight},
+		"clearance behind":      {"runner.clearance_behind", s.Runner.ClearanceBehind},
+		"clearance above":       {"runner.clearance_above", s.Runner.ClearanceAbove},
+		"setback":               {"runner.setback", s.Runner.Setback},
+		"screw reach":           {"runner.screw_reach", s.Runner.ScrewReach},
+		"runner length":         {"runner.lengths[].length", s.Runner.Lengths[1].Length},
+		"screw back":            {"runner.lengths[].screws[].back", screw.Back},
+		"screw up":              {"runner.lengths[].screws[].up", screw.Up},
+		"screw diameter":        {"runner.lengths[].screws[].diameter", screw.Diameter},
+		"inset":                 {"connector.inset", s.Connector.Inset},
+		"diameter":              {"connector.diameter", s.Connector.Diameter},
+		"depth":                 {"connector.depth", s.Connector.Depth},
+		"adjust up":             {"connector.adjust_up", s.Connector.AdjustUp},
+		"adjust side":           {"connector.adjust_side", s.Connector.AdjustSide},
+		"side top":              {"drawers[].side_top", tall.SideTop},
+		"back top":              {"drawers[].back_top", tall.BackTop},
+		"rail top":              {"drawers[].rail_top", tall.RailTop},
+		"hole":                  {"drawers[].holes", tall.Holes[0]},
+		"rail hole":             {"drawers[].rail_holes", tall.RailHoles[0]},
+		"further hole":          {"drawers[].more_holes[]", tall.More[0].Up},
+		"stabiliser":            {"stabiliser.holes[]", 16 * mm},
+		"underside":             {"bottom.underside", s.Bottom.Underside},
+		"bottom thickness":      {"bottom.thickness", s.Bottom.Thickness},
+		"bottom's width less":   {"bottom.deduct_width", s.Bottom.DeductWidth},
+		"bottom's length less":  {"bottom.deduct_length", s.Bottom.DeductLength},
+		"back's width less":     {"back.deduct_width", s.Back.DeductWidth},
+		"thickness of the back": {"back.thickness", s.Back.Thickness},
 	}
 	for name, c := range cases {
 		t.Run(name, func(t *testing.T) {
-			o := view.HardwareOptions{Drawer: 2, Runner: 1, Screw: 1, Focus: c.f}
+			o := view.HardwareOptions{Drawer: 2, Runner: 1, Screw: 1, Focus: c.path}
 			here, there := view.HardwareFront(s, o), view.HardwareSide(s, o)
-			if c.f.OnSide() {
+			if side, _ := view.OnSide(s, o); side {
 				here, there = there, here
 			}
-			got := sizes(here, c.f)
+			got := sizes(here, c.path)
 			if len(got) == 0 || got[0] != c.want {
 				t.Errorf("%v is written, want %v", got, c.want)
 			}
-			if other := sizes(there, c.f); len(other) != 0 {
+			if other := sizes(there, c.path); len(other) != 0 {
 				t.Errorf("it stands on the other sketch too: %v", other)
 			}
 		})
@@ -126,19 +128,19 @@ func TestHardwarePlaces(t *testing.T) {
 	if b = bottoms(side); b.Min.X != 3*mm || b.Width() != 382*mm {
 		t.Errorf("from the side the drawer bottom lies at %v", b)
 	}
-	circles := func(d *drawing.Drawing, f view.Figure) []plane.Point {
+	circles := func(d *drawing.Drawing, path string) []plane.Point {
 		var all []plane.Point
 		for _, m := range d.Marks {
-			if c, ok := m.(*drawing.Circle); ok && view.Figure(c.Of.Index) == f {
+			if c, ok := m.(*drawing.Circle); ok && c.Of.Figure == path {
 				all = append(all, c.Centre)
 			}
 		}
 		return all
 	}
-	if c := circles(front, view.DrawerHoles); len(c) != 4 || c[0] != (plane.Point{X: 20 * mm, Y: 48 * mm}) {
+	if c := circles(front, "drawers[].holes"); len(c) != 4 || c[0] != (plane.Point{X: 20 * mm, Y: 48 * mm}) {
 		t.Errorf("the connector's holes are at %v", c)
 	}
-	if c := circles(front, view.DrawerMoreHoles); len(c) != 1 || c[0] != (plane.Point{X: 33 * mm, Y: 208 * mm}) {
+	if c := circles(front, "drawers[].more_holes[]"); len(c) != 1 || c[0] != (plane.Point{X: 33 * mm, Y: 208 * mm}) {
 		t.Errorf("the further hole, only at the left, is at %v", c)
 	}
 }
@@ -152,12 +154,12 @@ func TestHardwareDrawsAnything(t *testing.T) {
 	wild.Runner.Lengths[0].Length = 0
 	for name, s := range map[string]*model.HardwareSheet{"empty": {}, "wild": wild} {
 		t.Run(name, func(t *testing.T) {
-			for f := view.NoFigure; f <= view.BackThickness; f++ {
+			for _, path := range append(figurePaths(), "") {
 				for _, at := range []int{-1, 0, 99} {
-					o := view.HardwareOptions{Drawer: at, Runner: at, Screw: at, Focus: f}
+					o := view.HardwareOptions{Drawer: at, Runner: at, Screw: at, Focus: path}
 					for _, d := range []*drawing.Drawing{view.HardwareFront(s, o), view.HardwareSide(s, o)} {
 						if r := d.Bounds(); r.Empty() {
-							t.Fatalf("nothing is drawn of figure %d", f)
+							t.Fatalf("nothing is drawn of figure %s", path)
 						}
 					}
 				}
@@ -189,5 +191,42 @@ func TestHardwareGoldens(t *testing.T) {
 				t.Errorf("%s differs from its golden; look at it and run with -update:\n%s", name, got)
 			}
 		})
+	}
+}
+
+// figurePaths are those of all rows of a sheet, without indexes, and of the items
+// of its lists.
+func figurePaths() []string {
+	var all []string
+	var walk func(prefix string, rows []figure.Row)
+	walk = func(prefix string, rows []figure.Row) {
+		for _, row := range rows {
+			path := prefix + row.Key
+			all = append(all, path)
+			switch v := row.Value.(type) {
+			case *figure.Group:
+				walk(path+".", v.Rows())
+			case *figure.List:
+				all = append(all, path+"[]")
+				walk(path+"[].", v.Empty())
+			}
+		}
+	}
+	walk("", figure.Sheet(new(model.HardwareSheet)))
+	return all
+}
+
+// What a mark says that it shows is a row of the sheet.
+func TestHardwareShowsRows(t *testing.T) {
+	s, paths := full(t), figurePaths()
+	for _, focus := range paths {
+		o := view.HardwareOptions{Drawer: 2, Runner: 1, Screw: 1, Focus: focus}
+		for _, d := range []*drawing.Drawing{view.HardwareFront(s, o), view.HardwareSide(s, o)} {
+			for _, m := range d.Marks {
+				if of := drawing.TagOf(m).Of; of.Figure != "" && !slices.Contains(paths, of.Figure) {
+					t.Fatalf("a mark shows %q, which is no row", of.Figure)
+				}
+			}
+		}
 	}
 }

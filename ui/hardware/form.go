@@ -1,11 +1,12 @@
 package hardware
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/ui/field"
 )
@@ -83,9 +84,10 @@ func (f *form) giveUp() {
 }
 
 // rowOf finds the row of a figure of the sketch.
-func (f *form) rowOf(figure view.Figure) *row {
+func (f *form) rowOf(path string) *row {
 	for _, r := range f.all() {
-		if r.figure == figure && figure != view.NoFigure && (r.item < 0 || r.item == f.page.chosen.screw || r.figure == view.StabiliserHoles) {
+		shown := r.path == path || strings.HasSuffix(path, "[]") && strings.HasPrefix(r.path, path)
+		if shown && path != "" && (r.item < 0 || r.item == f.page.chosen.screw || strings.HasPrefix(path, "stabiliser.")) {
 			return r
 		}
 	}

@@ -7,7 +7,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -145,10 +144,10 @@ func (g *grid) entry(c column, i int) *row {
 func (f *form) screws() fyne.CanvasObject {
 	const path = "runner.lengths[].screws[]."
 	return f.grid("Screw holes in the carcass side", []column{
-		{head: "from edge", spec: spec{path: path + "back", figure: view.ScrewBack}},
-		{head: "up", spec: spec{path: path + "up", figure: view.ScrewUp}},
-		{head: "Ø", spec: spec{path: path + "diameter", figure: view.ScrewDiameter}},
-		{head: "depth", spec: spec{path: path + "depth", figure: view.ScrewDepth}},
+		{head: "from edge", spec: spec{path: path + "back"}},
+		{head: "up", spec: spec{path: path + "up"}},
+		{head: "Ø", spec: spec{path: path + "diameter"}},
+		{head: "depth", spec: spec{path: path + "depth"}},
 	}, func(k *picked) int {
 		if k.runner == nil {
 			return 0
@@ -173,10 +172,10 @@ func (f *form) screws() fyne.CanvasObject {
 func (f *form) stabiliserHoles() fyne.CanvasObject {
 	const path = "stabiliser.holes[]."
 	return f.grid("Its holes in the front", []column{
-		{head: "across", spec: spec{path: path + "across", figure: view.StabiliserHoles}},
-		{head: "up", spec: spec{path: path + "up", figure: view.StabiliserHoles}},
-		{head: "Ø", spec: spec{path: path + "diameter", figure: view.StabiliserHoles, usual: connectorDiameter}},
-		{head: "depth", spec: spec{path: path + "depth", figure: view.StabiliserHoles, usual: connectorDepth}},
+		{head: "across", spec: spec{path: path + "across"}},
+		{head: "up", spec: spec{path: path + "up"}},
+		{head: "Ø", spec: spec{path: path + "diameter", usual: connectorDiameter}},
+		{head: "depth", spec: spec{path: path + "depth", usual: connectorDepth}},
 	}, func(k *picked) int { return len(k.sheet.Stabiliser.Holes) }, func(k *picked) {
 		k.sheet.Stabiliser.Holes = append(k.sheet.Stabiliser.Holes, model.StabiliserHole{Up: 10 * length.Millimetre})
 	}, func(k *picked, i int) {

@@ -7,24 +7,16 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
-	"frontlay/layout/view"
 	"frontlay/model/length"
-	"frontlay/model/message"
 	"frontlay/ui/look"
 )
 
 // figureText is what is written at a dimension. A board whose size is the bay's
 // or the runner's less a figure says so.
 func (p *painter) figureText(m *drawing.Dimension) string {
-	switch view.Figure(m.Of.Index) {
-	case view.BottomDeductWidth:
-		return p.say.Say(message.New("bottom: inside width – %v", p.figure(m.Value)))
-	case view.BackDeductWidth:
-		return p.say.Say(message.New("back: inside width – %v", p.figure(m.Value)))
-	case view.BottomDeductLength:
-		return p.say.Say(message.New("bottom: runner – %v", p.figure(m.Value)))
-	case view.RunnerLength:
-		return p.say.Say(message.New("runner %v", p.figure(m.Value)))
+	if say := m.Say; !say.Empty() {
+		say.Args = []any{p.figure(m.Value)}
+		return p.say.Say(say)
 	}
 	return m.Prefix + p.figure(m.Value)
 }
@@ -72,7 +64,7 @@ func (p *painter) dimension(m *drawing.Dimension, focused bool) {
 	p.tick(b.X, y, pen)
 	middle := (a.X + b.X) / 2
 	if b.X-a.X < box.Width+12 {
-		if m.Prefix != "" || view.Figure(m.Of.Index) == view.RunnerLength { // without the words, perhaps
+		if !m.Say.Empty() { // without the words, perhaps
 			s = m.Prefix + p.figure(m.Value)
 			box = p.measure(s, focused)
 		}
@@ -172,7 +164,7 @@ func (p *painter) write(m *drawing.Dimension, s string, at fyne.Position, box fy
 	ground.Move(at.SubtractXY(2, 0))
 	ground.Resize(box.AddWidthHeight(4, 0))
 	p.written = append(p.written, ground, p.letters(s, at, box, c, bold))
-	p.figures = append(p.figures, placedFigure{view.Figure(m.Of.Index), s, at, box})
+	p.figures = append(p.figures, placedFigure{m.Of.Figure, s, at, box})
 }
 
 func (p *painter) letters(s string, at fyne.Position, box fyne.Size, c color.NRGBA, bold bool) fyne.CanvasObject {

@@ -38,9 +38,9 @@ type Page struct {
 
 	form    *form
 	sketch  *sketch
-	about   *row        // what the caption tells of
-	hovered view.Figure // figure under the pointer
-	onSide  bool        // the sketch is that from the side
+	about   *row   // what the caption tells of
+	hovered string // path of the figure under the pointer
+	onSide  bool   // the sketch is that from the side
 	views   *field.Choice
 	caption *caption
 	faults  *faults
@@ -63,7 +63,7 @@ func New(o Options) *Page {
 	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet, past: history.New(o.Sheet, steps)}
 	p.sketch = newSketch()
 	p.sketch.onPick = p.goTo
-	p.sketch.onHover = func(f view.Figure) { p.hovered = f; p.tell() }
+	p.sketch.onHover = func(f string) { p.hovered = f; p.tell() }
 	p.caption, p.faults = newCaption(), newFaults(p)
 	p.views = field.NewChoice([]string{p.text("Drawer from the front"), p.text("Drawer from the side")},
 		func() int {
@@ -176,10 +176,7 @@ func (p *Page) update() {
 
 // draw shows the sketch and tells of the figure with the focus.
 func (p *Page) draw() {
-	o := view.HardwareOptions{Drawer: p.chosen.drawer, Runner: p.chosen.runner, Screw: p.chosen.screw}
-	if p.about != nil {
-		o.Focus = p.about.figure
-	}
+	o := p.sketched()
 	var d *drawing.Drawing
 	if p.onSide {
 		d = view.HardwareSide(p.sheet, o)
@@ -190,11 +187,20 @@ func (p *Page) draw() {
 	p.tell()
 }
 
+// sketched says what the sketch shows.
+func (p *Page) sketched() view.HardwareOptions {
+	o := view.HardwareOptions{Drawer: p.chosen.drawer, Runner: p.chosen.runner, Screw: p.chosen.screw}
+	if p.about != nil {
+		o.Focus = p.about.path
+	}
+	return o
+}
+
 // look makes a row the one that sketch and caption are about.
 func (p *Page) look(r *row) {
 	p.about = r
-	if r.figure != view.NoFigure && r.figure.OnSide() != p.onSide {
-		p.onSide = r.figure.OnSide()
+	if side, shown := view.OnSide(p.sheet, p.sketched()); shown && side != p.onSide {
+		p.onSide = side
 		p.views.Update()
 	}
 	p.draw()
@@ -203,7 +209,7 @@ func (p *Page) look(r *row) {
 // tell writes what the figure under the pointer, else the one with the focus, is.
 func (p *Page) tell() {
 	r := p.about
-	if p.hovered != view.NoFigure {
+	if p.hovered != "" {
 		if h := p.form.rowOf(p.hovered); h != nil {
 			r = h
 		}
@@ -216,7 +222,7 @@ func (p *Page) tell() {
 }
 
 // goTo gives the focus to the field of a figure.
-func (p *Page) goTo(f view.Figure) {
+func (p *Page) goTo(f string) {
 	if r := p.form.rowOf(f); r != nil {
 		r.focus()
 	}

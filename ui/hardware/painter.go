@@ -18,7 +18,7 @@ import (
 type painter struct {
 	drawing *drawing.Drawing
 	say     message.Language
-	focus   view.Figure
+	focus   string
 	palette look.Palette
 	text    float32 // size of letters
 	stepX   float32 // from one level of upright dimensions to the next
@@ -150,7 +150,7 @@ func (p *painter) paint() {
 
 // stands tells that a mark shows the figure with the focus.
 func (p *painter) stands(t drawing.Tag) bool {
-	return p.focus != view.NoFigure && t.Of.Kind == drawing.SheetFigure && view.Figure(t.Of.Index) == p.focus
+	return view.ShowsFigure(&drawing.Line{Tag: t}, p.focus)
 }
 
 // pen is the pen of a mark; what shows the figure with the focus is drawn with

@@ -7,7 +7,6 @@ import (
 
 	"fyne.io/fyne/v2"
 
-	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/figure"
 	"frontlay/model/length"
@@ -17,13 +16,11 @@ import (
 )
 
 // spec is what the form adds to a figure of the sheet: its path in the file,
-// without indexes, where it shows on the sketch, and what an empty field means
-// where the figure can be left out: in words, or the figure that holds then.
+// without indexes, and what an empty field means where the figure can be left out: in words, or the figure that holds then.
 type spec struct {
-	path   string
-	figure view.Figure
-	none   string
-	usual  func(*picked) length.Length
+	path  string
+	none  string
+	usual func(*picked) length.Length
 }
 
 // row is one field. item is its index in a grid, -1 outside of one; like is a row

@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
-	"frontlay/layout/view"
 	"frontlay/model/message"
 )
 
@@ -18,10 +17,10 @@ type sketch struct {
 	widget.BaseWidget
 	drawing *drawing.Drawing
 	say     message.Language
-	focus   view.Figure
-	hover   view.Figure
-	onPick  func(view.Figure)
-	onHover func(view.Figure) // NoFigure where the pointer is over none
+	focus   string // the path of the figure that a person is about
+	hover   string
+	onPick  func(string)
+	onHover func(string) // empty where the pointer is over none
 
 	box     *fyne.Container
 	figures []placedFigure
@@ -29,7 +28,7 @@ type sketch struct {
 
 // placedFigure is where a figure is written on the sketch, in screen units.
 type placedFigure struct {
-	of   view.Figure
+	of   string
 	text string
 	at   fyne.Position
 	size fyne.Size
@@ -42,7 +41,7 @@ func newSketch() *sketch {
 }
 
 // show shows another drawing, or another figure of it.
-func (s *sketch) show(d *drawing.Drawing, focus view.Figure, say message.Language) {
+func (s *sketch) show(d *drawing.Drawing, focus string, say message.Language) {
 	s.drawing, s.focus, s.say = d, focus, say
 	s.Refresh()
 }
@@ -59,7 +58,7 @@ func (s *sketch) paint() {
 }
 
 // under finds the figure at a place, with some room around for the finger.
-func (s *sketch) under(at fyne.Position) view.Figure {
+func (s *sketch) under(at fyne.Position) string {
 	const around = 4
 	for i := len(s.figures) - 1; i >= 0; i-- {
 		f := &s.figures[i]
@@ -67,12 +66,12 @@ func (s *sketch) under(at fyne.Position) view.Figure {
 			return f.of
 		}
 	}
-	return view.NoFigure
+	return ""
 }
 
 // Tapped leads to the field of a figure.
 func (s *sketch) Tapped(e *fyne.PointEvent) {
-	if f := s.under(e.Position); f != view.NoFigure && s.onPick != nil {
+	if f := s.under(e.Position); f != "" && s.onPick != nil {
 		s.onPick(f)
 	}
 }
@@ -84,9 +83,9 @@ func (s *sketch) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
 func (s *sketch) MouseMoved(e *desktop.MouseEvent) { s.over(s.under(e.Position)) }
 
 // MouseOut ends it.
-func (s *sketch) MouseOut() { s.over(view.NoFigure) }
+func (s *sketch) MouseOut() { s.over("") }
 
-func (s *sketch) over(f view.Figure) {
+func (s *sketch) over(f string) {
 	if f == s.hover {
 		return
 	}
@@ -98,7 +97,7 @@ func (s *sketch) over(f view.Figure) {
 
 // Cursor tells what can be clicked.
 func (s *sketch) Cursor() desktop.Cursor {
-	if s.hover != view.NoFigure {
+	if s.hover != "" {
 		return desktop.PointerCursor
 	}
 	return desktop.DefaultCursor

@@ -5,7 +5,6 @@ import (
 	"reflect"
 	"testing"
 
-	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 )
@@ -40,7 +39,8 @@ func TestRandomWalk(t *testing.T) {
 			case 6:
 				p.Redo()
 			default:
-				p.goTo(view.Figure(r.Intn(int(view.BackThickness) + 1)))
+				rows := p.form.all()
+				p.goTo(rows[r.Intn(len(rows))].path)
 				p.change(func(k *picked) { k.sheet.Unit = length.Unit(r.Intn(4)) })
 				if found := p.Problems(); len(found) > 0 {
 					p.goToPath(found[r.Intn(len(found))].Path)
