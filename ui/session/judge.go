@@ -26,8 +26,8 @@ func (s *Session) Judge(e edit.Edit) error {
 	if before == nil || after == nil || after.Over <= 0 || after.Over <= before.Over {
 		return nil
 	}
-	if most, under := room(next, h.At, before.Stack.Height()); most > 0 {
-		return tooHigh(h.Height, most, under)
+	if most := room(next, h.At, before.Stack.Height()); most > 0 {
+		return tooHigh(h.Height, most)
 	}
 	return message.New("%v is too high for this stack, which has no room left. Lower another front first.", h.Height)
 }
@@ -42,25 +42,21 @@ func (s *Session) judgeHeight(h edit.SetHeight, refused error) error {
 	if b == nil {
 		return refused
 	}
-	if most, under := room(s.Committed(), h.At, b.Stack.Height()); most > 0 {
-		return tooHigh(h.Height, most, under)
+	if most := room(s.Committed(), h.At, b.Stack.Height()); most > 0 {
+		return tooHigh(h.Height, most)
 	}
 	return refused
 }
 
-// tooHigh says the greatest height that is possible, or, where others must keep
-// something of it, what the height must stay under.
-func tooHigh(height, most length.Length, under bool) error {
-	if under {
-		return message.New("%v is too high for this stack: less than %v is possible beside the other fronts.", height, most)
-	}
+// tooHigh says the greatest height that is possible.
+func tooHigh(height, most length.Length) error {
 	return message.New("%v is too high for this stack: at most %v is possible beside the other fronts.", height, most)
 }
 
 // room is the greatest height that a front can have in a stack beside the fixed
-// ones, their gaps, and what the computed ones need at least; under tells that it
-// must be less, because there are computed ones that may be as low as they like.
-func room(p *model.Project, at model.Place, stack length.Length) (most length.Length, under bool) {
+// ones, their gaps, and what the computed ones need: their least height, or the
+// step that heights are rounded to.
+func room(p *model.Project, at model.Place, stack length.Length) length.Length {
 	gap := p.RevealsOf(p.CabinetAt(at)).Gap
 	for i, f := range p.BayAt(at).Fronts {
 		switch {
@@ -69,10 +65,9 @@ func room(p *model.Project, at model.Place, stack length.Length) (most length.Le
 		case f.Height > 0:
 			stack -= f.Height
 		default:
-			stack -= f.Least
-			under = under || f.Least <= 0
+			stack -= max(f.Least, p.RoundingStep())
 		}
 		stack -= gap
 	}
-	return stack, under
+	return stack
 }

@@ -133,13 +133,13 @@ func TestWhatIsGoneIsNotSelected(t *testing.T) {
 func TestJudgeSaysTheGreatestHeight(t *testing.T) {
 	s := session.New(bench(), layout.Solve)
 	// 758 mm of stack and two gaps of 3 mm leave 752 mm for the three fronts, of
-	// which the two others must keep something.
+	// which the two others keep a step of rounding, 1 mm, each.
 	for _, c := range []struct {
 		height int64
 		want   string
 	}{
-		{900, "900 mm is too high for this stack: less than 752 mm is possible beside the other fronts."},
-		{99999, "99999 mm is too high for this stack: less than 752 mm is possible beside the other fronts."},
+		{900, "900 mm is too high for this stack: at most 750 mm is possible beside the other fronts."},
+		{99999, "99999 mm is too high for this stack: at most 750 mm is possible beside the other fronts."},
 		{0, "Height is 0 mm and must be more than 0; write the size, or nothing where it can be left out"},
 		{-5, "Height is -5 mm and must be more than 0; write the size, or nothing where it can be left out"},
 	} {
@@ -148,7 +148,7 @@ func TestJudgeSaysTheGreatestHeight(t *testing.T) {
 			t.Errorf("got %v\nwant %s", err, c.want)
 		}
 	}
-	if err := s.Judge(edit.SetHeight{Height: mm(751)}); err != nil {
+	if err := s.Judge(edit.SetHeight{Height: mm(750)}); err != nil {
 		t.Fatal(err)
 	}
 }
