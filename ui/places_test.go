@@ -51,7 +51,7 @@ func (p *places) write() {
 	status, _ := w.desk.Says()
 	r := report{Title: w.win.Title(), Status: status, Findings: []string{}, Places: map[string]replay.Spot{}}
 	for _, f := range w.session.Result().Findings {
-		r.Findings = append(r.Findings, w.say().Say(f.What))
+		r.Findings = append(r.Findings, w.Say().Say(f.What))
 	}
 	focused := w.win.Canvas().Focused()
 	at := func(name string, o fyne.CanvasObject) {

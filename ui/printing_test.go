@@ -8,7 +8,6 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/sheet"
-	"frontlay/model/message"
 	"frontlay/ui/page/printing"
 )
 
@@ -23,8 +22,7 @@ func TestEscapeStopsWriting(t *testing.T) {
 		return progress(1, 2)
 	}
 	w.do("print")
-	r := w.session.CommittedResult()
-	written := printing.New(w, w.system()).WriteDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, sheet.Options{Parts: []sheet.Part{sheet.JigSettings}, Say: w.say()}), func(message.Message, bool) {})
+	written := printing.New(w, w.system()).WriteTo(filepath.Join(t.TempDir(), "a.pdf"))
 	within10s(t, begun)
 	press(w, fyne.KeyEscape)
 	close(stopped)

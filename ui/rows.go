@@ -6,6 +6,7 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/ui/command"
+	"frontlay/ui/page/exporting"
 	"frontlay/ui/page/help"
 	"frontlay/ui/page/printing"
 	"frontlay/ui/page/rules"
@@ -16,8 +17,6 @@ import (
 // rows are all commands, in the order of their menus. A room that has commands of
 // its own gives them.
 func (w *window) rows() [][]command.Command {
-	export := command.Command{Name: "export", Menu: "File", Words: "Files for machines and other programs…", Scope: command.Project, Leaves: true, Do: w.exportFiles,
-		Can: func() bool { return w.options.Export != nil }}
 	return [][]command.Command{
 		{
 			{Name: "new", Menu: "File", Words: "New…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyN, Mod: command.Ctrl, Do: func() { w.showStart(nil) }},
@@ -26,7 +25,11 @@ func (w *window) rows() [][]command.Command {
 		w.files.Rows(),
 		{
 			{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Icon: "templates", Words: "Templates", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting(printing.New) }},
-			export,
+			{Name: "export", Menu: "File", Words: "Export DXF, SVG and lists…", Scope: command.Project, Leaves: true, Key: fyne.KeyE, Mod: command.Ctrl | command.Shift,
+				Do: func() {
+					w.stage.showOver(reading{}, w.ask.Text("Files for machines and other programs"), exporting.New(w, w.options.Export).Object)
+				},
+				Can: func() bool { return w.options.Export != nil }},
 			{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},
 		},
 		steps.Rows(w),

@@ -2,15 +2,13 @@
 package ui
 
 import (
-	"path/filepath"
 	"time"
 
 	"fyne.io/fyne/v2"
 
 	"frontlay/assets"
-	"frontlay/layout"
-	"frontlay/model/message"
 	"frontlay/ui/look"
+	"frontlay/ui/page/exporting"
 	"frontlay/ui/page/help"
 	"frontlay/ui/page/printing"
 	"frontlay/ui/work"
@@ -77,7 +75,7 @@ type Options struct {
 	// Known keeps what is known of printers; nil: nothing is.
 	Known KnownPrinters
 	// Export, where it is given, writes files for machines and other programs.
-	Export Export
+	Export exporting.Write
 	// Open is the project to open; empty: the demo, or the start page.
 	Open string
 	// Demo opens the demo where no project is named.
@@ -90,22 +88,4 @@ type Options struct {
 	// in good order, and where the system ends it. It is called in a goroutine of
 	// its own.
 	Exit func()
-}
-
-// Export writes the files for machines and other programs into a folder and
-// tells how many there are.
-type Export func(folder string, r layout.Result, say message.Language) (int, error)
-
-// exportFiles asks for a folder and writes the files into one of its own there,
-// so that they do not mix with others.
-func (w *window) exportFiles() {
-	w.ask.Folder(func(path string) {
-		folder := filepath.Join(path, w.FileName()+"-files")
-		n, err := w.options.Export(folder, w.session.CommittedResult(), w.Say())
-		if err != nil {
-			w.ask.Complain(err)
-			return
-		}
-		w.Tell(message.New("Files written into %v: %v", folder, n))
-	})
 }

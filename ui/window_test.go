@@ -24,12 +24,10 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
-	"frontlay/model/message"
 	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/command"
 	"frontlay/ui/look"
-	"frontlay/ui/page/printing"
 	"frontlay/ui/page/start"
 	"frontlay/ui/session"
 	"frontlay/ui/work"
@@ -66,17 +64,6 @@ func samples(s string) (string, []byte, error) {
 type printed struct {
 	path string
 	doc  sheet.Document
-}
-
-// writeAndWait writes a PDF and waits until that is told.
-func (w *window) writeAndWait(t *testing.T, o sheet.Options) {
-	t.Helper()
-	r := w.session.CommittedResult()
-	select {
-	case <-printing.New(w, w.system()).WriteDocument(filepath.Join(t.TempDir(), "a.pdf"), sheet.Make(r.Plan, r.Findings, o), func(message.Message, bool) {}):
-	case <-time.After(10 * time.Second):
-		t.Fatal("nothing was written")
-	}
 }
 
 // newWindow opens a window on the demo.
@@ -357,14 +344,6 @@ func TestUnitsSwitchAtAnyTime(t *testing.T) {
 	}
 }
 
-func TestPDF(t *testing.T) {
-	w, _, pages := newWindow(t, "")
-	w.writeAndWait(t, sheet.Options{Parts: []sheet.Part{sheet.JigSettings}})
-	if got := *pages; len(got) != 1 || filepath.Base(got[0].path) != "a.pdf" || len(got[0].doc.Pages) != 1 {
-		t.Errorf("written: %v", got)
-	}
-}
-
 func TestPlacesAreWritten(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	p := &places{w: w, path: filepath.Join(t.TempDir(), "places.json")}
@@ -506,20 +485,6 @@ func TestNothingChangesUnseen(t *testing.T) {
 	w.do("undo")
 	if !w.desk.Object.Visible() || w.session.Project().Title == "Changed" {
 		t.Error("undo on a page does not show what it undoes")
-	}
-}
-
-// Without a printing system of its own the window offers the system's viewer,
-// and says what must be set there.
-func TestAWrittenPDFCanBeOpened(t *testing.T) {
-	w, _, _ := newWindow(t, "")
-	w.writeAndWait(t, sheet.Options{Parts: []sheet.Part{sheet.Cover}, Say: w.say()})
-	if w.win.Canvas().Overlays().Top() == nil {
-		t.Fatal("nothing is offered")
-	}
-	w.answerWith(t, "Close")
-	if w.win.Canvas().Overlays().Top() != nil {
-		t.Error("the question stays")
 	}
 }
 

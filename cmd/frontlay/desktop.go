@@ -36,7 +36,7 @@ func runWindow(args []string, c console) int {
 		return exitFailed
 	}
 	o := ui.Options{
-		Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: exportFiles,
+		Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles,
 		Demo: *demo, Date: c.now().Format("2006-01-02"),
 	}
 	if len(rest) == 1 {

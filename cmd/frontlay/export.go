@@ -1,10 +1,9 @@
 package main
 
 import (
+	"context"
 	"flag"
 	"fmt"
-	"os"
-	"path/filepath"
 
 	"frontlay/layout"
 	"frontlay/layout/export"
@@ -43,15 +42,9 @@ func runExport(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay export:", err)
 		return exitFailed
 	}
-	if err := os.MkdirAll(*out, 0o777); err != nil {
-		fmt.Fprintln(c.err, plain(err))
+	if err := writeFiles(context.Background(), *out, files, func(int, int) {}); err != nil {
+		fmt.Fprintln(c.err, err)
 		return exitFailed
-	}
-	for _, file := range files {
-		if err := saveBytes(filepath.Join(*out, file.Name), file.Data); err != nil {
-			fmt.Fprintln(c.err, err)
-			return exitFailed
-		}
 	}
 	fmt.Fprintf(c.out, "%s: %s.\n", *out, counted(len(files), "file"))
 	warnOfErrors(r, c)

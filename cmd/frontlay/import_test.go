@@ -60,13 +60,15 @@ ui/page/help: layout/list ui/ask ui/command ui/field fyne.io/fyne/v2
 ui/page/rules: layout/check layout/drawing model model/edit model/length model/message ui/ask ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/page/steps: model/message ui/ask ui/command ui/field ui/session fyne.io/fyne/v2
 ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
-ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/screen ui/session fyne.io/fyne/v2
+ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/page/output ui/screen ui/session fyne.io/fyne/v2
 ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/findings ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
-ui: assets assets/language layout layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
+ui: assets assets/language layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/exporting ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
 ui/tip: ui/look fyne.io/fyne/v2
 ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
 ui/files: model model/message ui/ask ui/command ui/session ui/work fyne.io/fyne/v2
 ui/page/sheets: model model/edit model/length model/message model/yamlfile ui/ask ui/command ui/field ui/hardware ui/session ui/tool fyne.io/fyne/v2
+ui/page/output: model/message ui/ask ui/field fyne.io/fyne/v2
+ui/page/exporting: layout/export model/message ui/ask ui/field ui/page/output ui/session fyne.io/fyne/v2
 assets:
 assets/language: assets model/message
 cmd/frontlay/locale:

@@ -115,7 +115,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.key("Return")
 	d.until("it is written", func(r report) bool { return strings.Contains(r.Status, "bench.pdf") })
 	d.shoot("printed")
-	measureBars(t, filepath.Join(d.home, "bench.pdf"))
+	measureBars(t, filepath.Join(d.home, "bench-templates.pdf"))
 	d.key("ctrl+q")
 	d.wait()
 }

@@ -80,7 +80,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.until("the dialog asks where", func(r report) bool { return r.has("over Save") })
 	d.key("Return")
 	d.until("it is written", func(r report) bool { return strings.Contains(r.Status, "keys.pdf") })
-	measureBars(t, filepath.Join(d.home, "keys.pdf"))
+	measureBars(t, filepath.Join(d.home, "keys-templates.pdf"))
 	d.key("ctrl+q")
 	d.wait()
 }

@@ -8,7 +8,6 @@ import (
 	"fmt"
 	"os"
 	"os/signal"
-	"path/filepath"
 	"runtime/debug"
 	"strings"
 
@@ -78,7 +77,7 @@ func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c 
 	} else {
 		err = writePDF(ctx, out, sheet.Booklet(r.Plan, r.Findings, o), o, c)
 		if err == nil {
-			err = writePDF(ctx, besidePDF(out), sheet.Templates(r.Plan, r.Findings, o), o, c)
+			err = writePDF(ctx, sheet.TemplatesName(out), sheet.Templates(r.Plan, r.Findings, o), o, c)
 		}
 	}
 	if err != nil {
@@ -90,12 +89,6 @@ func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c 
 	}
 	warnOfErrors(r, c)
 	return exitFine
-}
-
-// besidePDF names the templates' PDF beside the booklet's.
-func besidePDF(path string) string {
-	ext := filepath.Ext(path)
-	return strings.TrimSuffix(path, ext) + "-templates" + ext
 }
 
 // writePDF makes the pages and puts them in their place whole. It tells on a

@@ -7,10 +7,8 @@ import (
 	"os"
 	"path/filepath"
 
-	"frontlay/layout"
 	"frontlay/layout/export"
 	"frontlay/layout/sheet"
-	"frontlay/model/message"
 	"frontlay/pdfout"
 	"frontlay/pdfout/lp"
 	"frontlay/ui"
@@ -48,22 +46,22 @@ func (windowPrinter) Print(ctx context.Context, j ui.PrintJob) error {
 	return err
 }
 
-// exportFiles writes the files for machines and other programs into a folder
-// and tells how many there are.
-func exportFiles(folder string, r layout.Result, say message.Language) (int, error) {
-	files, err := export.Files(r.Plan, r.Findings, export.Options{Say: say})
-	if err != nil {
-		return 0, err
-	}
+// writeFiles writes files for machines and other programs into a folder, until the
+// context ends.
+func writeFiles(ctx context.Context, folder string, files []export.File, progress func(done, of int)) error {
 	if err := os.MkdirAll(folder, 0o777); err != nil {
-		return 0, plain(err)
+		return plain(err)
 	}
-	for _, f := range files {
-		if err := saveBytes(filepath.Join(folder, f.Name), f.Data); err != nil {
-			return 0, err
+	for i, f := range files {
+		if ctx.Err() != nil {
+			return ctx.Err()
 		}
+		if err := saveBytes(filepath.Join(folder, f.Name), f.Data); err != nil {
+			return plain(err)
+		}
+		progress(i+1, len(files))
 	}
-	return len(files), nil
+	return nil
 }
 
 // writePages writes finished pages as a PDF for the window, telling how far it

@@ -40,6 +40,21 @@ const (
 // Kinds lists every kind of file.
 func Kinds() []Kind { return []Kind{SVG, DXF, CSV, JSON} }
 
+// Title says what a kind is for.
+func (k Kind) Title() message.Message {
+	switch k {
+	case SVG:
+		return message.New("SVG: drawings to look at and to print")
+	case DXF:
+		return message.New("DXF: fronts and carcass sides for machines, the elevation for CAD")
+	case CSV:
+		return message.New("CSV: lists for a spreadsheet")
+	case JSON:
+		return message.New("JSON: the whole plan for other programs")
+	}
+	return message.New("%v", string(k))
+}
+
 // Options choose what is made. The zero value is every kind, with drawings of
 // the run at 1:10, texts in English and lengths in millimetres.
 type Options struct {

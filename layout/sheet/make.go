@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -52,6 +53,13 @@ func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
 		o.Parts = []Part{CornerTemplates, RunnerTemplates, HandleTemplates}
 	}
 	return Make(p, findings, o)
+}
+
+// TemplatesName names the file of a job's templates, beside that of its booklet;
+// either may have an extension.
+func TemplatesName(booklet string) string {
+	ext := filepath.Ext(booklet)
+	return strings.TrimSuffix(booklet, ext) + "-templates" + ext
 }
 
 // stopNote is what stands on templates while the check has errors that are not

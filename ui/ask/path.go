@@ -101,7 +101,7 @@ func (a *Asker) Path(title, name, ext string, then func(path string)) {
 			}
 			return err == nil
 		},
-		Then: func() { a.replace(title, path, then) },
+		Then: func() { a.MayReplace(title, path, then) },
 	})
 }
 
@@ -115,8 +115,8 @@ func (a *Asker) tellPath(l *field.Label, path string, err error) {
 	l.SetText(a.Say().Say(m))
 }
 
-// replace goes on with a path, after asking where another file is there.
-func (a *Asker) replace(title, path string, then func(path string)) {
+// MayReplace goes on with a path, after asking where another file is there.
+func (a *Asker) MayReplace(title, path string, then func(path string)) {
 	if _, err := os.Stat(path); err != nil || path == a.Own() {
 		then(path)
 		return
@@ -134,12 +134,12 @@ func (a *Asker) replace(title, path string, then func(path string)) {
 // folder on or from the root, and “~” is the home folder in both. Where the name
 // has not the extension it gets it.
 func pathOf(folder, name, ext string) (string, error) {
-	name, folder = strings.TrimSpace(name), fromHome(strings.TrimSpace(folder))
+	name, folder = strings.TrimSpace(name), FromHome(strings.TrimSpace(folder))
 	last := filepath.Base(filepath.FromSlash(name))
 	if name == "" || strings.ContainsRune(name, 0) || os.IsPathSeparator(name[len(name)-1]) || last == "." || last == ".." || last == "~" {
 		return "", message.New("Write a name for the file.")
 	}
-	path := fromHome(name)
+	path := FromHome(name)
 	if !filepath.IsAbs(path) {
 		if folder == "" {
 			return "", message.New("Write the folder for the file, or choose one.")
@@ -167,8 +167,8 @@ func pathOf(folder, name, ext string) (string, error) {
 	return path, nil
 }
 
-// fromHome puts the home folder in the place of a leading “~”.
-func fromHome(path string) string {
+// FromHome puts the home folder in the place of a leading “~”.
+func FromHome(path string) string {
 	rest, tilde := strings.CutPrefix(path, "~")
 	if !tilde || rest != "" && !os.IsPathSeparator(rest[0]) {
 		return path

@@ -33,6 +33,7 @@ type Host struct {
 	App     fyne.App
 	Begun   *model.Project // a new project
 	Path    string         // of the project's file
+	Opened  string         // what another program was to show last
 
 	session *session.Session
 	ask     *ask.Asker
@@ -90,8 +91,11 @@ func (h *Host) Do(e edit.Edit, made ...drawing.Subject) bool {
 // FileName is that of the demo.
 func (h *Host) FileName() string { return "bench" }
 
-// OpenURL opens nothing.
-func (h *Host) OpenURL(*url.URL) error { return nil }
+// OpenURL notes what is to be opened.
+func (h *Host) OpenURL(u *url.URL) error {
+	h.Opened = u.String()
+	return nil
+}
 
 // Face is what is selected of a front, by its number.
 func (h *Host) Face(n int) drawing.Subject {

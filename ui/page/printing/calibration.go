@@ -147,7 +147,7 @@ func (p *Page) Measure(then func(sheet.KnownPrinter)) {
 	}
 	page := field.NewButton(p.ask.Text("Write the calibration page…"), func() {
 		p.ask.Path(p.ask.Text("Write PDF"), p.ask.Text("calibration"), ".pdf", func(path string) {
-			p.WriteDocument(path, sheet.Calibration(p.options), func(m message.Message, failed bool) {
+			p.writeFiles([]file{{path, sheet.Calibration(p.options)}}, func(m message.Message, failed bool) {
 				verdict.Importance = widget.SuccessImportance
 				if failed {
 					verdict.Importance = widget.DangerImportance

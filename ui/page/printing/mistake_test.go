@@ -19,14 +19,14 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 	p := New(h, system)
 	h.Win.SetContent(p.Object)
 	fronts, size := p.wrong[0], p.wrong[1]
-	pages := p.need.Text
+	pages := p.outcome.Need.Text
 	off := func(what string, names ...string) {
 		t.Helper()
 		if !p.write.Disabled() || !p.print.Disabled() {
 			t.Errorf("%s: the buttons can be pressed", what)
 		}
-		if want := h.Ask().Text("Mend first: %v", strings.Join(names, ", ")); p.need.Text != want {
-			t.Errorf("%s: the foot says %q, not %q", what, p.need.Text, want)
+		if want := h.Ask().Text("Mend first: %v", strings.Join(names, ", ")); p.outcome.Need.Text != want {
+			t.Errorf("%s: the foot says %q, not %q", what, p.outcome.Need.Text, want)
 		}
 	}
 	p.paper.SetText("nonsense")
@@ -48,8 +48,8 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 	off("the paper is mended", "Fronts")
 	p.fronts.SetText("")
 	p.boxes[sheet.Cover].SetChecked(true)
-	if p.write.Disabled() || p.print.Disabled() || p.need.Text != pages || size.Note.Visible() || fronts.Note.Visible() {
-		t.Errorf("all is mended, and yet writing is off (%v), the foot says %q", p.write.Disabled(), p.need.Text)
+	if p.write.Disabled() || p.print.Disabled() || p.outcome.Need.Text != pages || size.Note.Visible() || fronts.Note.Visible() {
+		t.Errorf("all is mended, and yet writing is off (%v), the foot says %q", p.write.Disabled(), p.outcome.Need.Text)
 	}
 }
 
@@ -62,7 +62,7 @@ func TestThePageTellsHowWritingWent(t *testing.T) {
 		say  string
 		how  widget.Importance
 	}{
-		{"written", nil, "Written: bench.pdf.", widget.SuccessImportance},
+		{"written", nil, "Written: bench.pdf, bench-templates.pdf.", widget.SuccessImportance},
 		{"not written", errors.New("the disk is full"), "the disk is full", widget.DangerImportance},
 	} {
 		t.Run(c.name, func(t *testing.T) {
@@ -71,14 +71,14 @@ func TestThePageTellsHowWritingWent(t *testing.T) {
 			system.Write = func(string, sheet.Document, func(page, pages int) error) error { return c.err }
 			p := New(h, system)
 			h.Win.SetContent(p.Object)
-			caution := p.outcome.Text
-			within10s(t, p.WriteDocument("bench.pdf", sheet.Document{}, p.tellOutcome))
-			if !strings.Contains(p.outcome.Text, c.say) || p.outcome.Importance != c.how {
-				t.Errorf("the page says %q", p.outcome.Text)
+			caution := p.outcome.Told.Text
+			within10s(t, p.WriteTo("bench.pdf"))
+			if !strings.Contains(p.outcome.Told.Text, c.say) || p.outcome.Told.Importance != c.how {
+				t.Errorf("the page says %q", p.outcome.Told.Text)
 			}
 			p.boxes[sheet.Cover].SetChecked(false)
-			if p.outcome.Text != caution {
-				t.Errorf("other pages are chosen, and the page still says %q", p.outcome.Text)
+			if p.outcome.Told.Text != caution {
+				t.Errorf("other pages are chosen, and the page still says %q", p.outcome.Told.Text)
 			}
 		})
 	}

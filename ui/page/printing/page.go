@@ -3,7 +3,7 @@
 package printing
 
 import (
-	"net/url"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -13,23 +13,19 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
-	"frontlay/model/message"
 	"frontlay/ui/ask"
 	"frontlay/ui/field"
+	"frontlay/ui/page/output"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
 )
 
 // Host is what the page needs of the window around it.
 type Host interface {
+	output.Host
 	Session() *session.Session
-	Ask() *ask.Asker
-	Preferences() fyne.Preferences
 	// FileName is what files of the project are called, without an extension.
 	FileName() string
-	// OpenURL opens what another program shows.
-	OpenURL(*url.URL) error
-	Tell(message.Message)
 }
 
 // System is what the computer can do with pages.
@@ -57,14 +53,15 @@ type Page struct {
 	system  System
 	ask     *ask.Asker
 	options sheet.Options
-	pages   []sheet.Page
+	docs    []sheet.Document // the booklet, the templates: a file each
+	pages   []sheet.Page     // of all
 	at      int
 	zoom    float32 // 1: the whole page is seen
 
 	picture *screen.Still
 	frame   *container.Scroll
-	need    *field.Label
-	outcome *field.Label // of writing and printing; before, what to see to
+	outcome *output.Outcome
+	choices output.Choices
 	title   *field.Label
 	fronts  *field.Text
 	paper   *field.Offer
@@ -74,12 +71,23 @@ type Page struct {
 	boxes   map[sheet.Part]*field.Check
 	write   *field.Button
 	print   *field.Button
+	keeps   bool // what is chosen
 	begun   bool // the page is whole, and what is chosen on it makes pages
 }
 
-// New makes the page.
+// New makes the page. It begins with what was chosen for the project last.
 func New(h Host, s System) *Page {
 	p := laidOut(h, s)
+	if last, ok := p.choices.Last(); ok {
+		p.fronts.SetText(last[0])
+		p.options.Parts = nil
+		for _, part := range sheet.Parts() {
+			if slices.Contains(last[1:], string(part)) {
+				p.options.Parts = append(p.options.Parts, part)
+			}
+		}
+	}
+	p.keeps = true
 	p.begin()
 	return p
 }
@@ -113,10 +121,8 @@ func (p *Page) begin() {
 }
 
 func laidOut(h Host, s System) *Page {
-	p := &Page{host: h, system: s, ask: h.Ask(), zoom: 1, need: field.NewLabel(""), outcome: field.NewLabel(""), title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
+	p := &Page{host: h, system: s, ask: h.Ask(), zoom: 1, outcome: output.New(h), choices: output.Choices{Host: h, Page: "print"}, title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
 	p.options = sheet.Options{Date: p.system.Date, Say: p.ask.Say()}
-	p.outcome.Wrapping = fyne.TextWrapWord
-	p.need.Wrapping, p.need.TextStyle.Bold = fyne.TextWrapWord, true
 	p.picture = screen.NewPage(&sheet.Page{}, p.options.Say, fyne.NewSize(200, 260))
 	for _, part := range sheet.Parts() {
 		p.parts.Add(p.partBox(part))
@@ -124,16 +130,15 @@ func laidOut(h Host, s System) *Page {
 	p.write = field.NewButton(p.ask.Text("Write PDF…"), p.writePDF)
 	p.write.Importance = widget.HighImportance
 	p.print = field.NewButton(p.ask.Text("Print…"), func() { p.printNow() })
-	_, form := field.Scrolled(field.Column(
+	form := field.Column(
 		field.Heading(p.ask.Text("What to print")), p.sets(), p.parts,
 		field.Heading(p.ask.Text("Fronts")), p.frontsRow(),
 		field.Heading(p.ask.Text("Paper")), p.paperRow(), p.correctionRow(),
-	))
-	buttons := container.NewGridWithColumns(1, p.write)
+	)
+	buttons := []fyne.CanvasObject{p.write}
 	if p.system.Printer != nil {
-		buttons = container.NewGridWithColumns(2, p.write, p.print)
+		buttons = append(buttons, p.print)
 	}
-	left := container.NewBorder(nil, container.NewPadded(field.Column(p.need, p.outcome, buttons)), nil, nil, form)
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
 		field.NewButton(p.ask.Text("Page before"), func() { p.turn(-1) }),
@@ -145,9 +150,7 @@ func laidOut(h Host, s System) *Page {
 	)
 	view := field.NewView(p.picture)
 	p.frame = view.Scroll
-	split := container.NewHSplit(left, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
-	split.Offset = 0.34
-	p.Object = split
+	p.Object = output.Halves(form, p.outcome, buttons, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
 	return p
 }
 
@@ -259,28 +262,53 @@ func (p *Page) make() {
 	if !p.begun {
 		return
 	}
-	p.outcome.Importance = widget.MediumImportance
-	p.outcome.SetText(p.ask.Text("Print at actual size (100 %) and measure the check bars before you drill."))
+	p.outcome.Before(p.ask.Text("Print at actual size (100 %) and measure the check bars before you drill."))
 	defer p.able()
 	if wrong := field.Mistaken(p.wrong...); len(wrong) > 0 {
-		p.need.SetText(p.ask.Text("Mend first: %v", strings.Join(wrong, ", ")))
+		p.outcome.Need.SetText(p.ask.Text("Mend first: %v", strings.Join(wrong, ", ")))
 		return
 	}
+	p.docs, p.pages = nil, nil
 	if len(p.options.Parts) == 0 {
-		p.pages = nil
-		p.need.SetText(p.ask.Text("Choose what to print."))
+		p.outcome.Need.SetText(p.ask.Text("Choose what to print."))
 	} else {
-		r := p.host.Session().CommittedResult()
-		doc := sheet.Make(r.Plan, r.Findings, p.options)
-		p.pages = doc.Pages
-		p.need.SetText(p.ask.Text("Pages: %v", len(p.pages)))
-		if len(p.pages) == 0 {
-			p.need.SetText(p.ask.Text("What is chosen needs no pages: these fronts have no holes of that kind."))
+		for _, template := range []bool{false, true} {
+			if doc := p.document(template); len(doc.Pages) > 0 {
+				p.docs, p.pages = append(p.docs, doc), append(p.pages, doc.Pages...)
+			}
 		}
-		p.tellUse(doc)
+		p.outcome.Need.SetText(p.ask.Text("Pages: %v", len(p.pages)))
+		if len(p.pages) == 0 {
+			p.outcome.Need.SetText(p.ask.Text("What is chosen needs no pages: these fronts have no holes of that kind."))
+		}
+		p.tellUse()
+	}
+	if p.keeps {
+		chosen := []string{p.fronts.Text}
+		for _, part := range p.options.Parts {
+			chosen = append(chosen, string(part))
+		}
+		p.choices.Keep(chosen...)
 	}
 	p.at = min(p.at, max(len(p.pages)-1, 0))
 	p.turn(0)
+}
+
+// document makes the chosen parts that are templates, or the others. They are files
+// of their own because the printer's settings differ.
+func (p *Page) document(template bool) sheet.Document {
+	o := p.options
+	o.Parts = nil
+	for _, part := range p.options.Parts {
+		if part.Template() == template {
+			o.Parts = append(o.Parts, part)
+		}
+	}
+	if len(o.Parts) == 0 {
+		return sheet.Document{}
+	}
+	r := p.host.Session().CommittedResult()
+	return sheet.Make(r.Plan, r.Findings, o)
 }
 
 // able lets the pages be written and printed where there are any, as they were
@@ -291,21 +319,14 @@ func (p *Page) able() {
 	p.print.Able(on && !p.asking)
 }
 
-// tellOutcome tells how writing or printing went, until something else is chosen.
-func (p *Page) tellOutcome(m message.Message, failed bool) {
-	p.outcome.Importance = widget.SuccessImportance
-	if failed {
-		p.outcome.Importance = widget.DangerImportance
-	}
-	p.outcome.SetText(p.ask.Say().Say(m))
-}
-
 // tellUse writes beside each part how much paper it takes, and ticks those that
 // are chosen.
-func (p *Page) tellUse(doc sheet.Document) {
+func (p *Page) tellUse() {
 	say := map[sheet.Part]string{}
-	for _, u := range sheet.Usage(doc, p.options.Paper) {
-		say[u.Part] = p.ask.Say().Say(u.Say())
+	for _, doc := range p.docs {
+		for _, u := range sheet.Usage(doc, p.options.Paper) {
+			say[u.Part] = p.ask.Say().Say(u.Say())
+		}
 	}
 	for part, box := range p.boxes {
 		text := say[part]

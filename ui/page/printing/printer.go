@@ -8,13 +8,13 @@ import (
 	"time"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
 	"frontlay/ui/ask"
 	"frontlay/ui/field"
+	"frontlay/ui/page/output"
 )
 
 // Printer is the printing system of a computer. Its methods are called in the
@@ -95,37 +95,30 @@ func (p *Page) askPrinter(names []string, standard string) {
 	})
 }
 
-// send prints in the background, with a bar and a way to stop. What it returns
-// is closed once everything is told.
+// send prints in the background. What it returns is closed once everything is
+// told.
 func (p *Page) send(printer string, copies int) <-chan struct{} {
-	sent := make(chan struct{})
-	r := p.host.Session().CommittedResult()
-	ctx, cancel := context.WithCancel(context.Background())
-	bar := widget.NewProgressBar()
-	d := p.ask.Notice(p.ask.Text("Printing on %v", printer), p.ask.Text("Stop"), container.New(field.AtLeast(360), bar), nil, cancel)
-	job := Job{
-		Printer: printer, Title: p.host.Session().Committed().Title, Copies: copies, Paper: p.options.Paper,
-		Document: sheet.Make(r.Plan, r.Findings, p.options),
-		Progress: func(page, pages int) {
-			fyne.Do(func() { bar.SetValue(float64(page) / float64(max(pages, 1))) })
-		},
-	}
-	go func() {
-		err := p.system.Printer.Print(ctx, job)
-		stopped := ctx.Err() != nil
-		fyne.Do(func() {
-			defer close(sent)
-			d.Hide()
-			switch {
-			case stopped:
-				p.tellOutcome(message.New("Stopped; nothing was printed."), true)
-			case err != nil:
-				p.tellOutcome(message.Of(err), true)
-				p.ask.Complain(err)
-			default:
-				p.tellOutcome(message.New("Sent to %v.", printer), false)
+	docs, all := p.docs, len(p.pages)
+	job := Job{Printer: printer, Title: p.host.Session().Committed().Title, Copies: copies, Paper: p.options.Paper}
+	return output.Work(p.ask, p.ask.Text("Printing on %v", printer), func(ctx context.Context, progress func(done, of int)) error {
+		before := 0
+		for _, doc := range docs {
+			job.Document, job.Progress = doc, func(page, pages int) { progress(before+page, all) }
+			if err := p.system.Printer.Print(ctx, job); err != nil {
+				return err
 			}
-		})
-	}()
-	return sent
+			before += len(doc.Pages)
+		}
+		return nil
+	}, func(stopped bool, err error) {
+		switch {
+		case stopped:
+			p.outcome.Tell(message.New("Stopped. What the printer has already can be stopped there."), true)
+		case err != nil:
+			p.outcome.Tell(message.Of(err), true)
+			p.ask.Complain(err)
+		default:
+			p.outcome.Tell(message.New("Sent to %v.", printer), false)
+		}
+	})
 }

@@ -78,7 +78,7 @@ func TestNoTemplateWithoutHoles(t *testing.T) {
 	}
 	p := Templates(h, system)
 	p.fronts.SetText("8")
-	if len(p.pages) > 0 || !p.write.Disabled() || !p.print.Disabled() || p.need.Text == h.Ask().Text("Pages: %v", 0) {
-		t.Errorf("pages: %d, writing is off: %v, it says %q", len(p.pages), p.write.Disabled(), p.need.Text)
+	if len(p.pages) > 0 || !p.write.Disabled() || !p.print.Disabled() || p.outcome.Need.Text == h.Ask().Text("Pages: %v", 0) {
+		t.Errorf("pages: %d, writing is off: %v, it says %q", len(p.pages), p.write.Disabled(), p.outcome.Need.Text)
 	}
 }

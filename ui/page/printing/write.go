@@ -1,98 +1,102 @@
 package printing
 
 import (
-	"errors"
-	"net/url"
+	"context"
 	"path/filepath"
-
-	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/widget"
+	"strings"
 
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
-	"frontlay/ui/ask"
+	"frontlay/ui/page/output"
 )
 
-// writePDF asks where the PDF goes, writes it, and tells on the page how that
-// went.
+// pdf is the extension of what is written.
+const pdf = ".pdf"
+
+// file is pages and where they go.
+type file struct {
+	path string
+	doc  sheet.Document
+}
+
+// writePDF asks where the pages go: the booklet, and the templates beside it.
 func (p *Page) writePDF() {
-	o := p.options
-	p.ask.Path(p.ask.Text("Write PDF"), p.host.FileName(), ".pdf", func(path string) {
-		r := p.host.Session().CommittedResult()
-		p.WriteDocument(path, sheet.Make(r.Plan, r.Findings, o), p.tellOutcome)
-	})
-}
-
-// errStopped ends writing when the person stops it.
-var errStopped = errors.New("stopped")
-
-// WriteDocument writes pages in the background, with a bar and a way to stop. told
-// hears how that went, to tell it where it was asked for. What it returns is
-// closed once everything is told.
-func (p *Page) WriteDocument(path string, doc sheet.Document, told func(m message.Message, failed bool)) <-chan struct{} {
-	finished := make(chan struct{})
-	bar := widget.NewProgressBar()
-	stop := make(chan struct{})
-	done := false
-	d := p.ask.Notice(p.ask.Text("Writing %v", filepath.Base(path)), p.ask.Text("Stop"), bar, nil, func() {
-		if !done {
-			close(stop)
-		}
-	})
-	go func() {
-		err := p.system.Write(path, doc, func(page, pages int) error {
-			select {
-			case <-stop:
-				return errStopped
-			default:
-			}
-			fyne.Do(func() { bar.SetValue(float64(page) / float64(max(pages, 1))) })
-			return nil
-		})
-		fyne.Do(func() {
-			done = true
-			d.Hide()
-			told(p.written(path, err))
-			close(finished)
-		})
-	}()
-	return finished
-}
-
-// written tells how writing went, also on the status line.
-func (p *Page) written(path string, err error) (m message.Message, failed bool) {
-	switch {
-	case errors.Is(err, errStopped):
-		m, failed = message.New("Stopped; nothing was written."), true
-	case err != nil:
-		p.ask.Complain(err)
-		return message.Of(err), true
-	default:
-		m = message.New("Written: %v. Print it at actual size and measure the check bars.", filepath.Base(path))
-		if p.system.Printer == nil {
-			p.offerViewer(path)
-		}
+	name := p.host.FileName()
+	if len(p.docs) == 1 && p.templates(p.docs[0]) {
+		name = strings.TrimSuffix(sheet.TemplatesName(name+pdf), pdf)
 	}
-	p.host.Tell(m)
-	return m, failed
-}
-
-// offerViewer opens a PDF in the system's viewer, where there is no printing
-// system that the window knows, with what must be set there.
-func (p *Page) offerViewer(path string) {
-	p.ask.Choose(ask.Question{
-		Title: p.ask.Text("Written"), Answers: []string{p.ask.Text("Open it to print"), p.ask.Text("Close")},
-		Text: p.ask.Text("%v is written. In the viewer's print dialog choose actual size (100 %%), not “fit to page”, and measure the check bars before you drill.", filepath.Base(path)),
-	}, func(i int) {
-		if i != 0 {
+	title := p.ask.Text("Write PDF")
+	p.ask.Path(title, name, pdf, func(path string) {
+		if len(p.docs) == 1 {
+			p.WriteTo(path)
 			return
 		}
-		abs, err := filepath.Abs(path)
-		if err == nil {
-			err = p.host.OpenURL(&url.URL{Scheme: "file", Path: filepath.ToSlash(abs)})
+		p.ask.MayReplace(title, sheet.TemplatesName(path), func(string) { p.WriteTo(path) })
+	})
+}
+
+// templates tells that a document is one of templates.
+func (p *Page) templates(doc sheet.Document) bool { return sheet.Part(doc.Pages[0].Kind).Template() }
+
+// WriteTo writes the pages that are shown into a PDF, or the booklet into it and
+// the templates beside it, and tells on the page how that went. What it returns is
+// closed once that is told.
+func (p *Page) WriteTo(path string) <-chan struct{} {
+	files := []file{{path, p.docs[0]}}
+	if len(p.docs) > 1 {
+		files = append(files, file{sheet.TemplatesName(path), p.docs[1]})
+	}
+	return p.writeFiles(files, func(m message.Message, failed bool) {
+		p.outcome.Tell(m, failed)
+		if failed {
+			return
 		}
-		if err != nil {
+		open := []output.Open{{Text: message.New("Open it"), Path: path}}
+		if len(files) > 1 {
+			open = []output.Open{{Text: message.New("Open the drawings"), Path: path}, {Text: message.New("Open the templates"), Path: files[1].path}}
+		}
+		p.outcome.Offer(filepath.Dir(path), open...)
+	})
+}
+
+// writeFiles writes pages in the background. told hears how that went, to tell it
+// where it was asked for.
+func (p *Page) writeFiles(files []file, told func(m message.Message, failed bool)) <-chan struct{} {
+	var names []string
+	all := 0
+	for _, f := range files {
+		names, all = append(names, filepath.Base(f.path)), all+len(f.doc.Pages)
+	}
+	written := 0
+	return output.Work(p.ask, p.ask.Text("Writing %v", strings.Join(names, ", ")), func(ctx context.Context, progress func(done, of int)) error {
+		before := 0
+		for _, f := range files {
+			err := p.system.Write(f.path, f.doc, func(page, pages int) error {
+				progress(before+page, all)
+				return ctx.Err()
+			})
+			if err != nil {
+				return err
+			}
+			written, before = written+1, before+len(f.doc.Pages)
+		}
+		return nil
+	}, func(stopped bool, err error) {
+		m, failed := message.New("Written: %v. Print at actual size and measure the check bars.", strings.Join(names, ", ")), true
+		switch {
+		case stopped && written > 0:
+			m = message.New("Stopped; written was only %v.", names[0])
+		case stopped:
+			m = message.New("Stopped; nothing was written.")
+		case err != nil:
 			p.ask.Complain(err)
+			m = message.Of(err)
+		default:
+			failed = false
+		}
+		told(m, failed)
+		if err == nil || stopped {
+			p.host.Tell(m)
 		}
 	})
 }
