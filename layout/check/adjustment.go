@@ -12,6 +12,7 @@ import (
 var adjustment = Rule{
 	Name:     "adjustment",
 	Title:    message.New("Adjusting keeps cover and gaps"),
+	Wrong:    message.New("Adjusting spoils cover or gaps"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Doc: "A front that is moved by all that its connector adjusts shows the drawer bottom, or " +

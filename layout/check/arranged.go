@@ -10,6 +10,7 @@ import (
 var lineUp = Rule{
 	Name:     "line-up",
 	Title:    message.New("Fronts line up as asked"),
+	Wrong:    message.New("Fronts don't line up"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "A front is asked to line up with another and can't: there is no such front, two " +
@@ -54,6 +55,7 @@ func findLineUp(s *search) {
 var span = Rule{
 	Name:     "span",
 	Title:    message.New("Wide fronts stand at an end of the stack"),
+	Wrong:    message.New("A wide front stands in between"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "A front is asked to span several bays but does not stand at the top or the " +

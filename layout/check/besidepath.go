@@ -15,6 +15,7 @@ var besideClear = model.Limit{Key: "beside_clear", Title: message.New("clearance
 var besidePath = Rule{
 	Name:     "beside-path",
 	Title:    message.New("Drawers open past what stands beside"),
+	Wrong:    message.New("A drawer can't open"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{besideClear},

@@ -12,6 +12,7 @@ import (
 var collision = Rule{
 	Name:     "collision",
 	Title:    message.New("Fronts do not collide"),
+	Wrong:    message.New("Fronts collide"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "Two fronts take the same place, so neither can be hung. Found is how far they " +

@@ -10,6 +10,7 @@ import (
 var contents = Rule{
 	Name:     "contents",
 	Title:    message.New("What drawers hold is known"),
+	Wrong:    message.New("Contents not known"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Doc: "The hardware sheet says what its runners carry, but for some drawers nobody has said " +

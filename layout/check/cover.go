@@ -12,6 +12,7 @@ import (
 var coverBelow = Rule{
 	Name:     "cover-below",
 	Title:    message.New("Front hides the drawer bottom"),
+	Wrong:    message.New("Drawer bottom shows or nearly does"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The front does not reach as far below the drawer bottom's underside as asked, so " +
@@ -48,6 +49,7 @@ func findCoverBelow(s *search) {
 var coverBeside = Rule{
 	Name:     "cover-beside",
 	Title:    message.New("Front hides the drawer's sides"),
+	Wrong:    message.New("Drawer side shows"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The drawer is wider than its front on one side, so its side shows past the " +

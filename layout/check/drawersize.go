@@ -10,6 +10,7 @@ import (
 var drawerSize = Rule{
 	Name:     "drawer-size",
 	Title:    message.New("Drawer keeps a usable size"),
+	Wrong:    message.New("Drawer too small"),
 	Severity: Error,
 	Forbids:  Drilling,
 	Doc: "The bay is so narrow, or the runner so short, that nothing is left of the " +

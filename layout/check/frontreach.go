@@ -17,6 +17,7 @@ var frontReach = model.Limit{
 var heldNearTop = Rule{
 	Name:     "front-reach",
 	Title:    message.New("Fronts are held near their top"),
+	Wrong:    message.New("Front held too low"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{frontReach},

@@ -11,6 +11,7 @@ import (
 var hardware = Rule{
 	Name:     "hardware",
 	Title:    message.New("Hardware is known"),
+	Wrong:    message.New("Hardware not known"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "A bay or a front names a hardware sheet, a drawer height or a runner length that " +

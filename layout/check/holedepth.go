@@ -20,6 +20,7 @@ func DrillPoint(p *model.Project) length.Length { return drillPoint.In(p) }
 var holeDepth = Rule{
 	Name:     "hole-depth",
 	Title:    message.New("Holes do not come through the face"),
+	Wrong:    message.New("Holes too deep"),
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{web, drillPoint},

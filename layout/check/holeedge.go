@@ -15,6 +15,7 @@ import (
 var holeEdge = Rule{
 	Name:     "hole-edge",
 	Title:    message.New("Holes keep away from the edges"),
+	Wrong:    message.New("Hole too near an edge"),
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{plan.HoleEdge},

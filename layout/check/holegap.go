@@ -17,6 +17,7 @@ var leastHoleGap = model.Limit{Key: "hole_gap", Title: message.New("between the 
 var holeGap = Rule{
 	Name:     "hole-gap",
 	Title:    message.New("Holes keep away from each other"),
+	Wrong:    message.New("Holes too close"),
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{leastHoleGap},

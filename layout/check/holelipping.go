@@ -10,6 +10,7 @@ import (
 var holeLipping = Rule{
 	Name:     "hole-lipping",
 	Title:    message.New("Holes keep out of the lipping"),
+	Wrong:    message.New("Hole in the lipping"),
 	Severity: Error,
 	Forbids:  Drilling,
 	Doc: "A hole cuts into the lipping glued to the front's edges, which splits off or " +

@@ -13,6 +13,7 @@ import (
 var holeRows = Rule{
 	Name:     "hole-rows",
 	Title:    message.New("Runners are on hole rows"),
+	Wrong:    message.New("Off the hole rows"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Doc: "The project asks for runners on hole rows and this one is off them, because its " +

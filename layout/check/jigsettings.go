@@ -14,6 +14,7 @@ var settingsApart = model.Limit{Key: "settings_apart", Title: message.New("jig s
 var jigSettings = Rule{
 	Name:     "jig-settings",
 	Title:    message.New("Jig settings that nearly agree do agree"),
+	Wrong:    message.New("Jig settings nearly agree"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{settingsApart},

@@ -13,6 +13,7 @@ var sidesApart = model.Limit{Key: "sides_apart", Title: message.New("edge distan
 var leftRight = Rule{
 	Name:     "left-right",
 	Title:    message.New("Left and right can't be mistaken"),
+	Wrong:    message.New("Left and right alike"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{sidesApart},

@@ -14,6 +14,7 @@ var levelWithin = model.Limit{Key: "nearly_level", Title: message.New("lines clo
 var nearlyLevel = Rule{
 	Name:     "nearly-level",
 	Title:    message.New("Lines that nearly meet do meet"),
+	Wrong:    message.New("Nearly level"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{levelWithin},

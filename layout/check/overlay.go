@@ -15,6 +15,7 @@ var leastOverlay = model.Limit{Key: "least_overlay", Title: message.New("least o
 var overlay = Rule{
 	Name:     "overlay",
 	Title:    message.New("Front covers the carcass edges"),
+	Wrong:    message.New("Carcass edge shows"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{leastOverlay},

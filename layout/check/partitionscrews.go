@@ -16,6 +16,7 @@ var screwGap = model.Limit{Key: "screw_gap", Title: message.New("between opposit
 var partitionScrews = Rule{
 	Name:     "partition-screws",
 	Title:    message.New("Runner screws have room in the board"),
+	Wrong:    message.New("Screws too long for the board"),
 	Severity: Error,
 	Forbids:  Screwing,
 	Limits:   []model.Limit{screwGap},
@@ -167,6 +168,7 @@ func clash(a, b sideScrew) length.Length { return (a.hole.Diameter + b.hole.Diam
 var screwReach = Rule{
 	Name:     "screw-reach",
 	Title:    message.New("How deep opposite runner screws go is known"),
+	Wrong:    message.New("Depth of screws not known"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Doc: "Runner screws stand opposite each other in a partition, and a hardware sheet does not " +

@@ -18,6 +18,7 @@ var (
 var reveal = Rule{
 	Name:     "reveal",
 	Title:    message.New("Gaps are even and sensible"),
+	Wrong:    message.New("Gap too small or too large"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{leastGap, greatestGap},

@@ -11,6 +11,7 @@ import (
 var roomAbove = Rule{
 	Name:     "room-above",
 	Title:    message.New("Room above the drawer"),
+	Wrong:    message.New("No room above the drawer"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The drawer's sides, back or rails, or what it is to hold, come closer to the " +

@@ -15,7 +15,8 @@ import (
 // the templates read it here.
 type Rule struct {
 	Name     string          // how a project file speaks of it
-	Title    message.Message // what people read
+	Title    message.Message // what people read: what it makes sure of
+	Wrong    message.Message // what is wrong where it finds something, in few words without figures
 	Severity Severity        // what it counts as unless the project says otherwise
 	Forbids  Work            // what must not be done while an error of it is open
 	Limits   []model.Limit   // what it compares with and a project can set

@@ -11,6 +11,7 @@ import (
 var runnerDepth = Rule{
 	Name:     "runner-depth",
 	Title:    message.New("Runner fits the depth"),
+	Wrong:    message.New("Runner too long"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The runner is longer than the cabinet is deep inside, the front's thickness " +

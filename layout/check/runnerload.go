@@ -12,6 +12,7 @@ import (
 var runnerLoad = Rule{
 	Name:     "runner-load",
 	Title:    message.New("Runner carries the load"),
+	Wrong:    message.New("Runner overloaded"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "Front, drawer and contents weigh more than the pair of runners carries, so they " +

@@ -11,6 +11,7 @@ import (
 var runnerLow = Rule{
 	Name:     "runner-low",
 	Title:    message.New("Runner clears the board below"),
+	Wrong:    message.New("Runner too low"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The runner of a drawer on the carcass bottom or on a shelf lies " +

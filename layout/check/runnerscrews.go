@@ -10,6 +10,7 @@ import (
 var runnerScrews = Rule{
 	Name:     "runner-screws",
 	Title:    message.New("Runners in use have screw holes"),
+	Wrong:    message.New("Screw holes not known"),
 	Severity: Advice,
 	Forbids:  Nothing,
 	Doc: "The hardware sheet has no screw holes for a runner length that is used, so no runner " +

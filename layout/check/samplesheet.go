@@ -11,6 +11,7 @@ import (
 var sampleSheet = Rule{
 	Name:     "sample-sheet",
 	Title:    message.New("Hardware figures are a maker's"),
+	Wrong:    message.New("Invented hardware"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Doc: "A bay or a front uses a hardware sheet whose figures are invented: a sample that " +

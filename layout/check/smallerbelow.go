@@ -10,6 +10,7 @@ import (
 var smallerBelow = Rule{
 	Name:     "smaller-below",
 	Title:    message.New("Fronts do not grow upwards"),
+	Wrong:    message.New("Lower front smaller than above"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Doc: "A stack is to be equal or graduated, and fronts were moved so that runners fall on " +

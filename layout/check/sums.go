@@ -15,6 +15,7 @@ import (
 var sums = Rule{
 	Name:     "sums",
 	Title:    message.New("Heights and widths add up"),
+	Wrong:    message.New("Sizes don't add up"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The heights of a stack's fronts and gaps, or the widths of a cabinet's bays, do " +

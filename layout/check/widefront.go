@@ -14,6 +14,7 @@ var wideFrom = model.Limit{Key: "wide_front", Title: message.New("width from whi
 var wideFront = Rule{
 	Name:     "wide-front",
 	Title:    message.New("Wide drawers have a stabiliser"),
+	Wrong:    message.New("Wide drawer without stabiliser"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{wideFrom},

@@ -75,9 +75,14 @@ func grouped(rows []check.Finding) []group {
 		if !known {
 			k = len(all)
 			at[f.Rule] = k
-			all = append(all, group{rule: f.Rule, title: titleOf(f.Rule), severity: view.Severity(f)})
+			all = append(all, group{rule: f.Rule, title: wrongOf(f.Rule), severity: view.Severity(f)})
 		}
 		all[k].found = append(all[k].found, i)
+	}
+	for k := range all { // one alone says its figure
+		if f := &rows[all[k].found[0]]; len(all[k].found) == 1 && !f.Flag.Empty() {
+			all[k].title = f.Flag
+		}
 	}
 	slices.SortStableFunc(all, func(a, b group) int { return cmp.Compare(a.severity, b.severity) })
 	if len(accepted.found) > 0 {
@@ -86,10 +91,11 @@ func grouped(rows []check.Finding) []group {
 	return all
 }
 
-func titleOf(rule string) message.Message {
+// wrongOf is what is wrong where a rule has found something.
+func wrongOf(rule string) message.Message {
 	for _, r := range check.Rules() {
 		if r.Name == rule {
-			return r.Title
+			return r.Wrong
 		}
 	}
 	return message.Message{}

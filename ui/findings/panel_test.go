@@ -137,8 +137,15 @@ func TestItListsWhatIsFound(t *testing.T) {
 			if k < 0 || s.found()[k].Severity != severity {
 				continue
 			}
-			head := r.Title.String() + " (" + severity.Word().String() + "): " + strconv.Itoa(of[r.Name])
-			if chip := strconv.Itoa(of[r.Name]) + " " + r.Title.String(); !strings.Contains(words, chip) || !strings.Contains(words, head) {
+			wrong := r.Wrong.String()
+			if wrong == "" || r.Title.String() == wrong {
+				t.Errorf("%s says %q where it finds something", r.Name, wrong)
+			}
+			if flag := s.found()[k].Flag; of[r.Name] == 1 && !flag.Empty() {
+				wrong = flag.String()
+			}
+			head := wrong + " (" + severity.Word().String() + "): " + strconv.Itoa(of[r.Name])
+			if chip := strconv.Itoa(of[r.Name]) + " " + wrong; !strings.Contains(words, chip) || !strings.Contains(words, head) {
 				t.Errorf("%q or %q is not shown: %s", chip, head, words)
 			}
 			at := strings.Index(words, head)
@@ -409,7 +416,7 @@ func TestAChipGoesToTheNextPlace(t *testing.T) {
 	title := ""
 	for _, r := range check.Rules() {
 		if r.Name == rule {
-			title = r.Title.String()
+			title = r.Wrong.String()
 		}
 	}
 	for i := range 2 * len(places) {
