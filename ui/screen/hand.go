@@ -18,6 +18,22 @@ import (
 // near is how close the pointer must be to a line, in screen units.
 const near = 5
 
+// gestures is what the pointer does on the drawing, with the tool in the hand.
+type gestures struct {
+	on       *Screen
+	now      func() time.Time
+	hand     tool.Tool
+	feedback tool.Feedback
+	pointer  fyne.Position // where it was last
+	pressed  bool
+	over     drawing.Subject
+	// pressedOn is the figure on which the button was pressed; nil: none.
+	pressedOn *figure
+	spaced    bool // the space bar is held: a drag moves the picture
+	last      press
+	scroll    scrolling
+}
+
 // Reach is the distance in the run that looks small on the screen.
 func (c *Screen) Reach() length.Length { return c.view.Size(near) }
 
@@ -38,12 +54,27 @@ func (c *Screen) Display(f tool.Feedback) {
 	c.repaintOverlay()
 }
 
+// Hand is the tool of the moment.
+func (g *gestures) Hand() tool.Tool { return g.hand }
+
+// Take puts a tool into the hand; what was going on is given up.
+func (g *gestures) Take(t tool.Tool) {
+	if _, idle := g.hand.(tool.Idle); !idle {
+		g.hand.Escape(g.on)
+	}
+	g.Hold(t)
+	g.on.Display(tool.Feedback{})
+	if p, ok := t.(tool.Proposing); ok && len(g.on.session.Selection()) > 0 {
+		g.Hold(p.Propose(g.on))
+	}
+}
+
 // Hold puts another state of the tool into the hand.
-func (c *Screen) Hold(t tool.Tool) {
-	_, before := c.hand.(spacious)
-	c.hand = t
-	if _, now := t.(spacious); now != before && c.fitting {
-		c.repaint()
+func (g *gestures) Hold(t tool.Tool) {
+	_, before := g.hand.(spacious)
+	g.hand = t
+	if _, now := t.(spacious); now != before && g.on.fitting {
+		g.on.repaint()
 	}
 }
 
@@ -56,9 +87,9 @@ func (c *Screen) Tell(m message.Message) {
 
 // held asks the driver which modifier keys are held, because move and drag events
 // do not carry them.
-func (c *Screen) held() fyne.KeyModifier {
-	if c.Held != nil {
-		return c.Held()
+func (g *gestures) held() fyne.KeyModifier {
+	if g.on.Held != nil {
+		return g.on.Held()
 	}
 	if a := fyne.CurrentApp(); a != nil {
 		if d, ok := a.Driver().(desktop.Driver); ok {
@@ -69,27 +100,27 @@ func (c *Screen) held() fyne.KeyModifier {
 }
 
 // point makes a tool's pointer of a place on the widget.
-func (c *Screen) point(at fyne.Position, m fyne.KeyModifier) tool.Pointer {
+func (g *gestures) point(at fyne.Position, m fyne.KeyModifier) tool.Pointer {
 	p := tool.Pointer{
-		At: c.view.Run(at), X: at.X, Y: at.Y,
+		At: g.on.view.Run(at), X: at.X, Y: at.Y,
 		Free: m&fyne.KeyModifierShift != 0,
 		Add:  m&(fyne.KeyModifierShortcutDefault|fyne.KeyModifierShift) != 0,
 	}
-	p.Thing = c.thingAt(at)
+	p.Thing = g.thingAt(at)
 	return p
 }
 
 // thingAt finds what lies at a place: figures where they are on the screen,
 // then what the drawing tells.
-func (c *Screen) thingAt(at fyne.Position) drawing.Subject {
-	if f := c.figureAt(at); f != nil && f.of.Kind != drawing.Nothing {
+func (g *gestures) thingAt(at fyne.Position) drawing.Subject {
+	if f := g.on.figureAt(at); f != nil && f.of.Kind != drawing.Nothing {
 		return f.of
 	}
-	reach := drawing.Reach{Near: c.view.Size(near - 1)}
-	if c.subject != Elevation {
+	reach := drawing.Reach{Near: g.on.view.Size(near - 1)}
+	if g.on.subject != Elevation {
 		return drawing.Subject{}
 	}
-	t, _ := c.shown().Hit(c.view.Run(at), reach)
+	t, _ := g.on.shown().Hit(g.on.view.Run(at), reach)
 	return t
 }
 
@@ -115,37 +146,37 @@ func (c *Screen) figureAt(at fyne.Position) *figure {
 }
 
 // MouseDown takes hold of what lies under the pointer.
-func (c *Screen) MouseDown(e *desktop.MouseEvent) {
-	on := c.figureAt(e.Position) // before what is typed is taken, which can move the figures
-	c.focus()
-	c.pointer = e.Position
+func (g *gestures) MouseDown(e *desktop.MouseEvent) {
+	on := g.on.figureAt(e.Position) // before what is typed is taken, which can move the figures
+	g.on.focus()
+	g.pointer = e.Position
 	switch e.Button {
 	case desktop.MouseButtonPrimary:
-		c.finishTyping()
-		c.pressed, c.pressedOn, c.deaf = true, on, nil
+		g.on.finishTyping()
+		g.pressed, g.pressedOn, g.on.deaf = true, on, nil
 		if on != nil && on.of.Kind == drawing.FrontName { // a click on it selects
-			c.pressedOn = nil
+			g.pressedOn = nil
 		}
-		p := c.point(e.Position, e.Modifier)
+		p := g.point(e.Position, e.Modifier)
 		if on != nil && on.of.Kind != drawing.Nothing {
 			p.Thing = on.of
 		}
-		p.Twice = c.twice(p)
-		if c.spaced || c.subject != Elevation && p.Thing.Kind == drawing.Nothing {
-			c.pan(e.Position)
+		p.Twice = g.twice(p)
+		if g.spaced || g.on.subject != Elevation && p.Thing.Kind == drawing.Nothing {
+			g.pan(e.Position)
 			return
 		}
-		c.Hold(c.hand.Press(c, p))
+		g.Hold(g.hand.Press(g.on, p))
 	case desktop.MouseButtonTertiary:
-		c.pressed = true
-		c.pan(e.Position)
+		g.pressed = true
+		g.pan(e.Position)
 	}
 }
 
 // pan takes hold of the picture; what was in the hand is in it again afterwards.
-func (c *Screen) pan(at fyne.Position) {
-	c.Display(tool.Feedback{})
-	c.Hold(tool.NewPan(at.X, at.Y, c.hand))
+func (g *gestures) pan(at fyne.Position) {
+	g.on.Display(tool.Feedback{})
+	g.Hold(tool.NewPan(at.X, at.Y, g.hand))
 }
 
 // press is a press of the button, to know a second one by.
@@ -160,13 +191,13 @@ const again = 4
 
 // twice tells that a press is the second one of a double click. The drawing does
 // not ask Fyne for double clicks: every click would then wait for a second one.
-func (c *Screen) twice(p tool.Pointer) bool {
-	before, now := c.last, press{p.Thing, fyne.NewPos(p.X, p.Y), c.now()}
-	c.last = now
+func (g *gestures) twice(p tool.Pointer) bool {
+	before, now := g.last, press{p.Thing, fyne.NewPos(p.X, p.Y), g.now()}
+	g.last = now
 	if p.Thing != before.on || !now.near(before.where) || now.when.Sub(before.when) > fyne.CurrentApp().Driver().DoubleTapDelay() {
 		return false
 	}
-	c.last = press{}
+	g.last = press{}
 	return true
 }
 
@@ -175,145 +206,131 @@ func (p press) near(at fyne.Position) bool {
 	return paint.BoxAt(p.where, fyne.Size{}).Grown(again, again).Overlaps(paint.BoxAt(at, fyne.Size{}))
 }
 
-// KeyDown notes that the space bar is held.
-func (c *Screen) KeyDown(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeySpace {
-		c.spaced = true
-	}
-}
-
-// KeyUp notes that the space bar is let go.
-func (c *Screen) KeyUp(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeySpace {
-		c.spaced = false
-	}
-}
-
 // MouseUp lets go.
-func (c *Screen) MouseUp(e *desktop.MouseEvent) {
+func (g *gestures) MouseUp(e *desktop.MouseEvent) {
 	if e.Button == desktop.MouseButtonSecondary {
-		c.menu(e)
+		g.menu(e)
 		return
 	}
-	c.letGo(e.Position, e.Modifier)
+	g.letGo(e.Position, e.Modifier)
 }
 
 // letGo ends what the hand holds, where it holds something.
-func (c *Screen) letGo(at fyne.Position, m fyne.KeyModifier) {
-	if !c.pressed {
+func (g *gestures) letGo(at fyne.Position, m fyne.KeyModifier) {
+	if !g.pressed {
 		return
 	}
-	c.pressed = false
-	c.scroll.end()
-	if !c.last.near(at) { // a drag is no first click
-		c.last = press{}
+	g.pressed = false
+	g.scroll.end()
+	if !g.last.near(at) { // a drag is no first click
+		g.last = press{}
 	}
-	p := c.point(at, m)
-	if at != c.pointer {
-		c.Hold(c.hand.Move(c, p))
+	p := g.point(at, m)
+	if at != g.pointer {
+		g.Hold(g.hand.Move(g.on, p))
 	}
-	c.Hold(c.hand.Release(c, p))
-	c.pointer = at
-	c.leaveFigure(at)
-	if c.fitting {
-		c.repaint()
+	g.Hold(g.hand.Release(g.on, p))
+	g.pointer = at
+	g.leaveFigure(at)
+	if g.on.fitting {
+		g.on.repaint()
 	}
 }
 
 // leaveFigure tells after a click on a figure that can't be typed that it can't;
 // where a press on a figure has opened none, digits have no place to go to.
-func (c *Screen) leaveFigure(at fyne.Position) {
-	f := c.pressedOn
-	c.pressedOn = nil
-	if f == nil || c.typing != nil {
+func (g *gestures) leaveFigure(at fyne.Position) {
+	f := g.pressedOn
+	g.pressedOn = nil
+	if f == nil || g.on.typing != nil {
 		return
 	}
-	c.deaf = c.session.Selection()
-	if f.of.Kind == drawing.Nothing && c.figureAt(at) != nil {
-		c.Tell(tool.Follows())
+	g.on.deaf = g.on.session.Selection()
+	if f.of.Kind == drawing.Nothing && g.on.figureAt(at) != nil {
+		g.on.Tell(tool.Follows())
 	}
 }
 
 // menu selects what lies under the pointer and opens the menu for it.
-func (c *Screen) menu(e *desktop.MouseEvent) {
-	if c.pressed || c.OnMenu == nil {
+func (g *gestures) menu(e *desktop.MouseEvent) {
+	if g.pressed || g.on.OnMenu == nil {
 		return
 	}
-	if t := tool.Selectable(c.thingAt(e.Position)); t.Kind != drawing.Nothing && !c.session.IsSelected(t) {
-		c.session.Select(t)
+	if t := tool.Selectable(g.thingAt(e.Position)); t.Kind != drawing.Nothing && !g.on.session.IsSelected(t) {
+		g.on.session.Select(t)
 	}
-	c.OnMenu(e.AbsolutePosition)
+	g.on.OnMenu(e.AbsolutePosition)
 }
 
 // Dragged moves what the hand holds.
-func (c *Screen) Dragged(e *fyne.DragEvent) { c.move(e.Position) }
+func (g *gestures) Dragged(e *fyne.DragEvent) { g.move(e.Position) }
 
 // DragEnd ends a drag that MouseUp has not ended: let go over a button or another
 // panel, MouseUp does not come, and the keys have been taken away.
-func (c *Screen) DragEnd() {
-	if c.pressed {
-		c.letGo(c.pointer, c.held())
-		c.focus()
+func (g *gestures) DragEnd() {
+	if g.pressed {
+		g.letGo(g.pointer, g.held())
+		g.on.focus()
 	}
 }
 
 // MouseIn begins hovering.
-func (c *Screen) MouseIn(e *desktop.MouseEvent) { c.MouseMoved(e) }
+func (g *gestures) MouseIn(e *desktop.MouseEvent) { g.MouseMoved(e) }
 
 // MouseMoved hovers or moves what the hand holds. A pointer that comes without
 // its button has let go where this widget was not told.
-func (c *Screen) MouseMoved(e *desktop.MouseEvent) {
+func (g *gestures) MouseMoved(e *desktop.MouseEvent) {
 	if e.Button == 0 {
-		c.letGo(c.pointer, e.Modifier)
+		g.letGo(g.pointer, e.Modifier)
 	}
-	c.move(e.Position)
+	g.move(e.Position)
 }
 
 // MouseOut ends hovering.
-func (c *Screen) MouseOut() {
-	if c.pressed {
+func (g *gestures) MouseOut() {
+	if g.pressed {
 		return
 	}
-	c.hover(drawing.Subject{})
-	if p, ok := c.hand.(tool.Proposing); ok && c.typing == nil { // no key draws what is not seen
-		c.Hold(p.Fresh())
+	g.hover(drawing.Subject{})
+	if p, ok := g.hand.(tool.Proposing); ok && g.on.typing == nil { // no key draws what is not seen
+		g.Hold(p.Fresh())
 	}
-	if c.typing == nil {
-		c.Display(tool.Feedback{})
+	if g.on.typing == nil {
+		g.on.Display(tool.Feedback{})
 	}
 }
 
-func (c *Screen) move(at fyne.Position) {
-	if at == c.pointer {
+func (g *gestures) move(at fyne.Position) {
+	if at == g.pointer {
 		return
 	}
-	c.pointer = at
-	p := c.point(at, c.held())
-	if c.typing == nil || !c.typing.field.Proposed { // that stays where it is while it is typed
-		c.Hold(c.hand.Move(c, p))
+	g.pointer = at
+	p := g.point(at, g.held())
+	if g.on.typing == nil || !g.on.typing.field.Proposed { // that stays where it is while it is typed
+		g.Hold(g.hand.Move(g.on, p))
 	}
-	if c.pressed {
-		c.scroll.follow(c)
+	if g.pressed {
+		g.scroll.follow(g.on)
 	} else {
-		c.hover(p.Thing)
+		g.hover(p.Thing)
 	}
 }
 
-func (c *Screen) hover(t drawing.Subject) {
-	if t != c.over {
-		c.over = t
-		if c.OnHover != nil {
-			c.OnHover(t)
+func (g *gestures) hover(t drawing.Subject) {
+	if t != g.over {
+		g.over = t
+		if g.on.OnHover != nil {
+			g.on.OnHover(t)
 		}
 	}
 }
 
 // Cursor gives the pointer's shape, which tells what a drag would do.
-func (c *Screen) Cursor() desktop.Cursor {
-	if c.spaced {
+func (g *gestures) Cursor() desktop.Cursor {
+	if g.spaced {
 		return desktop.PointerCursor
 	}
-	switch c.hand.Cursor(c, c.point(c.pointer, 0)) {
+	switch g.hand.Cursor(g.on, g.point(g.pointer, 0)) {
 	case tool.UpDown:
 		return desktop.VResizeCursor
 	case tool.LeftRight:
@@ -331,14 +348,14 @@ func (c *Screen) Cursor() desktop.Cursor {
 
 // Scrolled zooms at the pointer. Only the sign of a notch is taken, because its
 // size differs between devices.
-func (c *Screen) Scrolled(e *fyne.ScrollEvent) {
+func (g *gestures) Scrolled(e *fyne.ScrollEvent) {
 	const notch = 1.15
 	switch {
 	case e.Scrolled.DY > 0:
-		c.zoomAt(notch, e.Position)
+		g.on.zoomAt(notch, e.Position)
 	case e.Scrolled.DY < 0:
-		c.zoomAt(1/notch, e.Position)
+		g.on.zoomAt(1/notch, e.Position)
 	case e.Scrolled.DX != 0:
-		c.Pan(e.Scrolled.DX, 0)
+		g.on.Pan(e.Scrolled.DX, 0)
 	}
 }

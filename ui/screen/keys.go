@@ -6,63 +6,87 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"frontlay/layout/drawing"
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/tool"
 )
 
-func (c *Screen) focus() {
-	if cv := field.CanvasOf(c); cv != nil {
-		cv.Focus(c)
+// keyboard is what keys do on the drawing.
+type keyboard struct {
+	on      *Screen
+	focused bool
+	// While the selection is deaf digits begin no size.
+	deaf   []drawing.Subject
+	typing *typing // the field that is open; nil: none
+}
+
+func (b *keyboard) focus() {
+	if cv := field.CanvasOf(b.on); cv != nil {
+		cv.Focus(b.on)
 	}
 }
 
 // FocusGained shows the frame that tells where keys go.
-func (c *Screen) FocusGained() {
-	c.focused = true
-	c.repaintOverlay()
+func (b *keyboard) FocusGained() {
+	b.focused = true
+	b.on.repaintOverlay()
 }
 
 // FocusLost hides the frame.
-func (c *Screen) FocusLost() {
-	c.focused, c.spaced = false, false
-	c.repaintOverlay()
+func (b *keyboard) FocusLost() {
+	b.focused, b.on.spaced = false, false
+	b.on.repaintOverlay()
+}
+
+// KeyDown notes that the space bar is held.
+func (b *keyboard) KeyDown(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeySpace {
+		b.on.spaced = true
+	}
+}
+
+// KeyUp notes that the space bar is let go.
+func (b *keyboard) KeyUp(e *fyne.KeyEvent) {
+	if e.Name == fyne.KeySpace {
+		b.on.spaced = false
+	}
 }
 
 // TypedRune takes the signs for zooming, and a figure to begin a size with.
-func (c *Screen) TypedRune(r rune) {
+func (b *keyboard) TypedRune(r rune) {
 	switch {
 	case r == '+':
-		c.Zoom(zoomIn)
+		b.on.Zoom(zoomIn)
 	case r == '-':
-		c.Zoom(zoomOut)
+		b.on.Zoom(zoomOut)
 	case r == '0' || r == '=':
-		c.Fit()
+		b.on.Fit()
 	case r >= '1' && r <= '9':
-		c.typeFigure(r)
+		b.typeFigure(r)
 	}
 }
 
 // typeFigure begins what the tool in the hand takes a figure for, as the height
 // of the selected front, with a digit; unless the hand has just been at another
 // figure: the digit would be meant for that.
-func (c *Screen) typeFigure(digit rune) {
-	k, ok := c.hand.(tool.Keyed)
+func (b *keyboard) typeFigure(digit rune) {
+	k, ok := b.on.hand.(tool.Keyed)
 	if !ok {
 		return
 	}
-	f, ok := k.Field(c)
+	f, ok := k.Field(b.on)
 	if !ok {
 		return
 	}
-	seen := c.subject == Elevation || c.figureOf(f.Of) != nil
-	if !f.Proposed && (!seen || slices.Equal(c.deaf, c.session.Selection())) {
-		c.Tell(message.New("Click a figure that can be typed, or the front, first."))
+	seen := b.on.subject == Elevation || b.on.figureOf(f.Of) != nil
+	if !f.Proposed && (!seen || slices.Equal(b.deaf, b.on.session.Selection())) {
+		b.on.Tell(message.New("Click a figure that can be typed, or the front, first."))
 		return
 	}
-	c.Type(f)
-	c.typing.entry.TypedRune(digit) // in place of the figure, which is selected
+	b.on.Type(f)
+	b.on.typing.entry.TypedRune(digit) // in place of the figure, which is selected
 }
 
 // keys are those that tools know.
@@ -73,63 +97,63 @@ var keys = map[fyne.KeyName]tool.Key{
 }
 
 // TypedKey hands a key to the tool in the hand, or gives up.
-func (c *Screen) TypedKey(e *fyne.KeyEvent) {
+func (b *keyboard) TypedKey(e *fyne.KeyEvent) {
 	if key, ok := keys[e.Name]; ok {
-		if k, ok := c.hand.(tool.Keyed); ok {
-			c.Hold(k.Key(c, tool.Stroke{Key: key, Shift: c.held()&fyne.KeyModifierShift != 0}))
+		if k, ok := b.on.hand.(tool.Keyed); ok {
+			b.on.Hold(k.Key(b.on, tool.Stroke{Key: key, Shift: b.on.held()&fyne.KeyModifierShift != 0}))
 		}
 		return
 	}
 	switch e.Name {
 	case fyne.KeyEscape:
-		c.Escape()
+		b.Escape()
 	case desktop.KeyMenu:
-		c.menuHere()
+		b.menuHere()
 	default:
-		if c.OnKey != nil {
-			c.OnKey(e)
+		if b.on.OnKey != nil {
+			b.on.OnKey(e)
 		}
 	}
 }
 
 // TypeSelected opens the size of what is selected.
-func (c *Screen) TypeSelected() { tool.Idle{}.Key(c, tool.Stroke{Key: tool.Enter}) }
+func (b *keyboard) TypeSelected() { tool.Idle{}.Key(b.on, tool.Stroke{Key: tool.Enter}) }
 
 // menuHere opens the menu over what is selected, for the keyboard.
-func (c *Screen) menuHere() {
-	if c.OnMenu == nil {
+func (b *keyboard) menuHere() {
+	if b.on.OnMenu == nil {
 		return
 	}
-	at, size := fyne.NewPos(0, 0), c.Size()
-	if sel := c.session.Selection(); len(sel) > 0 {
-		if p, s, ok := c.Where(sel[0]); ok {
+	at, size := fyne.NewPos(0, 0), b.on.Size()
+	if sel := b.on.session.Selection(); len(sel) > 0 {
+		if p, s, ok := b.on.Where(sel[0]); ok {
 			at, size = p, s
 		}
 	}
 	at = at.AddXY(size.Width/2, size.Height/2)
-	c.OnMenu(fyne.CurrentApp().Driver().AbsolutePositionForObject(c).Add(at))
+	b.on.OnMenu(fyne.CurrentApp().Driver().AbsolutePositionForObject(b.on).Add(at))
 }
 
 // Escape gives up what is going on; with nothing in the hand it clears the
 // selection.
-func (c *Screen) Escape() {
-	if c.typing != nil {
-		c.closeTyping()
-		c.Tell(message.Message{})
+func (b *keyboard) Escape() {
+	if b.on.typing != nil {
+		b.on.closeTyping()
+		b.on.Tell(message.Message{})
 		return
 	}
-	c.Hold(c.hand.Escape(c))
-	c.pressed = false
-	c.scroll.end()
-	c.Display(tool.Feedback{})
-	c.Tell(message.Message{})
+	b.on.Hold(b.on.hand.Escape(b.on))
+	b.on.pressed = false
+	b.on.scroll.end()
+	b.on.Display(tool.Feedback{})
+	b.on.Tell(message.Message{})
 }
 
 // do makes an edit and tells where it can't be made.
-func (c *Screen) do(e edit.Edit) bool {
-	err := c.session.Do(e)
+func (b *keyboard) do(e edit.Edit) bool {
+	err := b.on.session.Do(e)
 	if err != nil {
-		c.Tell(tool.Said(err))
+		b.on.Tell(tool.Said(err))
 	}
 	return err == nil
 }

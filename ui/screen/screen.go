@@ -23,6 +23,8 @@ import (
 // it. It holds no figure that the session does not.
 type Screen struct {
 	widget.BaseWidget
+	gestures
+	keyboard
 
 	// OnTell gets what is to stand in the status line.
 	OnTell func(message.Message)
@@ -37,25 +39,10 @@ type Screen struct {
 
 	session    *session.Session
 	say        func() message.Language
-	now        func() time.Time
 	seeThrough bool
 	rulers     bool
 	bare       bool // no dimensions are shown
 	subject    Picture
-
-	hand     tool.Tool
-	feedback tool.Feedback
-	pointer  fyne.Position // where the pointer was last
-	pressed  bool
-	over     drawing.Subject
-	focused  bool
-	// pressedOn is the figure on which the button was pressed; nil: none. While
-	// the selection is deaf digits begin no size.
-	pressedOn *figure
-	deaf      []drawing.Subject
-	spaced    bool // the space bar is held: a drag moves the picture
-	last      press
-	scroll    scrolling
 
 	view    paint.Lens
 	fitting bool // the picture follows the size of the widget
@@ -72,12 +59,13 @@ type Screen struct {
 	overlay *fyne.Container // what the tool shows
 	corner  *corner
 	strip   *strip
-	typing  *typing
 }
 
 // New makes the screen of a session. say gives the language of the moment.
 func New(s *session.Session, say func() message.Language) *Screen {
-	c := &Screen{session: s, say: say, now: time.Now, hand: tool.Idle{}, fitting: true, view: paint.Lens{Scale: 0.5}}
+	c := &Screen{session: s, say: say, fitting: true, view: paint.Lens{Scale: 0.5}}
+	c.gestures = gestures{on: c, now: time.Now, hand: tool.Idle{}}
+	c.keyboard = keyboard{on: c}
 	c.paper = fynecanvas.NewRectangle(look.Current().Sheet)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
 	c.corner, c.strip = newCorner(c), newStrip(c)
@@ -140,21 +128,6 @@ func (c *Screen) shown() *drawing.Drawing {
 		}
 	}
 	return c.drawing
-}
-
-// Hand is the tool of the moment.
-func (c *Screen) Hand() tool.Tool { return c.hand }
-
-// Take puts a tool into the hand; what was going on is given up.
-func (c *Screen) Take(t tool.Tool) {
-	if _, idle := c.hand.(tool.Idle); !idle {
-		c.hand.Escape(c)
-	}
-	c.Hold(t)
-	c.Display(tool.Feedback{})
-	if p, ok := t.(tool.Proposing); ok && len(c.session.Selection()) > 0 {
-		c.Hold(p.Propose(c))
-	}
 }
 
 // margins leave room for the dimensions of the drawing.

@@ -40,11 +40,11 @@ func (s *scrolling) end() {
 }
 
 // atEdge tells that something is dragged at the edge of the picture.
-func (c *Screen) atEdge() bool {
-	if _, pans := c.hand.(tool.Pan); pans || !c.pressed {
+func (g *gestures) atEdge() bool {
+	if _, pans := g.hand.(tool.Pan); pans || !g.pressed {
 		return false
 	}
-	dx, dy := push(c.pointer, c.Size())
+	dx, dy := push(g.pointer, g.on.Size())
 	return dx != 0 || dy != 0
 }
 
@@ -64,11 +64,11 @@ func push(at fyne.Position, size fyne.Size) (dx, dy float32) {
 
 // scrollOn moves the picture by a frame's worth; what is dragged goes on with the
 // pointer.
-func (c *Screen) scrollOn() {
-	if !c.atEdge() {
-		c.scroll.end()
+func (g *gestures) scrollOn() {
+	if !g.atEdge() {
+		g.scroll.end()
 		return
 	}
-	c.Pan(push(c.pointer, c.Size()))
-	c.Hold(c.hand.Move(c, c.point(c.pointer, c.held())))
+	g.on.Pan(push(g.pointer, g.on.Size()))
+	g.Hold(g.hand.Move(g.on, g.point(g.pointer, g.held())))
 }

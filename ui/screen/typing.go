@@ -64,22 +64,22 @@ func (e *sizeEntry) FocusLost() {
 
 // TypeSize opens a field in place of the figure, or of the name, that stands for
 // a thing.
-func (c *Screen) TypeSize(of drawing.Subject) {
-	if f, ok := tool.FieldOf(c.session, of); ok {
-		c.Type(f)
+func (b *keyboard) TypeSize(of drawing.Subject) {
+	if f, ok := tool.FieldOf(b.on.session, of); ok {
+		b.Type(f)
 	} else {
-		c.Tell(tool.Follows())
+		b.on.Tell(tool.Follows())
 	}
 }
 
 // Type opens a field over a text of the drawing.
-func (c *Screen) Type(f tool.Field) {
-	c.finishTyping()
-	c.typing = newTyping(c, f)
-	c.Refresh()
-	c.typing.place()
-	if cv := field.CanvasOf(c); cv != nil {
-		cv.Focus(c.typing.entry)
+func (b *keyboard) Type(f tool.Field) {
+	b.finishTyping()
+	b.typing = newTyping(b.on, f)
+	b.on.Refresh()
+	b.typing.place()
+	if cv := field.CanvasOf(b.on); cv != nil {
+		cv.Focus(b.typing.entry)
 	}
 }
 
@@ -232,15 +232,15 @@ func (t *typing) next() {
 
 // finishTyping takes what is typed before something else is done; a size that
 // can't be is given up.
-func (c *Screen) finishTyping() {
-	if t := c.typing; t != nil && !t.take(false) {
+func (b *keyboard) finishTyping() {
+	if t := b.typing; t != nil && !t.take(false) {
 		t.close()
 	}
 }
 
 // closeTyping gives up what is typed.
-func (c *Screen) closeTyping() {
-	if c.typing != nil {
-		c.typing.close()
+func (b *keyboard) closeTyping() {
+	if b.typing != nil {
+		b.typing.close()
 	}
 }
