@@ -34,8 +34,7 @@ func (o Found) AddToSection(d *drawing.Drawing, p *plan.Plan, at model.Place) {
 // AddToRear marks what is found in the board of a front, in its rear face.
 func (o Found) AddToRear(d *drawing.Drawing, p *plan.Plan, f *plan.Front) {
 	o.mark(d, p, mark.Rear, func(s *mark.Spot) (plane.Rect, bool) {
-		a, b := f.Rear(s.Box.Min.Sub(f.Face.Min)), f.Rear(s.Box.Max.Sub(f.Face.Min))
-		return plane.R(b.X, a.Y, a.X, b.Y), s.Front == f.Number
+		return fromRear(f, s), s.Front == f.Number
 	})
 }
 

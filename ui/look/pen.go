@@ -105,6 +105,16 @@ func (p Palette) Tint(s drawing.Severity) color.NRGBA {
 	}
 }
 
+// TagLetters gives the colour of a figure of a mark, with its severity, where it is
+// a finding's.
+func (p Palette) TagLetters(t drawing.Tag) color.NRGBA {
+	if t.Meaning == drawing.FindingMark {
+		_, c := p.Severity(t.Severity)
+		return c
+	}
+	return p.Letters(t.Meaning)
+}
+
 // TagPen gives the pen of a mark with its severity, where it is a finding's.
 func (p Palette) TagPen(t drawing.Tag) Pen {
 	pen := p.Pen(t.Meaning)

@@ -52,11 +52,11 @@ func (p *painter) dimensions(d *drawing.Drawing) {
 // measured draws the extension lines and ticks of a dimension, and remembers
 // where its line will be.
 func (p *painter) measured(m *drawing.Dimension, own int) measured {
-	pen := p.Palette.Pen(drawing.DimensionLine)
+	pen := p.Palette.TagPen(m.Tag)
 	a, b := p.At(m.From), p.At(m.To)
 	off := float32(m.Level) * p.levelStep(m.Vertical)
 	d := measured{m: m, own: own, letter: p.text * 0.95, say: m.Prefix + p.say.Figure(m.Value)}
-	d.size = p.measure.of(d.say, d.letter, false)
+	d.size = p.measure.of(d.say, d.letter, m.Meaning == drawing.FindingMark)
 	if m.Vertical {
 		d.across, d.from, d.to = p.PX(m.Line)+off, min(a.Y, b.Y), max(a.Y, b.Y)
 		p.extension(a.X, a.Y, d.across, a.Y, pen)
@@ -163,7 +163,7 @@ func (p *painter) placeFigure(d *measured) {
 	}
 	d.figure = paint.BoxAt(best, d.size)
 	p.figures = append(p.figures, figure{d.m.Of, best, d.size})
-	p.take(taken{of: d.m.Tag, say: d.say, at: best, size: d.size, letter: d.letter, colour: p.Palette.Letters(drawing.DimensionLine), own: d.own})
+	p.take(taken{of: d.m.Tag, say: d.say, at: best, size: d.size, letter: d.letter, colour: p.Palette.TagLetters(d.m.Tag), bold: d.m.Meaning == drawing.FindingMark, own: d.own})
 }
 
 // places are where a figure can stand, the best first: in its line, in the middle
@@ -212,7 +212,7 @@ func (d *measured) places(seen box) []fyne.Position {
 
 // dimensionLine draws the line of a dimension with a break where its figure is.
 func (p *painter) dimensionLine(d *measured) {
-	pen := p.Palette.Pen(drawing.DimensionLine)
+	pen := p.Palette.TagPen(d.m.Tag)
 	piece := func(from, to float32) {
 		switch {
 		case to <= from:

@@ -58,6 +58,7 @@ type Screen struct {
 	picture *fyne.Container // the drawing and what is selected in it
 	overlay *fyne.Container // what the tool shows
 	corner  *corner
+	card    *card
 	strip   *strip
 }
 
@@ -68,7 +69,7 @@ func New(s *session.Session, say func() message.Language) *Screen {
 	c.keyboard = keyboard{on: c}
 	c.paper = fynecanvas.NewRectangle(look.Current().Sheet)
 	c.picture, c.overlay = container.NewWithoutLayout(), container.NewWithoutLayout()
-	c.corner, c.strip = newCorner(c), newStrip(c)
+	c.corner, c.strip, c.card = newCorner(c), newStrip(c), newCard(c)
 	c.ExtendBaseWidget(c)
 	c.Watch(s)
 	return c
@@ -241,6 +242,7 @@ func (c *Screen) repaint() {
 	c.paintSelection(p)
 	p.writeTaken()
 	p.scaleBar(c.corner.bar(p))
+	c.card.place(p)
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.Scale))
 	}
@@ -343,7 +345,7 @@ func (r *renderer) Refresh()           { r.c.repaint() }
 func (r *renderer) Destroy()           {}
 
 func (r *renderer) Objects() []fyne.CanvasObject {
-	o := []fyne.CanvasObject{r.c.paper, r.clip, r.c.strip, r.c.corner.object}
+	o := []fyne.CanvasObject{r.c.paper, r.clip, r.c.strip, r.c.corner.object, r.c.card.object}
 	if r.c.typing != nil {
 		o = append(o, r.c.typing.box)
 	}

@@ -1,0 +1,73 @@
+package screen
+
+import (
+	"testing"
+
+	"fyne.io/fyne/v2/test"
+)
+
+// The card with the lens stands on the sheet, over neither the flag nor any place
+// of its finding but where these fill all corners; it can be closed, comes back with
+// another finding, and leads to the view that it shows a part of.
+func TestTheCardOfTheLens(t *testing.T) {
+	st := newStage(t)
+	c := st.screen
+	shown := 0
+	for _, sc := range scenes(t) {
+		st.show(sc, manners(t)[0])
+		for i := range c.session.Result().Findings {
+			if i == 6 {
+				break
+			}
+			c.session.ChooseFinding(i)
+			card := c.card.pictured()
+			if card.Empty() {
+				continue
+			}
+			shown++
+			if !card.Within(boxOf(0, 0, c.Size().Width, c.Size().Height)) {
+				t.Errorf("%s: the card lies at %v", sc.name, card)
+			}
+			p := c.painter()
+			p.paint(c.shown())
+			hidden, large := 0, false
+			for _, b := range p.chosen {
+				large = large || (b.X2-b.X1)*(b.Y2-b.Y1) > c.Size().Width*c.Size().Height/8
+				if b.Overlaps(card) {
+					hidden++
+				}
+			}
+			if hidden > 0 && len(p.chosen) == 1 && !large {
+				t.Errorf("%s: the card at %v hides %d of %v", sc.name, card, hidden, p.chosen)
+			}
+		}
+	}
+	if shown < 40 {
+		t.Errorf("only %d cards are shown", shown)
+	}
+	st.show(scenes(t)[0], manners(t)[0])
+	c.session.ChooseFinding(-1)
+	if !c.card.pictured().Empty() {
+		t.Error("a card is shown while no finding is chosen")
+	}
+	for _, sc := range scenes(t) {
+		if sc.name != "projects-with-findings" {
+			continue
+		}
+		st.show(sc, manners(t)[0])
+		c.session.ChooseFinding(3)
+		test.Tap(c.card.close)
+		if !c.card.pictured().Empty() {
+			t.Error("the closed card is shown")
+		}
+		c.session.ChooseFinding(4)
+		want := pictureIn(c.card.lens.In)
+		if c.card.pictured().Empty() {
+			t.Error("with another finding the card stays closed")
+		}
+		test.Tap(c.card.whole)
+		if c.Picture() != want || c.session.ChosenFinding() != 4 {
+			t.Errorf("the way to the whole view leads to %v and finding %d", c.Picture(), c.session.ChosenFinding())
+		}
+	}
+}
