@@ -31,7 +31,7 @@ layout/view: layout/check layout/drawing layout/mark layout/plan layout/plane mo
 layout/list: layout/check layout/plan layout/plane model model/length model/message
 layout/lettering: model/length
 layout/letter: layout/drawing layout/plane model model/length model/message
-layout/sheet: layout/check layout/drawing layout/lettering layout/list layout/plan layout/plane layout/view model model/length model/message
+layout/sheet: layout/check layout/drawing layout/letter layout/lettering layout/list layout/plan layout/plane layout/view model model/length model/message
 layout/ink: layout/drawing layout/letter layout/lettering layout/mark layout/plane model/length model/message
 layout/drawing/dxf: layout/drawing layout/mark layout/plane model/length model/message
 layout/drawing/svg: layout/drawing layout/ink layout/lettering layout/plane model/length model/message

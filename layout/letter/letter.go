@@ -191,6 +191,19 @@ func New(m Metrics, s Style, say message.Language, area Box) *Picture {
 // Keep keeps an area free of letters.
 func (p *Picture) Keep(b Box) { p.taken.add(b) }
 
+// First gives the number of the first of some boxes that lies in an area, over no
+// letters, and with so much air to every line and hole, and keeps it; -1 where none
+// does. It is for pages that say themselves where a text may stand.
+func (p *Picture) First(in Box, air float64, boxes []Box) int {
+	for i, b := range boxes {
+		if b.within(in) && !p.taken.covers(b) && !p.strokes.through(b.grown(air, air), 0) {
+			p.Keep(b)
+			return i
+		}
+	}
+	return -1
+}
+
 // Add adds a drawing: its lines and holes, which letters keep away from, and its
 // texts, captions and dimensions.
 func (p *Picture) Add(d *drawing.Drawing, to Placing) {

@@ -165,8 +165,7 @@ func (s *stack) drawPart(d *draft, body plane.Rect, i, first int) {
 		Drawing: p.block.spread.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1,
 		Clip: plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))},
 	})
-	sheet := tileSheet{spread: p.block.spread, d: d, t: p.t, col: p.col, shown: shown, by: at.Sub(shown.Min)}
-	sheet.reserve()
+	sheet := newTileSheet(p.block.spread, d, p.t, p.col, 0, shown, at)
 	sheet.seams(pageOf)
 	sheet.edgeNames()
 	sheet.labels()

@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/letter"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
@@ -19,29 +20,42 @@ type tileSheet struct {
 	col, row int
 	shown    plane.Rect
 	by       plane.Point
-	taken    []plane.Rect // page areas that already hold something
+	letters  *letter.Picture // of what the sheet shows, in millimetres on the page
 }
 
-// reserve keeps the holes, the edges and the pencil line free of letters.
-func (s *tileSheet) reserve() {
-	shown := s.shown.Move(s.by)
-	for _, b := range s.bores {
-		s.taken = append(s.taken, b.whole().Move(s.by))
+// newTileSheet begins what is written on a sheet that shows a part of the panel,
+// whose lines and holes letters keep clear of.
+func newTileSheet(s spread, d *draft, t tiling, col, row int, shown plane.Rect, at plane.Point) *tileSheet {
+	by := at.Sub(shown.Min)
+	on := inMM(shown.Move(by))
+	l := letter.New(lettering.OnPaper{}, letter.Style{Figure: lettering.Tiny}, d.say, on)
+	l.Add(s.panel, letter.Placing{At: func(q plane.Point) letter.Point {
+		return letter.Point{X: (q.X + by.X).MM(), Y: (q.Y + by.Y).MM()}
+	}, Clip: &on})
+	return &tileSheet{spread: s, d: d, t: t, col: col, row: row, shown: shown, by: by, letters: l}
+}
+
+func inMM(r plane.Rect) letter.Box {
+	return letter.Box{Lo: letter.Point{X: r.Min.X.MM(), Y: r.Min.Y.MM()}, Hi: letter.Point{X: r.Max.X.MM(), Y: r.Max.Y.MM()}}
+}
+
+// air is what letters keep from lines and holes, in millimetres.
+const air = 1.0
+
+// first gives the first of some areas of the page in which a text can stand, in an
+// area and on the sheet; -1 where there is none.
+func (s *tileSheet) first(in plane.Rect, areas []plane.Rect) int {
+	boxes := make([]letter.Box, len(areas))
+	for i, a := range areas {
+		boxes[i] = inMM(a)
 	}
-	keep := func(r plane.Rect) { s.taken = append(s.taken, r.Grow(mm(1))) }
-	if s.onLine {
-		keep(plane.R(shown.Min.X, s.by.Y, shown.Max.X, s.by.Y))
-		keep(plane.R(s.by.X, shown.Min.Y, s.by.X, shown.Max.Y))
-	} else if e := s.blind.Move(s.by); !e.Empty() {
-		keep(plane.R(e.Min.X, e.Min.Y, e.Max.X, e.Min.Y))
-		keep(plane.R(e.Min.X, e.Max.Y, e.Max.X, e.Max.Y))
-		keep(plane.R(e.Min.X, e.Min.Y, e.Min.X, e.Max.Y))
-		keep(plane.R(e.Max.X, e.Min.Y, e.Max.X, e.Max.Y))
-	}
-	if s.line != 0 {
-		x := s.line + s.by.X
-		keep(plane.R(x, shown.Min.Y, x, shown.Max.Y))
-	}
+	return s.letters.First(inMM(in.Intersect(s.shown.Move(s.by))), air, boxes)
+}
+
+// cut draws a line to cut the sheet along, which letters keep off.
+func (s *tileSheet) cut(x1, y1, x2, y2 length.Length) {
+	s.d.dashed(drawing.Cut, x1, y1, x2, y2)
+	s.letters.Keep(inMM(plane.R(x1, y1, x2, y2)))
 }
 
 // seams draws the registration crosses with their distances to the datum edges,
@@ -50,10 +64,10 @@ func (s *tileSheet) reserve() {
 func (s *tileSheet) seams(page func(col, row int) int) {
 	in := s.t.inner(s.col, s.row).Move(s.by)
 	if page(s.col-1, s.row) > 0 {
-		s.d.dashed(drawing.Cut, in.Min.X, s.shown.Min.Y+s.by.Y, in.Min.X, s.shown.Max.Y+s.by.Y)
+		s.cut(in.Min.X, s.shown.Min.Y+s.by.Y, in.Min.X, s.shown.Max.Y+s.by.Y)
 	}
 	if page(s.col, s.row-1) > 0 {
-		s.d.dashed(drawing.Cut, s.shown.Min.X+s.by.X, in.Min.Y, s.shown.Max.X+s.by.X, in.Min.Y)
+		s.cut(s.shown.Min.X+s.by.X, in.Min.Y, s.shown.Max.X+s.by.X, in.Min.Y)
 	}
 	for _, cross := range s.t.crosses(s.col, s.row) {
 		if page(cross.col, cross.row) == 0 {
@@ -71,7 +85,8 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 		case s.line != 0:
 			text = s.d.say.Say(message.New("%v", (c.X - s.line).Abs()))
 		}
-		s.taken = append(s.taken, plane.R(p.X-arm, p.Y, p.X+arm, p.Y), plane.R(p.X, p.Y-arm, p.X, p.Y+arm))
+		s.letters.Keep(inMM(plane.R(p.X-arm, p.Y, p.X+arm, p.Y)))
+		s.letters.Keep(inMM(plane.R(p.X, p.Y-arm, p.X, p.Y+arm)))
 		s.crossText(p, text)
 	}
 }
@@ -79,23 +94,15 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 // crossText writes the distances of a registration cross beside it, where the
 // sheet has room.
 func (s *tileSheet) crossText(p plane.Point, text string) {
-	shown := s.shown.Move(s.by)
-	for _, c := range []struct {
-		at     plane.Point
-		anchor drawing.Anchor
-	}{
-		{plane.Point{X: p.X + mm(1), Y: p.Y + mm(1)}, drawing.Anchor{}},
-		{plane.Point{X: p.X - mm(1), Y: p.Y + mm(1)}, drawing.Anchor{X: 1}},
-		{plane.Point{X: p.X + mm(1), Y: p.Y - mm(1)}, drawing.Anchor{Y: 1}},
-		{plane.Point{X: p.X - mm(1), Y: p.Y - mm(1)}, drawing.Anchor{X: 1, Y: 1}},
-	} {
-		area := drawing.TextArea(c.at, c.anchor, lettering.Tiny, false, text)
-		if area.Intersect(shown) != area || s.covers(area) {
-			continue
-		}
-		s.d.text(c.at, c.anchor, lettering.Tiny, false, text)
-		s.taken = append(s.taken, area)
-		return
+	anchors := []drawing.Anchor{{}, {X: 1}, {Y: 1}, {X: 1, Y: 1}}
+	var at []plane.Point
+	var areas []plane.Rect
+	for _, a := range anchors {
+		q := plane.Point{X: p.X + mm(int64(1-2*a.X)), Y: p.Y + mm(int64(1-2*a.Y))}
+		at, areas = append(at, q), append(areas, drawing.TextArea(q, a, lettering.Tiny, false, text))
+	}
+	if i := s.first(s.shown.Move(s.by), areas); i >= 0 {
+		s.d.text(at[i], anchors[i], lettering.Tiny, false, text)
 	}
 }
 
@@ -150,16 +157,14 @@ func (s *tileSheet) lineNames(shown plane.Rect) {
 // at all where there is none.
 func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, room plane.Rect) {
 	text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, room.Width())
-	shown := s.shown.Move(s.by)
+	var areas []plane.Rect
 	for _, p := range at {
-		area := drawing.TextArea(p, a, lettering.Tiny, true, text)
-		onSheet := area.Intersect(shown) == area && area.Min.X >= room.Min.X-mm(1) && area.Max.X <= room.Max.X+mm(1)
-		if !onSheet || s.covers(area) {
-			continue
-		}
-		s.d.text(p, a, lettering.Tiny, true, text)
-		s.taken = append(s.taken, area)
-		return
+		areas = append(areas, drawing.TextArea(p, a, lettering.Tiny, true, text))
+	}
+	room.Min.X, room.Max.X = room.Min.X-mm(1), room.Max.X+mm(1)
+	room.Min.Y, room.Max.Y = s.shown.Min.Y+s.by.Y, s.shown.Max.Y+s.by.Y
+	if i := s.first(room, areas); i >= 0 {
+		s.d.text(at[i], a, lettering.Tiny, true, text)
 	}
 }
 
@@ -224,29 +229,20 @@ func (s *tileSheet) label(b bore, shown plane.Rect) {
 		}
 		high := length.Length(len(lines)) * lettering.Pitch(lettering.Tiny)
 		off := b.diameter/2 + labelGap
-		for _, at := range []plane.Point{
+		at := []plane.Point{
 			{X: at.X + off, Y: at.Y + high/2}, {X: at.X - off - wide, Y: at.Y + high/2},
 			{X: at.X - wide/2, Y: at.Y + off + high}, {X: at.X - wide/2, Y: at.Y - off},
 			{X: at.X + mm(1), Y: at.Y + off + high}, {X: at.X - mm(1) - wide, Y: at.Y + off + high},
 			{X: at.X + mm(1), Y: at.Y - off}, {X: at.X - mm(1) - wide, Y: at.Y - off},
-		} {
-			area := plane.R(at.X, at.Y-high, at.X+wide, at.Y)
-			if area.Intersect(shown) != area || s.covers(area) {
-				continue
-			}
-			s.taken = append(s.taken, area)
-			y := s.d.lines(at.X, at.Y, lettering.Tiny, true, lines[:bold])
-			s.d.lines(at.X, y, lettering.Tiny, false, lines[bold:])
+		}
+		var areas []plane.Rect
+		for _, p := range at {
+			areas = append(areas, plane.R(p.X, p.Y-high, p.X+wide, p.Y))
+		}
+		if i := s.first(shown, areas); i >= 0 {
+			y := s.d.lines(at[i].X, at[i].Y, lettering.Tiny, true, lines[:bold])
+			s.d.lines(at[i].X, y, lettering.Tiny, false, lines[bold:])
 			return
 		}
 	}
-}
-
-func (s *tileSheet) covers(area plane.Rect) bool {
-	for _, t := range s.taken {
-		if t.Overlaps(area) {
-			return true
-		}
-	}
-	return false
 }

@@ -271,8 +271,7 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	d.foot()
 	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
 
-	sheet := tileSheet{spread: s, d: d, t: t, col: col, row: row, shown: shown, by: at.Sub(shown.Min)}
-	sheet.reserve()
+	sheet := newTileSheet(s, d, t, col, row, shown, at)
 	sheet.seams(page)
 	sheet.edgeNames()
 	sheet.labels()
