@@ -8,7 +8,7 @@ import (
 	"strings"
 )
 
-//go:embed sheets/*.yaml projects/*.yaml translations/*.json icons/*.svg icon.png
+//go:embed licences.txt sheets/*.yaml projects/*.yaml translations/*.json icons/*.svg icon.png
 var files embed.FS
 
 // DemoName is the file name of the demo project.
@@ -36,6 +36,22 @@ func Languages() []string { return names("translations") }
 // Translation gives the catalogue of a language as JSON, to be read with
 // message.ReadCatalogue; false where the program has none for that code.
 func Translation(code string) ([]byte, bool) { return named("translations", code, ".json") }
+
+// Licence is that of a part of the program, whole.
+type Licence struct {
+	Part    string // the path of a module, or the name of something in one
+	Wording string
+}
+
+// Licences are those of all parts that a built program holds.
+func Licences() []Licence {
+	var all []Licence
+	for _, section := range strings.Split("\n"+string(mustRead("licences.txt")), "\n## ")[1:] {
+		part, text, _ := strings.Cut(section, "\n")
+		all = append(all, Licence{part, strings.Trim(text, "\n")})
+	}
+	return all
+}
 
 // IconPNG is the program's icon as a PNG of 256 × 256 pixels.
 func IconPNG() []byte { return mustRead("icon.png") }

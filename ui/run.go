@@ -82,6 +82,8 @@ type Options struct {
 	Demo bool
 	// Reports are what earlier runs that ended in an unforeseen way left behind.
 	Reports []Report
+	// Version is that of the program.
+	Version string
 	// Date is today's date as it is to be printed.
 	Date string
 	// Exit, where it is given, ends the program after its last window was left

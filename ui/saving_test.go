@@ -89,7 +89,7 @@ func TestChangedUnderneathIsAChoice(t *testing.T) {
 	}{
 		{"Keep mine", "title: Mine", "Mine"},
 		{"Take theirs", "title: Theirs", "Theirs"},
-		{"Go back", "title: Theirs", "Mine"},
+		{"Cancel", "title: Theirs", "Mine"},
 	}
 	for _, c := range cases {
 		t.Run(c.answer, func(t *testing.T) {
@@ -187,7 +187,7 @@ func TestAFileOpenElsewhereIsTold(t *testing.T) {
 	w.answerWith(t, "Look at it")
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Mine"})
 	w.files.Save()
-	w.answerWith(t, "Go back")
+	w.answerWith(t, "Cancel")
 	if got := content(t, path); !strings.Contains(got, "title: Glaze bench") {
 		t.Error("the other window's file was overwritten")
 	}

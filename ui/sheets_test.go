@@ -40,7 +40,7 @@ func TestLeavingChangedSheets(t *testing.T) {
 			w, h := sheetsOn(t)
 			w.setback(6 * length.Millimetre)
 			leave(w)
-			w.answerWith(t, "Go back")
+			w.answerWith(t, "Cancel")
 			if w.sheets() != h || !h.Form.Unsaved() {
 				t.Fatal("going back lost the changes")
 			}

@@ -56,7 +56,7 @@ ui/arrange: layout/drawing model model/edit model/length model/message ui/comman
 ui/desk: layout/check layout/drawing model/message ui/bar ui/command ui/field ui/findings ui/inspector ui/look ui/screen ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/command: model/message fyne.io/fyne/v2
 ui/page/pagetest: assets layout layout/check layout/drawing model model/edit model/length model/message model/yamlfile ui/ask ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
-ui/page/help: layout/list ui/ask ui/command ui/field fyne.io/fyne/v2
+ui/page/help: assets layout/list model/message ui/ask ui/command ui/field fyne.io/fyne/v2
 ui/page/rules: layout/check layout/drawing model model/edit model/length model/message ui/ask ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/page/steps: model/message ui/ask ui/command ui/field ui/session fyne.io/fyne/v2
 ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session

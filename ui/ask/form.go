@@ -21,7 +21,7 @@ type Form struct {
 	// focus, with its text selected.
 	Fields []*field.Text
 	Take   string // what the button says that takes the form
-	Back   string // the other button; empty: "Go back"
+	Back   string // the other button; empty: "Cancel"
 	// Good looks at what is typed, where Take can be pressed. It is false where
 	// something is wrong, which it has told on the form: that stays open.
 	Good func() bool
@@ -47,7 +47,7 @@ func (a *Asker) Form(f Form) *field.Button {
 		t.OnSubmitted = func(string) { done() }
 	}
 	if f.Back == "" {
-		f.Back = a.Text("Go back")
+		f.Back = a.Text("Cancel")
 	}
 	d.SetButtons([]fyne.CanvasObject{field.NewButton(f.Back, d.Hide), take})
 	if len(f.Fields) == 0 {

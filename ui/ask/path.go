@@ -122,7 +122,7 @@ func (a *Asker) MayReplace(title, path string, then func(path string)) {
 		return
 	}
 	a.Choose(Question{Title: title, Text: a.Text("“%v” is there already.", filepath.Base(path)),
-		Answers: []string{a.Text("Replace it"), a.Text("Go back")}, First: 1}, func(i int) {
+		Answers: []string{a.Text("Replace it"), a.Text("Cancel")}, First: 1}, func(i int) {
 		if i == 0 {
 			then(path)
 		}

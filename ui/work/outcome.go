@@ -48,5 +48,5 @@ type PathQuestion struct {
 	Then  func(path string) Outcome
 }
 
-// goBack is the answer that changes nothing.
-var goBack = Answer{Text: message.New("Go back")}
+// cancel is the answer that changes nothing.
+var cancel = Answer{Text: message.New("Cancel")}

@@ -82,7 +82,7 @@ func (w *Work) changed(c *store.Changed) Outcome {
 			return w.write(func(data []byte) (store.Saved, error) { return w.doc.Overwrite(data, c) }, w.obstacle)
 		}},
 		{message.New("Take theirs"), func() Outcome { return w.again("Read %v again.") }},
-		goBack,
+		cancel,
 	}}}
 }
 
@@ -96,7 +96,7 @@ func (w *Work) held(err error, allTheSame func() Outcome) Outcome {
 	return Outcome{Ask: &Question{Title: message.New("Open elsewhere"), Text: message.Of(held), Answers: []Answer{
 		{message.New("Save mine beside it"), w.SaveAs},
 		{message.New("Save here all the same"), allTheSame},
-		goBack,
+		cancel,
 	}}}
 }
 
@@ -123,7 +123,7 @@ func (w *Work) Leave() Outcome {
 		Answers: []Answer{
 			{message.New("Save"), w.Save},
 			{message.New("Don't save"), func() Outcome { return Outcome{Done: true} }},
-			goBack,
+			cancel,
 		},
 	}}
 }

@@ -119,7 +119,7 @@ func (w *Work) unread(err error, again func() Outcome) Outcome {
 		Answers: []Answer{{message.New("Read it"), func() Outcome {
 			w.keeper.allow(outside.Path)
 			return again()
-		}}, goBack},
+		}}, cancel},
 	}}
 }
 

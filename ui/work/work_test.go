@@ -194,7 +194,7 @@ func TestASheetElsewhere(t *testing.T) {
 	s.fs.put(sheet, sheetText(t))
 	s.fs.put(bench, strings.Replace(titled("Glaze bench"), "sample-a", sheet, 1))
 	o := s.is(s.Open(bench), "asks", sheet)
-	s.is(s.answer(o, "Go back"), "nothing", "")
+	s.is(s.answer(o, "Cancel"), "nothing", "")
 	s.has("New", bench, "")
 	s.is(s.answer(s.is(s.Open(bench), "asks", sheet), "Read it"), "done", "Opened")
 	s.has("Glaze bench", bench, "Glaze bench")
@@ -242,7 +242,7 @@ func TestChangedByAnotherProgram(t *testing.T) {
 		{"Save mine beside it", "path", "Mine", "Theirs"},
 		{"Keep mine", "done", "Mine", "Mine"},
 		{"Take theirs", "done", "Theirs", "Theirs"},
-		{"Go back", "nothing", "Mine", "Theirs"},
+		{"Cancel", "nothing", "Mine", "Theirs"},
 	} {
 		for _, when := range []string{"saving", "looking"} {
 			t.Run(c.answer+", "+when, func(t *testing.T) {
@@ -311,7 +311,7 @@ func TestOpenInAnotherWindow(t *testing.T) {
 		}
 		w.is(w.answer(o, "Look at it"), "nothing", "")
 		w.edit("Mine")
-		w.is(w.answer(w.is(w.Save(), "asks", "is open in another window"), "Go back"), "nothing", "")
+		w.is(w.answer(w.is(w.Save(), "asks", "is open in another window"), "Cancel"), "nothing", "")
 		w.has("Mine", bench, "Glaze bench")
 		w.is(w.answer(w.Save(), "Save mine beside it"), "path", "bench")
 		w.is(w.answer(w.Save(), "Save here all the same"), "done", "")
@@ -338,7 +338,7 @@ func TestLeaving(t *testing.T) {
 	s.is(s.Leave(), "done", "")
 	s.edit("Mine")
 	o := s.is(s.Leave(), "asks", "“Mine” has changes")
-	s.is(s.answer(o, "Go back"), "nothing", "")
+	s.is(s.answer(o, "Cancel"), "nothing", "")
 	s.is(s.answer(o, "Don't save"), "done", "")
 	s.has("Mine", bench, "Glaze bench")
 	s.fs.fails["write"] = errFull

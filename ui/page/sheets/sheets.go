@@ -251,7 +251,7 @@ func (h *Page) Leave(then func()) {
 		then()
 		return
 	}
-	question, answers := h.text("The sheet “%v” has changes that are not in the project.", h.name), []string{h.text("Use in the project"), h.text("Give them up"), h.text("Go back")}
+	question, answers := h.text("The sheet “%v” has changes that are not in the project.", h.name), []string{h.text("Use in the project"), h.text("Give them up"), h.text("Cancel")}
 	if len(h.Form.Problems()) > 0 {
 		question = h.text("The sheet “%v” has changes that are not in the project, and figures that do not go together.", h.name)
 		answers = answers[1:]

@@ -95,7 +95,7 @@ func TestLeavingChangedFigures(t *testing.T) {
 	left := 0
 	leave := func() { left++ }
 	h.Leave(leave)
-	w.Answer(t, "Go back")
+	w.Answer(t, "Cancel")
 	if left != 0 || !h.Form.Unsaved() {
 		t.Fatal("going back lost the changes")
 	}
@@ -129,7 +129,7 @@ func TestNewSheets(t *testing.T) {
 	}
 	w.Ask().Name("", "", "Add to the project", "new", func(string) error { return errors.New("taken") })
 	w.Answer(t, "Add to the project")
-	w.Answer(t, "Go back") // it still asks
+	w.Answer(t, "Cancel") // it still asks
 	if len(w.Session().Project().Hardware) != n+2 {
 		t.Error("a sheet was added under a name that can't be")
 	}
