@@ -121,7 +121,6 @@ func TestTabReachesEverything(t *testing.T) {
 		{"rules", func(w *window) { w.do("rules") }},
 		{"keys", func(w *window) { w.do("keys") }},
 		{"steps", func(w *window) { spoil(w); w.do("history") }},
-		{"hints", func(w *window) { w.do("hints") }},
 		{"section", func(w *window) { w.session.Select(w.face(2)); w.do("section") }},
 		{"template", func(w *window) { w.session.Select(w.face(2)); w.do("template") }},
 	}

@@ -16,6 +16,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/desk"
 	"frontlay/ui/look"
 	"frontlay/ui/replay"
 	"frontlay/ui/session"
@@ -127,7 +128,7 @@ var scenes = []scene{
 	{name: "print", set: func(w *window) { w.do("print") }},
 	{name: "template", set: shown("template")},
 	{name: "keys", set: shown("keys")},
-	{name: "hints", set: shown("hints")},
+	{name: "hints", set: shown("hints")}, // they are done: it shows them again
 	{name: "cautions", set: shown("cautions")},
 	{name: "rules", set: shown("rules")},
 	{name: "steps", broken: true, set: shown("history")},
@@ -144,7 +145,7 @@ func dressed(t *testing.T, a appearance) *window {
 	app := test.NewTempApp(t)
 	th := &look.Theme{Mode: a.mode, Large: a.large}
 	app.Settings().SetTheme(th)
-	app.Preferences().SetBool(prefHints, true)
+	desk.HintsDone(app.Preferences())
 	app.Preferences().SetString(prefLanguage, a.language)
 	w := open(app, th, Options{Keeper: keeper(t, &disk{}), Demo: true, Date: "2026-01-01"})
 	t.Cleanup(w.shut)

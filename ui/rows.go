@@ -48,7 +48,9 @@ func (w *window) rows() [][]command.Command {
 		w.group.lookRows(w.ask),
 		{
 			{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Bare: "F1", Do: func() { help.Keys(w.ask, w.table) }},
-			{Name: "hints", Menu: "Help", Words: "Three hints", Scope: command.Anywhere, Do: func() { help.Hints(w.ask) }},
+		},
+		w.desk.HintRows(),
+		{
 			{Name: "cautions", Menu: "Help", Words: "Before you drill", Scope: command.Anywhere, Do: func() { help.Cautions(w.ask) }},
 			{Name: "about", Menu: "Help", Words: "About frontlay", Scope: command.Anywhere, After: true, Do: func() {
 				help.About(w.ask, help.Facts{Version: w.options.Version, Logs: w.options.Keeper.Home, OpenURL: w.OpenURL})

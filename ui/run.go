@@ -42,7 +42,6 @@ const (
 	prefLook     = "look"
 	prefLarge    = "large text"
 	prefLanguage = "language" // empty: the desktop's
-	prefHints    = "hints shown"
 	prefUnit     = "unit"
 	prefWidth    = "window width"
 	prefHeight   = "window height"

@@ -14,7 +14,6 @@ import (
 	"frontlay/ui/desk"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
-	"frontlay/ui/page/help"
 	"frontlay/ui/tip"
 )
 
@@ -180,11 +179,6 @@ func (s *stage) showDesk() {
 	s.opened = true
 	s.clear()
 	s.win.Canvas().Focus(s.desk.Screen)
-	prefs := fyne.CurrentApp().Preferences()
-	if !prefs.Bool(prefHints) { // once, at the first use
-		prefs.SetBool(prefHints, true)
-		help.Hints(s.ask)
-	}
 }
 
 // clear takes the page away.

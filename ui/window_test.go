@@ -27,6 +27,7 @@ import (
 	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/command"
+	"frontlay/ui/desk"
 	"frontlay/ui/look"
 	"frontlay/ui/page/start"
 	"frontlay/ui/session"
@@ -72,7 +73,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	a := test.NewTempApp(t)
 	th := &look.Theme{Mode: look.LightMode}
 	a.Settings().SetTheme(th)
-	a.Preferences().SetBool(prefHints, true) // those of the first use were seen
+	desk.HintsDone(a.Preferences()) // those of the first use were seen
 	d, pages := &disk{}, &[]printed{}
 	w := open(a, th, Options{Keeper: keeper(t, d), Open: path, Demo: path == "", Date: "2026-01-01", Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
 		*pages = append(*pages, printed{path, d})

@@ -25,9 +25,6 @@ func TestFiguresAreTypedWhole(t *testing.T) {
 	}
 	d.start(path)
 	d.until("the desk is there", func(r report) bool { return r.has("front 1") })
-	if d.read().has("over Close") {
-		d.key("Escape") // the hints of the first use
-	}
 	d.click("front 1")
 	d.until("the inspector shows the front", func(r report) bool { return r.has("field Height") })
 	saved := func(height int) {

@@ -53,7 +53,7 @@ ui/ask: model/message ui/field fyne.io/fyne/v2
 model/store: model/message
 model/store/record: model/store
 ui/arrange: layout/drawing model model/edit model/length model/message ui/command ui/session fyne.io/fyne/v2
-ui/desk: layout/check layout/drawing model/message ui/bar ui/command ui/field ui/findings ui/inspector ui/look ui/screen ui/session ui/tip ui/tool fyne.io/fyne/v2
+ui/desk: layout/check layout/drawing model model/message ui/bar ui/command ui/field ui/findings ui/inspector ui/look ui/screen ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/command: model/message fyne.io/fyne/v2
 ui/page/pagetest: assets layout layout/check layout/drawing model model/edit model/length model/message model/yamlfile ui/ask ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/page/help: assets layout/list model/message ui/ask ui/command ui/field fyne.io/fyne/v2

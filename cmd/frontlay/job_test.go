@@ -44,8 +44,6 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.until("the picture shows the width", func(r report) bool { return r.wider("cabinet 1", 1.0) })
 	d.click("page Begin with this cabinet")
 	d.until("the desk is there", func(r report) bool { return r.has("button drawdivision") })
-	d.key("Escape") // the hints of the first use
-	d.until("the hints are gone", func(r report) bool { return !r.has("over Close") })
 	d.shoot("begun")
 
 	// Draw a division, type a height, drag a division.

@@ -20,8 +20,7 @@ func TestTheSystemEndsTheProgram(t *testing.T) {
 	needTools(t, "Xvfb", "openbox", "xdotool", "gcc")
 	d := newDesktop(t)
 	d.start("-demo")
-	d.key("Escape") // the hints of the first use
-	d.until("the hints are gone", func(r report) bool { return r.has("front 4") && !r.has("over Close") })
+	d.until("the desk is there", func(r report) bool { return r.has("front 4") })
 	d.click("front 2")
 	d.until("the inspector shows the front", func(r report) bool { return r.has("field Drop") })
 	d.key("ctrl+l")

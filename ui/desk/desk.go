@@ -48,6 +48,7 @@ type Desk struct {
 	under drawing.Subject // what the pointer is over
 	tools *tools
 	panes *panes
+	pins  *pins
 }
 
 // New makes the desk of a window. It has no tools before Furnish.
@@ -65,11 +66,21 @@ func New(h Host) *Desk {
 	d.Inspector = inspector.New(s, h.Say, d.Refuse)
 	d.Findings = findings.New(s, h.Say, d.Tell)
 	d.Findings.OnRefuse = d.Refuse
-	d.Findings.OnShow = func(check.Finding) { d.Screen.Refresh() }
-	d.Findings.OnTurn = h.Update
+	d.Findings.OnShow = func(check.Finding) {
+		d.pins.done(lookHere)
+		d.Screen.Refresh()
+	}
+	d.Findings.OnTurn = func() {
+		d.pins.done(lookHere)
+		h.Update()
+	}
 	d.Findings.Beside(d.told.line, d.told.fit)
 	d.panes.sheet, d.panes.check, d.panes.inspector, d.panes.told = d.Screen, d.Findings.Object, d.Inspector.Object, d.told
 	d.panes.width, d.panes.hidden = within(float32(h.Preferences().FloatWithFallback(d.pref(prefWidth), usualInspector))), h.Preferences().Bool(prefHidden)
+	d.pins = newPins(d)
+	d.panes.pins = d.pins
+	d.Screen.OnPainted = d.pins.place
+	d.Screen.OnTyped = func() { d.pins.done(typeHere) }
 	d.panes.edge.OnMoved = func() { d.Object.Refresh() }
 	return d
 }
@@ -97,6 +108,9 @@ func (d *Desk) Watch(s *session.Session) {
 // Changed follows a change of the session with what the bar of the check tells of it
 // and of the thing under the pointer.
 func (d *Desk) Changed(c session.Change) {
+	if c&session.Document != 0 && d.host.Session().InGesture() {
+		d.pins.done(dragHere)
+	}
 	d.tellChange(c)
 	d.tellUnder()
 }
@@ -128,6 +142,7 @@ func (d *Desk) Restyle() {
 	d.panes.colour()
 	d.tools.colour()
 	d.told.write()
+	d.pins.place()
 	d.Screen.Refresh()
 	d.Inspector.Rebuild()
 	d.Findings.Update()

@@ -18,6 +18,7 @@ import (
 type panes struct {
 	tools, sheet, check, inspector fyne.CanvasObject
 	told                           *told
+	pins                           *pins
 	edge                           *edge
 
 	bench  [4]*fynecanvas.Rectangle // around the sheet
@@ -66,7 +67,7 @@ func (p *panes) object() *fyne.Container {
 	for _, g := range p.shadow {
 		o.Add(g)
 	}
-	o.Objects = append(o.Objects, p.sheet, p.check, p.told.object, p.inspector, p.lines[1], p.edge, p.tools, p.lines[0])
+	o.Objects = append(o.Objects, p.sheet, p.pins.object, p.check, p.told.object, p.inspector, p.lines[1], p.edge, p.tools, p.lines[0])
 	p.colour()
 	p.hide(p.hidden)
 	return o
@@ -144,6 +145,8 @@ func (p *panes) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(p.shadow[1], x-soft+2, y+4, soft-2, h-4)
 	put(p.shadow[2], x+w, y+4, soft-2, h-4)
 	put(p.sheet, x, y, w, h)
+	p.pins.at = fyne.NewPos(x, y)
+	p.pins.place()
 	put(p.check, 0, top, left, high)
 	p.told.place(fyne.NewPos(x, y), fyne.NewSize(w, h))
 	put(p.lines[1], left, top, 1, high)

@@ -94,6 +94,16 @@ func (d *Desk) turn(pref string, is func() bool, set func(bool)) func() {
 	}
 }
 
+// HintRows is the command that shows the hints to begin with.
+func (d *Desk) HintRows() []command.Command {
+	return []command.Command{
+		{Name: "hints", Menu: "Help", Words: "Hints on the drawing", Checked: func() bool { return d.pins.doneOnes() != allHints }, Do: func() {
+			d.pins.turn()
+			d.host.Update()
+		}},
+	}
+}
+
 // CheckRows are the commands for what the check has found.
 func (d *Desk) CheckRows() []command.Command {
 	found := func() bool { return len(d.host.Session().Result().Findings) > 0 }

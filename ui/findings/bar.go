@@ -197,7 +197,7 @@ type chipsLayout struct{ bar *chipsBar }
 const (
 	barPad   = 14
 	chipGap  = 8
-	toldPart = 0.3 // of the bar, which is kept for what the window tells
+	toldPart = 0.25 // of the bar, which is kept for what the window tells
 )
 
 // barHeight is how high the bar of the check is.

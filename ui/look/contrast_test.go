@@ -96,6 +96,17 @@ func TestKeysInMenusAreLegible(t *testing.T) {
 	}
 }
 
+// The text colour keeps its brightness when its alpha is divided out again, as Fyne
+// does for icons in the colour of text.
+func TestTextColourIsSound(t *testing.T) {
+	for name, p := range palettes {
+		c := color.NRGBAModel.Convert(ink{p.Ink}).(color.NRGBA)
+		if r := contrast(c, p.Ink); r > 1.1 {
+			t.Errorf("%s: an icon in the colour of text is %v, not %v", name, c, p.Ink)
+		}
+	}
+}
+
 // A finding's severity must be told without colour too (WCAG 2.2, success
 // criterion 1.4.1, from memory), and marks must have the colour of their words.
 func TestSeveritiesDiffer(t *testing.T) {

@@ -164,5 +164,6 @@ const alphaForMenus = 0xFCA1
 // RGBA gives the colour, premultiplied, in 16 bits.
 func (c ink) RGBA() (r, g, b, a uint32) {
 	const byteTo16 = 0x101
-	return uint32(c.R) * byteTo16, uint32(c.G) * byteTo16, uint32(c.B) * byteTo16, alphaForMenus
+	part := func(v uint8) uint32 { return min(uint32(v)*byteTo16, alphaForMenus) }
+	return part(c.R), part(c.G), part(c.B), alphaForMenus
 }

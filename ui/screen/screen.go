@@ -37,6 +37,11 @@ type Screen struct {
 	// OnHover gets the thing under the pointer when it changes.
 	OnHover func(drawing.Subject)
 
+	// OnPainted is told that the picture was painted anew.
+	OnPainted func()
+	// OnTyped is told that a text of the drawing was changed by typing.
+	OnTyped func()
+
 	session    *session.Session
 	say        func() message.Language
 	seeThrough bool
@@ -261,6 +266,16 @@ func (c *Screen) repaint() {
 	}
 	fynecanvas.Refresh(c.paper)
 	fynecanvas.Refresh(c.picture)
+	if c.OnPainted != nil {
+		c.OnPainted()
+	}
+}
+
+// Free tells that nothing is written in a part of the picture, and that nothing else
+// of the window stands there.
+func (c *Screen) Free(at fyne.Position, size fyne.Size) bool {
+	b := paint.BoxAt(at, size)
+	return !slices.ContainsFunc(c.written, b.Overlaps) && !b.Overlaps(c.corner.room(c.painter())) && !b.Overlaps(c.strip.box())
 }
 
 // fit shows all that there is to see, with its dimensions clear of what stands in

@@ -170,7 +170,13 @@ func (t *typing) take(enter bool) bool {
 		return false
 	}
 	t.close()
-	if t.on.do(e) && f.Drawn != nil {
+	if !t.on.do(e) {
+		return true
+	}
+	if t.on.OnTyped != nil {
+		t.on.OnTyped()
+	}
+	if f.Drawn != nil {
 		f.Drawn()
 	}
 	return true

@@ -77,21 +77,3 @@ func Cautions(a *ask.Asker) {
 	}
 	a.Read(a.Text("Before you drill"), field.Column(o...))
 }
-
-// hints are shown once, at the first use.
-var hints = []string{
-	"Drag the line between two fronts to move it; the heights follow the pointer. Shift frees it from whole steps.",
-	"Click any figure of the drawing and type another: sums, fractions and units work, such as 900-2*18 or 35 7/16 in.",
-	"“See through” shows drawers and holes behind the fronts. The check below tells what would go wrong at the bench, and mends it.",
-}
-
-// Hints shows the hints over the drawing.
-func Hints(a *ask.Asker) {
-	var o []fyne.CanvasObject
-	for i, h := range hints {
-		l := field.NewLabel(a.Text("%v.  %v", i+1, a.Text(h)))
-		l.Wrapping = fyne.TextWrapWord
-		o = append(o, l)
-	}
-	a.Read(a.Text("Three hints to begin with"), field.Column(o...))
-}
