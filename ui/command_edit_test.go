@@ -54,7 +54,8 @@ func TestCtrlArrowsBelongToAField(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.session.Select(session.Cabinet(session.PlaceOfCabinet(0)))
 	name := w.desk.Inspector.Fields()["Name"]
-	w.win.Canvas().Focus(name)
+	layOut(w)
+	w.desk.Inspector.Rename()
 	name.SetText("two words")
 	name.CursorColumn = 9
 	w.do("moveright")

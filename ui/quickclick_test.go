@@ -64,7 +64,7 @@ func TestAQuickClickFindsItsField(t *testing.T) {
 		first, next func()
 		in          fyne.CanvasObject
 	}{
-		{"another front", front(0), front(1), w.desk.Inspector.Object},
+		{"another front", front(1), front(2), w.desk.Inspector.Object},
 		{"another cabinet", func() { w.session.Select(session.Cabinet(session.PlaceOfCabinet(0))) },
 			func() { w.session.Select(session.Cabinet(session.PlaceOfCabinet(1))) }, w.desk.Inspector.Object},
 		{"another finding", func() { deep(0); deep(1); w.do("findings"); w.do("nextfinding") }, func() { w.do("nextfinding") }, w.desk.Findings.Object},

@@ -33,6 +33,7 @@ func (w *window) rows() [][]command.Command {
 			{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},
 		},
 		steps.Rows(w),
+		{{Name: "findfigure", Menu: "Edit", Words: "Find a figure", Bare: "/", Do: w.desk.Inspector.Find}},
 		w.arranger.EditRows(),
 		w.arranger.StackRows(),
 		w.desk.DrawRows(),

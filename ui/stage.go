@@ -125,6 +125,13 @@ func (s *stage) typedKey(e *fyne.KeyEvent) {
 	}
 }
 
+// typedRune takes letters that no widget wants.
+func (s *stage) typedRune(r rune) {
+	if s.page == nil {
+		s.desk.TypedRune(r)
+	}
+}
+
 // key takes keys that the drawing has no use for.
 func (s *stage) key(e *fyne.KeyEvent) {
 	switch e.Name {

@@ -66,6 +66,7 @@ func openIn(g *group, o Options) *window {
 	w.stage.opened, first.Show = first.Show, false
 	w.session = w.files.Work.Session()
 	w.build()
+	w.win.Canvas().SetOnTypedRune(w.stage.typedRune)
 	w.win.Canvas().SetOnTypedKey(w.stage.typedKey) // once: a window made anew may have a dialog open that has the keys
 	w.watch()
 	if w.stage.opened {
@@ -87,6 +88,7 @@ func openIn(g *group, o Options) *window {
 // build puts the window together.
 func (w *window) build() {
 	w.desk = desk.New(w)
+	w.desk.Inspector.OnSheet = func(name string) { w.showSheets(sheets.New(w, w.options.Keeper, name)) }
 	w.arranger = arrange.New(w, &w.group.copied)
 	w.table = command.New(w.Say, w.rows()...)
 	w.desk.Furnish(w.table, w.stage.run)

@@ -64,6 +64,8 @@ func New(h Host) *Desk {
 	d.Screen.OnHover = d.hover
 	d.Screen.OnKey = h.Key
 	d.Inspector = inspector.New(s, h.Say, d.Refuse)
+	d.Inspector.Remember(h.Preferences())
+	d.Screen.OnRune = d.TypedRune
 	d.Findings = findings.New(s, h.Say, d.Tell)
 	d.Findings.OnRefuse = d.Refuse
 	d.Findings.OnShow = func(check.Finding) {
@@ -93,6 +95,13 @@ func (d *Desk) Furnish(t *command.Table, run func(*command.Command)) {
 	d.Object = d.panes.object()
 	if c := t.Command("findings"); c != nil {
 		d.Findings.ArrowTip = func() tip.Text { return tip.Text{Name: t.Name(c), Keys: t.Keys(c)} }
+	}
+}
+
+// TypedRune takes the letter that leads to the search for figures.
+func (d *Desk) TypedRune(r rune) {
+	if r == '/' {
+		d.Inspector.Find()
 	}
 }
 

@@ -19,14 +19,25 @@ type caption struct {
 	lines []*fynecanvas.Text
 	end   bool // it stands at the right
 	small bool // it is the label above a field
+	bold  bool
+	tight bool // nothing is free around it
+	large bool // it is the name of what is selected
+	// underlined has a line below its letters.
+	underlined bool
+	ink        fyne.ThemeColorName // of its letters; empty: the usual
+	under      []*fynecanvas.Line
 }
 
 // size is how large its letters are.
 func (c *caption) size() float32 {
-	if c.small {
+	switch {
+	case c.small:
 		return fynetheme.Size(fynetheme.SizeNameCaptionText)
+	case c.large:
+		return fynetheme.Size(fynetheme.SizeNameSubHeadingText)
+	default:
+		return fynetheme.Size(fynetheme.SizeNameText)
 	}
-	return fynetheme.Size(fynetheme.SizeNameText)
 }
 
 // line is the height of one line of it, with what is free between two.
@@ -34,7 +45,10 @@ func (c *caption) line() float32 { return 1.4 * c.size() }
 
 // pads are what it leaves free above and below.
 func (c *caption) pads() (above, below float32) {
-	if c.small {
+	switch {
+	case c.tight:
+		return 0, 0
+	case c.small:
 		return 3, 2
 	}
 	return fynetheme.Size(fynetheme.SizeNameInnerPadding), fynetheme.Size(fynetheme.SizeNameInnerPadding)
@@ -42,14 +56,14 @@ func (c *caption) pads() (above, below float32) {
 
 // side is what it leaves free at its left and right.
 func (c *caption) side() float32 {
-	if c.small {
+	if c.small || c.tight {
 		return 0
 	}
 	return around()
 }
 
 func (c *caption) measure(s string) float32 {
-	return fyne.MeasureText(s, c.size(), fyne.TextStyle{}).Width
+	return fyne.MeasureText(s, c.size(), fyne.TextStyle{Bold: c.bold}).Width
 }
 
 func newCaption(s string, end bool) *caption {
@@ -117,7 +131,11 @@ func (c *caption) fit() {
 		c.lines = append(c.lines, fynecanvas.NewText("", color.Black))
 	}
 	c.lines = c.lines[:len(lines)]
-	ink := fynetheme.Color(fynetheme.ColorNameForeground)
+	name := c.ink
+	if name == "" {
+		name = fynetheme.ColorNameForeground
+	}
+	ink := fynetheme.Color(name)
 	y := (c.Size().Height - c.line()*float32(len(lines))) / 2
 	if c.small {
 		ink = fynetheme.Color(fynetheme.ColorNamePlaceHolder)
@@ -126,7 +144,7 @@ func (c *caption) fit() {
 	}
 	for i, s := range lines {
 		t := c.lines[i]
-		t.Text, t.Color, t.TextSize = s, ink, c.size()
+		t.Text, t.Color, t.TextSize, t.TextStyle.Bold = s, ink, c.size(), c.bold
 		box := t.MinSize()
 		x := c.side()
 		if c.end {
@@ -134,8 +152,20 @@ func (c *caption) fit() {
 		}
 		t.Move(fyne.NewPos(x, y+(c.line()-box.Height)/2))
 		t.Resize(box)
+		c.underline(i, t)
 		y += c.line()
 	}
+}
+
+// underline draws the line below the i-th line of letters.
+func (c *caption) underline(i int, t *fynecanvas.Text) {
+	for len(c.under) <= i {
+		c.under = append(c.under, fynecanvas.NewLine(color.Black))
+	}
+	l := c.under[i]
+	l.Hidden, l.StrokeColor, l.StrokeWidth = !c.underlined, t.Color, 1
+	y := t.Position().Y + 0.88*t.Size().Height
+	l.Position1, l.Position2 = fyne.NewPos(t.Position().X, y), fyne.NewPos(t.Position().X+t.Size().Width, y)
 }
 
 // CreateRenderer makes the renderer; everything is kept in the widget.
@@ -163,9 +193,12 @@ func (r *captionRenderer) Refresh() {
 func (r *captionRenderer) Destroy() {}
 
 func (r *captionRenderer) Objects() []fyne.CanvasObject {
-	all := make([]fyne.CanvasObject, len(r.c.lines))
+	var all []fyne.CanvasObject
 	for i, t := range r.c.lines {
-		all[i] = t
+		all = append(all, t)
+		if r.c.underlined {
+			all = append(all, r.c.under[i])
+		}
 	}
 	return all
 }

@@ -170,3 +170,20 @@ func (c *cells) MinSize(o []fyne.CanvasObject) fyne.Size {
 	}
 	return m
 }
+
+// NeedOf is the width in which a cell is seen whole.
+func NeedOf(o fyne.CanvasObject) float32 {
+	if in, a := cellOf(o); a != nil {
+		return a.need(in.Objects)
+	}
+	return needOf(o)
+}
+
+// LabelOf is the height of a cell's label in its width.
+func LabelOf(o fyne.CanvasObject) float32 {
+	in, a := cellOf(o)
+	if a == nil {
+		return 0
+	}
+	return in.Objects[0].(*caption).heightAt(in.Size().Width)
+}

@@ -15,8 +15,6 @@ import (
 type Choice struct {
 	widget.Select
 	Ring
-	// Plain shows it without an edge, as a word that can be another one.
-	Plain    bool
 	get      func() int
 	updating bool
 	open     *widget.PopUpMenu // the list; nil: it was never opened
@@ -110,7 +108,7 @@ func (c *Choice) TypedKey(e *fyne.KeyEvent) {
 
 // CreateRenderer draws the choice with its ring.
 func (c *Choice) CreateRenderer() fyne.WidgetRenderer {
-	return c.edge(c.Select.CreateRenderer(), func() bool { return !c.Plain })
+	return c.edge(c.Select.CreateRenderer(), func() bool { return true })
 }
 
 // Need is the width that shows every option whole.

@@ -59,6 +59,7 @@ type Entry struct {
 	source Source
 	tail   *tail // nil: the field has neither a unit nor steps
 	was    string
+	left   func() // is told when it has lost the focus; may be nil
 	grown  func() // lays the row out anew when a text came that is cut; may be nil
 }
 
@@ -127,9 +128,13 @@ func (e *Entry) Need() float32 {
 	return entryNeed(e.was, e.PlaceHolder, e.source.Sample) + wide(&e.source)
 }
 
-// ownUnit tells that the figure names its unit itself.
+// ownUnit tells that the figure names its unit itself, or that a word stands there.
 func (e *Entry) ownUnit() bool {
-	last, _ := utf8.DecodeLastRuneInString(strings.TrimSpace(e.Text))
+	shown := strings.TrimSpace(e.Text)
+	if e.Text == "" {
+		shown = e.PlaceHolder
+	}
+	last, _ := utf8.DecodeLastRuneInString(shown)
 	return unicode.IsLetter(last)
 }
 
@@ -211,6 +216,9 @@ func (e *Entry) FocusGained() {
 // FocusLost takes what was typed; what can't be is given up, and that is told.
 func (e *Entry) FocusLost() {
 	e.Input.FocusLost()
+	if e.left != nil {
+		defer e.left()
+	}
 	err := e.take()
 	if err == nil {
 		return

@@ -17,13 +17,22 @@ func (f *form) bay(at model.Place) {
 		}
 		return &model.Bay{}
 	}
-	f.heading(f.text("Bay"))
+	f.path(at)
+	f.called(f.text("Bay %v", at.Bay+1))
+	f.section(message.New("Size"), true, func() string {
+		if b := session.BayOf(f.session.Result().Plan, at); b != nil {
+			return f.say().Length(b.Opening.Width())
+		}
+		return ""
+	})
 	f.sizeOf(at, "width", f.usual([]model.Place{at}, "width", func(at model.Place) length.Length {
 		if b := session.BayOf(f.session.Result().Plan, at); b != nil {
 			return b.Opening.Width()
 		}
 		return 0
 	}))
+	f.section(message.New("Drawers"), true, func() string { return f.sheetName(at) })
+	f.sheetOf(func() *model.HardwareSheet { return f.sheetAt(at) })
 	f.hardware(at)
 	f.divisionRule(at, doc)
 	f.buttons(
@@ -52,6 +61,45 @@ func (f *form) hardware(at model.Place) {
 	}, func(i int) edit.Edit { return edit.ChooseHardware{At: at, Name: names[i]} })
 }
 
+// sheetAt is the hardware sheet that a bay uses; nil: the project has none.
+func (f *form) sheetAt(at model.Place) *model.HardwareSheet {
+	p := f.session.Project()
+	b := p.BayAt(at)
+	switch {
+	case b == nil || len(p.Hardware) == 0:
+		return nil
+	case b.Hardware == "":
+		return p.Hardware[0].Sheet
+	default:
+		return p.Sheet(b.Hardware)
+	}
+}
+
+// sheetName is what the hardware sheet of a bay is called.
+func (f *form) sheetName(at model.Place) string {
+	if s := f.sheetAt(at); s != nil {
+		return s.Name
+	}
+	return f.text("none")
+}
+
+// sheetOf tells the name of a hardware sheet, and leads to it.
+func (f *form) sheetOf(sheet func() *model.HardwareSheet) {
+	f.link("Hardware sheet", func() string {
+		if s := sheet(); s != nil {
+			return s.Name
+		}
+		return f.text("No hardware sheet")
+	}, func() {
+		s := sheet()
+		for _, u := range f.session.Project().Hardware {
+			if u.Sheet == s && f.onSheet != nil {
+				f.onSheet(u.Name)
+			}
+		}
+	})
+}
+
 // divisionRule chooses the rule by which the fronts share what is left.
 func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 	rules := []string{f.text("by shares"), f.text("equal"), f.text("by a step"), f.text("by a factor")}
@@ -66,6 +114,17 @@ func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 		}
 		return edit.SetDivision{At: at, Division: d}
 	})
+	switch doc().Division.Rule { // what another rule would ask for does nothing
+	case model.DivideStep:
+		f.divisionStep(at, doc)
+	case model.DivideRatio:
+		f.divisionRatio(at, doc)
+	}
+	f.note(f.text("Fronts with a height of their own keep it; the others share what is left, the lower ones taller."))
+}
+
+// divisionStep is by how much a front is taller than the one above it.
+func (f *form) divisionStep(at model.Place, doc func() *model.Bay) {
 	f.size(message.New("Step to the next"), size{
 		get: func() (length.Length, bool, bool) {
 			return doc().Division.Step, doc().Division.Rule == model.DivideStep, false
@@ -74,12 +133,15 @@ func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 			return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideStep, Step: v}}
 		},
 	})
+}
+
+// divisionRatio is by which factor a front is taller than the one above it.
+func (f *form) divisionRatio(at model.Place, doc func() *model.Bay) {
 	f.number(message.New("Factor to the next"), "", func() (float64, bool, bool) {
 		return doc().Division.Ratio, doc().Division.Rule == model.DivideRatio, false
 	}, func(v float64) edit.Edit {
 		return edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: v}}
 	})
-	f.note(f.text("Fronts with a height of their own keep it; the others share what is left, the lower ones taller."))
 }
 
 // division shows the two heights at a division.
@@ -92,7 +154,11 @@ func (f *form) division(at model.Place) {
 		}
 		return 0
 	}
-	f.heading(f.text("Division"))
+	f.path(at)
+	f.called(f.text("Division"))
+	f.section(message.New("Heights of the two fronts"), true, func() string {
+		return f.say().Figure(height(at)) + " | " + f.say().Length(height(above))
+	})
 	f.size(message.New("Below"), size{
 		get: func() (length.Length, bool, bool) { return height(at), true, false },
 		put: func(v length.Length) edit.Edit {
@@ -118,7 +184,11 @@ func (f *form) partition(at model.Place) {
 		}
 		return 0
 	}
-	f.heading(f.text("Partition"))
+	f.path(model.Place{Cabinet: at.Cabinet, Bay: max(at.Bay, 0), Front: -1})
+	f.called(f.text("Partition"))
+	f.section(message.New("Clear widths beside it"), true, func() string {
+		return f.say().Figure(width(at)) + " | " + f.say().Length(width(next))
+	})
 	f.size(message.New("Clear width left"), size{
 		get: func() (length.Length, bool, bool) { return width(at), true, false },
 		put: func(v length.Length) edit.Edit {

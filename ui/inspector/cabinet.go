@@ -1,9 +1,11 @@
 package inspector
 
 import (
+	"strings"
+
 	"frontlay/model"
 	"frontlay/model/edit"
-	"frontlay/model/length"
+	"frontlay/model/figure"
 	"frontlay/model/message"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -17,19 +19,26 @@ func (f *form) cabinet(at model.Place) {
 		}
 		return &model.Cabinet{}
 	}
-	f.heading(f.text("Cabinet"))
-	f.line(message.New("Name"), func() (string, string) { return doc().Name, "" },
-		func(s string) edit.Edit { return edit.RenameCabinet{At: at, Name: s} })
+	f.path(at)
+	f.named(at, "name", func() string {
+		if doc().Name != "" {
+			return doc().Name
+		}
+		return f.text("Cabinet %v", at.Cabinet+1)
+	}, func(s string) edit.Edit { return edit.RenameCabinet{At: at, Name: s} })
+	f.kindly(f.text("cabinet"))
+	f.section(message.New("Size"), true, func() string {
+		return f.say().Figure(doc().Width) + " × " + f.say().Figure(doc().Height) + " × " + f.say().Length(doc().Depth)
+	})
+	f.sheetsOf(at, doc)
 	for _, key := range []string{"width", "height", "depth", "plinth", "worktop", "channel"} {
 		f.sizeOf(at, key, f.always(at, key))
 	}
 	f.choiceOf(at, "mount", f.text("overlay"), f.text("inset"))
 	f.placeInRun(at)
-	f.heading(f.text("Reveals of this cabinet"))
-	f.reveals(at)
 	if len(doc().Bays) == 1 {
-		f.heading(f.text("Bay"))
 		bay := model.Place{Cabinet: at.Cabinet, Bay: 0, Front: -1}
+		f.section(message.New("Bay"), true, func() string { return f.sheetName(bay) })
 		f.hardware(bay)
 		f.divisionRule(bay, func() *model.Bay {
 			if b := f.session.Project().BayAt(bay); b != nil {
@@ -38,37 +47,53 @@ func (f *form) cabinet(at model.Place) {
 			return &model.Bay{}
 		})
 	}
+	f.section(message.New("Reveals of this cabinet"), false, func() string {
+		if doc().Reveals == nil {
+			return f.text("as the project")
+		}
+		return f.text("its own")
+	})
+	f.reveals(at)
 	f.beside(at)
 }
 
-// reveals are five fields; at a cabinet, grey ones are those of the project, and
-// an emptied one gives all of them back to it.
-func (f *form) reveals(at model.Place) {
-	for _, key := range []string{"reveals.left", "reveals.right", "reveals.top", "reveals.bottom", "reveals.gap"} {
-		s := f.always(at, key)
-		if at.Cabinet >= 0 {
-			s.get = func() (length.Length, bool, bool) {
-				from, c := model.Whole, f.session.Project().CabinetAt(at)
-				if c != nil && c.Reveals != nil {
-					from = at
-				}
-				v, _ := f.sized(from, key)
-				return v, from == at, false
-			}
-			s.clear = func() edit.Edit { return edit.Set{At: at, Key: "reveals"} }
+// sheetsOf names the hardware sheets of a cabinet's bays, each once.
+func (f *form) sheetsOf(at model.Place, doc func() *model.Cabinet) {
+	named := map[*model.HardwareSheet]bool{}
+	for i := range doc().Bays {
+		bay := model.Place{Cabinet: at.Cabinet, Bay: i, Front: -1}
+		if s := f.sheetAt(bay); !named[s] {
+			named[s] = true
+			f.sheetOf(func() *model.HardwareSheet { return f.sheetAt(bay) })
 		}
-		f.sizeOf(at, key, s)
 	}
 }
 
 // beside tells what stands at the cabinet's sides.
 func (f *form) beside(at model.Place) {
 	for _, side := range []string{"left", "right"} {
-		f.heading(f.say().Say(f.value(at, side).Name))
+		f.section(f.value(at, side).Name, false, func() string { return f.stands(at, side) })
 		f.sizes([]model.Place{at}, side+".end_panel", side+".filler")
 		f.markOf(at, side+".wall")
 		f.sizes([]model.Place{at}, side+".projection")
 	}
+}
+
+// stands tells in short what stands at a side of a cabinet.
+func (f *form) stands(at model.Place, side string) string {
+	var all []string
+	for _, key := range []string{side + ".end_panel", side + ".filler"} {
+		if v, given := f.sized(at, key); given && v > 0 {
+			all = append(all, f.say().Say(f.value(at, key).Name)+" "+f.say().Length(v))
+		}
+	}
+	if *f.value(at, side+".wall").Value.(*figure.Flag).At {
+		all = append(all, f.text("wall"))
+	}
+	if len(all) == 0 {
+		return f.text("nothing")
+	}
+	return strings.Join(all, ", ")
 }
 
 // placeInRun tells which cabinet of the run this is, and moves it. Where it is the

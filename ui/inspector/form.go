@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"fyne.io/fyne/v2"
-	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model/edit"
@@ -22,14 +21,17 @@ import (
 // before it where that has some of the same kind and label: one that is pressed
 // while another front is selected is still there when it is let go.
 type form struct {
-	session *session.Session
-	say     func() message.Language
-	tell    func(message.Message)
-	before  map[part]any // widgets of the form before, as far as they are not taken
-	widgets map[part]any
-	objects []fyne.CanvasObject
-	updates []func()
-	focus   []labelled
+	session  *session.Session
+	say      func() message.Language
+	tell     func(message.Message)
+	folds    *folds
+	onSheet  func(name string)
+	before   map[part]any // widgets of the form before, as far as they are not taken
+	widgets  map[part]any
+	head     head
+	sections []*section
+	updates  []func()
+	focus    []labelled
 }
 
 // part names a widget of a form: by its kind, its label or text, and by which it
@@ -64,12 +66,11 @@ func take[W any](f *form, kind, label string, again func(W), made func() W) (W, 
 
 func (f *form) text(text string, args ...any) string { return f.say().Say(message.New(text, args...)) }
 
-func (f *form) heading(text string) {
-	if len(f.objects) > 0 {
-		f.objects = append(f.objects, widget.NewSeparator())
-	}
-	h, _ := take(f, "heading", text, func(fyne.CanvasObject) {}, func() fyne.CanvasObject { return field.Heading(text) })
-	f.objects = append(f.objects, h)
+// put adds an object to the section at work. called is what the search finds it by;
+// empty: it is found by none.
+func (f *form) put(o fyne.CanvasObject, called string, of fyne.Focusable) {
+	s := f.sections[len(f.sections)-1]
+	s.things = append(s.things, thing{o, called, of})
 }
 
 // note is a text of several lines.
@@ -80,16 +81,16 @@ func (f *form) note(text string) {
 		l.Importance = widget.LowImportance
 		return l
 	})
-	f.objects = append(f.objects, l)
+	f.put(l, "", nil)
 }
 
 // row is a label, a field and its unit; kind tells what is typed in it.
 func (f *form) row(kind string, label message.Message, unit string, s field.Source) {
 	s.Refused = f.tell
 	r, at := take(f, kind, label.Text, func(r *field.Row) { r.Use(s) }, func() *field.Row {
-		return field.NewRow(f.say().Say(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
+		return field.NewCell(f.say().Say(label), unit, s, func(m message.Message) string { return f.say().Say(m) })
 	})
-	f.add(r.Object, at, r.Entry)
+	f.add(r.Object, f.say().Say(label), at, r.Entry)
 }
 
 // control is what can have the focus and shows what the document holds.
@@ -99,8 +100,13 @@ type control interface {
 }
 
 // add adds an object with the control in it.
-func (f *form) add(o fyne.CanvasObject, at part, c control) {
-	f.objects = append(f.objects, o)
+func (f *form) add(o fyne.CanvasObject, called string, at part, c control) {
+	f.put(o, called, c)
+	f.reach(at, c)
+}
+
+// reach lets a control have the focus, and show what the document holds.
+func (f *form) reach(at part, c control) {
 	f.focus = append(f.focus, labelled{at, c})
 	f.updates = append(f.updates, c.Update)
 }
@@ -125,6 +131,8 @@ type size struct {
 	put   func(length.Length) edit.Edit
 	clear func() edit.Edit
 	none  bool // nothing is there where no size is given, rather than a computed one
+	// bad tells that the check blames the size; nil: it never does.
+	bad func() bool
 }
 
 func (f *form) size(label message.Message, s size) {
@@ -155,6 +163,8 @@ func (f *form) size(label message.Message, s size) {
 		},
 		Sample: sampleOf(unit()),
 		Figure: true,
+		Bad:    s.bad,
+		Held:   f.held,
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {
@@ -174,10 +184,22 @@ func (f *form) size(label message.Message, s size) {
 		},
 		Step: func(n int) error {
 			v, _, _ := s.get()
-			step := tool.Step(unit(), false)
-			return f.session.Do(s.put(v + length.Length(n)*step))
+			e := s.put(v + length.Length(n)*tool.Step(unit(), false))
+			if f.session.InGesture() {
+				return f.session.Preview(e)
+			}
+			return f.session.Do(e)
 		},
 	})
+}
+
+// held makes one change of all that a stepper does while it is held.
+func (f *form) held(on bool) {
+	if on {
+		f.session.Begin()
+	} else {
+		f.session.Commit()
+	}
 }
 
 // sampleOf is about the longest figure that fields of a unit show.
@@ -240,9 +262,9 @@ func (f *form) choice(label message.Message, options []string, get func() int, p
 		if c.Selected == "" {
 			c.Refresh()
 		}
-		return &choice{c, field.Labelled(f.say().Say(label), c)}
+		return &choice{c, field.Above(f.say().Say(label), c)}
 	})
-	f.add(c.row, at, c.Choice)
+	f.add(c.row, f.say().Say(label), at, c.Choice)
 }
 
 // choice is a choice with its label.
@@ -260,7 +282,7 @@ func (f *form) mark(label message.Message, get, mixed func() bool, put func(bool
 	})
 	m.Mixed = mixed
 	m.Update()
-	f.add(m, at, m)
+	f.add(m, f.say().Say(label), at, m)
 }
 
 // figure shows what the layout works out; it can't be typed.
@@ -268,9 +290,35 @@ func (f *form) figure(label string, get func() string) {
 	l, _ := take(f, "figure", label, func(l *field.Figure) { l.SetText(get()) }, func() *field.Figure {
 		return field.NewFigure(f.text(label), get())
 	})
-	f.objects = append(f.objects, l.Object)
+	f.put(l.Object, f.text(label), nil)
 	f.updates = append(f.updates, func() { l.SetText(get()) })
 }
+
+// link is a way to somewhere else, in words of the moment.
+func (f *form) link(name string, get func() string, to func()) {
+	l, at := take(f, "link", name, func(l *link) { l.use(get, to) }, func() *link {
+		l := &link{Words: field.NewLink(get(), to)}
+		l.use(get, to)
+		return l
+	})
+	f.put(field.Flow(0, l.Words), "", nil)
+	f.focus = append(f.focus, labelled{at, l.Words})
+	f.updates = append(f.updates, l.Update)
+}
+
+// link is words that follow the document.
+type link struct {
+	*field.Words
+	get func() string
+}
+
+func (l *link) use(get func() string, to func()) {
+	l.get, l.OnTapped = get, to
+	l.Update()
+}
+
+// Update says what holds now.
+func (l *link) Update() { l.SetText(l.get()) }
 
 type button struct {
 	label string
@@ -286,7 +334,7 @@ func (f *form) buttons(b ...button) {
 		f.focus = append(f.focus, labelled{at, made})
 		o = append(o, made)
 	}
-	f.objects = append(f.objects, container.NewGridWithColumns(2, o...))
+	f.put(field.Flow(8, o...), "", nil)
 }
 
 // do makes an edit and tells where it can't be made.

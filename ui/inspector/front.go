@@ -1,10 +1,8 @@
 package inspector
 
 import (
+	"slices"
 	"strconv"
-	"strings"
-
-	"fyne.io/fyne/v2"
 
 	"frontlay/layout/plan"
 	"frontlay/model"
@@ -28,90 +26,152 @@ func each(at []model.Place, make func(model.Place) edit.Edit) edit.Edit {
 	return s
 }
 
-// fronts shows one front or what several have in common.
-func (f *form) fronts(at []model.Place) {
-	first := at[0]
-	doc := func(a model.Place) *model.Front {
-		if d := f.session.Project().FrontAt(a); d != nil {
-			return d
-		}
-		return &model.Front{}
+// frontForm are the sections of one front, or of what several have in common.
+type frontForm struct {
+	*form
+	at []model.Place
+}
+
+// doc is what the document holds of a front.
+func (f *frontForm) doc(a model.Place) *model.Front {
+	if d := f.session.Project().FrontAt(a); d != nil {
+		return d
 	}
-	planned := func(a model.Place) *plan.Front {
-		if pf := session.FrontOf(f.session.Result().Plan, a); pf != nil {
-			return pf
-		}
-		return &plan.Front{}
+	return &model.Front{}
+}
+
+// planned is what is worked out of a front.
+func (f *frontForm) planned(a model.Place) *plan.Front {
+	if pf := session.FrontOf(f.session.Result().Plan, a); pf != nil {
+		return pf
 	}
-	if len(at) == 1 {
-		f.heading(f.text("Front %v", planned(first).Number))
-		f.lineOf(first, "name", func() string { return planned(first).Name })
+	return &plan.Front{}
+}
+
+// fill shows all of it.
+func (f *frontForm) fill() {
+	first := f.at[0]
+	if len(f.at) == 1 {
+		f.path(first)
+		f.named(first, "name", func() string {
+			if pf := f.planned(first); pf.Named() {
+				return pf.Name
+			}
+			return f.text("Without a name")
+		}, func(s string) edit.Edit { return edit.Set{At: first, Key: "name", Value: s} })
 	} else {
-		f.heading(f.text("%v fronts", len(at)))
+		f.path(model.Whole)
+		f.called(f.text("%v fronts", len(f.at)))
 	}
+	f.kind()
+	f.section(message.New("Size"), true, f.heights)
+	f.height()
+	if f.doc(first).Kind == model.DrawerFront {
+		f.drawer()
+	}
+	if len(f.at) == 1 {
+		f.workedOut()
+	}
+	f.seldom()
+}
+
+// heights tells the heights in short.
+func (f *frontForm) heights() string {
+	high := func(a model.Place) length.Length { return f.planned(a).Face.Height() }
+	if alike(f.at, high) {
+		return f.say().Length(high(f.at[0]))
+	}
+	return f.text("several")
+}
+
+// kind chooses what stands at the place.
+func (f *frontForm) kind() {
 	kinds := []string{f.text("drawer"), f.text("fixed panel"), f.text("open niche")}
-	f.choice(message.New("Kind"), kinds, func() int {
-		return oneOf(at, []model.Kind{model.DrawerFront, model.FixedPanel, model.OpenNiche}, func(a model.Place) model.Kind { return doc(a).Kind })
-	}, func(i int) edit.Edit {
-		return each(at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} })
+	get := func() int {
+		return oneOf(f.at, []model.Kind{model.DrawerFront, model.FixedPanel, model.OpenNiche}, func(a model.Place) model.Kind { return f.doc(a).Kind })
+	}
+	put := func(i int) {
+		f.do(each(f.at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} }))
+	}
+	c, at := take(f.form, "kind", "Kind", func(c *field.Choice) { c.Use(kinds, get, put) }, func() *field.Choice {
+		c := field.NewChoice(kinds, get, put)
+		c.PlaceHolder = f.text("several")
+		return c
 	})
+	f.head.kind = c
+	f.reach(at, c)
+}
+
+// height shows how high the fronts are, and what decides it: a share does nothing at a
+// front with a height, nor where the bay is not divided by shares.
+func (f *frontForm) height() {
+	first := f.at[0]
+	toShare := func() edit.Edit {
+		return each(f.at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
+	}
 	f.size(message.New("Height"), size{
-		get: common(at, func(a model.Place) (length.Length, bool) {
-			return planned(a).Face.Height(), doc(a).Height > 0 && !doc(a).Clear
+		get: common(f.at, func(a model.Place) (length.Length, bool) {
+			return f.planned(a).Face.Height(), f.doc(a).Height > 0 && !f.doc(a).Clear
 		}),
 		put: func(v length.Length) edit.Edit {
-			return each(at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v} })
+			return each(f.at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v} })
 		},
-		clear: func() edit.Edit {
-			return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
-		},
+		clear: toShare,
 	})
-	if doc(first).Kind == model.OpenNiche {
+	if f.doc(first).Kind == model.OpenNiche {
 		f.size(message.New("Clear height"), size{
-			get: common(at, func(a model.Place) (length.Length, bool) {
-				return planned(a).Clear.Height(), doc(a).Height > 0 && doc(a).Clear
+			get: common(f.at, func(a model.Place) (length.Length, bool) {
+				return f.planned(a).Clear.Height(), f.doc(a).Height > 0 && f.doc(a).Clear
 			}),
 			put: func(v length.Length) edit.Edit {
-				return each(at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v, Clear: true} })
+				return each(f.at, func(a model.Place) edit.Edit { return edit.SetHeight{At: a, Height: v, Clear: true} })
 			},
-			clear: func() edit.Edit {
-				return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: 1} })
-			},
+			clear: toShare,
 		})
 	}
 	share := func(a model.Place) float64 {
-		if s := doc(a).Share; s > 0 {
+		if s := f.doc(a).Share; s > 0 {
 			return s
 		}
 		return 1
 	}
-	computed := func(a model.Place) bool { return doc(a).Height <= 0 }
-	f.number(message.New("Share of the rest"), "", func() (float64, bool, bool) {
-		return share(first), computed(first), !alike(at, share) || !alike(at, computed)
-	}, func(v float64) edit.Edit {
-		return each(at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: v} })
-	})
-	locked := func(a model.Place) bool { return doc(a).Locked }
-	f.mark(message.New("Locked at this height"), func() bool { return locked(first) }, func() bool { return !alike(at, locked) }, func(on bool) edit.Edit {
-		e := edit.Lock{At: at, Locked: on}
-		for _, a := range at {
-			e.Heights = append(e.Heights, planned(a).Face.Height())
+	computed := func(a model.Place) bool { return f.doc(a).Height <= 0 }
+	if slices.ContainsFunc(f.at, f.shares) {
+		f.number(message.New("Share of the rest"), "", func() (float64, bool, bool) {
+			return share(first), computed(first), !alike(f.at, share) || !alike(f.at, computed)
+		}, func(v float64) edit.Edit {
+			return each(f.at, func(a model.Place) edit.Edit { return edit.SetShare{At: a, Share: v} })
+		})
+	}
+	locked := func(a model.Place) bool { return f.doc(a).Locked }
+	f.mark(message.New("Locked at this height"), func() bool { return locked(first) }, func() bool { return !alike(f.at, locked) }, func(on bool) edit.Edit {
+		e := edit.Lock{At: f.at, Locked: on}
+		for _, a := range f.at {
+			e.Heights = append(e.Heights, f.planned(a).Face.Height())
 		}
 		return e
 	})
-	if doc(first).Kind == model.DrawerFront {
-		f.drawer(at, doc, planned)
-	}
-	if len(at) == 1 {
-		f.workedOut(func() *plan.Front { return planned(first) })
-	}
-	f.seldom(at, doc, planned)
+}
+
+// shares tells that a front takes a share of what is left.
+func (f *frontForm) shares(a model.Place) bool { return takesShare(f.session.Project(), a) }
+
+func takesShare(p *model.Project, a model.Place) bool {
+	b, d := p.BayAt(a), p.FrontAt(a)
+	return b != nil && d != nil && d.Height <= 0 && b.Division.Rule == model.DivideShares
 }
 
 // drawer shows what only a drawer front has.
-func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, planned func(model.Place) *plan.Front) {
+func (f *frontForm) drawer() {
+	at, doc, planned := f.at, f.doc, f.planned
 	first := at[0]
-	f.heading(f.text("Drawer"))
+	f.section(message.New("Drawer"), true, func() string {
+		if pf := planned(first); pf.Height != nil && len(at) == 1 {
+			return pf.Height.Name
+		}
+		return ""
+	})
+	f.sheetOf(func() *model.HardwareSheet { return planned(first).Sheet })
 	names := []string{""}
 	options := []string{f.text("tallest that fits")}
 	if pf := planned(first); pf.Sheet != nil {
@@ -130,90 +190,27 @@ func (f *form) drawer(at []model.Place, doc func(model.Place) *model.Front, plan
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetDrawer{At: a, Drawer: names[i]} })
 	})
-	f.sizeOf(first, "drop", f.usual(at, "drop", func(a model.Place) length.Length { return planned(a).Drop }))
+	drop := f.usual(at, "drop", func(a model.Place) length.Length { return planned(a).Drop })
+	drop.bad = f.blamed(at, "drop")
+	f.sizeOf(first, "drop", drop)
 	f.sizeOf(first, "cover", f.usual(at, "cover", func(model.Place) length.Length { return 0 }))
-	f.sizes(at, "contents.height")
 	f.numberOf(at, "contents.weight")
-}
-
-// workedOut lists what follows for one front.
-func (f *form) workedOut(pf func() *plan.Front) {
-	f.heading(f.text("Worked out"))
-	l := func(v length.Length) string { return f.say().Length(v) }
-	pair := func(a, b length.Length) string {
-		if a == b {
-			return l(a)
-		}
-		return f.say().Figure(a) + " / " + l(b)
-	}
-	f.figure("Front size", func() string {
-		r := pf().Face
-		return f.say().Figure(r.Width()) + " × " + l(r.Height())
-	})
-	f.figure("Side overlay", func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) })
-	if !pf().Fitted {
-		if pf().Kind == model.DrawerFront {
-			f.note(f.text("No drawer of the hardware sheet fits here yet. The check tells why."))
-		}
-		return
-	}
-	f.figure("Edge distance", func() string { return pair(pf().EdgeDistance.Left, pf().EdgeDistance.Right) })
-	f.figure("Drop", func() string { return l(pf().Drop) })
-	f.figure("Cover below", func() string { return l(pf().Drawer.Cover.Bottom) })
-	f.figure("Drawer height", func() string {
-		if h := pf().Height; h != nil {
-			return h.Name
-		}
-		return "–"
-	})
-	f.figure("Room above", func() string { return l(pf().Drawer.RoomAbove) })
-	f.figure("Runner", func() string {
-		if pf().Runner.Length == 0 {
-			return f.text("none fits")
-		}
-		return l(pf().Runner.Length)
-	})
-	f.figure("Drawer bottom", func() string {
-		c := pf().Drawer.BottomCut
-		return f.say().Figure(c.Width) + " × " + l(c.Length)
-	})
-	f.figure("Holes", func() string { return f.text("%v", len(pf().Holes)) })
-	f.explanations(pf)
-}
-
-// explanations tell how the figures of a front came about.
-func (f *form) explanations(pf func() *plan.Front) {
-	f.heading(f.text("How it came about"))
-	l, _ := take(f, "explanations", "", func(*field.Label) {}, func() *field.Label {
-		l := field.NewLabel("")
-		l.Wrapping = fyne.TextWrapWord
-		return l
-	})
-	show := func() {
-		var lines []string
-		for _, s := range f.session.Result().Plan.Explanations(pf()) {
-			if len(s.Terms) > 0 {
-				lines = append(lines, f.say().Say(s.Say()))
-			}
-		}
-		if text := strings.Join(lines, "\n\n"); text != l.Text {
-			l.SetText(text)
-		}
-	}
-	show()
-	f.objects = append(f.objects, l)
-	f.updates = append(f.updates, show)
+	f.sizes(at, "contents.height")
 }
 
 // seldom shows what few fronts need: limits of the height, hardware and runner
 // of their own, bays spanned, handle holes.
-func (f *form) seldom(at []model.Place, doc func(model.Place) *model.Front, planned func(model.Place) *plan.Front) {
+func (f *frontForm) seldom() {
+	at, doc := f.at, f.doc
 	first := at[0]
-	f.heading(f.text("Seldom needed"))
-	f.sizes(at, "least", "greatest")
+	s := f.section(message.New("Seldom needed"), false, nil)
+	s.brief = f.count(s)
+	if slices.ContainsFunc(at, func(a model.Place) bool { return doc(a).Height <= 0 }) {
+		f.sizes(at, "least", "greatest")
+	}
 	if doc(first).Kind == model.DrawerFront {
-		f.ownHardware(at, doc)
-		f.runner(at, doc, planned)
+		f.ownHardware()
+		f.runner()
 	}
 	if cab := f.session.Project().CabinetAt(first); cab != nil && first.Bay+1 < len(cab.Bays) {
 		var options []string
@@ -224,12 +221,13 @@ func (f *form) seldom(at []model.Place, doc func(model.Place) *model.Front, plan
 			func(i int) edit.Edit { return edit.SetSpan{At: first, Count: i + 1} })
 	}
 	if doc(first).Kind != model.OpenNiche {
-		f.handle(at, doc)
+		f.handle()
 	}
 }
 
 // ownHardware chooses a sheet for these fronts alone.
-func (f *form) ownHardware(at []model.Place, doc func(model.Place) *model.Front) {
+func (f *frontForm) ownHardware() {
+	at, doc := f.at, f.doc
 	names, options := []string{""}, []string{f.text("as the bay")}
 	for _, h := range f.session.Project().Hardware {
 		names, options = append(names, h.Name), append(options, h.Name)
@@ -242,7 +240,8 @@ func (f *form) ownHardware(at []model.Place, doc func(model.Place) *model.Front)
 }
 
 // runner chooses a runner length of the sheet.
-func (f *form) runner(at []model.Place, doc func(model.Place) *model.Front, planned func(model.Place) *plan.Front) {
+func (f *frontForm) runner() {
+	at, doc, planned := f.at, f.doc, f.planned
 	lengths, options := []length.Length{0}, []string{f.text("longest that fits")}
 	if s := planned(at[0]).Sheet; s != nil {
 		for _, r := range s.Runner.Lengths {
@@ -257,7 +256,8 @@ func (f *form) runner(at []model.Place, doc func(model.Place) *model.Front, plan
 }
 
 // handle says where the holes for a handle are.
-func (f *form) handle(at []model.Place, doc func(model.Place) *model.Front) {
+func (f *frontForm) handle() {
+	at, doc := f.at, f.doc
 	has := func(a model.Place) bool { return doc(a).Handle != nil }
 	f.mark(f.value(at[0], "handle").Name, func() bool { return has(at[0]) }, func() bool { return !alike(at, has) }, func(on bool) edit.Edit {
 		if on {
@@ -265,6 +265,9 @@ func (f *form) handle(at []model.Place, doc func(model.Place) *model.Front) {
 		}
 		return set(at, "handle", nil)
 	})
+	if !slices.ContainsFunc(at, has) {
+		return
+	}
 	for _, key := range []string{"handle.spacing", "handle.from_top", "handle.from_left", "handle.diameter"} {
 		s := f.usual(at, key, func(model.Place) length.Length {
 			if key == "handle.diameter" {

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	fynelayout "fyne.io/fyne/v2/layout"
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
@@ -15,15 +16,24 @@ import (
 	"frontlay/ui/session"
 )
 
-// Panel is the inspector.
+// Panel is the inspector: where what is selected is, what it is called, what was found
+// about it, and its figures in sections that fold.
 type Panel struct {
 	Object fyne.CanvasObject
+	// OnSheet shows a hardware sheet of the project; nil: nothing does.
+	OnSheet func(name string)
 
 	session *session.Session
 	say     func() message.Language
 	tell    func(message.Message)
+	folds   folds
+	whole   *fyne.Container // all of it
+	top     *fyne.Container // head and search, which do not scroll
 	column  *fyne.Container
 	scroll  *container.Scroll
+	finder  *finder
+	found   *thing // what the search found first; nil: nothing
+	cards   *cards
 	form    *form
 	shown   []drawing.Subject
 	unit    length.Unit
@@ -34,22 +44,35 @@ type Panel struct {
 
 // outline is what decides which fields the things selected have: whether the
 // front is a drawer, of which sheet, whether one fits, and how many bays and
-// neighbours the cabinet has.
+// neighbours the cabinet has; and the modes in which some figures do nothing.
 type outline struct {
 	kind           model.Kind
 	sheet          *model.HardwareSheet
 	fitted         bool
 	cabinets, bays int
+	given, shares  bool
+	handle         bool
+	rule           model.DivisionRule
+	rows           model.RowMode
 }
 
 func outlineOf(s *session.Session) outline {
-	o := outline{cabinets: len(s.Project().Cabinets)}
+	p := s.Project()
+	o := outline{cabinets: len(p.Cabinets), rows: p.HoleRows.Mode}
 	here := s.Here()
 	if f := session.FrontOf(s.Result().Plan, here); f != nil {
 		o.kind, o.sheet, o.fitted = f.Kind, f.Sheet, f.Fitted
 	}
-	if c := s.Project().CabinetAt(here); c != nil {
+	if c := p.CabinetAt(here); c != nil {
 		o.bays = len(c.Bays)
+	}
+	if b := p.BayAt(model.Place{Cabinet: here.Cabinet, Bay: max(here.Bay, 0), Front: -1}); b != nil {
+		o.rule = b.Division.Rule
+	}
+	for _, at := range s.SelectedFronts() {
+		if f := p.FrontAt(at); f != nil {
+			o.given, o.shares, o.handle = o.given || f.Height <= 0, o.shares || takesShare(p, at), o.handle || f.Handle != nil
+		}
 	}
 	return o
 }
@@ -57,11 +80,21 @@ func outlineOf(s *session.Session) outline {
 // New makes the panel of a session. It is empty until Begin, so that a window can
 // be on the screen before its dozens of fields are made.
 func New(s *session.Session, say func() message.Language, tell func(message.Message)) *Panel {
-	p := &Panel{say: say, tell: tell, column: field.Column(), form: &form{}}
-	p.scroll, p.Object = field.Scrolled(p.column)
+	p := &Panel{say: say, tell: tell, column: field.Column(), top: field.Column(), form: &form{}, folds: folds{open: map[string]bool{}}}
+	p.finder, p.cards = newFinder(p), newCards(p)
+	var scrolled fyne.CanvasObject
+	p.scroll, scrolled = field.Scrolled(p.column)
+	head := container.NewPadded(field.BesideBar(p.top))
+	p.whole = container.New(fynelayout.NewBorderLayout(head, nil, nil, nil), head, scrolled) // Tab goes through the head first
+	p.Object = p.whole
 	p.Watch(s)
 	return p
 }
+
+// Remember keeps in the settings of the program which sections are folded.
+func (p *Panel) Remember(kept fyne.Preferences) { p.folds.kept = kept }
+
+func (p *Panel) text(text string, args ...any) string { return p.say().Say(message.New(text, args...)) }
 
 // Watch shows another session from now on.
 func (p *Panel) Watch(s *session.Session) {
@@ -74,7 +107,7 @@ func (p *Panel) Watch(s *session.Session) {
 			p.Rebuild()
 		} else if !slices.Equal(p.shown, s.Selection()) || !slices.Equal(p.sheets, s.Project().Hardware) || p.outline != outlineOf(s) {
 			p.show()
-		} else if c&session.Document != 0 {
+		} else if c&(session.Document|session.Chosen) != 0 {
 			p.update()
 		}
 	})
@@ -90,6 +123,7 @@ func (p *Panel) Begin() {
 // Rebuild makes the panel anew, for another language or look.
 func (p *Panel) Rebuild() {
 	p.form.widgets = nil
+	p.cards.all, p.cards.gone = nil, p.cards.all
 	p.show()
 }
 
@@ -106,6 +140,39 @@ func (p *Panel) update() {
 	for _, f := range p.form.updates {
 		f()
 	}
+	if !p.session.InGesture() { // fixes are tried out, which is too much for each move
+		p.tellFound()
+	}
+}
+
+// tellFound tells what was found about what is selected.
+func (p *Panel) tellFound() {
+	if !p.begun {
+		return
+	}
+	p.cards.update(p.places())
+	p.head()
+	p.place()
+}
+
+// places are those of what is selected, and of what is shown with it.
+func (p *Panel) places() []model.Place {
+	if len(p.shown) == 0 {
+		return []model.Place{model.Whole}
+	}
+	var all []model.Place
+	for _, t := range p.shown {
+		switch t.Kind {
+		case drawing.FrontThing, drawing.BayThing:
+			all = append(all, t.Place)
+		case drawing.CabinetThing:
+			all = append(all, t.Place)
+			if c := p.session.Project().CabinetAt(t.Place); c != nil && len(c.Bays) == 1 {
+				all = append(all, model.Place{Cabinet: t.Place.Cabinet, Bay: 0, Front: -1})
+			}
+		}
+	}
+	return all
 }
 
 // show shows what is selected. Where it is of the same kind as before its fields
@@ -119,11 +186,32 @@ func (p *Panel) show() {
 	same := kindOf(sel) == kindOf(p.shown)
 	p.shown, p.unit = slices.Clone(sel), p.say().Unit
 	p.sheets, p.outline = p.session.Project().Hardware, outlineOf(p.session)
-	f := &form{session: p.session, say: p.say, tell: p.tell, before: p.form.widgets, widgets: map[part]any{}}
-	p.form = f
+	p.form = p.newForm(p.form.widgets)
+	p.form.fill(sel)
+	p.form.before = nil
+	p.finder.restyle()
+	p.cards.update(p.places())
+	p.head()
+	p.filter()
+	if !same {
+		p.scroll.ScrollToTop()
+	}
+}
+
+// newForm is an empty form that takes the widgets of another.
+func (p *Panel) newForm(before map[part]any) *form {
+	return &form{session: p.session, say: p.say, tell: p.tell, folds: &p.folds, onSheet: p.OnSheet, before: before, widgets: map[part]any{}}
+}
+
+// fill shows some things of one kind.
+func (f *form) fill(sel []drawing.Subject) {
 	switch kindOf(sel) {
 	case drawing.FrontThing:
-		f.fronts(p.session.SelectedFronts())
+		at := make([]model.Place, len(sel))
+		for i, t := range sel {
+			at[i] = t.Place
+		}
+		(&frontForm{f, at}).fill()
 	case drawing.DivisionThing:
 		f.division(sel[0].Place)
 	case drawing.PartitionThing:
@@ -135,15 +223,35 @@ func (p *Panel) show() {
 	default:
 		f.project()
 	}
-	f.before = nil
-	p.column.Objects = f.objects
-	p.column.Layout.Layout(p.column.Objects, p.column.Size()) // what is new needs no refresh
-	if same {
-		p.scroll.Refresh() // its bar
-	} else {
-		p.scroll.ScrollToTop()
+}
+
+// head shows the head of the form, with the ring of a front as the check has it.
+func (p *Panel) head() {
+	h := &p.form.head
+	h.badge = nil
+	if len(p.shown) == 1 && p.shown[0].Kind == drawing.FrontThing {
+		if f := session.FrontOf(p.session.Result().Plan, p.shown[0].Place); f != nil {
+			h.badge = badge(f.Number, p.cards.worst())
+		}
 	}
-	fynecanvas.Refresh(p.column)
+	p.top.Objects = nil
+	if len(h.path) > 0 {
+		p.top.Objects = append(p.top.Objects, field.Flow(0, h.path...))
+	}
+	p.top.Objects = append(p.top.Objects, field.Spacer(2), h.headline(), field.Spacer(6), p.finder, p.finder.hint, field.Spacer(2))
+}
+
+// place puts head, cards and sections into their places.
+func (p *Panel) place() {
+	p.column.Objects = []fyne.CanvasObject{p.cards.box}
+	for _, s := range p.form.sections {
+		p.column.Objects = append(p.column.Objects, s.fold, s.body)
+	}
+	for _, c := range []*fyne.Container{p.top, p.whole, p.column} {
+		c.Layout.Layout(c.Objects, c.Size()) // what is new needs no refresh
+	}
+	p.scroll.Refresh() // its bar
+	fynecanvas.Refresh(p.whole)
 }
 
 // keepFocus brings the keyboard from a field that is gone to the new one of its
@@ -169,7 +277,7 @@ func (p *Panel) keepFocus(before []labelled) func() {
 			e.Restore() // what it was about is shown no more
 		}
 		for _, l := range p.form.focus {
-			if l.text == gone.text && l.nth == gone.nth {
+			if l.part == gone.part {
 				c.Focus(l.of)
 				return
 			}

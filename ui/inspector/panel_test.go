@@ -102,15 +102,15 @@ func TestEachSelectionShowsItsOwn(t *testing.T) {
 		without  []string
 		nonWords []string
 	}{
-		"nothing":      {nil, []string{"Project", "Boards", "Reveals", "Hole rows in the carcass sides"}, []string{"Title", "Carcass", "Pitch", "Notes"}, []string{"Height", "Drop", "Width"}, nil},
-		"a drawer":     {mixed[:1], []string{"Front 1", "Worked out", "861 × 320 mm", "How it came about"}, []string{"Name", "Height", "Drop", "Contents weight", "Diameter"}, []string{"Title", "Width", "Below"}, nil},
-		"a niche":      {[]drawing.Subject{front(1, 1, 1)}, []string{"Front 8", "Front size"}, []string{"Name", "Height"}, []string{"Drop", "Contents weight"}, []string{"Cover below"}},
+		"nothing":      {nil, []string{"Glaze bench project", "Boards", "Reveals", "Hole rows in the carcass sides"}, []string{"Title", "Carcass", "Notes"}, []string{"Height", "Drop", "Width", "Pitch"}, nil},
+		"a drawer":     {mixed[:1], []string{"Glaze bench › Glazes › Bay 1 Buckets 1 drawer", "Sample A", "Worked out", "861 × 320 mm", "How it came about"}, []string{"Name", "Height", "Drop", "Contents weight", "Contents height"}, []string{"Title", "Width", "Below", "Share of the rest", "Least height", "Diameter"}, nil},
+		"a niche":      {[]drawing.Subject{front(1, 1, 1)}, []string{"Notebooks 8 open niche", "Front size"}, []string{"Name", "Height"}, []string{"Drop", "Contents weight"}, []string{"Cover below"}},
 		"two fronts":   {mixed, []string{"2 fronts"}, []string{"Height", "Drop"}, []string{"Name", "Title"}, []string{"Worked out"}},
 		"a division":   {[]drawing.Subject{{Kind: drawing.DivisionThing}}, []string{"Division", "Drag the division"}, []string{"Below", "Above"}, []string{"Height", "Title"}, nil},
 		"a partition":  {[]drawing.Subject{{Kind: drawing.PartitionThing, Place: model.Place{Cabinet: 1}}}, []string{"Partition"}, []string{"Clear width left", "Clear width right"}, []string{"Below", "Clear width"}, nil},
-		"a bay":        {[]drawing.Subject{{Kind: drawing.BayThing, Place: model.Place{Cabinet: 1, Front: -1}}}, []string{"Bay", "Hardware", "Remove bay"}, []string{"Clear width", "Step to the next"}, []string{"Clear width left", "Width"}, nil},
-		"a cabinet":    {[]drawing.Subject{session.Cabinet(model.Place{Cabinet: 2})}, []string{"Cabinet", "Reveals of this cabinet", "3 of 3", "At its right"}, []string{"Width", "Plinth", "Left", "End panel"}, []string{"Title", "Height", "Carcass"}, nil},
-		"all gone now": {[]drawing.Subject{front(7, 7, 7)}, []string{"Project"}, []string{"Title"}, []string{"Height"}, nil},
+		"a bay":        {[]drawing.Subject{{Kind: drawing.BayThing, Place: model.Place{Cabinet: 1, Front: -1}}}, []string{"Glaze bench › Test tiles Bay 1", "Hardware", "Remove bay"}, []string{"Clear width"}, []string{"Clear width left", "Width", "Step to the next"}, nil},
+		"a cabinet":    {[]drawing.Subject{session.Cabinet(model.Place{Cabinet: 2})}, []string{"Glaze bench Oxides cabinet", "Size Sample A, metal-sided drawers", "Reveals of this cabinet", "3 of 3", "At its right"}, []string{"Width", "Plinth", "Left", "End panel"}, []string{"Title", "Height", "Carcass"}, nil},
+		"all gone now": {[]drawing.Subject{front(7, 7, 7)}, []string{"project"}, []string{"Title"}, []string{"Height"}, nil},
 	} {
 		t.Run(name, func(t *testing.T) {
 			s.on(t)
@@ -267,6 +267,9 @@ func TestEmptiedFieldsAreWorkedOut(t *testing.T) {
 	} {
 		t.Run(name, func(t *testing.T) {
 			s.on(t)
+			if err := s.session.Do(edit.Set{At: model.Whole, Key: "hole_rows.mode", Value: int(model.RowsMoveFronts)}); err != nil {
+				t.Fatal(err)
+			}
 			s.session.Select(c.sel)
 			grey := s.field(c.field).PlaceHolder
 			if e := s.field(c.field); e.Text != "" || grey == "" {

@@ -2,6 +2,7 @@ package inspector
 
 import (
 	"slices"
+	"strings"
 
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -15,43 +16,61 @@ import (
 // selected.
 func (f *form) project() {
 	doc := f.session.Project
-	f.heading(f.text("Project"))
-	f.lineOf(model.Whole, "title", func() string { return f.text("untitled") })
-	f.choice(message.New("Unit"), field.Units(f.say().Say),
-		func() int { return int(doc().Unit) },
-		func(i int) edit.Edit { return edit.SetUnit{Unit: length.Unit(i)} })
-	f.heading(f.text("Boards"))
+	f.named(model.Whole, "title", func() string {
+		if doc().Title != "" {
+			return doc().Title
+		}
+		return f.text("Without a title")
+	}, func(s string) edit.Edit { return edit.Set{At: model.Whole, Key: "title", Value: s} })
+	f.kindly(f.text("project"))
+	f.section(message.New("Boards"), true, func() string {
+		b := doc().Boards
+		return f.say().Figure(b.Carcass.Thickness) + " | " + f.say().Figure(b.Front.Thickness) + " | " + f.say().Length(b.Back.Thickness)
+	})
 	for _, b := range []struct {
 		label message.Message
 		key   string
 	}{{message.New("Carcass"), "carcass"}, {message.New("Fronts"), "front"}, {message.New("Back"), "back"}} {
 		f.size(b.label, f.always(model.Whole, "boards."+b.key+".thickness"))
 	}
-	f.heading(f.text("Reveals"))
+	f.choice(message.New("Unit"), field.Units(f.say().Say),
+		func() int { return int(doc().Unit) },
+		func(i int) edit.Edit { return edit.SetUnit{Unit: length.Unit(i)} })
+	f.section(message.New("Reveals"), true, func() string { return f.say().Length(doc().Reveals.Gap) })
 	f.reveals(model.Whole)
 	f.markOf(model.Whole, "shared_gaps")
-	f.heading(f.text("Heights"))
+	f.section(message.New("Heights"), true, nil)
 	whole := []model.Place{model.Whole}
 	f.sizeOf(model.Whole, "rounding.step", f.usual(whole, "rounding.step", func(model.Place) length.Length { return length.Millimetre }))
 	f.choiceOf(model.Whole, "rounding.rest", f.text("the lowest without a height"), f.text("the highest without a height"))
-	f.heading(f.text("Hole rows in the carcass sides"))
-	f.choiceOf(model.Whole, "hole_rows.mode", f.text("anywhere"), f.text("move up to a row"), f.text("on rows, fronts give way"))
+	f.holeRows(whole)
+	f.boardDetails("boards.carcass")
+	f.boardDetails("boards.front")
+	f.sizes(whole, "boards.front.lipping")
+	f.notes()
+}
+
+// holeRows tells whether runners stand on hole rows; where those are matters only then.
+func (f *form) holeRows(whole []model.Place) {
+	modes := []string{f.text("anywhere"), f.text("move up to a row"), f.text("on rows, fronts give way")}
+	f.section(message.New("Hole rows in the carcass sides"), true, func() string { return modes[f.session.Project().HoleRows.Mode] })
+	f.choiceOf(model.Whole, "hole_rows.mode", modes...)
+	if f.session.Project().HoleRows.Mode == model.RowsFree {
+		return
+	}
 	for _, r := range []struct {
 		key   string
 		usual length.Length
 	}{{"hole_rows.pitch", model.UsualPitch}, {"hole_rows.datum", 0}, {"hole_rows.setback", model.UsualSetback}} {
 		f.sizeOf(model.Whole, r.key, f.usual(whole, r.key, func(model.Place) length.Length { return r.usual }))
 	}
-	f.boardDetails("boards.carcass")
-	f.boardDetails("boards.front")
-	f.sizes(whole, "boards.front.lipping")
-	f.notes()
-	f.note(f.text("Select a front, a division or a cabinet in the drawing to change it."))
 }
 
 // boardDetails are what lists and weights need to know of a board.
 func (f *form) boardDetails(board string) {
-	f.heading(f.say().Say(f.value(model.Whole, board).Name))
+	f.section(f.value(model.Whole, board).Name, false, func() string {
+		return *f.value(model.Whole, board+".material").Value.(*figure.Text).At
+	})
 	f.lineOf(model.Whole, board+".material", func() string { return "" })
 	f.numberOf([]model.Place{model.Whole}, board+".density")
 	grain := board + ".grain"
@@ -64,7 +83,14 @@ func (f *form) boardDetails(board string) {
 // notes are the project's, of as many lines as it takes. What can't be taken is
 // told where everything else is that can't be done.
 func (f *form) notes() {
-	f.heading(f.text("Notes"))
+	f.section(message.New("Notes"), true, func() string {
+		first, _, _ := strings.Cut(f.session.Project().Notes, "\n")
+		const most = 24
+		if r := []rune(first); len(r) > most {
+			return string(r[:most]) + "…"
+		}
+		return first
+	})
 	get := func() string { return f.session.Project().Notes }
 	s := field.Source{
 		Get:  func() field.Value { return field.Value{Text: get(), Grey: f.text("what the bench should know")} },
@@ -72,7 +98,7 @@ func (f *form) notes() {
 		Tell: func(m message.Message) { f.refused(m) },
 	}
 	e, at := take(f, "lines", "Notes", func(e *field.Entry) { e.Use(s) }, func() *field.Entry { return field.NewLines(s, 4) })
-	f.add(e, at, e)
+	f.add(e, f.text("Notes"), at, e)
 }
 
 // refused tells what can't be taken, and nothing where that is taken away.

@@ -65,6 +65,8 @@ func (b *keyboard) TypedRune(r rune) {
 		b.on.Fit()
 	case r >= '1' && r <= '9':
 		b.typeFigure(r)
+	case b.on.OnRune != nil:
+		b.on.OnRune(r)
 	}
 }
 

@@ -30,8 +30,9 @@ type Screen struct {
 	OnTell func(message.Message)
 	// OnMenu is asked for a menu at a place of the window.
 	OnMenu func(at fyne.Position)
-	// OnKey gets keys that the drawing has no use for.
-	OnKey func(*fyne.KeyEvent)
+	// OnKey gets keys that the drawing has no use for, OnRune letters.
+	OnKey  func(*fyne.KeyEvent)
+	OnRune func(rune)
 	// Held tells which modifier keys are held; nil: what the driver says.
 	Held func() fyne.KeyModifier
 	// OnHover gets the thing under the pointer when it changes.
