@@ -166,5 +166,5 @@ func (c *Screen) paintUnder(p *painter, t drawing.Subject) {
 // hidden is what is covered to hide letters: a little more than they take,
 // because they are painted at whole pixels.
 func hidden(letters box) box {
-	return boxOf(letters.X1-2, letters.Y1-2.5, letters.X2+2, letters.Y2+1)
+	return boxOf(letters.X1-2, letters.Y1-1.7, letters.X2+2, letters.Y2+1)
 }
