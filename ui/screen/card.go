@@ -108,14 +108,20 @@ func (k *card) place(by *painter) {
 	k.hidden = ""
 	l, ok := view.LensOn(r.Plan, f)
 	size := fyne.NewSize(min(cardWide*by.text, by.Size.Width-2*fromEdge), cardHigh*by.text)
-	if !ok || size.Height > by.Size.Height/2 {
+	const part = 4 // of the sheet at most
+	if !ok || size.Width*size.Height*part > by.Size.Width*by.Size.Height {
+		k.object.Hide()
+		return
+	}
+	at, ok := k.emptiest(by, size)
+	if !ok {
 		k.object.Hide()
 		return
 	}
 	k.lens = l
 	k.dress(by, view.Severity(f), size)
 	k.object.Resize(size)
-	k.object.Move(k.emptiest(by, size).Place())
+	k.object.Move(at.Place())
 	k.object.Show()
 }
 
@@ -160,9 +166,9 @@ func fitting(p *painter, s string, wide float32) string {
 	return s
 }
 
-// emptiest is the corner of the sheet in which a card hides least; the mark itself
-// and its flag it hides never where there is another one.
-func (k *card) emptiest(by *painter, size fyne.Size) box {
+// emptiest is the corner of the sheet in which a card hides least. It is false where
+// a card would hide the mark itself or its flag in each.
+func (k *card) emptiest(by *painter, size fyne.Size) (box, bool) {
 	w := by.window().Grown(-fromEdge, -fromEdge)
 	best, least := box{}, float32(-1)
 	for _, at := range []fyne.Position{
@@ -174,7 +180,12 @@ func (k *card) emptiest(by *painter, size fyne.Size) box {
 			best, least = b, bad
 		}
 	}
-	return best
+	for i := range by.taken {
+		if t := &by.taken[i]; t.flag && t.ink().Overlaps(best) {
+			return best, false
+		}
+	}
+	return best, len(by.chosen) == 0 || !by.chosen[0].Overlaps(best)
 }
 
 // hides is how much a card at a place would hide: the area of the run, more for
@@ -182,8 +193,12 @@ func (k *card) emptiest(by *painter, size fyne.Size) box {
 func (k *card) hides(by *painter, b box) float32 {
 	const text, never = 4, 1000
 	sum := by.covers(b, by.Rect(k.c.extent()), 1)
-	for _, c := range by.chosen {
-		sum += by.covers(b, c.Grown(8, 8), never)
+	for i, c := range by.chosen {
+		weight := float32(2 * text)
+		if i == 0 {
+			weight = never
+		}
+		sum += by.covers(b, c.Grown(8, 8), weight)
 	}
 	for i := range by.taken {
 		t := &by.taken[i]
