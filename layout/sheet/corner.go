@@ -141,13 +141,27 @@ type measured struct {
 
 func (m measured) height() length.Length { return m.below() + m.top }
 
+// holeLetters is how high the figures of holes are.
+const holeLetters = lettering.Medium
+
+// from says how far a hole lies from the side edge and from the bottom edge, by
+// arrows that point away from the edges.
+func (c corner) from(side, bottom length.Length, say message.Language) string {
+	arrow := "→"
+	if c.side == plan.Left {
+		arrow = "←"
+	}
+	return arrow + "\u00a0" + say.Figure(side) + "  ↑\u00a0" + say.Figure(bottom)
+}
+
 type holeLabel struct {
 	top   length.Length
 	lines []string
+	bold  int // how many of them say what is drilled
 }
 
 func (h holeLabel) bottom() length.Length {
-	return h.top - length.Length(len(h.lines))*lettering.Pitch(lettering.Tiny)
+	return h.top - length.Length(len(h.lines))*lettering.Pitch(holeLetters)
 }
 
 // textWidth is the width of labels and title: what is left inwards of the
@@ -166,10 +180,10 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 	f := c.of.first()
 	floor := length.Length(0)
 	for _, b := range c.bores {
-		l := holeLabel{lines: lettering.Wrap(say.Say(b.drilling()), lettering.Tiny, true, m.textWidth())}
-		place := message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
-		l.lines = append(l.lines, lettering.Wrap(say.Say(place), lettering.Tiny, false, m.textWidth())...)
-		high := length.Length(len(l.lines)) * lettering.Pitch(lettering.Tiny)
+		l := holeLabel{lines: lettering.Wrap(say.Say(b.drilling()), holeLetters, true, m.textWidth())}
+		l.bold = len(l.lines)
+		l.lines = append(l.lines, lettering.Wrap(c.from(fromSide(f, b), b.at.Y, say), holeLetters, false, m.textWidth())...)
+		high := length.Length(len(l.lines)) * lettering.Pitch(holeLetters)
 		l.top = max(b.at.Y+high/2, floor+high)
 		if line := m.topEdge(); line > 0 && l.top > line-topName && l.top-high < line+mm(1) {
 			if under := line - topName; b.at.Y < line && under-high >= floor {
@@ -185,6 +199,9 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 	m.edgeTop = m.dimLine + mm(7)
 	if compact {
 		m.edgeTop = c.highest()
+	}
+	if lettering.Width(m.edgeName(say, m.width-m.tab()-mm(3)), lettering.Small, true)+mm(3) > m.edge() { // it reaches over the labels
+		m.edgeTop = max(m.edgeTop, m.labels[len(m.labels)-1].top+lettering.Pitch(lettering.Small))
 	}
 	if line := m.topEdge(); line > m.edgeTop-mm(3) && line < m.edgeTop+mm(1) {
 		m.edgeTop = line + mm(4)
@@ -228,18 +245,26 @@ func (m measured) roomForTitle(say message.Language) length.Length {
 	if line > 0 && line-topName-floor < need {
 		floor = max(floor, line)
 	}
-	if lettering.Width(say.Say(m.edgeName()), lettering.Tiny, true)+mm(3) > m.edge() {
+	if lettering.Width(m.edgeName(say, m.width-m.tab()-mm(3)), lettering.Small, true)+mm(3) > m.edge() {
 		floor = max(m.top, floor) // the edge's name reaches over the labels
 	}
 	return floor + need
 }
 
-// edgeName names the side edge on the template.
-func (c corner) edgeName() message.Message {
+// edgeName names the side edge on the template, where it has a room.
+func (c corner) edgeName(say message.Language, room length.Length) string {
 	if c.side == plan.Left {
-		return message.New("side edge: fold here →")
+		return fitting(say, room, message.New("side edge: fold here →"), message.New("side edge →"))
 	}
-	return message.New("← side edge: fold here")
+	return fitting(say, room, message.New("← side edge: fold here"), message.New("← side edge"))
+}
+
+// fitting says the first of two texts that has room, else the second.
+func fitting(say message.Language, room length.Length, long, short message.Message) string {
+	if s := say.Say(long); lettering.Width(s, lettering.Small, true) <= room {
+		return s
+	}
+	return say.Say(short)
 }
 
 // draw puts the template on the page, its lower left corner at the given place.
@@ -262,8 +287,8 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 		textLeft -= m.textWidth()
 	}
 	for _, l := range m.labels {
-		d.lines(textLeft, edgeY+l.top, lettering.Tiny, true, l.lines[:1])
-		d.lines(textLeft, edgeY+l.top-lettering.Pitch(lettering.Tiny), lettering.Tiny, false, l.lines[1:])
+		y := d.lines(textLeft, edgeY+l.top, holeLetters, true, l.lines[:l.bold])
+		d.lines(textLeft, y, holeLetters, false, l.lines[l.bold:])
 	}
 	y := edgeY + m.titleTop
 	for _, l := range m.title {
@@ -278,16 +303,17 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 
 // edges says what the two lines to register on are.
 func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Length) length.Length) {
-	d.text(plane.Point{X: left + m.width/2, Y: edgeY - mm(2)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Tiny, true,
-		d.say.Say(message.New("▲ BOTTOM EDGE of the front: fold here ▲")))
+	bottom := fitting(d.say, m.width, message.New("▲ BOTTOM EDGE of the front: fold here ▲"), message.New("▲ BOTTOM EDGE ▲"))
+	d.text(plane.Point{X: left + m.width/2, Y: edgeY - mm(2)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Small, true, bottom)
 	anchor := drawing.Anchor{Y: 1}
 	if m.side == plan.Left {
 		anchor = drawing.Anchor{X: 1, Y: 1}
 	}
 	if line := m.topEdge(); line > 0 && line <= m.top {
-		d.text(plane.Point{X: in(m.edge() + labelGap), Y: edgeY + line - mm(1)}, anchor, lettering.Tiny, true, d.say.Say(message.New("TOP EDGE of the front")))
+		d.text(plane.Point{X: in(m.edge() + labelGap), Y: edgeY + line - mm(1)}, anchor, lettering.Small, true,
+			fitting(d.say, m.textWidth(), message.New("TOP EDGE of the front"), message.New("TOP EDGE")))
 	}
-	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Tiny, true, d.say.Say(m.edgeName()))
+	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Small, true, m.edgeName(d.say, m.width-m.tab()-mm(3)))
 }
 
 // dimensions draws the edge distance and the chain of heights. Extension lines

@@ -19,7 +19,16 @@ func sideInRoom(s plan.Side) message.Message {
 }
 
 func faceDown() message.Message {
-	return message.New("The front lies face down, its bottom edge towards you: what is left on this paper is RIGHT in the room.")
+	return message.New("The front lies face down, its bottom edge towards you.")
+}
+
+// lying says how the panel lies, and where that swaps its sides says so in letters
+// that are read at arm's length.
+func lying(how message.Message) []headLine {
+	if how.Text != faceDown().Text {
+		return []headLine{{how, lettering.Small, false}}
+	}
+	return []headLine{{message.New("Left on this paper is RIGHT in the room."), lettering.Large, true}, {how, lettering.Small, false}}
 }
 
 // careful is on every page that is drilled through; depth tells how its depths
@@ -47,21 +56,19 @@ type headLine struct {
 	bold bool
 }
 
-// templateHead is what stands at the top of every 1:1 page.
-func (o Options) templateHead(what, job message.Message) []headLine {
-	return []headLine{
-		{what, lettering.Medium, true},
-		{job, lettering.Small, false},
-		{faceDown(), lettering.Tiny, false},
-		{o.careful(), lettering.Tiny, false},
-	}
+// templateHead is what stands at the top of every 1:1 page; how says how the panel
+// lies, and more what else is to be done with the paper.
+func (o Options) templateHead(what, how message.Message, more ...headLine) []headLine {
+	lines := append([]headLine{{what, lettering.Medium, true}}, lying(how)...)
+	lines = append(lines, more...)
+	return append(lines, headLine{o.careful(), lettering.Small, false})
 }
 
 // warned adds below the title that the check has errors, where it has, and at the
 // end that figures are rounded, where they may be.
 func warned(o Options, lines []headLine) []headLine {
 	if list.InInches(o.Say) {
-		lines = append(lines, headLine{list.Rounded(), lettering.Tiny, false})
+		lines = append(lines, headLine{list.Rounded(), lettering.Small, false})
 	}
 	if o.warn.Empty() {
 		return lines

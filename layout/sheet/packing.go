@@ -49,11 +49,8 @@ type measureKey struct {
 }
 
 func newPacker(p *plan.Plan, o Options) *packer {
-	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: warned(o, []headLine{
-		{message.New("%v: drilling templates 1:1, REAR FACE", title(p)), lettering.Medium, true},
-		{faceDown(), lettering.Tiny, false},
-		{o.careful(), lettering.Tiny, false},
-	})}
+	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: warned(o, o.templateHead(message.New("%v: drilling templates 1:1, REAR FACE", title(p)), faceDown(),
+		headLine{message.New("At each hole: the arrow across from the side edge, the arrow up from the bottom edge."), lettering.Small, false}))}
 }
 
 func (k *packer) measure(c corner, width length.Length, compact bool) measured {

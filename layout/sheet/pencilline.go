@@ -75,16 +75,11 @@ func middlePages(p *plan.Plan, o Options, first int) []Page {
 	for i := range blocks {
 		blocks[i].spread.what = message.New("Stabiliser template 1:1, REAR FACE. %v", blocks[i].name)
 	}
-	return stackPages(CornerTemplates, []headLine{
-		{message.New("%v: stabiliser templates 1:1, REAR FACE", title(p)), lettering.Medium, true},
-		{faceDown(), lettering.Tiny, false},
-		{layUpright(), lettering.Tiny, false},
-		{o.careful(), lettering.Tiny, false},
-	}, blocks, o, first)
+	return stackPages(CornerTemplates, o.templateHead(message.New("%v: stabiliser templates 1:1, REAR FACE", title(p)), faceDown(), layUpright()), blocks, o, first)
 }
 
-func layUpright() message.Message {
-	return message.New("Draw the pencil line as the front lies before you and lay the upright line on it.")
+func layUpright() headLine {
+	return headLine{message.New("Draw the pencil line as the front lies before you and lay the upright line on it."), lettering.Small, false}
 }
 
 // lineBlocks makes the blocks of templates that are laid on an upright pencil
@@ -175,12 +170,7 @@ func handlePages(p *plan.Plan, o Options, first int) []Page {
 	for i := range blocks {
 		blocks[i].spread.what = message.New("Handle template 1:1, FACE. %v", blocks[i].name)
 	}
-	return stackPages(HandleTemplates, []headLine{
-		{message.New("%v: handle templates 1:1, FACE", title(p)), lettering.Medium, true},
-		{lies, lettering.Tiny, false},
-		{layUpright(), lettering.Tiny, false},
-		{o.careful(), lettering.Tiny, false},
-	}, blocks, o, first)
+	return stackPages(HandleTemplates, o.templateHead(message.New("%v: handle templates 1:1, FACE", title(p)), lies, layUpright()), blocks, o, first)
 }
 
 func handleKey(f *plan.Front) string {

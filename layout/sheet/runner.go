@@ -7,7 +7,6 @@ import (
 
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
-	"frontlay/layout/lettering"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -23,11 +22,8 @@ func runnerPages(p *plan.Plan, o Options, first int) []Page {
 	for _, s := range strips(p, o) {
 		all = append(all, s.block(o))
 	}
-	return stackPages(RunnerTemplates, []headLine{
-		{message.New("%v: runner templates 1:1, INSIDE FACE of carcass sides", title(p)), lettering.Medium, true},
-		{message.New("The inside face lies up, the bottom edge towards you. Draw the pencil lines and lay the level line on each."), lettering.Tiny, false},
-		{o.careful(), lettering.Tiny, false},
-	}, all, o, first)
+	return stackPages(RunnerTemplates, o.templateHead(message.New("%v: runner templates 1:1, INSIDE FACE of carcass sides", title(p)),
+		message.New("The inside face lies up, the bottom edge towards you. Draw the pencil lines and lay the level line on each.")), all, o, first)
 }
 
 // block is the strip with the heights of its pencil lines.

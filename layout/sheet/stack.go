@@ -207,7 +207,7 @@ func (p *stackPart) texts(of func(col int) message.Message) []headLine {
 	if p.col+1 < p.t.cols {
 		crosses = message.New("Its right end lies under %v, cross on cross. %v", of(p.col+1), crosses)
 	}
-	return append(lines, headLine{crosses, lettering.Tiny, false})
+	return append(lines, headLine{crosses, lettering.Small, false})
 }
 
 // textWidth is what the small map leaves.

@@ -178,9 +178,8 @@ func (s spread) inside(w, h length.Length, o Options) length.Length {
 const mapWidth = 26 * length.Millimetre
 
 func (s spread) headLines(where message.Message) []headLine {
-	lines := s.o.templateHead(s.what, s.job)
-	lines[2].say = s.lies
-	lines = append(lines, headLine{where, lines[2].size, true})
+	lines := s.o.templateHead(s.what, s.lies, headLine{s.job, lettering.Small, false})
+	lines = append(lines, headLine{where, lettering.Small, true})
 	if !s.stop.Empty() {
 		lines = slices.Insert(lines, 1, headLine{s.stop, lettering.Medium, true})
 	}
