@@ -203,7 +203,7 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 	if lettering.Width(m.edgeName(say, m.width-m.tab()-mm(3)), lettering.Small, true)+mm(3) > m.edge() { // it reaches over the labels
 		m.edgeTop = max(m.edgeTop, m.labels[len(m.labels)-1].top+lettering.Pitch(lettering.Small))
 	}
-	if line := m.topEdge(); line > m.edgeTop-mm(3) && line < m.edgeTop+mm(1) {
+	if line := m.topEdge(); line > m.edgeTop-mm(4) && line < m.edgeTop+mm(5) {
 		m.edgeTop = line + mm(4)
 	}
 	m.top = max(m.edgeTop+mm(1), m.labels[len(m.labels)-1].top)
@@ -214,7 +214,7 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 }
 
 // topName is the room that the top edge's name takes below its line.
-const topName = 4 * length.Millimetre
+const topName = 5 * length.Millimetre
 
 // topEdge is the height of the front's top edge where its line may cross what is
 // written on the template, which keeps clear of it; else 0.
@@ -234,7 +234,7 @@ func (m measured) roomForTitle(say message.Language) length.Length {
 	line := m.topEdge()
 	for _, l := range m.labels {
 		ceiling := l.bottom()
-		if line > floor && line < ceiling { // the title crosses no edge
+		if line > floor && line-topName < ceiling { // the title crosses no edge, nor its name
 			ceiling = line - topName
 		}
 		if ceiling-floor >= need {

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -22,9 +23,8 @@ const (
 	jigPad      = 2 * length.Millimetre
 	jigRow      = 65 * length.Millimetre / 10 // of a front with its boxes to tick
 	jigTick     = 4 * length.Millimetre
-	jigMostRows = 23                     // of one box; a setting for more fronts goes on in another
-	jigHoleRows = 3                      // as much room as a row of bushings takes
-	jigOver     = 33 * length.Millimetre // what stands over the rows
+	jigMostRows = 23 // of one box; a setting for more fronts goes on in another
+	jigHoleRows = 3  // as much room as a row of bushings takes
 	jigSketch   = 62 * length.Millimetre
 )
 
@@ -54,8 +54,18 @@ func jigPages(p *plan.Plan, o Options) []Page {
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
-	room := newDraft(JigSettings, JigSettings.Title(), w, h, o).jigHead(false, o) - printable(w, h, o).Min.Y - pageNumber
-	boxes := jigBoxes(list.Resets(p), int(min((room-jigOver)/jigRow, jigMostRows)))
+	first := newDraft(JigSettings, JigSettings.Title(), w, h, o)
+	room := first.jigHead(false, o) - first.area.Min.Y - pageNumber
+	columns := max(int((first.area.Width()+jigBetween)/(jigBoxWidth+jigBetween)), 1)
+	wide := (first.area.Width() - length.Length(columns-1)*jigBetween) / length.Length(columns)
+	high := func(b jigBox) length.Length {
+		return b.draw(&draft{own: &drawing.Drawing{}, say: o.Say, wraps: o.wraps}, plane.R(0, 0, wide, 0), o)
+	}
+	resets := list.Resets(p)
+	boxes := jigBoxes(resets, jigMostRows)
+	for most := jigMostRows; most > jigHoleRows+1 && slices.ContainsFunc(boxes, func(b jigBox) bool { return high(b) > room }); most-- {
+		boxes = jigBoxes(resets, most)
+	}
 	var pages []Page
 	for len(pages) == 0 || len(boxes) > 0 {
 		d := newDraft(JigSettings, JigSettings.Title(), w, h, o)
@@ -63,24 +73,22 @@ func jigPages(p *plan.Plan, o Options) []Page {
 		if len(boxes) == 0 {
 			top = d.paragraph(d.area.Min.X, top, d.area.Width(), lettering.Medium, false, message.New("No front of this project is drilled."))
 		}
-		columns := max(int((d.area.Width()+jigBetween)/(jigBoxWidth+jigBetween)), 1)
-		wide := (d.area.Width() - length.Length(columns-1)*jigBetween) / length.Length(columns)
 		for first := true; len(boxes) > 0; first = false {
 			row := boxes[:min(columns, len(boxes))]
-			high := length.Length(0)
+			highest := length.Length(0)
 			for _, b := range row {
-				high = max(high, b.draw(&draft{own: &drawing.Drawing{}, say: d.say, wraps: d.wraps}, plane.R(0, 0, wide, 0), o))
+				highest = max(highest, high(b))
 			}
-			if !first && top-high < d.area.Min.Y+pageNumber {
+			if !first && top-highest < d.area.Min.Y+pageNumber {
 				break
 			}
 			for i, b := range row {
 				left := d.area.Min.X + length.Length(i)*(wide+jigBetween)
-				r := plane.R(left, top-high, left+wide, top)
+				r := plane.R(left, top-highest, left+wide, top)
 				d.box(drawing.Frame, r)
 				b.draw(d, r, o)
 			}
-			top -= high + jigBetween
+			top -= highest + jigBetween
 			boxes = boxes[len(row):]
 		}
 		if len(boxes) == 0 {
@@ -144,7 +152,7 @@ func (d *draft) jigInItsCorner(r plane.Rect) length.Length {
 	}
 	side := d.wraps.wrap(d.say.Say(message.New("side stop: edge distance")), lettering.Small, true, mm(20))
 	d.lines(r.Min.X, face.Min.Y+mm(22), lettering.Small, true, side)
-	d.text(plane.Point{X: face.Min.X + mm(1), Y: face.Min.Y - mm(3)}, drawing.Anchor{Y: 1}, lettering.Small, true, d.say.Say(message.New("bottom stop: drop")))
+	d.text(plane.Point{X: face.Max.X, Y: face.Min.Y - mm(3)}, drawing.Anchor{X: 1, Y: 1}, lettering.Small, true, d.say.Say(message.New("bottom stop: drop")))
 	d.text(plane.Point{X: face.Max.X, Y: face.Min.Y - mm(3) - lettering.Pitch(lettering.Small)}, drawing.Anchor{X: 1, Y: 1}, lettering.Small, false, d.say.Say(message.New("bottom edge, towards you")))
 	for i := range length.Length(3) {
 		d.own.Add(&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge}, Centre: plane.Point{X: jig.Min.X + mm(8), Y: jig.Min.Y + mm(6+7*int64(i))}, Radius: mm(1)})
