@@ -113,8 +113,8 @@ func TestNothingIsShownUntranslated(t *testing.T) {
 	for _, s := range shown {
 		f.sinks[s] = true
 	}
-	// What has been said is translated; names are the user's.
-	for _, name := range []string{"Say", "text", "head", "Name", "name"} {
+	// What has been said is translated; names are the user's, paths those of files and figures.
+	for _, name := range []string{"Say", "text", "head", "Name", "name", "path"} {
 		f.stops[name] = true
 	}
 	f.find()
