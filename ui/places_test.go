@@ -7,6 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"frontlay/ui/page/sheets"
 	"frontlay/ui/page/start"
 	"frontlay/ui/replay"
 	"frontlay/ui/screen"
@@ -65,6 +66,11 @@ func (p *places) write() {
 		replay.Named(w.stage.front, "page ", at)
 		if b, ok := w.stage.page.(*start.Page); ok {
 			onScreen(b.Screen, at, r.Places)
+		}
+		if b, ok := w.stage.page.(*sheets.Page); ok {
+			for name, o := range b.Form.Fields() {
+				at("figure "+name, o)
+			}
 		}
 	} else {
 		onScreen(w.desk.Screen, at, r.Places)

@@ -77,6 +77,9 @@ func TestSheetsFromTheMenu(t *testing.T) {
 	n := len(w.session.Project().Hardware)
 	for i, show := range []func(){w.stage.showDesk, func() { w.do("print") }, func() { w.do("sheets") }} {
 		show()
+		if i > 0 { // the new one is used by no bay
+			w.answerWith(t, "No bay yet")
+		}
 		w.do("newsheet")
 		if w.sheets() == nil {
 			t.Fatal("the page of hardware sheets is not shown")
@@ -90,6 +93,50 @@ func TestSheetsFromTheMenu(t *testing.T) {
 	w.do("writesheet") // as it stands on the page
 	if w.win.Canvas().Overlays().Top() == nil || !w.sheets().Form.Unsaved() {
 		t.Error("writing a sheet asks for no name, or gives the changes up")
+	}
+}
+
+// Leaving the page asks once which bays shall use a new sheet, with the figures that
+// were typed; that is one step.
+func TestANewSheetIsUsedEverywhere(t *testing.T) {
+	for _, c := range []struct {
+		answer string
+		used   bool
+	}{{"All bays", true}, {"No bay yet", false}} {
+		t.Run(c.answer, func(t *testing.T) {
+			w, _ := sheetsOn(t)
+			w.do("newsheet")
+			w.answerWith(t, "Add to the project")
+			w.setback(7 * length.Millimetre)
+			w.sheets().Leave(w.stage.showDesk)
+			w.answerWith(t, "Cancel")
+			if w.sheets() == nil {
+				t.Fatal("the page is left")
+			}
+			_, steps := w.session.Steps()
+			w.sheets().Leave(w.stage.showDesk)
+			w.answerWith(t, c.answer)
+			if _, n := w.session.Steps(); w.sheets() != nil || n != steps+1 {
+				t.Errorf("the page stays, or there are %d steps more", n-steps)
+			}
+			p := w.session.Project()
+			name := p.Hardware[len(p.Hardware)-1].Name
+			if got := p.Sheet(name).Runner.Setback; got != 7*length.Millimetre {
+				t.Errorf("its setback is %v", got)
+			}
+			for _, cab := range p.Cabinets {
+				for _, b := range cab.Bays {
+					if (b.Hardware == name) != c.used {
+						t.Errorf("a bay uses %q", b.Hardware)
+					}
+				}
+			}
+			w.do("sheets")
+			w.sheets().Leave(w.stage.showDesk)
+			if w.sheets() != nil {
+				t.Error("it is asked again")
+			}
+		})
 	}
 }
 

@@ -22,6 +22,13 @@ func (a *Arranger) StackRows() []command.Command {
 		{Name: "down", Menu: "Stack", Words: "Move front down", On: command.Fronts, Key: fyne.KeyDown, Mod: command.Ctrl, Can: one, Do: func() { a.reorder(-1) }},
 		{Name: "equal", Menu: "Stack", Words: "Equal heights", On: command.Fronts | command.Divisions | command.Bays, Key: fyne.KeyE, Mod: command.Ctrl, After: true, Do: a.equalise},
 		{Name: "graduate", Menu: "Stack", Words: "Graduate, taller downwards", On: command.Fronts | command.Bays, Key: fyne.KeyG, Mod: command.Ctrl, Do: a.graduate},
+		{Name: "niche", Menu: "Stack", Words: "Make it an open niche", On: command.Fronts, Key: fyne.KeyO, Mod: command.Ctrl | command.Shift, Can: some, Do: a.niche,
+			Named: func() message.Message {
+				if a.niches() {
+					return message.New("Make it a drawer")
+				}
+				return message.New("Make it an open niche")
+			}},
 		{Name: "lock", Menu: "Stack", Words: "Lock or unlock height", On: command.Fronts, Key: fyne.KeyL, Mod: command.Ctrl, Can: some, Do: a.lock},
 		{Name: "level", Menu: "Stack", Words: "Line up with the bay beside", On: command.Fronts, Key: fyne.KeyU, Mod: command.Ctrl, Can: one, Do: a.lineUp},
 		{Name: "copystack", Menu: "Stack", Words: "Copy this stack to all bays of its cabinet", On: command.Bays, After: true, Do: a.copyStack},
@@ -54,6 +61,30 @@ func (a *Arranger) reorder(by int) {
 	moved := at
 	moved.Front += by
 	a.host.Do(edit.ReorderFront{At: at, To: moved.Front}, session.Front(moved))
+}
+
+// niches tells that all selected fronts are open niches.
+func (a *Arranger) niches() bool {
+	for _, at := range a.session().SelectedFronts() {
+		if f := a.session().Project().FrontAt(at); f != nil && f.Kind != model.OpenNiche {
+			return false
+		}
+	}
+	return true
+}
+
+// niche makes the selected fronts open niches, or drawers where they all are.
+func (a *Arranger) niche() {
+	kind := model.OpenNiche
+	if a.niches() {
+		kind = model.DrawerFront
+	}
+	at := a.session().SelectedFronts()
+	e := edit.Several{Name: edit.SetKind{Kind: kind}.Label()}
+	for _, one := range at {
+		e.Edits = append(e.Edits, edit.SetKind{At: one, Kind: kind})
+	}
+	a.host.Do(e)
 }
 
 // equalise gives the selected fronts equal heights, or all of the stack where

@@ -1,6 +1,7 @@
 package hardware
 
 import (
+	"fmt"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -130,4 +131,18 @@ func (f *form) box(label string, of func(*picked) *bool) fyne.CanvasObject {
 func (f *form) notes() fyne.CanvasObject {
 	f.note = newNote(f.page)
 	return field.Labelled(f.page.text("Where from"), f.note)
+}
+
+// Fields are the fields for figures of the sheet, by their path in the file; those
+// of a list of holes with their number in it.
+func (p *Page) Fields() map[string]fyne.CanvasObject {
+	all := map[string]fyne.CanvasObject{}
+	for _, r := range p.form.all() {
+		name := r.path
+		if r.item >= 0 {
+			name = fmt.Sprintf("%s %d", name, r.item+1)
+		}
+		all[name] = r.entry
+	}
+	return all
 }

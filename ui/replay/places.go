@@ -47,7 +47,7 @@ func Places(s *screen.Screen) map[string]Spot {
 // Named visits the buttons and fields in an object, such as a dialog, by the
 // text they carry.
 func Named(top fyne.CanvasObject, prefix string, visit func(string, fyne.CanvasObject)) {
-	rows := 0
+	rows, choices := 0, 0
 	var walk func(o fyne.CanvasObject)
 	walk = func(o fyne.CanvasObject) {
 		if !o.Visible() {
@@ -64,6 +64,9 @@ func Named(top fyne.CanvasObject, prefix string, visit func(string, fyne.CanvasO
 			visit(prefix+"entry "+v.PlaceHolder, v)
 		case *field.Check:
 			visit(prefix+v.Text, v)
+		case *field.Choice:
+			choices++
+			visit(fmt.Sprintf("%schoice %d", prefix, choices), v)
 		case *field.Entry:
 			rows++
 			visit(fmt.Sprintf("%sfield %d", prefix, rows), v)

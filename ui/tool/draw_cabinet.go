@@ -108,7 +108,8 @@ func (t DrawCabinet) edit(d Desk) edit.Edit {
 // stack is one front for about each 250 mm of height, from one to five, all
 // equal, to begin with.
 func stack(height length.Length) []model.Front {
-	n := min(max(int(height/(250*length.Millimetre)), 1), 5)
+	const each = 250 * length.Millimetre
+	n := min(max(int((height+each/2)/each), 1), 5)
 	fronts := make([]model.Front, n)
 	for i := range fronts {
 		fronts[i] = model.Front{Share: 1, Drawer: model.DrawerAuto}

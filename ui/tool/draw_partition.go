@@ -9,8 +9,8 @@ import (
 	"frontlay/ui/session"
 )
 
-// DrawPartition draws partitions into bays, until Escape: where the pointer is, or
-// with Enter where the keys have moved the board.
+// DrawPartition draws partitions into bays where the pointer is, until Escape; or
+// one with Enter where the keys have moved the board.
 type DrawPartition struct {
 	pencil
 	at   model.Place   // the bay
@@ -140,7 +140,11 @@ func (t DrawPartition) Key(d Desk, k Stroke) Tool {
 	case !t.on:
 		return t.Propose(d)
 	case k.Key == Enter:
-		return t.draw(d).(DrawPartition).show(d)
+		if t = t.draw(d).(DrawPartition); t.on {
+			return t // it can't be drawn
+		}
+		d.Display(Feedback{})
+		return Idle{}
 	case dy != 0:
 		return t.next(d, dy)
 	}
@@ -185,7 +189,7 @@ func (t DrawPartition) Field(d Desk) (Field, bool) {
 		func(v length.Length) { d.Hold(with(v).show(d)) },
 		func() {
 			t.drawn(d)
-			d.Hold(DrawPartition{})
+			d.Hold(Idle{})
 			d.Display(Feedback{})
 		})
 	field.At = plane.Point{X: b.Opening.Min.X + t.left/2, Y: t.y}

@@ -24,6 +24,10 @@ func (h *Page) renameIt() {
 			delete(h.files, was)
 			h.files[name] = f
 		}
+		if h.fresh[was] {
+			delete(h.fresh, was)
+			h.fresh[name] = true
+		}
 		h.name = name
 		h.update()
 		h.tell(message.New("Bays and fronts that use “%v” follow.", name))
@@ -34,7 +38,7 @@ func (h *Page) renameIt() {
 // removeIt takes the sheet that is shown out of the project, and shows another.
 // One that drawers use stays, and they are named.
 func (h *Page) removeIt() {
-	h.Leave(func() {
+	h.leaveSheet(func() {
 		name := h.name
 		if err := h.host.Session().Do(edit.RemoveHardware{Name: name}); err != nil {
 			h.host.Ask().Complain(err)

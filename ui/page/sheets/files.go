@@ -14,14 +14,14 @@ import (
 
 // create makes a sheet to fill in.
 func (h *Page) create() {
-	h.Leave(func() {
+	h.leaveSheet(func() {
 		h.add(h.text("New hardware sheet"), "new", hardware.Blank(h.host.Ask().Say()), nil)
 	})
 }
 
 // duplicate makes a copy of the sheet that is shown.
 func (h *Page) duplicate() {
-	h.Leave(func() {
+	h.leaveSheet(func() {
 		name := h.name
 		if name == "" {
 			name = "main"
@@ -50,15 +50,16 @@ func (h *Page) add(title, name string, s *model.HardwareSheet, f *yamlfile.Sheet
 		if f != nil {
 			h.files[name] = f
 		}
+		h.fresh[name] = true
 		h.showNamed(name)
-		h.tell(message.New("“%v” is in the project. Choose it for a bay in the panel beside the drawing.", name))
+		h.tell(message.New("“%v” is in the project. No bay uses it yet.", name))
 		return nil
 	})
 }
 
 // read asks for a file of a sheet and brings it into the project.
 func (h *Page) read() {
-	h.Leave(func() {
+	h.leaveSheet(func() {
 		h.host.Ask().File([]string{".yaml", ".yml"}, func(path string) {
 			if err := h.readFile(path); err != nil {
 				h.host.Ask().Complain(err)

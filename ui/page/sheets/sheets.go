@@ -49,6 +49,7 @@ type Page struct {
 	disk  Disk
 	name  string                         // of the sheet that is shown, in the project; empty: it has none
 	files map[string]*yamlfile.SheetFile // texts that sheets were read from, by name
+	fresh map[string]bool                // sheets that came into the project on this page and of which nobody was asked yet
 	draft *model.HardwareSheet           // changed figures as the journal keeps them; nil: none
 
 	choice *field.Choice
@@ -60,7 +61,7 @@ type Page struct {
 
 // New makes the page on a sheet of the project.
 func New(host Host, disk Disk, name string) *Page {
-	h := &Page{host: host, disk: disk, name: name, files: map[string]*yamlfile.SheetFile{}, told: field.NewLabel("")}
+	h := &Page{host: host, disk: disk, name: name, files: map[string]*yamlfile.SheetFile{}, fresh: map[string]bool{}, told: field.NewLabel("")}
 	h.Form = hardware.New(hardware.Options{Sheet: h.project().Sheet(name), Say: host.Ask().Say, Changed: func(*model.HardwareSheet) { h.update() }})
 	h.choice = field.NewChoice(nil, h.index, h.show)
 	h.Use = field.NewButton(h.text("Use in the project"), func() { h.apply() })
@@ -92,7 +93,7 @@ func Here(host Host, disk Disk) *Page {
 func (h *Page) Again() *Page {
 	h.Form.Take()
 	now := New(h.host, h.disk, h.name)
-	now.files, now.draft = h.files, h.draft
+	now.files, now.fresh, now.draft = h.files, h.fresh, h.draft
 	if h.Form.Unsaved() {
 		now.Form.Replace(h.Form.Sheet())
 	}
@@ -244,8 +245,19 @@ func (h *Page) copyIn() {
 	h.update()
 }
 
-// Leave goes on once nothing on the page can be lost by it.
+// Leave goes on once nothing on the page can be lost by it, and it is known which
+// bays use a new sheet.
 func (h *Page) Leave(then func()) {
+	h.Form.Take()
+	if h.idle() {
+		h.askForBays(then)
+		return
+	}
+	h.leaveSheet(then)
+}
+
+// leaveSheet goes on once nothing of the sheet that is shown can be lost by it.
+func (h *Page) leaveSheet(then func()) {
 	h.Form.Take()
 	if !h.Form.Unsaved() {
 		then()
@@ -276,7 +288,7 @@ func (h *Page) show(i int) {
 		return
 	}
 	to := h.uses()[i].Name
-	h.Leave(func() { h.showNamed(to) })
+	h.leaveSheet(func() { h.showNamed(to) })
 	h.choice.Update()
 }
 
