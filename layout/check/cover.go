@@ -12,7 +12,7 @@ import (
 var coverBelow = Rule{
 	Name:     "cover-below",
 	Title:    message.New("Front hides the drawer bottom"),
-	Wrong:    message.New("Drawer bottom shows or nearly does"),
+	Wrong:    message.New("Drawer bottom not covered"),
 	Severity: Error,
 	Forbids:  Nothing,
 	Doc: "The front does not reach as far below the drawer bottom's underside as asked, so " +

@@ -230,11 +230,15 @@ func (l *chipsLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 		c.Short(false)
 	}
 	told := room * toldPart
-	for i := len(b.shown) - 1; i >= 0 && head+chips()+passes+told > room; i-- {
+	narrow := func() bool { return head+chips()+passes+told > room }
+	for i := len(b.shown) - 1; i > 0 && narrow(); i-- {
 		b.shown[i].Short(b.shown[i].Kind == bar.Chip)
 	}
-	if head+chips()+passes+told > room {
+	if narrow() { // the worst keeps its words longest
 		passes = 0
+	}
+	if narrow() && len(b.shown) > 0 {
+		b.shown[0].Short(b.shown[0].Kind == bar.Chip)
 	}
 	if head+chips()+told > room {
 		head = 0

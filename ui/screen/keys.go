@@ -31,13 +31,13 @@ func (b *keyboard) focus() {
 // FocusGained shows the frame that tells where keys go.
 func (b *keyboard) FocusGained() {
 	b.focused = true
-	b.on.repaintOverlay()
+	b.on.frame()
 }
 
 // FocusLost hides the frame.
 func (b *keyboard) FocusLost() {
 	b.focused, b.on.spaced = false, false
-	b.on.repaintOverlay()
+	b.on.frame()
 }
 
 // KeyDown notes that the space bar is held.

@@ -260,7 +260,7 @@ func (c *Screen) repaint() {
 			c.tags = append(c.tags, p.taken[i].ink())
 		}
 	}
-	c.paper.FillColor = p.Palette.Sheet
+	c.colourPaper()
 	c.repaintOverlay()
 	if c.typing != nil {
 		c.typing.place()
@@ -319,7 +319,27 @@ func pixelsOf(o fyne.CanvasObject) float32 {
 	return 1
 }
 
-// repaintOverlay shows the title, the feedback of the tool, and the focus.
+// colourPaper gives the paper the colours of the moment: its edge tells the focus. A
+// frame of its own would be a surface as large as the window, and surfaces over one
+// another are what costs.
+func (c *Screen) colourPaper() {
+	p := look.Current()
+	c.paper.FillColor, c.paper.StrokeColor, c.paper.StrokeWidth, c.paper.CornerRadius = p.Sheet, p.Line, 1, 5
+	if p.Flat {
+		c.paper.StrokeColor = p.FieldEdge
+	}
+	if c.focused {
+		c.paper.StrokeColor, c.paper.StrokeWidth = p.Accent, 2
+	}
+}
+
+// frame shows by the paper's edge whether the drawing has the focus.
+func (c *Screen) frame() {
+	c.colourPaper()
+	fynecanvas.Refresh(c.paper)
+}
+
+// repaintOverlay shows the title and the feedback of the tool.
 func (c *Screen) repaintOverlay() {
 	p := c.painter()
 	p.floor = c.traces.floor
@@ -327,14 +347,6 @@ func (c *Screen) repaintOverlay() {
 		c.paintTitle(p)
 	}
 	c.paintFeedback(p)
-	if c.focused {
-		// Four lines: a frame would be a surface as large as the window, and
-		// surfaces over one another are what costs.
-		w, h := c.Size().Width-1.5, c.Size().Height-1.5
-		for _, l := range [][4]float32{{1.5, 1.5, w, 1.5}, {w, 1.5, w, h}, {w, h, 1.5, h}, {1.5, h, 1.5, 1.5}} {
-			p.Line(l[0], l[1], l[2], l[3], p.Palette.Accent, 1.5)
-		}
-	}
 	c.overlay.Objects = p.Objects
 	fynecanvas.Refresh(c.overlay)
 }
