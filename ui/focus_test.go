@@ -117,7 +117,7 @@ func TestTabReachesEverything(t *testing.T) {
 		}},
 		{"complaint", func(w *window) { w.ask.Complain(os.ErrPermission) }},
 		{"path", func(w *window) { w.ask.Path("Save as", "x", ".yaml", nil) }},
-		{"sheet's name", func(w *window) { w.openSheets("main"); tapIn(w.stage.front, "Copy") }},
+		{"sheet's name", func(w *window) { w.openSheets("main"); tapIn(w.stage.front, "Copy…") }},
 		{"rules", func(w *window) { w.do("rules") }},
 		{"keys", func(w *window) { w.do("keys") }},
 		{"steps", func(w *window) { spoil(w); w.do("history") }},

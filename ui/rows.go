@@ -19,7 +19,7 @@ import (
 func (w *window) rows() [][]command.Command {
 	return [][]command.Command{
 		{
-			{Name: "new", Menu: "File", Words: "New…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyN, Mod: command.Ctrl, Do: func() { w.showStart(nil) }},
+			{Name: "new", Menu: "File", Words: "New project…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyN, Mod: command.Ctrl, Do: func() { w.showStart(nil) }},
 			{Name: "newwindow", Menu: "File", Words: "New window", Scope: command.Anywhere, Key: fyne.KeyN, Mod: command.Ctrl | command.Shift, Do: func() { w.group.another(w.options) }},
 		},
 		w.files.Rows(),

@@ -236,7 +236,7 @@ func TestADraftOfASheetIsJournalled(t *testing.T) {
 		t.Error("saving the project has taken the figures out of the journal")
 	}
 	w.sheets().Leave(w.stage.showDesk)
-	w.answerWith(t, "Give them up")
+	w.answerWith(t, "Give the changes up")
 	if found := w.journals(t); len(found) != 0 {
 		t.Errorf("with the figures given up everything is saved, and there is still %v", found)
 	}

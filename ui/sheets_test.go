@@ -45,7 +45,7 @@ func TestLeavingChangedSheets(t *testing.T) {
 				t.Fatal("going back lost the changes")
 			}
 			leave(w)
-			w.answerWith(t, "Give them up")
+			w.answerWith(t, "Give the changes up")
 			if w.session.Unsaved() || w.sheets() != nil {
 				t.Error("the page stays, or the project has changed")
 			}

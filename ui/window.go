@@ -214,7 +214,7 @@ func (w *window) showStart(figures *model.Project) {
 func (w *window) doors() []start.Door {
 	all := []start.Door{{Heading: w.ask.Text("Open"), Label: w.ask.Text("Open a project…"), Open: func() { w.stage.do("open") }}}
 	if f, err := w.options.Keeper.Demo(); err == nil {
-		all = append(all, start.Door{Heading: w.ask.Text("The demo: a pottery studio's glaze bench"), Label: w.ask.Text("Open the demo"),
+		all = append(all, start.Door{Heading: w.ask.Text("An example: the glaze bench of a pottery studio"), Label: w.ask.Text("Look at an example"),
 			Project: f.Project, Open: func() { w.stage.do("demo") }})
 	}
 	for i, path := range w.files.Recent() {
@@ -223,10 +223,10 @@ func (w *window) doors() []start.Door {
 		}
 		d := start.Door{Label: w.ask.Text("%v can't be opened any more.", filepath.Base(path))}
 		if f, err := w.options.Keeper.Look(path); err == nil {
-			d = start.Door{Label: filepath.Base(path), Project: f.Project, Open: func() { w.files.Open(path) }}
+			d = start.Door{Label: f.Project.Title + " – " + filepath.Base(path), Project: f.Project, Open: func() { w.files.Open(path) }}
 		}
 		if i == 0 {
-			d.Heading = w.ask.Text("Opened before")
+			d.Heading = w.ask.Text("Recent projects")
 		}
 		all = append(all, d)
 	}

@@ -75,7 +75,7 @@ func (a *Asker) Path(title, name, ext string, then func(path string)) {
 	if home, err := os.UserHomeDir(); folder == "" && err == nil {
 		folder = home
 	}
-	nameEntry, folderEntry := field.NewText(a.Text("name of the file")), field.NewText(a.Text("folder"))
+	nameEntry, folderEntry := field.NewText(a.Text("Name of the file")), field.NewText(a.Text("Folder"))
 	nameEntry.SetText(name + ext)
 	folderEntry.SetText(folder)
 	outcome := wrapped("")
@@ -88,7 +88,7 @@ func (a *Asker) Path(title, name, ext string, then func(path string)) {
 	nameEntry.OnChanged = func(string) { _ = judge() } // while it is typed, telling is enough
 	folderEntry.OnChanged = nameEntry.OnChanged
 	_ = judge()
-	choose := field.NewButton(a.Text("Choose…"), func() { a.Folder(folderEntry.SetText) })
+	choose := field.NewButton(a.Text("Choose a folder…"), func() { a.Folder(folderEntry.SetText) })
 	a.Form(Form{
 		Title: title, Width: 560, Take: a.Text("Save"), Fields: []*field.Text{nameEntry, folderEntry},
 		Body: field.Column(field.Labelled(a.Text("Name"), nameEntry),
@@ -108,7 +108,7 @@ func (a *Asker) Path(title, name, ext string, then func(path string)) {
 // tellPath tells where a file goes, or why it can't.
 func (a *Asker) tellPath(l *field.Label, path string, err error) {
 	l.Importance = widget.LowImportance
-	m := message.New("Written will be: %v", path)
+	m := message.New("It will be written to %v", path)
 	if err != nil {
 		l.Importance, m = widget.DangerImportance, message.Of(err)
 	}

@@ -171,7 +171,7 @@ func TestEscClosesWhatIsOnTop(t *testing.T) {
 	a.Path("Save as", "bench", ".yaml", func(string) {})
 	question := a.Win.Canvas().Overlays().Top()
 	for _, o := range test.LaidOutObjects(question) {
-		if b, ok := o.(*field.Button); ok && b.Text == "Choose…" {
+		if b, ok := o.(*field.Button); ok && b.Text == "Choose a folder…" {
 			test.Tap(b)
 		}
 	}

@@ -66,9 +66,9 @@ func New(h Host, k *work.Keeper, p *model.Project) *Files {
 // Rows are the commands for what is open.
 func (f *Files) Rows() []command.Command {
 	return []command.Command{
-		{Name: "open", Menu: "File", Words: "Open…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyO, Mod: command.Ctrl, Do: f.askOpen},
-		{Name: "demo", Menu: "File", Words: "Open the demo", Scope: command.Anywhere, Leaves: true, Do: func() { f.Keep(func() { f.Follow(f.Work.Demo(), nil) }) }},
-		{Name: "recent", Menu: "File", Words: "Open again", Scope: command.Anywhere, Sub: f.recentItems},
+		{Name: "open", Menu: "File", Words: "Open a project…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyO, Mod: command.Ctrl, Do: f.askOpen},
+		{Name: "demo", Menu: "File", Words: "Look at an example", Scope: command.Anywhere, Leaves: true, Do: func() { f.Keep(func() { f.Follow(f.Work.Demo(), nil) }) }},
+		{Name: "recent", Menu: "File", Words: "Open a recent project", Scope: command.Anywhere, Sub: f.recentItems},
 		{Name: "save", Menu: "File", Words: "Save", Scope: command.Project, Button: command.Button{Icon: "save", Group: command.File}, Key: fyne.KeyS, Mod: command.Ctrl, After: true, Do: f.Save},
 		{Name: "saveas", Menu: "File", Words: "Save as…", Scope: command.Project, Key: fyne.KeyS, Mod: command.Ctrl | command.Shift, Do: func() { f.Follow(f.Work.SaveAs(), nil) }},
 	}
@@ -173,7 +173,7 @@ func (f *Files) recentItems() *fyne.Menu {
 		m.Items = append(m.Items, fyne.NewMenuItem(filepath.Base(p)+"  –  "+filepath.Dir(p), func() { f.Open(p) }))
 	}
 	if len(m.Items) == 0 {
-		none := fyne.NewMenuItem(f.host.Ask().Text("nothing yet"), nil)
+		none := fyne.NewMenuItem(f.host.Ask().Text("Nothing yet"), nil)
 		none.Disabled = true
 		m.Items = append(m.Items, none)
 	}

@@ -53,7 +53,7 @@ type Page struct {
 func New(h Host, write Write) *Page {
 	a := h.Ask()
 	p := &Page{host: h, into: write, choices: output.Choices{Host: h, Page: "export"}, made: map[export.Kind][]export.File{},
-		boxes: map[export.Kind]*field.Check{}, folder: field.NewText(a.Text("folder")), outcome: output.New(h), list: field.Column()}
+		boxes: map[export.Kind]*field.Check{}, folder: field.NewText(a.Text("Folder")), outcome: output.New(h), list: field.Column()}
 	folder, chosen := p.proposed(), []string{string(export.DXF), string(export.CSV)}
 	if last, ok := p.choices.Last(); ok {
 		folder, chosen = last[0], last[1:]
@@ -68,7 +68,7 @@ func New(h Host, write Write) *Page {
 	}
 	p.folder.SetText(folder)
 	p.folder.OnChanged = func(string) { p.make() }
-	choose := field.NewButton(a.Text("Choose…"), func() {
+	choose := field.NewButton(a.Text("Choose a folder…"), func() {
 		a.Folder(func(dir string) { p.folder.SetText(filepath.Join(dir, p.name())) })
 	})
 	p.write = field.NewButton(a.Text("Write the files"), func() { p.writeFiles() })

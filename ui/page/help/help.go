@@ -14,29 +14,29 @@ import (
 
 // drawingKeys are what the drawing does with keys that are no commands.
 var drawingKeys = [][2]string{
-	{"Up, Down, Left, Right", "go to the front above, below, beside"},
-	{"Page Up, Page Down", "go up or down through fronts and the divisions between them"},
-	{"Up, Down on a division", "move the division by one step; with Shift by ten"},
-	{"Left, Right on a partition", "move the partition by one step; with Shift by ten"},
-	{"a figure", "begin to type the height of the selected front"},
-	{"Tab in a size", "take it and go to the next dimension; with Shift the one before"},
-	{"Shift while dragging", "free the division from whole steps and neighbours' lines"},
-	{"Ctrl and click", "add a front to the selection"},
-	{"wheel", "closer or further away at the pointer"},
-	{"Esc", "give up what is going on"},
-	{"Tab, Shift Tab", "go to the next or the last field"},
-	{"F10 or Alt", "go to the menus; arrow keys and Enter choose"},
-	{"Shift+F10 or Menu", "open the menu of what is selected"},
+	{"Up, Down, Left, Right", "Go to the front above, below, beside"},
+	{"Page Up, Page Down", "Go up or down through fronts and the divisions between them"},
+	{"Up, Down on a division", "Move the division by one step; with Shift by ten"},
+	{"Left, Right on a partition", "Move the partition by one step; with Shift by ten"},
+	{"A figure", "Begin to type the height of the selected front"},
+	{"Tab in a size", "Take it and go to the next dimension; with Shift the one before"},
+	{"Shift while dragging", "Free the division from whole steps and neighbours' lines"},
+	{"Ctrl and click", "Add a front to the selection"},
+	{"Wheel", "Closer or further away at the pointer"},
+	{"Esc", "Give up what is going on"},
+	{"Tab, Shift Tab", "Go to the next or the last field"},
+	{"F10 or Alt", "Go to the menus; arrow keys and Enter choose"},
+	{"Shift+F10 or Menu", "Open the menu of what is selected"},
 }
 
 // fieldKeys are what forms and lists know besides.
 var fieldKeys = [][2]string{
-	{"Enter or Tab", "take what is typed"},
-	{"Up, Down in a size", "one step more or less"},
-	{"Esc in a field", "give back what was; once more, go back to the drawing"},
-	{"Page Up, Page Down in a field", "move the form"},
-	{"Enter or Space", "press a button, tick a box, open a list of choices"},
-	{"Up, Down in the findings", "choose one; Enter goes on to what mends it"},
+	{"Enter or Tab", "Take what is typed"},
+	{"Up, Down in a size", "One step more or less"},
+	{"Esc in a field", "Give back what was; once more, go back to the drawing"},
+	{"Page Up, Page Down in a field", "Move the form"},
+	{"Enter or Space", "Press a button, tick a box, open a list of choices"},
+	{"Up, Down in the findings", "Choose one; Enter goes on to what mends it"},
 }
 
 // Keys lists every command with its keys.

@@ -97,9 +97,7 @@ func (o *Outcome) open(path string) {
 func Halves(form fyne.CanvasObject, o *Outcome, buttons []fyne.CanvasObject, right fyne.CanvasObject) fyne.CanvasObject {
 	_, scrolled := field.Scrolled(form)
 	below := field.Column(o.Object, container.NewGridWithColumns(len(buttons), buttons...))
-	split := container.NewHSplit(container.NewBorder(nil, container.NewPadded(below), nil, nil, scrolled), right)
-	split.Offset = 0.34
-	return split
+	return field.Abreast([]float32{0.34, 0.66}, container.NewBorder(nil, container.NewPadded(below), nil, nil, scrolled), right)
 }
 
 // Work does something in the background, with a bar and a way to stop. It may tell

@@ -60,7 +60,7 @@ func (p *Page) correctionRow() fyne.CanvasObject {
 	})
 	list := func() {
 		all = p.known().All()
-		names := []string{p.ask.Text("not corrected")}
+		names := []string{p.ask.Text("Not corrected")}
 		for _, k := range all {
 			names = append(names, k.Correction.Printer+", "+k.Correction.Paper)
 		}
@@ -85,7 +85,7 @@ func (p *Page) correctionRow() fyne.CanvasObject {
 func (p *Page) Measure(then func(sheet.KnownPrinter)) {
 	u := p.host.Session().Project().Unit
 	across, up := sheet.CalibrationBars(p.options)
-	name := field.NewText(p.ask.Text("name of the printer"))
+	name := field.NewText(p.ask.Text("Name of the printer"))
 	a, b := field.NewText(p.ask.Say().Length(across)), field.NewText(p.ask.Say().Length(up))
 	side, end := field.NewText(p.ask.Say().Length(sheet.DefaultMargins.Side)), field.NewText(p.ask.Say().Length(sheet.DefaultMargins.End))
 	for _, t := range []*field.Text{a, b, side, end} {
@@ -165,7 +165,7 @@ func (p *Page) Measure(then func(sheet.KnownPrinter)) {
 	}
 	body.Add(verdict)
 	keep = p.ask.Form(ask.Form{
-		Title: p.ask.Text("Measure a printer"), Width: 460, Body: body, Fields: fields, Take: p.ask.Text("Keep"), Back: p.ask.Text("Close"),
+		Title: p.ask.Text("Measure a printer"), Width: 460, Body: body, Fields: fields, Take: p.ask.Text("Keep this correction"), Back: p.ask.Text("Close"),
 		Good: func() bool { p.keepPrinter(got); return true },
 		Then: func() { then(got) },
 	})

@@ -60,7 +60,7 @@ func TestMeasuringAPrinterTellsWhatIsWrong(t *testing.T) {
 				case *field.Text:
 					fields = append(fields, v)
 				case *field.Button:
-					if v.Text == h.Ask().Text("Keep") {
+					if v.Text == h.Ask().Text("Keep this correction") {
 						keep = v
 					}
 				}

@@ -141,7 +141,7 @@ func laidOut(h Host, s System) *Page {
 	}
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
-		field.NewButton(p.ask.Text("Page before"), func() { p.turn(-1) }),
+		field.NewButton(p.ask.Text("Previous page"), func() { p.turn(-1) }),
 		p.title,
 		field.NewButton(p.ask.Text("Next page"), func() { p.turn(1) }),
 		field.NewButton("–", func() { p.enlarge(1 / 1.5) }),
@@ -169,7 +169,7 @@ func (p *Page) sets() fyne.CanvasObject {
 	}
 	return container.NewPadded(container.NewGridWithColumns(3,
 		field.NewButton(p.ask.Text("Everything"), choose(func(sheet.Part) bool { return true })),
-		field.NewButton(p.ask.Text("Booklet"), choose(func(part sheet.Part) bool { return !part.Template() })),
+		field.NewButton(p.ask.Text("Drawings and lists"), choose(func(part sheet.Part) bool { return !part.Template() })),
 		field.NewButton(p.ask.Text("Templates"), choose(sheet.Part.Template)),
 	))
 }
@@ -209,7 +209,7 @@ func (p *Page) has(part sheet.Part) bool {
 func (p *Page) frontsRow() fyne.CanvasObject {
 	e := field.NewText("")
 	p.fronts = e
-	e.SetPlaceHolder(p.ask.Text("all, or numbers such as 2, 3, 5"))
+	e.SetPlaceHolder(p.ask.Text("All, or numbers such as 2, 3, 5"))
 	m := field.NewMistake(p.ask.Text("Fronts"), container.NewPadded(e))
 	p.wrong = append(p.wrong, m)
 	e.OnChanged = func(s string) {

@@ -156,9 +156,9 @@ func (h *Page) SetUnit(u length.Unit) { h.do(edit.SetUnit{Unit: u}) }
 func (h *Page) tools() fyne.CanvasObject {
 	return container.NewHBox(
 		container.New(field.AtLeast(220), h.choice),
-		field.NewButton(h.text("New"), h.create), field.NewButton(h.text("Copy"), h.duplicate), h.rename, h.remove,
+		field.NewButton(h.text("New…"), h.create), field.NewButton(h.text("Copy…"), h.duplicate), h.rename, h.remove,
 		fynelayout.NewSpacer(), h.carry,
-		field.NewButton(h.text("Read a file…"), h.read), field.NewButton(h.text("Write a file…"), h.write),
+		field.NewButton(h.text("Read a file…"), h.read), field.NewButton(h.text("Write into a file…"), h.write),
 	)
 }
 
@@ -263,7 +263,7 @@ func (h *Page) leaveSheet(then func()) {
 		then()
 		return
 	}
-	question, answers := h.text("The sheet “%v” has changes that are not in the project.", h.name), []string{h.text("Use in the project"), h.text("Give them up"), h.text("Cancel")}
+	question, answers := h.text("The sheet “%v” has changes that are not in the project.", h.name), []string{h.text("Use in the project"), h.text("Give the changes up"), h.text("Cancel")}
 	if len(h.Form.Problems()) > 0 {
 		question = h.text("The sheet “%v” has changes that are not in the project, and figures that do not go together.", h.name)
 		answers = answers[1:]

@@ -81,7 +81,7 @@ func TestFaultySheetStaysOut(t *testing.T) {
 	}
 	left := false
 	h.Leave(func() { left = true })
-	w.Answer(t, "Give them up")
+	w.Answer(t, "Give the changes up")
 	if w.Session().Unsaved() || !left {
 		t.Error("the sheet got into the project, or the page stays")
 	}

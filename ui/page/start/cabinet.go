@@ -102,12 +102,8 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	below := container.NewVBox(container.NewStack(room, b.found), hint)
 	picture := container.NewBorder(nil, below, nil, nil, b.Screen)
 	_, scrolled := field.Scrolled(form)
-	split := container.NewHSplit(scrolled, picture)
-	split.Offset = 0.45
 	_, right := field.Scrolled(beside(h, doors))
-	body := container.NewHSplit(container.NewPadded(split), right)
-	body.Offset = 0.68
-	b.Object = body
+	b.Object = field.Abreast([]float32{0.31, 0.37, 0.32}, scrolled, picture, right)
 	return b
 }
 
