@@ -247,7 +247,8 @@ func (p *Picture) extension(d *dimension, along, from float64) (Stroke, bool) {
 const tries = 12
 
 // onLine looks for a place of the figure in a break of its line, from the middle of
-// what is seen of it outwards: first where nothing runs through it.
+// what is seen of it outwards, whole in the area: first where nothing runs through
+// it.
 func (p *Picture) onLine(d *dimension) (along float64, ok bool) {
 	need := d.along + p.style.Gap
 	if !p.style.Arrows {
@@ -266,7 +267,7 @@ func (p *Picture) onLine(d *dimension) (along float64, ok bool) {
 			}
 			for _, c := range []float64{middle + off, middle - off} {
 				b := p.box(d, d.at(c, d.line))
-				if c+need <= d.to && c-need >= d.from && !p.taken.covers(b) && (avoid == none || !p.struck(d, b, avoid)) {
+				if c+need <= d.to && c-need >= d.from && b.within(p.area) && !p.taken.covers(b) && (avoid == none || !p.struck(d, b, avoid)) {
 					return c, true
 				}
 			}
