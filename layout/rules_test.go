@@ -3,6 +3,8 @@ package layout_test
 import (
 	"os"
 	"path/filepath"
+	"regexp"
+	"slices"
 	"strings"
 	"testing"
 
@@ -13,6 +15,7 @@ import (
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 )
 
@@ -198,6 +201,51 @@ func TestMessagesAreWhole(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// What is advised and the button that follows say the same figure, and nothing is
+// said twice: the name of a front that has none is its number.
+func TestAdviceAndButtonSayTheSame(t *testing.T) {
+	figure := regexp.MustCompile(`-?[0-9.]+ (mm|kg)`)
+	compared := 0
+	for _, r := range check.Rules() {
+		for _, named := range []bool{true, false} {
+			p := load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
+			for i := range p.Cabinets {
+				for j := range p.Cabinets[i].Bays {
+					for k := range p.Cabinets[i].Bays[j].Fronts {
+						if f := &p.Cabinets[i].Bays[j].Fronts[k]; !named && r.Name != "line-up" {
+							f.Name = ""
+						}
+					}
+				}
+			}
+			solved := layout.Solve(p)
+			for _, f := range solved.Findings {
+				for _, m := range []message.Message{f.Where, f.What, f.Change, f.Flag} {
+					if strings.Contains(m.String(), "(Front ") {
+						t.Errorf("%s says a number twice: %v", r.Name, m)
+					}
+				}
+				offered := layout.Offered(p, solved, f)
+				if len(offered) == 0 {
+					continue
+				}
+				said := figure.FindAllString(f.Change.String(), -1)
+				told := figure.FindAllString(offered[0].Label().String(), -1)
+				if len(told) == 0 {
+					continue
+				}
+				compared++
+				if !slices.ContainsFunc(told, func(s string) bool { return slices.Contains(said, s) }) {
+					t.Errorf("%s advises %q and offers %q", r.Name, f.Change, offered[0].Label())
+				}
+			}
+		}
+	}
+	if compared < 20 {
+		t.Errorf("only %d are compared", compared)
 	}
 }
 

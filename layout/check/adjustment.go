@@ -33,7 +33,7 @@ func findAdjustment(s *search) {
 		s.front(f, Finding{
 			Found: found, Needed: needed,
 			What:   message.New("the connector moves the front up by %v; its cover of %v then falls short of %v", up, found, asked),
-			Change: message.New("raise the runner by %v, or move the front up by no more than %v", needed-found, found-asked),
+			Change: message.New("raise the runner by %v (drop %v), or move the front up by no more than %v", needed-found, f.Drop+needed-found, found-asked),
 			Spots:  []mark.Spot{strip(f, f.Face.Min.Y, f.Face.Min.Y+needed)},
 			Flag:   message.New("%v of adjustment is too much", up),
 			Fixes:  []edit.Edit{setDrop(f, f.Drop+needed-found)},
@@ -79,7 +79,7 @@ func (s *search) room(c *plan.Cabinet, which oneReveal, found, needed length.Len
 	s.add(Finding{
 		Place: c.Place, Found: found, Needed: needed,
 		What:   message.New("the connectors move a front by %v, further than the gap %v, which is %v", needed, which.where, found),
-		Change: message.New("make the gap larger by %v, or adjust the fronts by less", needed-found),
+		Change: message.New("make the gap larger by %v, to %v, or adjust the fronts by less", needed-found, needed),
 		Spots:  s.gaps(c, which),
 		Flag:   message.New("%v of adjustment is too much", needed),
 		Fixes:  s.otherReveal(c, which, needed),

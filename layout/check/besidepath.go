@@ -59,7 +59,7 @@ func (s *search) beside(f *plan.Front, b model.Beside, right bool, found length.
 	s.front(f, Finding{
 		Found: found, Needed: needed,
 		What:   message.New("the front is %v from the wall on the %v, where something projects %v; needed is %v", found, side, b.Projection, needed),
-		Change: message.New("put a filler at the %v, or make it wider by %v", side, needed-found),
+		Change: message.New("put a filler of %v at the %v, which is %v more", b.Filler, side, needed-found),
 		Spots:  []mark.Spot{beforeFace(f, in)},
 		Flag:   message.New("Can't open, %v short", needed-found),
 		Fixes: []edit.Edit{edit.Several{

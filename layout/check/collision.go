@@ -72,7 +72,7 @@ func (s *search) overlap(f, g *plan.Front, area plane.Rect) {
 	found := min(area.Width(), area.Height())
 	s.front(f, Finding{
 		Found:  found,
-		What:   message.New("it overlaps front %v (%v) by %v", g.Number, g.Name, found),
+		What:   message.New("it overlaps front %v by %v", called(g), found),
 		Change: message.New("make one of the two smaller by %v, or the reveals between them larger", found),
 		Spots:  []mark.Spot{onBoard(f, mark.Band, onFace, area)},
 		Flag:   message.New("Fronts overlap, %v", found),

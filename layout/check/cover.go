@@ -38,7 +38,7 @@ func findCoverBelow(s *search) {
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: what,
-			Change: message.New("raise the runner by %v, or lower the front's bottom edge by it", short),
+			Change: message.New("raise the runner by %v (drop %v), or lower the front's bottom edge by as much", short, f.Drop+short),
 			Spots:  []mark.Spot{strip(f, f.Drawer.Bottom.Min.Y, f.Face.Min.Y+needed)},
 			Flag:   flag,
 			Fixes:  []edit.Edit{setDrop(f, f.Drop+short)},
@@ -73,7 +73,7 @@ func (s *search) oneSide(f *plan.Front, side message.Message, right bool, found 
 	s.front(f, Finding{
 		Found:  found,
 		What:   message.New("the drawer stands out %v past the front on the %v", -found, side),
-		Change: message.New("make the reveal on the %v smaller by %v", side, -found),
+		Change: s.narrower(f, right, -found),
 		Spots:  []mark.Spot{onBoard(f, mark.Band, onFace|mark.Plan, area)},
 		Flag:   message.New("Drawer side shows, %v", -found),
 		Fixes:  s.widen(f, right, -found),

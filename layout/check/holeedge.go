@@ -113,11 +113,13 @@ func (s *search) roomForHole(f *plan.Front, h *plan.Hole, edge int, short length
 	case h.Kind == plan.HandleHole:
 		return message.New("move the handle by %v, away from the %v edge", short, side)
 	case edge == topEdge && len(s.lowerDrawers(f)) > 0:
-		return message.New("choose a lower drawer, or give the front %v more at the %v", short, side)
+		return message.New("choose a lower drawer, lower the runner by %v (drop %v), or give the front as much more at the top", short, f.Drop-short)
+	case edge == topEdge:
+		return message.New("lower the runner by %v (drop %v), or give the front as much more at the top", short, f.Drop-short)
 	case edge == bottomEdge:
-		return message.New("raise the runner by %v, or give the front %v more at the %v", short, short, side)
+		return message.New("raise the runner by %v (drop %v), or give the front as much more at the bottom", short, f.Drop+short)
 	default:
-		return message.New("give the front %v more at the %v", short, side)
+		return s.narrower(f, edge == rightEdge, short)
 	}
 }
 

@@ -35,7 +35,7 @@ func findHoleLipping(s *search) {
 			s.front(f, Finding{
 				Found: found, Needed: lipping,
 				What:   message.New("a hole of %v comes to %v of the edge, into the lipping of %v", h.Diameter, found, lipping),
-				Change: message.New("move the hole %v away from the edge: another drawer, a larger front, or the handle elsewhere", lipping-found),
+				Change: s.roomForHole(f, h, edge, lipping-found),
 				Spots:  []mark.Spot{hole(f, h), edgeBeside(f, h, edge)},
 				Flag:   message.New("Hole %v into the lipping", lipping-found),
 				Fixes:  s.mendHole(f, h, edge, lipping-found),

@@ -41,7 +41,7 @@ func findHoleRows(s *search) {
 				s.front(f, Finding{
 					Found: screws[0].Back, Needed: want,
 					What:   message.New("the runner's first screw is %v behind the carcass's front edge; the hole row is at %v", screws[0].Back, want),
-					Change: message.New("set the rows back by what the runner needs, or drill its holes apart from the rows"),
+					Change: message.New("set the rows back %v, as the runner needs it, or drill its holes apart from the rows", screws[0].Back),
 					Spots:  offSetback(f, want),
 					Flag:   message.New("Screws %v off the rows", (screws[0].Back - want).Abs()),
 					Fixes:  []edit.Edit{edit.Set{At: model.Whole, Key: "hole_rows.setback", Value: screws[0].Back}},
@@ -56,7 +56,7 @@ func findHoleRows(s *search) {
 		off := Finding{
 			Found:  up,
 			What:   message.New("the runner is off the hole rows; the next row is %v higher", up),
-			Change: message.New("raise the runner by %v, or let the layout choose its drop", up),
+			Change: message.New("raise the runner by %v (drop %v), or let the layout choose its drop", up, f.Drop+up),
 			Spots:  offRow(f, up),
 			Flag:   message.New("%v off the hole rows", up),
 			Fixes:  []edit.Edit{edit.Set{At: f.Place, Key: "drop"}, setDrop(f, f.Drop+up)},
@@ -64,7 +64,7 @@ func findHoleRows(s *search) {
 		if down < up && s.canLower(f, down) {
 			off.Found = down
 			off.What = message.New("the runner is off the hole rows; the next row is %v lower", down)
-			off.Change = message.New("lower the runner by %v, or let the layout choose its drop", down)
+			off.Change = message.New("lower the runner by %v (drop %v), or let the layout choose its drop", down, f.Drop-down)
 			off.Spots, off.Flag = offRow(f, -down), message.New("%v off the hole rows", down)
 			off.Fixes = []edit.Edit{setDrop(f, f.Drop-down), off.Fixes[0], off.Fixes[1]}
 		}

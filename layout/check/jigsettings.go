@@ -68,8 +68,8 @@ func findJigSettings(s *search) {
 		f, other := with[low][0], with[*to][0]
 		s.front(f, Finding{
 			Found: by, Needed: needed,
-			What:   message.New("its drop of %v differs from that of front %v (%v) by %v, so that the jig must be set twice", low.drop, other.Number, other.Name, by),
-			Change: message.New("raise its runner by %v", by),
+			What:   message.New("its drop of %v differs from that of front %v by %v, so that the jig must be set twice", low.drop, called(other), by),
+			Change: message.New("raise its runner by %v (drop %v)", by, to.drop),
 			Spots:  []mark.Spot{runnerLine(f), runnerLine(other)},
 			Flag:   message.New("Jig set twice for %v", by),
 			Fixes:  []edit.Edit{raise},

@@ -18,13 +18,8 @@ const farthest = 6
 // fronts without a height of their own share, or by the highest front near. The
 // height is a whole multiple of the rounding step.
 func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
-	step := s.plan.Project.RoundingStep()
-	height := f.Face.Height()
-	to := (height + more).FloorTo(step)
-	if to < height+more {
-		to += step
-	}
-	by := to - height
+	to := s.height(f, more)
+	by := to - f.Face.Height()
 	above, below := s.inStack(f, 1), s.inStack(f, -1)
 	var fixes []edit.Edit
 	if above != nil {
@@ -51,6 +46,12 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 		}})
 	}
 	return fixes
+}
+
+// height is the least height of a front that is higher by at least more: a whole
+// multiple of the rounding step.
+func (s *search) height(f *plan.Front, more length.Length) length.Length {
+	return (f.Face.Height() + more).CeilTo(s.plan.Project.RoundingStep())
 }
 
 // moved is the change that moves the division between two fronts up, or down for
@@ -174,18 +175,42 @@ func (s *search) projectReveal(which oneReveal, to length.Length) edit.Edit {
 }
 
 // widen are the changes that let a front reach further by at its left or right
-// edge: a smaller reveal at the cabinet's side, half of a smaller gap elsewhere.
+// edge.
 func (s *search) widen(f *plan.Front, right bool, by length.Length) []edit.Edit {
+	which, less, to := s.less(f, right, by)
+	fixes := s.otherReveal(&s.plan.Cabinets[f.Place.Cabinet], which, to)
+	if less == by { // at the cabinet's side
+		fixes = append(fixes, s.lessBetween(by)...)
+	}
+	return fixes
+}
+
+// narrower says what widen does.
+func (s *search) narrower(f *plan.Front, right bool, by length.Length) message.Message {
+	return smaller(s.less(f, right, by))
+}
+
+func smaller(which oneReveal, by, to length.Length) message.Message {
+	if to < 0 {
+		return message.New("make the gap %v smaller by %v", which.where, by)
+	}
+	return message.New("make the gap %v smaller by %v, to %v", which.where, by, to)
+}
+
+// less is which gap must be smaller, by how much and how wide it is then, so that a
+// front reaches further at its left or right edge: that at the cabinet's side, half
+// of one elsewhere.
+func (s *search) less(f *plan.Front, right bool, by length.Length) (which oneReveal, less, to length.Length) {
 	c := &s.plan.Cabinets[f.Place.Cabinet]
 	r := c.Reveals
 	if right {
 		if f.Inset || f.Place.Bay+max(f.Bays, 1) >= len(c.Bays) {
-			return append(s.otherReveal(c, rightReveal(), r.Right-by), s.lessBetween(by)...)
+			return rightReveal(), by, r.Right - by
 		}
 	} else if f.Inset || f.Place.Bay == 0 {
-		return append(s.otherReveal(c, leftReveal(), r.Left-by), s.lessBetween(by)...)
+		return leftReveal(), by, r.Left - by
 	}
-	return s.otherReveal(c, gapReveal(), r.Gap-2*by)
+	return gapReveal(), 2 * by, r.Gap - 2*by
 }
 
 // widenBoth makes the fronts of a bay wider at both edges alike, where these are

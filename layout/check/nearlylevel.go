@@ -58,13 +58,15 @@ func (s *search) level(a, b *plan.Bay) {
 // is the front above g.
 func (s *search) step(f, g, above *plan.Front, step length.Length) {
 	var fixes []edit.Edit
+	change := message.New("line the two up, or set them clearly apart")
 	if above.Place.Bay == g.Place.Bay {
+		change = message.New("line the two up by making this front %v high, or set them clearly apart", g.Face.Height()-step)
 		fixes = []edit.Edit{moved(g, above, -step, g)}
 	}
 	s.front(g, Finding{
 		Found:  step.Abs(),
-		What:   message.New("its top edge lies %v off that of front %v (%v) beside it", step.Abs(), f.Number, f.Name),
-		Change: message.New("line the two up, or set them clearly apart"),
+		What:   message.New("its top edge lies %v off that of front %v beside it", step.Abs(), called(f)),
+		Change: change,
 		Spots:  []mark.Spot{level(f, f.Face.Max.Y), level(g, g.Face.Max.Y)},
 		Flag:   message.New("%v off level", step.Abs()),
 		Fixes:  fixes,

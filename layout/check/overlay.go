@@ -34,24 +34,23 @@ func findOverlay(s *search) {
 			continue
 		}
 		face, open := f.Face, f.Opening
-		s.edge(f, message.New("left"), f.Overlay.Left, func(by length.Length) []edit.Edit { return s.widen(f, false, by) }, plane.R(min(open.Min.X, face.Min.X), face.Min.Y, max(open.Min.X, face.Min.X), face.Max.Y))
-		s.edge(f, message.New("right"), f.Overlay.Right, func(by length.Length) []edit.Edit { return s.widen(f, true, by) }, plane.R(min(face.Max.X, open.Max.X), face.Min.Y, max(face.Max.X, open.Max.X), face.Max.Y))
+		s.edge(f, leftEdge, f.Overlay.Left, plane.R(min(open.Min.X, face.Min.X), face.Min.Y, max(open.Min.X, face.Min.X), face.Max.Y))
+		s.edge(f, rightEdge, f.Overlay.Right, plane.R(min(face.Max.X, open.Max.X), face.Min.Y, max(face.Max.X, open.Max.X), face.Max.Y))
 		c := &s.plan.Cabinets[f.Place.Cabinet]
 		if c.Bays[f.Place.Bay].Over != 0 {
 			continue // its height is told by another rule
 		}
 		if f.Bottommost {
-			s.edge(f, message.New("bottom"), f.Overlay.Bottom, func(by length.Length) []edit.Edit { return s.otherReveal(c, bottomReveal(), c.Reveals.Bottom-by) }, across(f, min(open.Min.Y, face.Min.Y), max(open.Min.Y, face.Min.Y)))
+			s.edge(f, bottomEdge, f.Overlay.Bottom, across(f, min(open.Min.Y, face.Min.Y), max(open.Min.Y, face.Min.Y)))
 		}
 		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel == 0 {
-			s.edge(f, message.New("top"), f.Overlay.Top, func(by length.Length) []edit.Edit { return s.otherReveal(c, topReveal(), c.Reveals.Top-by) }, across(f, min(face.Max.Y, open.Max.Y), max(face.Max.Y, open.Max.Y)))
+			s.edge(f, topEdge, f.Overlay.Top, across(f, min(face.Max.Y, open.Max.Y), max(face.Max.Y, open.Max.Y)))
 		}
 	}
 }
 
-// edge compares the overlay at one edge; mend gives the changes that make it
-// larger by an amount.
-func (s *search) edge(f *plan.Front, side message.Message, found length.Length, mend func(length.Length) []edit.Edit, area plane.Rect) {
+// edge compares the overlay at one edge.
+func (s *search) edge(f *plan.Front, which int, found length.Length, area plane.Rect) {
 	needed := leastOverlay.In(s.plan.Project)
 	if found >= needed {
 		return
@@ -60,15 +59,29 @@ func (s *search) edge(f *plan.Front, side message.Message, found length.Length, 
 	if area.Width() == f.Face.Width() {
 		in = mark.Section
 	}
+	side, short := sideNames(which), needed-found
+	c := &s.plan.Cabinets[f.Place.Cabinet]
+	var fixes []edit.Edit
+	var change message.Message
+	switch which {
+	case bottomEdge:
+		to := c.Reveals.Bottom - short
+		fixes, change = s.otherReveal(c, bottomReveal(), to), smaller(bottomReveal(), short, to)
+	case topEdge:
+		to := c.Reveals.Top - short
+		fixes, change = s.otherReveal(c, topReveal(), to), smaller(topReveal(), short, to)
+	default:
+		fixes, change = s.widen(f, which == rightEdge, short), s.narrower(f, which == rightEdge, short)
+	}
 	what := message.New("the front overlays the carcass by %v at its %v edge; needed is %v", found, side, needed)
 	if found < 0 {
 		what = message.New("the front ends %v short of the carcass at its %v edge; needed is an overlay of %v", -found, side, needed)
 	}
 	s.front(f, Finding{
 		Found: found, Needed: needed, What: what,
-		Change: message.New("make the reveal or gap at the %v smaller by %v", side, needed-found),
+		Change: change,
 		Spots:  []mark.Spot{onBoard(f, mark.Band, onFace|in, area)},
 		Flag:   message.New("Overlay short by %v", needed-found),
-		Fixes:  mend(needed - found),
+		Fixes:  fixes,
 	})
 }

@@ -129,9 +129,9 @@ func (s *search) meet(left, right []sideScrew, board length.Length) {
 			return
 		}
 		told[pair] = true
-		what := message.New("its runner screws meet those of front %v (%v) in the partition: %v together in a board of %v", b.front.Number, b.front.Name, both, board)
+		what := message.New("its runner screws meet those of front %v in the partition: %v together in a board of %v", called(b.front), both, board)
 		if both < board {
-			what = message.New("its runner screws leave %v to those of front %v (%v) in the partition; needed is %v", board-both, b.front.Number, b.front.Name, gap)
+			what = message.New("its runner screws leave %v to those of front %v in the partition; needed is %v", board-both, called(b.front), gap)
 		}
 		s.front(a.front, Finding{
 			Other: b.front.Number, Found: board - both, Needed: gap, What: what,

@@ -84,14 +84,14 @@ func (s *search) outOfRange(where message.Message, found length.Length) (Finding
 		return Finding{
 			Found: found, Needed: least,
 			What:   message.New("the gap %v is %v; at least %v keeps fronts from rubbing", where, found, least),
-			Change: message.New("make the gap larger by %v", least-found),
+			Change: message.New("make the gap larger by %v, to %v", least-found, least),
 			Flag:   message.New("Gap too small by %v", least-found),
 		}, true
 	case found > greatest:
 		return Finding{
 			Found: found, Needed: greatest,
 			What:   message.New("the gap %v is %v; more than %v looks wrong", where, found, greatest),
-			Change: message.New("make the gap smaller by %v", found-greatest),
+			Change: message.New("make the gap smaller by %v, to %v", found-greatest, greatest),
 			Flag:   message.New("Gap too large by %v", found-greatest),
 		}, true
 	}

@@ -54,13 +54,15 @@ func findRoomAbove(s *search) {
 // moreRoom says what to change where room is short above a drawer or above what
 // it holds.
 func (s *search) moreRoom(f *plan.Front, contents bool, short length.Length) message.Message {
+	to := s.height(f, short)
+	by := to - f.Face.Height()
 	switch {
 	case contents:
-		return message.New("keep what the drawer holds lower by %v, or make this front higher by it", short)
+		return message.New("keep what the drawer holds lower by %v, or make this front higher by %v, to %v", short, by, to)
 	case len(s.lowerDrawers(f)) == 0:
-		return message.New("make this front higher by %v; there is no lower drawer in the hardware sheet", short)
+		return message.New("make this front higher by %v, to %v; there is no lower drawer in the hardware sheet", by, to)
 	default:
-		return message.New("choose a lower drawer, or make this front higher by %v", short)
+		return message.New("choose a lower drawer, or make this front higher by %v, to %v", by, to)
 	}
 }
 

@@ -152,7 +152,7 @@ func (s *search) where(at model.Place) message.Message {
 		return message.New("%v, bay %v", s.cabinetName(at), at.Bay+1)
 	default:
 		f := s.frontAt(at)
-		return message.New("%v, bay %v, front %v (%v)", s.cabinetName(at), at.Bay+1, f.Number, f.Name)
+		return message.New("%v, bay %v, front %v", s.cabinetName(at), at.Bay+1, called(f))
 	}
 }
 
@@ -161,6 +161,15 @@ func (s *search) cabinetName(at model.Place) any {
 		return n
 	}
 	return message.New("cabinet %v", at.Cabinet+1)
+}
+
+// called is what stands behind "front": its number, and its name where it has one
+// of its own.
+func called(f *plan.Front) message.Message {
+	if !f.Named() {
+		return message.New("%v", f.Number)
+	}
+	return message.New("%v (%v)", f.Number, f.Name)
 }
 
 // frontAt finds the placed front at a place.

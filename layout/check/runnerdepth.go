@@ -35,20 +35,19 @@ func findRunnerDepth(s *search) {
 		}
 		fix := Finding{
 			Found: found, Needed: depth,
-			What:   message.New("the runner of %v takes %v of depth with its setback and clearance; the inside is %v deep", use, found, depth),
-			Change: message.New("use a shorter runner, or make the cabinet deeper by %v", found-depth),
-			Spots:  append(runners(f), tooDeep(f, depth, found)),
-			Flag:   message.New("Runner too long by %v", found-depth),
+			What:  message.New("the runner of %v takes %v of depth with its setback and clearance; the inside is %v deep", use, found, depth),
+			Spots: append(runners(f), tooDeep(f, depth, found)),
+			Flag:  message.New("Runner too long by %v", found-depth),
 		}
 		room := depth - f.Runner.Start - r.ClearanceBehind
 		best := longestIn(f, room, 0)
 		if best == 0 {
-			fix.Change = message.New("make the cabinet deeper by %v; the hardware sheet has no runner that is shorter", found-depth)
-		}
-		if best > 0 {
-			fix.Fixes = append(fix.Fixes, edit.SetRunner{At: f.Place, Length: best})
+			deep := s.plan.Project.CabinetAt(f.Place).Depth + found - depth
+			fix.Change = message.New("make the cabinet deeper by %v, to %v; the hardware sheet has no runner that is shorter", found-depth, deep)
+			fix.Fixes = append(fix.Fixes, edit.SetCabinet(f.Place, "depth", deep))
 		} else {
-			fix.Fixes = append(fix.Fixes, edit.SetCabinet(f.Place, "depth", s.plan.Project.CabinetAt(f.Place).Depth+found-depth))
+			fix.Change = message.New("use the runner of %v, or make the cabinet deeper by %v", best, found-depth)
+			fix.Fixes = append(fix.Fixes, edit.SetRunner{At: f.Place, Length: best})
 		}
 		s.front(f, fix)
 	})

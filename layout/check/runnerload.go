@@ -42,6 +42,7 @@ func findRunnerLoad(s *search) {
 			Flag:   message.New("%v kg too heavy", tenthUp(total-f.Runner.Load)),
 		}
 		if best := longestIn(f, depth, total); best > 0 {
+			finding.Change = message.New("use the runners of %v, which carry more, or keep %v kg out of the drawer", best, tenthUp(total-f.Runner.Load))
 			finding.Fixes = []edit.Edit{edit.SetRunner{At: f.Place, Length: best}}
 		}
 		s.front(f, finding)

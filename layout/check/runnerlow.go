@@ -41,7 +41,7 @@ func findRunnerLow(s *search) {
 		s.front(f, Finding{
 			Found: found, Needed: needed,
 			What:   lowWords(found, needed, above, below),
-			Change: message.New("raise the runner by %v", short),
+			Change: message.New("raise the runner by %v (drop %v)", short, f.Drop+short),
 			Spots:  []mark.Spot{behind(f, f.Runner.Lower, f.Runner.Lower+short)},
 			Flag:   message.New("Runner low by %v", short),
 			Fixes:  []edit.Edit{setDrop(f, f.Drop+short)},

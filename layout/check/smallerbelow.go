@@ -41,7 +41,7 @@ func findSmallerBelow(s *search) {
 		s.front(f, Finding{
 			Found: found, Needed: needed,
 			What:   message.New("the front is %v high and the one above it %v, though the stack is to be equal or to grow downwards", found, needed),
-			Change: message.New("let runners move to the hole rows instead of fronts, or give the front a height of its own"),
+			Change: message.New("let runners move to the hole rows instead of fronts, or make this front %v high", s.height(f, needed-found)),
 			Spots: []mark.Spot{
 				tall(f, inDepth, f.Face.Centre().X, f.Face.Min.Y, f.Face.Max.Y),
 				tall(above, inDepth, f.Face.Centre().X, above.Face.Min.Y, above.Face.Max.Y),

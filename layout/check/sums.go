@@ -41,12 +41,12 @@ func findSums(s *search) {
 			f.Flag = message.New("Bays %v off", p.Amount.Abs())
 			if p.Amount > 0 {
 				f.What = message.New("the bays and partitions are %v wider than the inside of the cabinet", p.Amount)
-				f.Change = message.New("make a bay narrower by %v or the cabinet wider", p.Amount)
+				f.Change = message.New("make a bay narrower by %v, or the cabinet wider, to %v", p.Amount, c.Outline.Width()+p.Amount)
 			} else {
 				f.What = message.New("the bays and partitions leave %v of the inside width", -p.Amount)
-				f.Change = message.New("make a bay wider by %v or let one take the rest", -p.Amount)
+				f.Change = message.New("make a bay wider by %v, let one take the rest, or make the cabinet %v wide", -p.Amount, c.Outline.Width()+p.Amount)
 			}
-			f.Fixes = []edit.Edit{edit.SetCabinet(p.Place, "width", s.plan.Cabinets[p.Place.Cabinet].Outline.Width()+p.Amount)}
+			f.Fixes = []edit.Edit{edit.SetCabinet(p.Place, "width", c.Outline.Width()+p.Amount)}
 			s.add(f)
 		}
 	}
@@ -73,6 +73,11 @@ func (s *search) stackSum(p *plan.Problem) {
 		f.Change = message.New("let one of them grow by %v, or let it take what is left", -p.Amount)
 	}
 	f.Fixes = s.giveWay(p)
+	if len(f.Fixes) > 0 {
+		if h, ok := f.Fixes[0].(edit.SetHeight); ok {
+			f.Change = message.New("give front %v a height of %v, or let another one change by %v", called(s.frontAt(h.At)), h.Height, p.Amount.Abs())
+		}
+	}
 	s.add(f)
 }
 
