@@ -228,7 +228,7 @@ func (p *Picture) writeCaption(c *caption, f fitting) {
 	}
 	if f.ring {
 		p.out.Rings = append(p.out.Rings, Ring{c.Tag, Box{Point{f.from, f.y - ringHigh*f.size/2}, Point{f.from + wide, f.y + ringHigh*f.size/2}}})
-		p.taken.add(p.out.Rings[len(p.out.Rings)-1].Box)
+		p.taken.add(p.out.Rings[len(p.out.Rings)-1].Box.grown(apart*f.size, 0))
 	}
 	named := c.Tag
 	named.Of.Kind = drawing.FrontName

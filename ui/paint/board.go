@@ -128,8 +128,7 @@ func (p *Painter) image(t drawing.Tag, s spec, b Box) {
 }
 
 // grooveIn is how far from its edges the groove of a fixed panel lies, and
-// nicheSide how thick the sides and the bottom of a niche are drawn; in units of
-// the screen.
+// nicheSide how thick the sides of a niche are drawn; in units of the screen.
 const (
 	grooveIn  = 7
 	nicheSide = 6
@@ -177,9 +176,9 @@ func (s spec) paint(w, h int) image.Image {
 		line := mixed(s.dark, color.NRGBA{A: 255}, 0.45)
 		fill(0, 0, side, s.h, shaded(s.wood.Base, 0.4, 0.18))
 		fill(s.w-side, 0, s.w, s.h, shaded(s.wood.Base, 0.4, 0.18))
-		fill(0, s.h-side, s.w, s.h, plain(s.wood.Base))
-		fill(side, 0, side+e, s.h-side, plain(line))
-		fill(s.w-side-e, 0, s.w-side, s.h-side, plain(line))
+		fill(0, s.h-2*e, s.w, s.h, plain(s.wood.Base))
+		fill(side, 0, side+e, s.h-2*e, plain(line))
+		fill(s.w-side-e, 0, s.w-side, s.h-2*e, plain(line))
 	case plinth:
 		c := mixed(s.wood.Base, color.NRGBA{A: 255}, 0.1)
 		fill(0, 0, s.w, s.h, shaded(c, 0.35, 0.3))

@@ -68,7 +68,7 @@ type Margins struct{ Left, Right, Bottom, Top float32 }
 
 // over is how much of the height that a picture leaves free is above it: less than
 // below, where cards and buttons stand.
-const over = 0.3
+const over = 0.15
 
 // Fitted shows a rectangle of a drawing as large as a size on the screen allows.
 func Fitted(r plane.Rect, m Margins, size fyne.Size) Lens {

@@ -2,6 +2,7 @@ package screen
 
 import (
 	"image/color"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
@@ -147,8 +148,10 @@ func (k *card) dress(by *painter, s drawing.Severity, size fyne.Size) {
 	k.clip.Resize(area)
 	brush := paint.New(k.lens.Drawing, paint.Fitted(k.lens.Clip, paint.Margins{}, area), area, pixelsOf(k.c), &k.stock)
 	brush.Front = by.Front
-	p := newPainter(brush, by.say, by.measure, traces{})
-	p.paint(k.lens.Drawing)
+	p := newPainter(brush, k.lens.Drawing, by.say, by.measure)
+	p.Marks()
+	p.place(nil)
+	p.write()
 	k.picture.Objects = p.Objects
 	k.picture.Resize(area)
 	fynecanvas.Refresh(k.title)
@@ -159,7 +162,7 @@ func (k *card) dress(by *painter, s drawing.Severity, size fyne.Size) {
 // fitting is a text, cut where it is wider than there is room.
 func fitting(p *painter, s string, wide float32) string {
 	r := []rune(s)
-	for p.measure.of(s, p.text, true).Width > wide && len(r) > 1 {
+	for p.measure.Of(s, p.text, true).Width > wide && len(r) > 1 {
 		r = r[:len(r)-1]
 		s = string(r) + "…"
 	}
@@ -180,12 +183,11 @@ func (k *card) emptiest(by *painter, size fyne.Size) (box, bool) {
 			best, least = b, bad
 		}
 	}
-	for i := range by.taken {
-		if t := &by.taken[i]; t.flag && t.ink().Overlaps(best) {
-			return best, false
-		}
+	if _, flags := by.texts(); slices.ContainsFunc(flags, best.Overlaps) {
+		return best, false
 	}
-	return best, len(by.chosen) == 0 || !by.chosen[0].Overlaps(best)
+	places := by.chosenPlaces()
+	return best, len(places) == 0 || !places[0].Overlaps(best)
 }
 
 // hides is how much a card at a place would hide: the area of the run, more for
@@ -193,20 +195,19 @@ func (k *card) emptiest(by *painter, size fyne.Size) (box, bool) {
 func (k *card) hides(by *painter, b box) float32 {
 	const text, never = 4, 1000
 	sum := by.covers(b, by.Rect(k.c.extent()), 1)
-	for i, c := range by.chosen {
+	for i, c := range by.chosenPlaces() {
 		weight := float32(2 * text)
 		if i == 0 {
 			weight = never
 		}
 		sum += by.covers(b, c.Grown(8, 8), weight)
 	}
-	for i := range by.taken {
-		t := &by.taken[i]
-		weight := float32(text)
-		if t.flag {
-			weight = never
-		}
-		sum += by.covers(b, t.ink(), weight)
+	written, flags := by.texts()
+	for i := range written {
+		sum += by.covers(b, written[i].box, text)
+	}
+	for _, f := range flags {
+		sum += by.covers(b, f, never)
 	}
 	for _, r := range by.reserved {
 		sum += by.covers(b, r, never)

@@ -28,13 +28,12 @@ func TestTheCardOfTheLens(t *testing.T) {
 			if !card.Within(boxOf(0, 0, c.Size().Width, c.Size().Height)) {
 				t.Errorf("%s: the card lies at %v", sc.name, card)
 			}
-			p := c.painter()
-			p.paint(c.shown())
-			if len(p.chosen) > 0 && p.chosen[0].Overlaps(card) {
-				t.Errorf("%s: the card at %v hides the mark at %v", sc.name, card, p.chosen[0])
+			p := c.placed()
+			if places := p.chosenPlaces(); len(places) > 0 && places[0].Overlaps(card) {
+				t.Errorf("%s: the card at %v hides the mark at %v", sc.name, card, places[0])
 			}
-			for k := range p.taken {
-				if w := &p.taken[k]; w.flag && w.ink().Overlaps(card) {
+			for _, w := range p.flags {
+				if w.around.Overlaps(card) {
 					t.Errorf("%s: the card at %v hides the flag %q", sc.name, card, w.say)
 				}
 			}

@@ -76,7 +76,7 @@ func (k *corner) place() {
 	k.scale.Text, k.scale.Color, k.scale.TextSize = ratio(k.c.say(), k.c.view.Scale), p.Ink, look.Text()
 	k.scale.Alignment = fyne.TextAlignCenter
 	one := k.away.MinSize()
-	wide := k.c.measure.of("1 : 88.8", look.Text(), false).Width + 16
+	wide := k.c.measure.Of("1 : 88.8", look.Text(), false).Width + 16
 	x, y := float32(0), float32(0)
 	put := func(o fyne.CanvasObject, w float32) {
 		o.Resize(fyne.NewSize(w, one.Height))
@@ -100,7 +100,7 @@ func (k *corner) box() box { return paint.BoxAt(k.object.Position(), k.object.Si
 
 // Sizes of the scale bar, in units of the screen.
 const (
-	leastBar, mostBar = 70, 190
+	leastBar, mostBar = 70, 215
 	barTick           = 6
 )
 
@@ -130,7 +130,7 @@ func (k *corner) bar(p *painter) scaleBar {
 	b := scaleBar{of: barOf(p.say.Unit, p.View.Scale)}
 	long := float32(b.of.MM() * p.View.Scale)
 	b.say = p.say.Length(b.of)
-	size := p.measure.of(b.say, look.Caption(), false)
+	size := p.measure.Of(b.say, look.Caption(), false)
 	beside := k.box()
 	b.x2, b.y = beside.X1-2*fromEdge, beside.Y2-fromEdge
 	b.x1 = b.x2 - long
@@ -170,5 +170,5 @@ func (p *painter) scaleBar(b scaleBar) {
 		}
 		p.Line(x, b.y, x, b.y-high, p.Palette.Soft, 1.2)
 	}
-	p.write(b.say, fyne.NewPos((b.x1+b.x2)/2, b.y-barTick), drawing.Anchor{X: 0.5}, look.Caption(), false, p.Palette.Soft)
+	p.put(b.say, fyne.NewPos((b.x1+b.x2)/2, b.y-barTick), drawing.Anchor{X: 0.5}, look.Caption(), false, p.Palette.Soft)
 }

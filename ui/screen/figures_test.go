@@ -12,6 +12,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 	"frontlay/ui/session"
 )
 
@@ -49,14 +50,12 @@ func TestCloseUpAFrontKeepsItsName(t *testing.T) {
 	c := st.screen
 	f := &c.session.Result().Plan.Fronts[0]
 	c.ZoomTo(plane.R(f.Face.Max.X-f.Face.Width()/4, f.Face.Min.Y, f.Face.Max.X, f.Face.Centre().Y-50*length.Millimetre))
-	p := c.painter()
-	p.paint(c.shown())
-	seen := slab{0, 0, c.Size().Width, c.Size().Height}
+	seen := boxOf(0, 0, c.Size().Width, c.Size().Height)
 	name, height := false, false
-	for _, w := range p.taken {
-		at := slab{w.at.X, w.at.Y, w.at.X + w.size.Width, w.at.Y + w.size.Height}
-		name = name || w.of.Of.Kind == drawing.FrontThing && w.of.Of.Place == f.Place && at.within(seen, 0)
-		height = height || w.of.Of.Kind == drawing.FrontHeight && w.of.Of.Place == f.Place && at.within(seen, 0)
+	for _, w := range c.figures {
+		at := paint.BoxAt(w.at, w.size)
+		name = name || w.of == (drawing.Subject{Kind: drawing.FrontName, Place: f.Place}) && at.Within(seen)
+		height = height || w.of == (drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}) && at.Within(seen)
 	}
 	if !name || !height {
 		t.Errorf("the name is seen: %v; the height is seen: %v", name, height)

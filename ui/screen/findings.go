@@ -2,53 +2,70 @@ package screen
 
 import (
 	"image/color"
-	"strings"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
-	"frontlay/layout/mark"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 )
 
-// flag gives the flag of the chosen finding its place near what it points at,
-// where no other text is.
-func (p *painter) flag(m *drawing.Text) {
-	if len(p.chosen) == 0 {
-		return
-	}
-	at, letter := p.chosen[0].Common(p.window()), p.letters(m.Size)
-	if at.X1 > at.X2 || at.Y1 > at.Y2 {
-		return // out of sight
-	}
-	s := p.signed(m.Say, m.Severity)
-	size := p.measure.of(s, letter, true)
-	ink := inkOf(fyne.Position{}, size, letter)
-	const away = 12 // room for its tip
-	high := ink.Y2 - ink.Y1 + 2*flagPadY
-	best, least := fyne.Position{}, float32(-1)
-	for row := range 8 {
-		for _, y := range [2]float32{at.Y1 - away - high - float32(row)*high/2, at.Y2 + away + float32(row)*high/2} {
-			for _, x := range [3]float32{(at.X1 + at.X2 - size.Width) / 2, at.X2 - size.Width - away, at.X1 + away} {
-				to := fyne.NewPos(x-ink.X1, y+flagPadY-ink.Y1)
-				to = to.AddXY(p.inward(inkOf(to, size, letter).Grown(flagPadX, flagPadY)))
-				around := inkOf(to, size, letter).Grown(flagPadX, flagPadY)
-				if bad := p.badness(around, row); least < 0 || bad < least {
-					best, least = to, bad
-				}
-			}
-		}
-	}
-	for i := range p.taken { // half a word is worse than none
-		t := &p.taken[i]
-		t.hidden = t.hidden || t.ink().Overlaps(inkOf(best, size, letter).Grown(flagPadX, flagPadY))
-	}
-	p.take(taken{of: m.Tag, say: s, at: best, size: size, letter: letter, bold: true, colour: p.Palette.OnSign, tagged: true, flag: true})
+// banner is a flag: it tells in words what the chosen finding is about, on a ground of its own
+// whose tip points at the place.
+type banner struct {
+	of     drawing.Tag
+	say    string
+	letter float32
+	size   fyne.Size
+	around box // with what is free around its letters
+	points box // at this
 }
 
 // What a flag has around its letters.
 const flagPadX, flagPadY = 8, 5
+
+// flag gives the flag of the chosen finding its place near what it points at,
+// where no other text is.
+func (p *painter) flag(m *drawing.Text) {
+	places := p.chosenPlaces()
+	if len(places) == 0 {
+		return
+	}
+	at := places[0].Common(p.window())
+	if at.X1 > at.X2 || at.Y1 > at.Y2 {
+		return // out of sight
+	}
+	f := banner{of: m.Tag, say: p.signed(m.Say, m.Severity), letter: p.text, points: at}
+	f.size = p.measure.Of(f.say, f.letter, true)
+	const away = 12 // room for its tip
+	wide, high := f.size.Width+2*flagPadX, f.letter*1.1+2*flagPadY
+	least := float32(-1)
+	for row := range 8 {
+		for _, y := range [2]float32{at.Y1 - away - high - float32(row)*high/2, at.Y2 + away + float32(row)*high/2} {
+			for _, x := range [3]float32{(at.X1 + at.X2 - wide) / 2, at.X2 - wide - away, at.X1 + away} {
+				b := boxOf(x, y, x+wide, y+high)
+				dx, dy := p.inward(b)
+				b = boxOf(b.X1+dx, b.Y1+dy, b.X2+dx, b.Y2+dy)
+				if bad := p.badness(b, places, row); least < 0 || bad < least {
+					f.around, least = b, bad
+				}
+			}
+		}
+	}
+	p.flags = append(p.flags, f)
+}
+
+// chosenPlaces are where the chosen finding is marked.
+func (p *painter) chosenPlaces() []box {
+	var list []box
+	for _, m := range p.drawing.Marks {
+		if s, ok := m.(*drawing.Spot); ok && s.Chosen {
+			list = append(list, p.Spot(s))
+		}
+	}
+	return list
+}
 
 // inward is how far a box must be moved to lie in the window.
 func (p *painter) inward(b box) (dx, dy float32) {
@@ -57,15 +74,15 @@ func (p *painter) inward(b box) (dx, dy float32) {
 }
 
 // badness is how bad a place of a flag is: what it would hide, and how far off.
-func (p *painter) badness(b box, row int) float32 {
+func (p *painter) badness(b box, places []box, row int) float32 {
 	const text, place = 100, 50
 	bad := float32(row)
-	for i := range p.taken {
-		if p.taken[i].ink().Overlaps(b) {
+	for i := range p.all.Texts {
+		if paint.OfBox(p.all.Texts[i].Box).Overlaps(b) {
 			bad += text
 		}
 	}
-	for _, c := range p.chosen {
+	for _, c := range places {
 		if c.Overlaps(b) {
 			bad += place
 		}
@@ -78,36 +95,28 @@ func (p *painter) badness(b box, row int) float32 {
 	return bad
 }
 
-// flagGround paints the ground of a flag with its tip.
-func (p *painter) flagGround(t *taken) {
-	b := t.ink().Grown(flagPadX, flagPadY)
-	_, c := p.Palette.Severity(t.of.Severity)
-	p.rounded(b, 3, c, nil)
-	at := p.chosen[0].Common(p.window())
+// paintFlag paints a flag with its tip.
+func (p *painter) paintFlag(f *banner) {
+	b, at := f.around, f.points
+	_, c := p.Palette.Severity(f.of.Severity)
+	r := fynecanvas.NewRectangle(c)
+	r.CornerRadius = 3
+	r.Move(b.Place())
+	r.Resize(b.Extent())
+	p.Objects = append(p.Objects, r)
+	p.put(f.say, fyne.NewPos((b.X1+b.X2)/2, (b.Y1+b.Y2)/2), drawing.Anchor{X: 0.5, Y: 0.5}, f.letter, true, p.Palette.OnSign)
+	if at.Y1 < b.Y2 && at.Y2 > b.Y1 {
+		return // beside it
+	}
 	const half, long = 6, 8
 	x := min(max((at.X1+at.X2)/2, b.X1+10), b.X2-10)
 	y, tip := b.Y2, min(b.Y2+long, at.Y1)
 	if at.Y1 < b.Y1 {
 		y, tip = b.Y1, max(b.Y1-long, at.Y2)
 	}
-	if at.Y1 < b.Y2 && at.Y2 > b.Y1 {
-		return // beside it
-	}
 	for d := float32(-half); d <= half; d++ { // a triangle of lines
 		p.Line(x+d, y, x, tip, c, 1.5)
 	}
-}
-
-// rounded paints a rectangle with round corners; edge nil: without one.
-func (p *painter) rounded(b box, radius float32, fill, edge color.Color) {
-	r := fynecanvas.NewRectangle(fill)
-	r.StrokeColor, r.CornerRadius = edge, radius
-	if edge != nil {
-		r.StrokeWidth = 1.5
-	}
-	r.Move(b.Place())
-	r.Resize(b.Extent())
-	p.Objects = append(p.Objects, r)
 }
 
 // signed is a text with the sign of a severity, which tells it without colour.
@@ -116,68 +125,5 @@ func (p *painter) signed(m message.Message, s drawing.Severity) string {
 	return sign + " " + p.say.Say(m)
 }
 
-// ringed tells that the text is the name of a front about which something is
-// found.
-func (t *taken) ringed() bool {
-	return t.bold && t.of.Meaning == drawing.Label && t.of.Severity != drawing.OfNothing
-}
-
-// numberRing fills the ring around the number of a front in the colour of the worst
-// that is found about it: round for advice, with a second ring for an error, square
-// for a warning.
-func (p *painter) numberRing(t *taken) {
-	number, _, _ := strings.Cut(t.say, "  ")
-	ink := t.ink()
-	ink.X2 = ink.X1 + p.measure.of(number, t.letter, t.bold).Width
-	b, least := ink.Grown(4, 2), 1.5*t.letter
-	b = b.Grown(max(0, (least-(b.X2-b.X1))/2), max(0, (least-(b.Y2-b.Y1))/2))
-	for i := range p.taken {
-		if other := &p.taken[i]; other != t && other.ink().Overlaps(b) {
-			b = ink.Grown(1.5, 1)
-		}
-	}
-	_, c := p.Palette.Severity(t.of.Severity)
-	high := b.Y2 - b.Y1
-	switch t.of.Severity {
-	case drawing.OfError:
-		const between = 2.5
-		p.rounded(b, high/2, p.floor.under(b), c)
-		p.rounded(b.Grown(-between, -between), high/2-between, c, nil)
-	case drawing.OfWarning:
-		p.rounded(b, 2, c, nil)
-	default:
-		p.rounded(b, high/2, c, nil)
-	}
-}
-
-// writeRinged writes the name of a front whose number stands in a filled ring.
-func (p *painter) writeRinged(t *taken, colour color.NRGBA) {
-	number, name, named := strings.Cut(t.say, "  ")
-	p.write(number, t.at, drawing.Anchor{Y: 1}, t.letter, t.bold, p.Palette.OnSign)
-	if named {
-		before := t.size.Width - p.measure.of(name, t.letter, t.bold).Width
-		p.write(name, t.at.AddXY(before, 0), drawing.Anchor{Y: 1}, t.letter, t.bold, colour)
-	}
-}
-
-// traceSpot remembers the mark of a place that a finding speaks of: letters keep
-// off it where they can.
-func (p *painter) traceSpot(m *drawing.Spot) {
-	b := p.Spot(m)
-	if m.Chosen {
-		p.chosen = append(p.chosen, b)
-	}
-	const thick = 3
-	switch m.Shape {
-	case mark.Outline, mark.Cross:
-		for _, e := range edges(b) {
-			p.markAll(e.Grown(thick, thick), weak)
-		}
-		if m.Shape == mark.Cross {
-			p.mark(b.X1, b.Y1, b.X2, b.Y2, weak, 0)
-			p.mark(b.X1, b.Y2, b.X2, b.Y1, weak, 0)
-		}
-	default:
-		p.markAll(b.Grown(thick, thick), weak)
-	}
-}
+// backdrop paints a ground over what must not be seen.
+func (p *painter) backdrop(b box, c color.NRGBA) { p.Surface(b, c, color.NRGBA{}, 0) }

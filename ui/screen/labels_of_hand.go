@@ -35,7 +35,7 @@ func (d *placed) move(at fyne.Position) {
 
 // placeLabels finds the places of labels. Two that are of the parts of a thing
 // keep apart, and none covers the label of a finding.
-func placeLabels(p *painter, labels []tool.Label, letters, tags []box) []placed {
+func placeLabels(p *painter, labels []tool.Label, letters []text, tags []box) []placed {
 	var list []placed
 	for _, l := range labels {
 		list = append(list, placeLabel(p, l, letters))
@@ -61,7 +61,7 @@ func placeLabels(p *painter, labels []tool.Label, letters, tags []box) []placed 
 func (d *placed) inPart() bool { return d.Centred && !d.Within.Empty() }
 
 // placeLabel finds the place of a label.
-func placeLabel(p *painter, l tool.Label, letters []box) placed {
+func placeLabel(p *painter, l tool.Label, letters []text) placed {
 	const pad = padding
 	d := placed{Label: l, letter: p.text * 1.1}
 	d.lines, d.size = p.broken(p.say.Say(l.Say), d.letter)
@@ -93,7 +93,7 @@ func paintLabel(p *painter, l placed) {
 	back.Resize(fyne.NewSize(l.around.X2-l.around.X1, l.around.Y2-l.around.Y1))
 	p.Objects = append(p.Objects, back)
 	for i, s := range l.lines {
-		p.write(s, l.at.AddXY(0, float32(i)*lineOfLabel*l.letter), drawing.Anchor{Y: 1}, l.letter, true, ink)
+		p.put(s, l.at.AddXY(0, float32(i)*lineOfLabel*l.letter), drawing.Anchor{Y: 1}, l.letter, true, ink)
 	}
 }
 
@@ -104,7 +104,7 @@ const lineOfLabel = 1.25
 // and tells how large they are together.
 func (p *painter) broken(s string, letter float32) ([]string, fyne.Size) {
 	const part = 0.6
-	whole := p.measure.of(s, letter, true)
+	whole := p.measure.Of(s, letter, true)
 	if whole.Width <= part*p.Size.Width {
 		return []string{s}, whole
 	}
@@ -112,12 +112,12 @@ func (p *painter) broken(s string, letter float32) ([]string, fyne.Size) {
 	size := fyne.Size{}
 	add := func(line string) {
 		lines = append(lines, line)
-		size.Width = max(size.Width, p.measure.of(line, letter, true).Width)
+		size.Width = max(size.Width, p.measure.Of(line, letter, true).Width)
 	}
 	line := ""
 	for _, word := range strings.Split(s, " ") {
 		longer := strings.TrimSpace(line + " " + word)
-		if line != "" && p.measure.of(longer, letter, true).Width > part*p.Size.Width {
+		if line != "" && p.measure.Of(longer, letter, true).Width > part*p.Size.Width {
 			add(line)
 			longer = word
 		}
@@ -203,16 +203,23 @@ func offTags(p *painter, d *placed, others []box) fyne.Position {
 
 // besideLetters moves a label off its place to the nearest one in its area where
 // it covers no text of the picture. Where there is none it stays.
-func besideLetters(at fyne.Position, size fyne.Size, area box, letters []box) fyne.Position {
-	const pad = 8
+func besideLetters(at fyne.Position, size fyne.Size, area box, letters []text) fyne.Position {
+	const pad, steps = 8, 12
 	middle := (area.Y1 + area.Y2) / 2
-	l := place{area: boxOf(area.X1+pad, min(area.Y1+2, middle-size.Height/2), area.X2-pad, max(area.Y2-2, middle+size.Height/2))}
-	for _, b := range letters {
-		l.taken = append(l.taken, b.Grown(pad, 4))
+	area = boxOf(area.X1+pad, min(area.Y1+2, middle-size.Height/2), area.X2-pad, max(area.Y2-2, middle+size.Height/2))
+	free := func(to fyne.Position) bool {
+		b := paint.BoxAt(to, size)
+		return b.Within(area) && !slices.ContainsFunc(letters, func(t text) bool { return t.Grown(pad, 4).Overlaps(b) })
 	}
-	letter := size.Height / 1.4
-	if to, ok := l.seek(at, size, letter, search{rows: 12, shift: anywhere, least: none}); ok {
-		return to
+	for row := range steps {
+		for column := range steps {
+			for _, sign := range [4][2]float32{{1, 1}, {-1, 1}, {1, -1}, {-1, -1}} {
+				to := at.AddXY(sign[0]*float32(column)*(area.X2-area.X1)/(2*steps), sign[1]*float32(row)*size.Height/4)
+				if free(to) {
+					return to
+				}
+			}
+		}
 	}
 	return at
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"image/color"
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -11,8 +12,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
-	"frontlay/model"
-	"frontlay/ui/session"
+	"frontlay/ui/paint"
 )
 
 // slab is a box on the screen.
@@ -34,8 +34,11 @@ func (a slab) within(b slab, slack float32) bool {
 // metrics of Fyne's font: ascent 1.069, capitals 0.714, descent 0.293; measured
 // on a picture of it).
 func lettersOf(t *fynecanvas.Text) slab {
-	s := slabOf(t)
-	return slab{s.x1, s.y1 + 0.33*t.TextSize, s.x2, s.y1 + 1.3*t.TextSize}
+	s, below := slabOf(t), float32(1.12)
+	if strings.ContainsAny(t.Text, "gjpqyQ,;()") {
+		below = 1.3
+	}
+	return slab{s.x1, s.y1 + 0.35*t.TextSize, s.x2, s.y1 + below*t.TextSize}
 }
 
 // crosses tells that a line goes through a box (Liang and Barsky's method).
@@ -93,6 +96,9 @@ func opaque(c color.Color) bool {
 }
 
 func ground(o fyne.CanvasObject) (slab, bool) {
+	if r, ok := o.(*fynecanvas.Raster); ok {
+		return slabOf(r), true
+	}
 	r, ok := o.(*fynecanvas.Rectangle)
 	if !ok || !opaque(r.FillColor) {
 		return slab{}, false
@@ -199,77 +205,57 @@ func report(t *testing.T, name string, list []string) {
 	}
 }
 
-// stays looks whether the texts of an elevation stand in their fronts.
+// stays looks whether the texts of an elevation stand in their fronts, and whether
+// a front that has room for its number and height has them.
 func (s *stage) stays(name string) {
 	s.t.Helper()
 	c := s.screen
 	p := c.painter()
-	p.paint(c.shown())
-	pl := c.session.Result().Plan
-	heights := map[drawing.Subject]slab{}
-	for _, f := range p.figures {
-		if f.of.Kind == drawing.FrontHeight {
-			heights[f.of] = slab{f.at.X, f.at.Y, f.at.X + f.size.Width, f.at.Y + f.size.Height}
+	type has struct{ number, height bool }
+	written := map[drawing.Mark]*has{}
+	for i := range c.all.Texts {
+		w := &c.all.Texts[i]
+		var face box
+		switch m := w.Mark.(type) {
+		case *drawing.Caption:
+			face = p.Rect(m.Face)
+			h := written[m]
+			if h == nil {
+				h = &has{}
+				written[m] = h
+			}
+			h.number = h.number || w.Of.Of.Kind == drawing.FrontName
+			h.height = h.height || w.Of.Of.Kind == drawing.FrontHeight
+		case *drawing.Text:
+			face = p.Rect(m.Within)
+		default:
+			continue
+		}
+		if at := paint.OfBox(w.Box); !at.Within(face.Grown(1, 1)) {
+			s.t.Errorf("%s: %q stands at %v, its front at %v", name, w.Lines[0].Text, at, face)
 		}
 	}
-	lines := map[drawing.Subject]float32{}
 	for _, m := range c.shown().Marks {
-		if d, ok := m.(*drawing.Dimension); ok && d.Of.Kind == drawing.FrontHeight {
-			lines[d.Of] = p.PX(d.Line)
+		m, ok := m.(*drawing.Caption)
+		if !ok {
+			continue
 		}
-	}
-	for i := range pl.Fronts {
-		f := &pl.Fronts[i]
-		pos, size := p.Rect(f.Face).Place(), p.Rect(f.Face).Extent()
-		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
-		of := drawing.Subject{Kind: drawing.FrontHeight, Place: f.Place}
-		at, there := heights[of]
-		room := p.measure.of(p.say.Figure(f.Face.Height()), p.text*0.95, false)
-		number := p.measure.of(fmt.Sprint(f.Number), p.text, true)                  // it goes before the height
-		if line := lines[of]; line > room.Width && line < p.Size.Width-room.Width { // otherwise it may be out of sight
-			size = fyne.NewSize(min(face.x2, p.Size.Width)-max(face.x1, 0), min(face.y2, p.Size.Height-12)-max(face.y1, 12))
-		} else {
-			size = fyne.Size{}
-		}
+		face, h := p.Rect(m.Face), written[m]
+		height := p.measure.Of(p.say.Figure(m.Height), p.text, false).Width
+		number := p.measure.Of(fmt.Sprint(m.Number), p.text, true).Width + 2*p.text
 		switch {
-		case there && !at.within(face, 4):
-			s.t.Errorf("%s: the height of front %d stands at %v, its front at %v", name, f.Number, at, face)
-		case !there && size.Height >= room.Height && size.Width >= room.Width+20 && (size.Width >= room.Width+number.Width+30 || size.Height >= room.Height+1.5*number.Height):
-			s.t.Errorf("%s: front %d has room for its height, but no figure", name, f.Number)
+		case !face.Within(p.window()) || slices.ContainsFunc(c.reserved(), face.Overlaps):
+		case h != nil && h.height && !h.number:
+			s.t.Errorf("%s: front %d has its height, but no number", name, m.Number)
+		case !m.Top && face.Y2-face.Y1 > 2.2*p.text && face.X2-face.X1 > number+height+3*p.text && (h == nil || !h.height || !h.number):
+			s.t.Errorf("%s: front %d has room for its number and height in %v: %+v", name, m.Number, face, h)
 		}
 	}
-	told := map[model.Place]bool{}
-	for _, w := range p.taken {
-		if w.of.Meaning == drawing.FindingMark {
-			told[w.of.Of.Place] = true
-		}
-	}
-	for _, m := range c.shown().Marks {
-		v, ok := m.(*drawing.Text)
-		if !ok || v.Meaning != drawing.FindingMark || v.Of.Kind != drawing.FrontThing || told[v.Of.Place] {
-			continue
-		}
-		pos, size := p.Rect(session.FrontOf(pl, v.Of.Place).Face).Place(), p.Rect(session.FrontOf(pl, v.Of.Place).Face).Extent()
-		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
-		visible := face.within(slab{0, 0, p.Size.Width, p.Size.Height}, 0)
-		if roomy := size.Width > 9*p.text && size.Height > 1.2*p.text; visible && roomy {
-			s.t.Errorf("%s: %q of front %d is not told in %v", name, p.say.Say(v.Say), v.Of.Place.Front+1, face)
-		}
-	}
-	for _, w := range p.taken {
-		if w.of.Of.Kind != drawing.FrontThing && w.of.Of.Kind != drawing.DrawerThing {
-			continue
-		}
-		f := session.FrontOf(pl, w.of.Of.Place)
-		pos, size := p.Rect(f.Face).Place(), p.Rect(f.Face).Extent()
-		face := slab{pos.X, pos.Y, pos.X + size.Width, pos.Y + size.Height}
-		if w.of.Meaning == drawing.FindingMark { // can stand above a low front
-			face.y1, face.y2 = -1e6, 1e6
-		}
-		if at := (slab{w.at.X, w.at.Y + 0.33*w.letter, w.at.X + w.size.Width, w.at.Y + 1.3*w.letter}); !at.within(face, 0.5) {
-			s.t.Errorf("%s: a text of front %d stands at %v, its front at %v", name, f.Number, at, face)
-		}
-	}
+}
+
+// reserved is what buttons and scale take of the sheet.
+func (c *Screen) reserved() []box {
+	return []box{c.corner.room(c.painter()), c.strip.box()}
 }
 
 // allMeasured looks whether every dimension of a view that is shown whole has a

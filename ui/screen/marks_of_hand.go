@@ -84,21 +84,24 @@ func (c *Screen) Where(t drawing.Subject) (at fyne.Position, size fyne.Size, ok 
 // covered first: they are of what will not be any more.
 func (c *Screen) paintFeedback(p *painter) {
 	letters := slices.Clone(c.written)
-	hide := func(b box) { p.backdrop(hidden(b), p.floor.under(b)) }
-	clear := func(lines ...stroke) {
-		letters = slices.DeleteFunc(letters, func(b box) bool {
-			near := b.Grown(2, 1)
-			meets := slices.ContainsFunc(lines, func(l stroke) bool { return l.meets(near) })
-			if meets {
-				hide(b)
-			}
-			return meets
-		})
+	// clear hides the texts that meet something, and those that what hides them
+	// would cover in part: half a word is worse than none.
+	clear := func(meet ...box) {
+		for n := 0; n < len(meet); n++ {
+			letters = slices.DeleteFunc(letters, func(t text) bool {
+				if !t.Grown(2, 2).Overlaps(meet[n]) {
+					return false
+				}
+				over := hidden(t.box)
+				p.backdrop(over, t.on)
+				meet = append(meet, over)
+				return true
+			})
+		}
 	}
 	if o := c.feedback.Outline; !o.Empty() {
 		b := p.Rect(o)
-		frame := edges(b)
-		clear(frame[:]...)
+		clear(boxOf(b.X1, b.Y1, b.X2, b.Y1), boxOf(b.X1, b.Y2, b.X2, b.Y2), boxOf(b.X1, b.Y1, b.X1, b.Y2), boxOf(b.X2, b.Y1, b.X2, b.Y2))
 		r := fynecanvas.NewRectangle(color.NRGBA{})
 		fill := p.Palette.Accent
 		fill.A = 0x30
@@ -124,7 +127,7 @@ func (c *Screen) paintFeedback(p *painter) {
 		default:
 			line = line.Grown(p.text/2, 0)
 		}
-		clear(stroke{box: line})
+		clear(line)
 		if l.Snapped {
 			p.Dashed(a.X-12, a.Y, b.X+12, b.Y, p.Palette.Guide, 1.5)
 		} else {
@@ -132,12 +135,8 @@ func (c *Screen) paintFeedback(p *painter) {
 		}
 	}
 	labels := placeLabels(p, c.feedback.Labels, letters, c.tags)
-	for _, l := range labels { // half a word is worse than none
-		for _, b := range letters {
-			if b.Grown(2, 2).Overlaps(l.around) {
-				hide(b)
-			}
-		}
+	for _, l := range labels {
+		clear(l.around)
 	}
 	for _, l := range labels {
 		paintLabel(p, l)
@@ -148,7 +147,8 @@ func (c *Screen) paintFeedback(p *painter) {
 // hold of, a line under what can be typed, a tint on a front.
 func (c *Screen) paintUnder(p *painter, t drawing.Subject) {
 	if f := c.figureOf(t); f != nil {
-		p.Line(f.at.X, f.at.Y+f.size.Height, f.at.X+f.size.Width, f.at.Y+f.size.Height, p.Palette.Accent, 1.5)
+		y := f.at.Y + f.size.Height + 2
+		p.Line(f.at.X, y, f.at.X+f.size.Width, y, p.Palette.Accent, 1.5)
 		return
 	}
 	r, ok := c.rectOf(t)
@@ -160,6 +160,9 @@ func (c *Screen) paintUnder(p *painter, t drawing.Subject) {
 		p.Bar(p.Rect(r))
 	case drawing.FrontThing:
 		p.Pointed(p.Rect(r))
+		if p.all != nil {
+			p.inside(func(of drawing.Subject) bool { return of == t }, p.Palette.Soft)
+		}
 	}
 }
 

@@ -13,6 +13,7 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/look"
+	"frontlay/ui/paint"
 )
 
 // paper is an ink.Canvas that makes objects of the screen, so that a page shows
@@ -22,13 +23,13 @@ type paper struct {
 	scale   float64       // screen units a millimetre
 	height  float64       // of the page in millimetres
 	clip    *[2]ink.Point
-	measure *measures
+	measure *paint.Measures
 	objects []fyne.CanvasObject
 }
 
 // pageObjects draws a sheet of paper with everything on it, as large as a size
 // on the screen allows.
-func pageObjects(pg *sheet.Page, say message.Language, size fyne.Size, m *measures) []fyne.CanvasObject {
+func pageObjects(pg *sheet.Page, say message.Language, size fyne.Size, m *paint.Measures) []fyne.CanvasObject {
 	w, h := pg.Width.MM(), pg.Height.MM()
 	if w <= 0 || h <= 0 {
 		return nil
@@ -173,10 +174,10 @@ func (p *paper) Text(at ink.Point, size length.Length, bold bool, c ink.Colour, 
 	want := float32(lettering.Width(s, size, bold).MM() * p.scale)
 	// Widths are measured large: small letters are laid out in whole pixels.
 	const large = 40
-	if w := p.measure.of(s, large, bold).Width; w > 0 && want > 0 {
+	if w := p.measure.Of(s, large, bold).Width; w > 0 && want > 0 {
 		font = large * want / w
 	}
-	if w := p.measure.of(s, font, bold).Width; w > want && want > 0 {
+	if w := p.measure.Of(s, font, bold).Width; w > want && want > 0 {
 		font *= want / w // better a little narrow than over the frame
 	}
 	t := fynecanvas.NewText(s, shade(c))

@@ -65,7 +65,7 @@ func (c *Screen) draw() *drawing.Drawing {
 		}
 		return &drawing.Drawing{Title: message.New("Select a front with a drawer that fits.")}
 	}
-	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Found: c.found(), Locks: true}).Plain()
+	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Found: c.found(), Locks: true})
 }
 
 // found is what the picture marks of the check.
@@ -105,7 +105,7 @@ func (c *Screen) title() message.Message {
 
 // titleBox is where the title stands: at the upper left, inside of rulers.
 func (c *Screen) titleBox(p *painter) box {
-	size := p.measure.of(c.say().Say(c.title()), p.text*titleSize, true)
+	size := p.measure.Of(c.say().Say(c.title()), p.text*titleSize, true)
 	at := fyne.NewPos(14, 10)
 	if c.rulers {
 		_, high, wide := p.rulerSizes()
@@ -122,5 +122,5 @@ const titleSize = 1.15
 func (c *Screen) paintTitle(p *painter) {
 	b := c.titleBox(p)
 	p.backdrop(b, p.Palette.Sheet)
-	p.write(c.say().Say(c.title()), fyne.NewPos(b.X1+4, b.Y1+2), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.Palette.Ink)
+	p.put(c.say().Say(c.title()), fyne.NewPos(b.X1+4, b.Y1+2), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.Palette.Ink)
 }

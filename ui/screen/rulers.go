@@ -58,11 +58,9 @@ func (p *painter) grid(step length.Length) {
 	from, to := p.View.Run(fyne.NewPos(0, p.Size.Height)), p.View.Run(fyne.NewPos(p.Size.Width, 0))
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
 		p.Line(p.PX(x), 0, p.PX(x), p.Size.Height, pen.Line, pen.Width)
-		p.mark(p.PX(x), 0, p.PX(x), p.Size.Height, quiet, 0)
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
 		p.Line(0, p.PY(y), p.Size.Width, p.PY(y), pen.Line, pen.Width)
-		p.mark(0, p.PY(y), p.Size.Width, p.PY(y), quiet, 0)
 	}
 }
 
@@ -89,17 +87,17 @@ func (p *painter) rulersOver(step length.Length) {
 	for x := from.X.CeilTo(step); x <= to.X; x += step {
 		at := p.PX(x)
 		p.Line(at, high*0.7, at, high, p.Palette.Ink, 1)
-		if say := p.say.Figure(x); at+3+p.measure.of(say, letters, false).Width < p.Size.Width {
-			p.write(say, fyne.NewPos(at+3, 0), drawing.Anchor{Y: 1}, letters, false, p.Palette.Ink)
+		if say := p.say.Figure(x); at+3+p.measure.Of(say, letters, false).Width < p.Size.Width {
+			p.put(say, fyne.NewPos(at+3, 0), drawing.Anchor{Y: 1}, letters, false, p.Palette.Ink)
 		}
 	}
 	for y := from.Y.CeilTo(step); y <= to.Y; y += step {
 		at := p.PY(y)
 		p.Line(wide*0.85, at, wide, at, p.Palette.Ink, 1)
 		say := p.say.Figure(y)
-		fits := p.measure.of(say, letters, false).Width < wide*0.8 && at > high+letters && at < p.Size.Height-letters
+		fits := p.measure.Of(say, letters, false).Width < wide*0.8 && at > high+letters && at < p.Size.Height-letters
 		if fits {
-			p.write(say, fyne.NewPos(wide*0.8, at), drawing.Anchor{X: 1, Y: 0.5}, letters, false, p.Palette.Ink)
+			p.put(say, fyne.NewPos(wide*0.8, at), drawing.Anchor{X: 1, Y: 0.5}, letters, false, p.Palette.Ink)
 		}
 	}
 }

@@ -211,7 +211,7 @@ func (s *stage) views(see func(name string)) {
 				name += " without findings"
 			}
 			if silent {
-				c.drawing = view.Elevation(pl, view.ElevationOptions{SeeThrough: through}).Plain()
+				c.drawing = view.Elevation(pl, view.ElevationOptions{SeeThrough: through})
 			} else {
 				c.drawing = nil
 			}

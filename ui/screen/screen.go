@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/letter"
 	"frontlay/layout/plane"
 	"frontlay/model/message"
 	"frontlay/ui/field"
@@ -54,10 +55,10 @@ type Screen struct {
 	fitting bool // the picture follows the size of the widget
 	drawing *drawing.Drawing
 	figures []figure
-	written []box  // where letters are
-	tags    []box  // and among them those of findings
-	traces  traces // and what they stand on
-	measure measures
+	written []text // where letters are
+	tags    []box  // and among them flags of findings
+	all     *letter.Written
+	measure paint.Measures
 	stock   paint.Stock
 
 	paper   *fynecanvas.Rectangle
@@ -140,41 +141,13 @@ func (c *Screen) shown() *drawing.Drawing {
 // margins leave room for the dimensions of the drawing.
 func (c *Screen) margins() paint.Margins {
 	p := c.painter()
-	p.prepare(c.shown())
-	m := p.margins(c.shown())
+	m := p.margins()
 	if c.subject != Elevation { // its title stands at the top
 		m.Top = max(m.Top, 3.4*look.Text())
 	}
 	if c.rulers {
 		_, high, wide := p.rulerSizes()
 		m.Left, m.Top = m.Left+wide, m.Top+high
-	}
-	return m
-}
-
-// margins are what the dimensions of a drawing need around it.
-func (p *painter) margins(d *drawing.Drawing) paint.Margins {
-	m := paint.Margins{Left: 24, Right: 24, Bottom: 24, Top: 24}
-	for _, mark := range d.Marks {
-		d, ok := mark.(*drawing.Dimension)
-		if !ok || d.Level == 0 {
-			continue
-		}
-		step := p.levelStep(d.Vertical)
-		room := step * (float32(max(d.Level, -d.Level)) + 1)
-		if d.Vertical {
-			room = step*float32(max(d.Level, -d.Level)) + p.widest/2
-		}
-		switch {
-		case d.Vertical && d.Level < 0:
-			m.Left = max(m.Left, room+14)
-		case d.Vertical:
-			m.Right = max(m.Right, room+14)
-		case d.Level < 0:
-			m.Bottom = max(m.Bottom, room)
-		default:
-			m.Top = max(m.Top, room)
-		}
 	}
 	return m
 }
@@ -228,7 +201,7 @@ func (c *Screen) repaint() {
 	if c.fitting && !c.pressed { // under the hand the picture stays still
 		c.fit()
 	}
-	p := newPainter(c.brush(), c.say(), &c.measure, c.traces)
+	p := c.painter()
 	if c.rulers {
 		p.grid(rulerStep(p.say.Unit, c.view.Scale))
 		_, high, wide := p.rulerSizes()
@@ -244,22 +217,18 @@ func (c *Screen) repaint() {
 	if b := c.strip.box(); !b.Empty() {
 		p.reserved = append(p.reserved, b)
 	}
-	p.lines(c.shown())
+	p.Marks()
+	p.place(c.strong)
 	c.paintSelection(p)
-	p.writeTaken()
+	p.inside(c.session.IsSelected, p.Palette.Accent)
+	p.write()
 	p.scaleBar(c.corner.bar(p))
 	c.card.place(p)
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.Scale))
 	}
-	c.picture.Objects, c.figures, c.traces, c.written = p.Objects, p.figures, p.traces, c.written[:0]
-	c.tags = c.tags[:0]
-	for i := range p.taken {
-		c.written = append(c.written, p.taken[i].ink())
-		if p.taken[i].tagged {
-			c.tags = append(c.tags, p.taken[i].ink())
-		}
-	}
+	c.picture.Objects, c.figures, c.all = p.Objects, p.figures(), p.all
+	c.written, c.tags = p.texts()
 	c.colourPaper()
 	c.repaintOverlay()
 	if c.typing != nil {
@@ -276,7 +245,7 @@ func (c *Screen) repaint() {
 // of the window stands there.
 func (c *Screen) Free(at fyne.Position, size fyne.Size) bool {
 	b := paint.BoxAt(at, size)
-	return !slices.ContainsFunc(c.written, b.Overlaps) && !b.Overlaps(c.corner.room(c.painter())) && !b.Overlaps(c.strip.box())
+	return !slices.ContainsFunc(c.written, func(t text) bool { return t.Overlaps(b) }) && !b.Overlaps(c.corner.room(c.painter())) && !b.Overlaps(c.strip.box())
 }
 
 // fit shows all that there is to see, with its dimensions clear of what stands in
@@ -295,7 +264,12 @@ func (c *Screen) fit() {
 }
 
 func (c *Screen) painter() *painter {
-	return newPainter(c.brush(), c.say(), &c.measure, traces{})
+	return newPainter(c.brush(), c.shown(), c.say(), &c.measure)
+}
+
+// strong tells that a figure is one of what is selected.
+func (c *Screen) strong(t drawing.Subject) bool {
+	return c.session.IsSelected(t) || t.Kind == drawing.FrontHeight && c.session.IsSelected(session.Front(t.Place))
 }
 
 // brush begins a picture of what is shown.
@@ -342,7 +316,7 @@ func (c *Screen) frame() {
 // repaintOverlay shows the title and the feedback of the tool.
 func (c *Screen) repaintOverlay() {
 	p := c.painter()
-	p.floor = c.traces.floor
+	p.all = c.all
 	if c.subject != Elevation {
 		c.paintTitle(p)
 	}

@@ -25,12 +25,12 @@ func TestTheEdgeScrolls(t *testing.T) {
 		c.Dragged(&fyne.DragEvent{PointEvent: fyne.PointEvent{Position: fyne.NewPos(x, y)}})
 	}
 	size := c.Size()
-	c.MouseDown(event(size.Width-100, size.Height/3))
-	drag(size.Width-60, size.Height/3)
+	c.MouseDown(event(size.Width-100, size.Height/4))
+	drag(size.Width-60, size.Height/4)
 	if c.scroll.clock != nil {
 		t.Fatal("it scrolls away from the edge")
 	}
-	drag(size.Width-4, size.Height/3)
+	drag(size.Width-4, size.Height/4)
 	if c.scroll.clock == nil {
 		t.Fatal("it does not scroll at the edge")
 	}
@@ -44,7 +44,7 @@ func TestTheEdgeScrolls(t *testing.T) {
 	if c.feedback.Outline.Width() <= wide {
 		t.Errorf("the cabinet was %v wide and is %v", wide, c.feedback.Outline.Width())
 	}
-	c.MouseUp(event(size.Width-4, size.Height/3))
+	c.MouseUp(event(size.Width-4, size.Height/4))
 	before = c.view.X
 	c.scrollOn()
 	if c.scroll.clock != nil || c.view.X != before {

@@ -44,8 +44,7 @@ func TestEveryRuleIsSeen(t *testing.T) {
 				st.look(mode)
 				st.show(scene{project: project}, manners(t)[0])
 				c.session.ChooseFinding(0)
-				p := c.painter()
-				p.paint(c.shown())
+				places := c.painter().chosenPlaces()
 				chosen := st.window.Canvas().Capture()
 				c.session.ChooseFinding(-1)
 				found := st.window.Canvas().Capture()
@@ -57,12 +56,12 @@ func TestEveryRuleIsSeen(t *testing.T) {
 				c.drawing = nil
 				c.repaint()
 				without := st.window.Canvas().Capture()
-				if len(p.chosen) == 0 {
+				if len(places) == 0 {
 					t.Fatal("no place is marked")
 				}
 				for name, other := range map[string]image.Image{"not chosen": found, "not found": without} {
-					if n := changed(chosen, other, p.chosen); n < leastChanged {
-						t.Errorf("mode %d: the places %v differ in %d pixels from where it is %s", mode, p.chosen, n, name)
+					if n := changed(chosen, other, places); n < leastChanged {
+						t.Errorf("mode %d: the places %v differ in %d pixels from where it is %s", mode, places, n, name)
 					}
 				}
 			}

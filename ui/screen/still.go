@@ -21,7 +21,7 @@ type Still struct {
 	drawing *drawing.Drawing
 	page    *sheet.Page
 	box     *fyne.Container
-	measure measures
+	measure paint.Measures
 	stock   paint.Stock
 }
 
@@ -62,16 +62,16 @@ func (s *Still) paint() {
 		s.box.Objects = pageObjects(s.page, s.say, size, &s.measure)
 	} else {
 		begin := func(view paint.Lens) *painter {
-			return newPainter(paint.New(s.drawing, view, size, pixelsOf(s), &s.stock), s.say, &s.measure, traces{})
+			return newPainter(paint.New(s.drawing, view, size, pixelsOf(s), &s.stock), s.drawing, s.say, &s.measure)
 		}
-		p := begin(paint.Lens{Scale: 1})
-		p.prepare(s.drawing)
-		m := p.margins(s.drawing)
+		m := begin(paint.Lens{Scale: 1}).margins()
 		if m == (paint.Margins{Left: 24, Right: 24, Bottom: 24, Top: 24}) { // no dimensions: the picture can fill its place
 			m = paint.Margins{Left: 6, Right: 6, Bottom: 6, Top: 6}
 		}
-		p = begin(paint.Fitted(s.drawing.Bounds(), m, size))
-		p.paint(s.drawing)
+		p := begin(paint.Fitted(s.drawing.Bounds(), m, size))
+		p.Marks()
+		p.place(nil)
+		p.write()
 		s.box.Objects = p.Objects
 	}
 	fynecanvas.Refresh(s.box)

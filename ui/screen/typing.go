@@ -125,7 +125,7 @@ func (t *typing) place() {
 	if f := t.on.figureOf(t.field.Of); f != nil && !t.field.Proposed {
 		at = f.at.AddXY(f.size.Width/2, f.size.Height/2)
 	}
-	width := max(110, t.on.measure.of(t.entry.Text, look.Text(), false).Width+40)
+	width := max(110, t.on.measure.Of(t.entry.Text, look.Text(), false).Width+40)
 	if t.error.Visible() {
 		width = max(width, 260)
 	}
@@ -216,8 +216,13 @@ func (t *typing) next() {
 	}
 	var all []drawing.Subject
 	for _, m := range c.shown().Marks {
-		if d, ok := m.(*drawing.Dimension); ok && d.Of.Kind != drawing.Nothing {
-			all = append(all, d.Of)
+		switch m := m.(type) {
+		case *drawing.Dimension:
+			if m.Of.Kind != drawing.Nothing {
+				all = append(all, m.Of)
+			}
+		case *drawing.Caption:
+			all = append(all, m.Sized())
 		}
 	}
 	i := slices.Index(all, t.field.Of)
