@@ -6,8 +6,10 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"frontlay/layout"
 	"frontlay/model"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/ui/replay"
 )
 
@@ -50,4 +52,43 @@ func BenchmarkOpen(b *testing.B) {
 	for range b.N {
 		newWindow(b, "")
 	}
+}
+
+// BenchmarkHundredFindings measures what a step costs while every front of 100 has
+// findings, with the list of them closed and open, in the time that the same step
+// takes to solve.
+func BenchmarkHundredFindings(b *testing.B) {
+	w, _, _ := newWindow(b, "")
+	for len(w.session.Result().Plan.Fronts) < 100 {
+		if err := w.session.Do(edit.CopyCabinet{At: model.Place{Cabinet: 0}}); err != nil {
+			b.Fatal(err)
+		}
+	}
+	var spoil edit.Several
+	for _, f := range w.session.Result().Plan.Fronts {
+		spoil.Edits = append(spoil.Edits, edit.Set{At: f.Place, Key: "drop", Value: -30 * length.Millimetre})
+	}
+	if err := w.session.Do(spoil); err != nil {
+		b.Fatal(err)
+	}
+	step := func(b *testing.B) {
+		for range b.N {
+			w.desk.Findings.Update()
+		}
+	}
+	b.Run("solve", func(b *testing.B) {
+		for range b.N {
+			layout.Solve(w.session.Project())
+		}
+	})
+	b.Run("closed", step)
+	w.do("findings")
+	w.desk.Findings.Choose(1)
+	b.Run("open", step)
+	b.Run("next", func(b *testing.B) {
+		for range b.N {
+			w.desk.Findings.Choose(1)
+		}
+	})
+	b.Logf("%d findings", len(w.session.Result().Findings))
 }

@@ -15,8 +15,8 @@ import (
 
 // told is what the bar of the check says at its right: what was done last, or why
 // it could not be done; while the pointer rests on a figure how that came about;
-// else what lies under the pointer. What has no room there stands on a card over
-// the lower edge of the sheet, so that nothing is lost.
+// else what lies under the pointer. News that have no room there stand on a card over
+// the lower edge of the sheet, so that none are lost.
 type told struct {
 	line   *fynecanvas.Text // in the bar
 	object *fyne.Container  // the card
@@ -33,6 +33,7 @@ type told struct {
 	at         fyne.Position
 	size       fyne.Size // of the sheet
 	text       string
+	slight     bool // the text only names what lies under the pointer: it needs no card
 	importance widget.Importance
 }
 
@@ -60,8 +61,9 @@ func (t *told) news(say message.Language) string {
 // show writes what is to be told now.
 func (t *told) show(say message.Language) {
 	text := t.news(say)
+	t.slight = false
 	if under := say.Say(t.under); under != "" && (text == "" || t.passed && !t.refused && t.explained.Empty()) {
-		text = under
+		text, t.slight = under, true
 	}
 	i := widget.MediumImportance
 	if t.refused {
@@ -89,7 +91,7 @@ func (t *told) write() {
 		t.line.Text = t.text
 	}
 	t.line.Refresh()
-	if fits || t.size.Width == 0 {
+	if fits || t.slight || t.size.Width == 0 {
 		t.object.Hide()
 		return
 	}
