@@ -293,9 +293,7 @@ func pixelsOf(o fyne.CanvasObject) float32 {
 	return 1
 }
 
-// colourPaper gives the paper the colours of the moment: its edge tells the focus. A
-// frame of its own would be a surface as large as the window, and surfaces over one
-// another are what costs.
+// colourPaper gives the paper the colours of the moment: its edge tells the focus.
 func (c *Screen) colourPaper() {
 	p := look.Current()
 	c.paper.FillColor, c.paper.StrokeColor, c.paper.StrokeWidth, c.paper.CornerRadius = p.Sheet, p.Line, 1, 5
@@ -311,6 +309,7 @@ func (c *Screen) colourPaper() {
 func (c *Screen) frame() {
 	c.colourPaper()
 	fynecanvas.Refresh(c.paper)
+	c.repaintOverlay()
 }
 
 // repaintOverlay shows the title and the feedback of the tool.
@@ -321,6 +320,16 @@ func (c *Screen) repaintOverlay() {
 		c.paintTitle(p)
 	}
 	c.paintFeedback(p)
+	if c.focused {
+		// The paper's edge again, over what the picture has at it, but its round corners:
+		// a frame would be a surface as large as the window, and surfaces over one
+		// another are what costs.
+		const round = 5
+		w, h := c.Size().Width-1, c.Size().Height-1
+		for _, l := range [][4]float32{{round, 1, w - round, 1}, {w, round, w, h - round}, {w - round, h, round, h}, {1, h - round, 1, round}} {
+			p.Line(l[0], l[1], l[2], l[3], p.Palette.Accent, 2)
+		}
+	}
 	c.overlay.Objects = p.Objects
 	fynecanvas.Refresh(c.overlay)
 }
