@@ -15,10 +15,6 @@ var (
 		{path: "runner.clearance_behind"},
 		{path: "runner.screw_reach", none: "not given"},
 	}
-	lengthRows = []spec{
-		{path: "runner.lengths[].length"},
-		{path: "runner.lengths[].load", none: "not given"},
-	}
 	connectorRows = []spec{
 		{path: "connector.inset"},
 		{path: "connector.diameter"},
@@ -26,11 +22,13 @@ var (
 		{path: "connector.adjust_up"},
 		{path: "connector.adjust_side"},
 	}
-	drawerRows = []spec{
+	drawerTable = []spec{
 		{path: "drawers[].name"},
 		{path: "drawers[].side_top"},
-		{path: "drawers[].back_top", usual: func(k *picked) length.Length { return k.drawer.SideTop }},
 		{path: "drawers[].holes", none: "such as 48; 80"},
+	}
+	drawerRows = []spec{
+		{path: "drawers[].back_top", usual: func(k *picked) length.Length { return k.drawer.SideTop }},
 		{path: "drawers[].rail_top", none: "no rail"},
 		{path: "drawers[].rail_holes", none: "none"},
 		{path: "drawers[].weight", none: "not given"},

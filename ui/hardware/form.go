@@ -88,11 +88,20 @@ func (f *form) giveUp() {
 func (f *form) rowOf(path string) *row {
 	for _, r := range f.all() {
 		shown := r.path == path || strings.HasSuffix(path, "[]") && strings.HasPrefix(r.path, path)
-		if shown && path != "" && (r.item < 0 || r.item == f.page.chosen.screw || strings.HasPrefix(path, "stabiliser.")) {
+		if shown && path != "" && (r.item < 0 || r.here() || strings.HasPrefix(path, "stabiliser.")) {
 			return r
 		}
 	}
 	return nil
+}
+
+// here tells that a row of a table is of the item that is chosen.
+func (r *row) here() bool {
+	c := r.page.chosen
+	if of := r.outer(&c); of != nil {
+		return *of == r.item
+	}
+	return r.item == c.screw
 }
 
 func (f *form) heading(text string) fyne.CanvasObject {

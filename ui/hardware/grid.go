@@ -13,18 +13,26 @@ import (
 	"frontlay/ui/field"
 )
 
-// column is one size of the items of a grid, under a short head.
+// column is one figure of the items of a grid, under a short head.
 type column struct {
 	spec
 	head string
+	// many takes several sizes that were typed into the field of an item; nil: it
+	// holds one.
+	many func(k *picked, i int, all []length.Length)
+	// text writes several sizes of an item; nil: it holds what its row does.
+	text func(k *picked, i int) string
 }
 
-// grid is a small table of holes: a row for each, with a button to remove it.
+// grid is a small table, such as of holes: a row for each, with a button to remove it.
+// Enter goes on to the row below, and below the last one to a new row.
 type grid struct {
 	form    *form
 	columns []column
 	count   func(*picked) int
+	add     func(*picked)
 	remove  func(k *picked, i int)
+	sort    func(*model.HardwareSheet) // puts all rows but a new last one in order; nil: they have none
 	rows    []*row
 	stops   []fyne.Focusable // fields and buttons, in their order
 	box     *fyne.Container
@@ -33,16 +41,40 @@ type grid struct {
 }
 
 func (f *form) grid(title string, columns []column, count func(*picked) int, add func(*picked), remove func(*picked, int)) *grid {
-	g := &grid{form: f, columns: columns, count: count, remove: remove, box: field.Column(), problem: field.NewLabel("")}
+	g := &grid{form: f, columns: columns, count: count, add: add, remove: remove, box: field.Column(), problem: field.NewLabel("")}
 	g.problem.Importance, g.problem.Wrapping = widget.DangerImportance, fyne.TextWrapWord
 	g.problem.Hide()
-	head := f.subheading(title, func() {
-		f.page.Take()
-		f.page.change(add)
-	})
+	head := f.subheading(title, g.more)
 	g.object = field.Column(head, g.box, g.problem)
 	f.grids = append(f.grids, g)
 	return g
+}
+
+// more makes a row, and begins its first field.
+func (g *grid) more() {
+	p := g.form.page
+	p.form.take()
+	p.change(func(k *picked) {
+		g.add(k)
+		if g.sort != nil {
+			g.sort(k.sheet)
+		}
+	})
+	if n := len(g.rows); n >= len(g.columns) {
+		g.rows[n-len(g.columns)].focus()
+	}
+}
+
+// enter takes what was typed into a field, and goes on to the one below it.
+func (g *grid) enter(c, i int) {
+	if !g.rows[i*len(g.columns)+c].entry.Take() {
+		return
+	}
+	if next := (i+1)*len(g.columns) + c; next < len(g.rows) {
+		g.rows[next].focus()
+	} else if c == 0 || i+1 == g.count(g.form.page.now()) {
+		g.more()
+	}
 }
 
 // update shows as many rows as there are items.
@@ -71,8 +103,9 @@ func (g *grid) build(n int) {
 	for i := range n {
 		line := container.NewGridWithColumns(len(g.columns))
 		var made []*row
-		for _, c := range g.columns {
+		for at, c := range g.columns {
 			r := g.entry(c, i)
+			r.entry.OnSubmitted = func(string) { g.enter(at, i) }
 			line.Add(r.entry)
 			made = append(made, r)
 			g.stops = append(g.stops, r.entry)
@@ -136,14 +169,43 @@ func (g *grid) entry(c column, i int) *row {
 	r := g.form.page.newRow(c.spec, i)
 	s := r.source()
 	s.Tell = g.tell
+	if c.many != nil {
+		r.several(&s, c)
+	}
 	r.entry = field.NewEntry(s)
 	return r
+}
+
+// several lets the field of an item take several sizes at once.
+func (r *row) several(s *field.Source, c column) {
+	p, one := r.page, *s
+	if c.text != nil {
+		s.Step = nil
+		s.Get = func() field.Value { return field.Value{Text: c.text(p.now(), r.item), Grey: p.text(r.none)} }
+	}
+	s.Put = func(text string) error {
+		all, err := parseSizes(text, p.sheet.Unit)
+		if c.text == nil && (err != nil || len(all) < 2) {
+			return one.Put(text)
+		}
+		if err == nil {
+			p.change(func(k *picked) { c.many(k, r.item, all) })
+		}
+		return err
+	}
+	s.Check = func(text string) error {
+		all, err := parseSizes(text, p.sheet.Unit)
+		if c.text == nil && (err != nil || len(all) < 2) {
+			return one.Check(text)
+		}
+		return err
+	}
 }
 
 // screws are the holes of one runner length in the carcass side.
 func (f *form) screws() fyne.CanvasObject {
 	const path = "runner.lengths[].screws[]."
-	return f.grid("Screw holes in the carcass side", []column{
+	return f.grid("Its screw holes in the carcass side", []column{
 		{head: "from edge", spec: spec{path: path + "back"}},
 		{head: "up", spec: spec{path: path + "up"}},
 		{head: "Ø", spec: spec{path: path + "diameter"}},
@@ -157,7 +219,7 @@ func (f *form) screws() fyne.CanvasObject {
 		if k.runner == nil {
 			return
 		}
-		next := model.ScrewHole{Back: 37 * length.Millimetre, Up: 10 * length.Millimetre, Diameter: 5 * length.Millimetre, Depth: 10 * length.Millimetre}
+		next := usualScrew
 		if n := len(k.runner.Screws); n > 0 {
 			next = k.runner.Screws[n-1]
 			next.Back += 32 * length.Millimetre

@@ -1,10 +1,14 @@
 package hardware
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
+	"strings"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
 	"frontlay/model/length"
@@ -70,71 +74,109 @@ func (f *form) refresh() {
 	}
 }
 
-// lengths are the runner lengths that can be ordered.
+// lengths is the table of the runner lengths that can be ordered: of each its length,
+// its load, and how far its screw holes are from the edge of the carcass side. What
+// else belongs to the holes stands below, of the length that the keys are at.
 func (f *form) lengths() fyne.CanvasObject {
 	p := f.page
-	pick := f.pickFrom(items{
-		label: "Runner lengths", at: &p.chosen.runner,
-		names: func() []string {
-			var all []string
-			for i := range p.sheet.Runner.Lengths {
-				all = append(all, p.say().Length(p.sheet.Runner.Lengths[i].Length))
-			}
-			return all
-		},
-		add: func(k *picked) {
-			next, step := Blank(p.say()).Runner.Lengths[0], 50*length.Millimetre
-			if k.sheet.Unit == length.UnitInch || k.sheet.Unit == length.UnitInchDecimal {
-				step = 2 * length.Inch
-			}
-			if k.runner != nil {
-				next = k.runner.Clone()
-			}
-			for taken := true; taken; {
-				next.Length += step
-				taken = false
-				for _, l := range k.sheet.Runner.Lengths {
-					taken = taken || l.Length == next.Length
+	const path = "runner.lengths[]."
+	g := f.grid("Runner lengths", []column{
+		{head: "length", spec: spec{path: path + "length"}, many: func(k *picked, i int, all []length.Length) {
+			was := k.sheet.Runner.Lengths
+			for n, v := range all {
+				one := was[i].Clone()
+				one.Length = v
+				if n == 0 {
+					was[i] = one
+				} else if !slices.ContainsFunc(was, func(l model.RunnerLength) bool { return l.Length == v }) {
+					was = append(was, one)
 				}
 			}
-			k.sheet.Runner.Lengths = append(k.sheet.Runner.Lengths, next)
-		},
-		remove: func(k *picked) {
-			i := p.chosen.runner
-			k.sheet.Runner.Lengths = append(k.sheet.Runner.Lengths[:i], k.sheet.Runner.Lengths[i+1:]...)
-		},
+			sortLengths(was)
+			k.sheet.Runner.Lengths = was
+		}},
+		{head: "load in kg", spec: spec{path: path + "load", none: "not given"}},
+		{head: "screw holes", spec: spec{path: path + "screws", none: "none"}, many: setBacks, text: func(k *picked, i int) string {
+			if i >= len(k.sheet.Runner.Lengths) {
+				return ""
+			}
+			var all []string
+			for _, h := range k.sheet.Runner.Lengths[i].Screws {
+				all = append(all, p.say().Typed(h.Back))
+			}
+			return strings.Join(all, "; ")
+		}},
+	}, func(k *picked) int { return len(k.sheet.Runner.Lengths) }, p.addLength, func(k *picked, i int) {
+		k.sheet.Runner.Lengths = append(k.sheet.Runner.Lengths[:i], k.sheet.Runner.Lengths[i+1:]...)
 	})
-	one := field.Column(f.rows(lengthRows...), f.screws())
-	return field.Column(pick, f.shownWith(one, func(k *picked) bool { return k.runner != nil }))
+	g.sort = func(s *model.HardwareSheet) { sortLengths(s.Runner.Lengths[:len(s.Runner.Lengths)-1]) }
+	return field.Column(g.object, f.shownWith(f.screws(), func(k *picked) bool { return k.runner != nil }))
 }
 
-// drawers are the drawer heights that can be had.
+// sortLengths puts runners in the order of their lengths.
+func sortLengths(all []model.RunnerLength) {
+	slices.SortStableFunc(all, func(a, b model.RunnerLength) int { return cmp.Compare(a.Length, b.Length) })
+}
+
+// addLength adds a length like the one that is chosen, by a usual step longer.
+func (p *Page) addLength(k *picked) {
+	next, step := Blank(p.say()).Runner.Lengths[0], 50*length.Millimetre
+	if k.sheet.Unit == length.UnitInch || k.sheet.Unit == length.UnitInchDecimal {
+		step = 2 * length.Inch
+	}
+	if k.runner != nil {
+		next = k.runner.Clone()
+	}
+	for taken := true; taken; {
+		next.Length += step
+		taken = slices.ContainsFunc(k.sheet.Runner.Lengths, func(l model.RunnerLength) bool { return l.Length == next.Length })
+	}
+	k.sheet.Runner.Lengths = append(k.sheet.Runner.Lengths, next)
+}
+
+// setBacks gives a runner screw holes at some distances from the edge; what else
+// belongs to a hole stays, new ones are like the last.
+func setBacks(k *picked, i int, backs []length.Length) {
+	l := &k.sheet.Runner.Lengths[i]
+	next := usualScrew
+	was := l.Screws
+	l.Screws = nil
+	for n, back := range backs {
+		if n < len(was) {
+			next = was[n]
+		}
+		next.Back = back
+		l.Screws = append(l.Screws, next)
+	}
+}
+
+// usualScrew is a hole to begin with.
+var usualScrew = model.ScrewHole{Back: 37 * length.Millimetre, Up: 10 * length.Millimetre, Diameter: 5 * length.Millimetre, Depth: 10 * length.Millimetre}
+
+// drawers is the table of the drawer heights that can be had, and below it what else
+// belongs to the one that the keys are at.
 func (f *form) drawers() fyne.CanvasObject {
 	p := f.page
-	pick := f.pickFrom(items{
-		label: "Height", at: &p.chosen.drawer,
-		names: func() []string {
-			var all []string
-			for i := range p.sheet.Drawers {
-				all = append(all, p.sheet.Drawers[i].Name)
-			}
-			return all
-		},
-		add: func(k *picked) {
-			next := Blank(p.say()).Drawers[0]
-			if k.drawer != nil {
-				next = k.drawer.Clone()
-			}
-			next.Name = freeName(next.Name, func(s string) bool { return k.sheet.Drawer(s) != nil })
-			k.sheet.Drawers = append(k.sheet.Drawers, next)
-		},
-		remove: func(k *picked) {
-			i := p.chosen.drawer
-			k.sheet.Drawers = append(k.sheet.Drawers[:i], k.sheet.Drawers[i+1:]...)
-		},
+	g := f.grid("Heights", []column{
+		{head: "name", spec: drawerTable[0]}, {head: "top of side", spec: drawerTable[1]}, {head: "holes in the front", spec: drawerTable[2]},
+	}, func(k *picked) int { return len(k.sheet.Drawers) }, func(k *picked) {
+		next := Blank(p.say()).Drawers[0]
+		if k.drawer != nil {
+			next = k.drawer.Clone()
+		}
+		next.Name = freeName(next.Name, func(s string) bool { return k.sheet.Drawer(s) != nil })
+		k.sheet.Drawers = append(k.sheet.Drawers, next)
+	}, func(k *picked, i int) {
+		k.sheet.Drawers = append(k.sheet.Drawers[:i], k.sheet.Drawers[i+1:]...)
 	})
-	one := field.Column(f.rows(drawerRows...), f.moreHoles())
-	return field.Column(pick, f.shownWith(one, func(k *picked) bool { return k.drawer != nil }))
+	one := field.NewLabel("")
+	one.Importance = widget.LowImportance
+	f.updates = append(f.updates, func() {
+		if k := p.now(); k.drawer != nil {
+			one.SetText(p.text("Of the height “%v”:", k.drawer.Name))
+		}
+	})
+	return field.Column(g.object, f.shownWith(field.Column(one, f.rows(drawerRows...), f.moreHoles()), func(k *picked) bool { return k.drawer != nil }))
 }
 
 // freeName adds a number to a name that is taken.

@@ -1,6 +1,7 @@
 package hardware
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 	"testing"
@@ -47,7 +48,7 @@ func press(t *testing.T, p *Page, text string, n int) {
 	test.Tap(all[n])
 }
 
-// The buttons of the form in their order.
+// The buttons of the form in their order; × are those of lengths, screws, drawers.
 const (
 	addLength = iota
 	addScrew
@@ -62,8 +63,11 @@ func TestLists(t *testing.T) {
 	if l := p.sheet.Runner.Lengths; len(l) != 5 || p.chosen.runner != 4 || l[4].Length != 350*mm || len(l[4].Screws) != 3 {
 		t.Errorf("a length is added: %d, %d", len(l), p.chosen.runner)
 	}
+	if w.Canvas().Focused() != p.field(t, "runner.lengths[4].length").entry {
+		t.Error("the new row has not the focus")
+	}
 	press(t, p, "Add", addScrew)
-	press(t, p, "×", 0)
+	press(t, p, "×", 5)
 	if s := p.now().runner.Screws; len(s) != 3 || s[2].Back != 293*mm || s[0].Back != 165*mm {
 		t.Errorf("screws are %v", s)
 	}
@@ -84,8 +88,8 @@ func TestLists(t *testing.T) {
 	if found := p.Problems(); len(found) > 0 {
 		t.Error(found)
 	}
-	press(t, p, "Remove", 0)
-	press(t, p, "Remove", 1)
+	press(t, p, "×", 0)
+	press(t, p, "×", 4+3)
 	if len(p.sheet.Runner.Lengths) != 4 || len(p.sheet.Drawers) != 3 {
 		t.Errorf("after removing: %d lengths, %d drawers", len(p.sheet.Runner.Lengths), len(p.sheet.Drawers))
 	}
@@ -198,7 +202,7 @@ func checkPlaces(t *testing.T, s *sketch) {
 // A hole that is removed by the keyboard gives the focus to the next one's button.
 func TestRemovingByKeyboardKeepsTheFocus(t *testing.T) {
 	p, w, _ := open(t, sample(t))
-	g := p.form.grids[0]
+	g := p.form.grids[1]
 	columns, holes := len(g.columns)+1, len(p.sheet.Runner.Lengths[0].Screws)
 	w.Canvas().Focus(g.stops[columns-1])
 	for left := holes - 1; left >= 0; left-- {
@@ -212,5 +216,96 @@ func TestRemovingByKeyboardKeepsTheFocus(t *testing.T) {
 	}
 	if f := w.Canvas().Focused(); f != nil {
 		t.Errorf("the focus is still at %v, which is gone", f)
+	}
+}
+
+// Lengths are typed into one field as they stand in a document; each gets what the
+// first has. Screw holes are typed the same way, and keep what else belongs to them.
+func TestSeveralFiguresInOneField(t *testing.T) {
+	for name, c := range map[string]struct {
+		path, text string
+		got        func(*model.HardwareSheet) []length.Length
+		want       []length.Length
+	}{
+		"lengths":       {"runner.lengths[0].length", "450 350 400 600", lengthsOf, []length.Length{350 * mm, 400 * mm, 450 * mm, 600 * mm}},
+		"pasted":        {"runner.lengths[0].length", "350\t400\n450", lengthsOf, []length.Length{350 * mm, 400 * mm, 450 * mm}},
+		"screws":        {"runner.lengths[0].screws", "37 69 261.5", backsOf, []length.Length{37 * mm, 69 * mm, 261500 * length.Micrometre}},
+		"with commas":   {"runner.lengths[0].screws", "37, 69", backsOf, []length.Length{37 * mm, 69 * mm}},
+		"none":          {"runner.lengths[0].screws", "", backsOf, nil},
+		"with units":    {"drawers[0].holes", "48 mm 3 1/2 in 80", holesOf, []length.Length{48 * mm, 80 * mm, 224 * length.Inch64th}},
+		"only one size": {"runner.lengths[0].length", "900 - 2*18", lengthsOf, []length.Length{864 * mm}},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := sample(t).Clone()
+			s.Runner.Lengths = s.Runner.Lengths[:1]
+			p, w, changes := open(t, s)
+			enter(w, p.field(t, c.path), c.text)
+			if got := c.got(p.Sheet()); !slices.Equal(got, c.want) || *changes != 1 {
+				t.Errorf("they are %v after %d changes, want %v", got, *changes, c.want)
+			}
+			for _, l := range p.Sheet().Runner.Lengths {
+				if l.Load != s.Runner.Lengths[0].Load {
+					t.Errorf("%v carries %v", l.Length, l.Load)
+				}
+				for _, h := range l.Screws {
+					if was := s.Runner.Lengths[0].Screws[0]; h.Up != was.Up || h.Diameter != was.Diameter || h.Depth != was.Depth {
+						t.Errorf("a hole is %v", h)
+					}
+				}
+			}
+		})
+	}
+}
+
+func lengthsOf(s *model.HardwareSheet) (all []length.Length) {
+	for _, l := range s.Runner.Lengths {
+		all = append(all, l.Length)
+	}
+	return all
+}
+
+func backsOf(s *model.HardwareSheet) (all []length.Length) {
+	for _, h := range s.Runner.Lengths[0].Screws {
+		all = append(all, h.Back)
+	}
+	return all
+}
+
+func holesOf(s *model.HardwareSheet) []length.Length { return s.Drawers[0].Holes }
+
+// Enter goes down a column and makes a row below the last one; the rows are in order
+// once the sheet is taken.
+func TestEnterMakesRows(t *testing.T) {
+	s := sample(t).Clone()
+	s.Runner.Lengths = s.Runner.Lengths[:1]
+	p, w, _ := open(t, s)
+	w.Canvas().Focus(p.field(t, "runner.lengths[0].length").entry)
+	for _, text := range []string{"500", "400", "450"} {
+		e := w.Canvas().Focused().(*field.Entry)
+		e.SetText(text)
+		e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn})
+	}
+	if w.Canvas().Focused() != p.field(t, "runner.lengths[3].length").entry {
+		t.Errorf("the focus is at %v", w.Canvas().Focused())
+	}
+	p.field(t, "runner.lengths[3].length").entry.SetText("550")
+	p.Take()
+	if got := lengthsOf(p.Sheet()); !slices.Equal(got, []length.Length{400 * mm, 450 * mm, 500 * mm, 550 * mm}) {
+		t.Errorf("the lengths are %v", got)
+	}
+}
+
+// The holes below the table are those of the length that the keys are at.
+func TestTheTableChoosesTheLength(t *testing.T) {
+	p, w, _ := open(t, sample(t))
+	for i := range p.sheet.Runner.Lengths {
+		w.Canvas().Focus(p.field(t, fmt.Sprintf("runner.lengths[%d].load", i)).entry)
+		if p.chosen.runner != i {
+			t.Errorf("chosen is %d at %d", p.chosen.runner, i)
+		}
+		enter(w, p.field(t, fmt.Sprintf("runner.lengths[%d].screws[0].up", i)), fmt.Sprint(20+i))
+		if got := p.sheet.Runner.Lengths[i].Screws[0].Up; got != length.MM(int64(20+i)) {
+			t.Errorf("of length %d it is %v", i, got)
+		}
 	}
 }

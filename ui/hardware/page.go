@@ -116,8 +116,15 @@ func (p *Page) Replace(s *model.HardwareSheet) { p.change(func(k *picked) { *k.s
 // Kept tells the page that its sheet is safe where it belongs.
 func (p *Page) Kept() { p.begun = p.sheet }
 
-// Take takes what is being typed. It is false where that can't be.
-func (p *Page) Take() bool { return p.form.take() }
+// Take takes what is being typed, and puts the runners of a changed sheet in the order
+// of their lengths. It is false where something typed can't be taken.
+func (p *Page) Take() bool {
+	good := p.form.take()
+	if p.Unsaved() {
+		p.change(func(k *picked) { sortLengths(k.sheet.Runner.Lengths) })
+	}
+	return good
+}
 
 // Problems are what keeps the sheet from being used.
 func (p *Page) Problems() []*figure.Fault { return figure.SheetFaults(p.sheet) }

@@ -43,10 +43,29 @@ func (p *Page) newRow(s spec, item int) *row {
 // is no such item.
 func (r *row) in(s *model.HardwareSheet) (figure.Row, bool) {
 	c, item := r.page.chosen, strconv.Itoa(max(r.item, 0))
+	if r.item >= 0 {
+		if of := r.outer(&c); of != nil {
+			*of = r.item
+		}
+	}
 	at := func(i int) string { return "[" + strconv.Itoa(i) + "]" }
 	path := strings.NewReplacer("drawers[]", "drawers"+at(c.drawer), "more_holes[]", "more_holes"+at(c.more), "lengths[]", "lengths"+at(c.runner),
 		"screws[]", "screws["+item+"]", "holes[]", "holes["+item+"]").Replace(r.path)
 	return figure.Find(figure.Sheet(s), path)
+}
+
+// outer is which of the items chosen a row of the table of a sheet's own list is about;
+// nil: it is in no such table.
+func (r *row) outer(c *chosen) *int {
+	switch {
+	case r.item < 0 || strings.Contains(strings.TrimPrefix(r.path, "runner."), "[].screws[]."), strings.Contains(r.path, "more_holes[]"):
+		return nil
+	case strings.HasPrefix(r.path, "runner.lengths[]"):
+		return &c.runner
+	case strings.HasPrefix(r.path, "drawers[]"):
+		return &c.drawer
+	}
+	return nil
 }
 
 // focus gives the keyboard to the field.
@@ -60,7 +79,12 @@ func (r *row) focus() {
 
 // focused shows what the row is about.
 func (r *row) focused() {
-	if r.item >= 0 && strings.HasPrefix(r.path, "runner.") {
+	if of := r.outer(&r.page.chosen); of != nil {
+		if *of != r.item {
+			*of = r.item
+			r.page.form.update()
+		}
+	} else if r.item >= 0 && strings.HasPrefix(r.path, "runner.") {
 		r.page.chosen.screw = r.item
 	}
 	r.page.look(r)
@@ -191,44 +215,75 @@ func (p *Page) judge(r *row, do func(*picked)) error {
 	return nil
 }
 
-// rows are the fields of figures, each with its label.
+// rows are the fields of figures, each with its label, two side by side.
 func (f *form) rows(specs ...spec) fyne.CanvasObject {
-	c := field.Column()
+	var all []fyne.CanvasObject
 	for _, s := range specs {
-		c.Add(f.row(s).object)
+		all = append(all, f.row(s).object)
 	}
-	return c
+	return field.Cells(all...)
 }
 
 func (f *form) row(s spec) *row {
 	p := f.page
 	r := p.newRow(s, -1)
 	unit := ""
-	if n, ok := r.like.Value.(*figure.Number); ok {
-		unit = n.Unit
+	switch v := r.like.Value.(type) {
+	case *figure.Number:
+		unit = v.Unit
+	case *figure.Size:
+		unit = p.sheet.Unit.Symbol()
 	}
-	fr := field.NewRow(p.say().Say(r.like.Name), unit, r.source(), func(m message.Message) string { return p.say().Say(m) })
+	fr := field.NewCell(p.say().Say(r.like.Name), unit, r.source(), func(m message.Message) string { return p.say().Say(m) })
 	r.entry, r.object = fr.Entry, fr.Object
 	f.single = append(f.single, r)
 	return r
 }
 
-// parseSizes reads sizes between semicolons, or commas with a space behind, and
-// puts them in order, the lowest first.
+// parseSizes reads sizes between semicolons, commas with a space behind, tabs, line
+// ends, or spaces alone, as they are copied from a document, and puts them in order,
+// the lowest first.
 func parseSizes(text string, u length.Unit) ([]length.Length, error) {
 	var all []length.Length
-	for _, part := range strings.Split(strings.ReplaceAll(text, ", ", ";"), ";") {
+	for _, part := range strings.Split(strings.NewReplacer(", ", ";", "\t", ";", "\n", ";").Replace(text), ";") {
 		if strings.TrimSpace(part) == "" {
 			continue
 		}
 		v, err := field.ParseSize(part, u)
-		if err != nil {
+		if err == nil {
+			all = append(all, v)
+			continue
+		}
+		apart := spaced(part)
+		if len(apart) < 2 {
 			return nil, err
 		}
-		all = append(all, v)
+		for _, one := range apart {
+			v, err := field.ParseSize(one, u)
+			if err != nil {
+				return nil, err
+			}
+			all = append(all, v)
+		}
 	}
 	slices.Sort(all)
 	return all, nil
+}
+
+// spaced parts figures at their spaces, but for the one before a fraction or a unit.
+func spaced(text string) []string {
+	var all []string
+	for _, word := range strings.Fields(text) {
+		n := len(all)
+		unit := strings.Trim(word, "0123456789.,/+-*()") == word
+		fraction := strings.Contains(word, "/") && n > 0 && !strings.ContainsAny(all[n-1], "/.,") && strings.Trim(all[n-1], "0123456789") == ""
+		if n > 0 && (unit || fraction) {
+			all[n-1] += " " + word
+			continue
+		}
+		all = append(all, word)
+	}
+	return all
 }
 
 func parseWeight(text string) (float64, error) {
