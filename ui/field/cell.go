@@ -10,6 +10,9 @@ func Above(label string, o fyne.CanvasObject) fyne.CanvasObject {
 	return container.New(&above{}, newSmall(label), o)
 }
 
+// NewSmall is a quiet word above figures, such as the head of a column.
+func NewSmall(s string) fyne.CanvasObject { return newSmall(s) }
+
 func newSmall(s string) *caption {
 	c := newCaption(s, false)
 	c.small = true

@@ -27,8 +27,7 @@ func newForm(p *Page) *form {
 	f := &form{page: p}
 	column := field.Column(
 		f.heading("Sheet"),
-		f.rows(spec{path: "name"}),
-		f.notes(), f.box("The figures are invented (a sample)", func(k *picked) *bool { return &k.sheet.Sample }), f.unit(),
+		f.sheet(), f.box("The figures are invented (a sample)", func(k *picked) *bool { return &k.sheet.Sample }),
 		f.heading("Runner"), f.rows(runnerRows...), f.lengths(),
 		f.heading("Connector"), f.box("Fronts are screwed on, without connectors", func(k *picked) *bool { return &k.sheet.Connector.Screwed }), f.rows(connectorRows...),
 		f.heading("Drawer heights"), f.drawers(),
@@ -108,6 +107,12 @@ func (f *form) heading(text string) fyne.CanvasObject {
 	return field.Column(field.Spacer(6), widget.NewSeparator(), field.Heading(f.page.text(text)))
 }
 
+// sheet are name, unit and source of the figures.
+func (f *form) sheet() fyne.CanvasObject {
+	name, unit := f.row(spec{path: "name"}).object, f.unit()
+	return field.Cells(name, unit, f.notes())
+}
+
 // subheading is the title of a list inside a group.
 func (f *form) subheading(text string, add func()) fyne.CanvasObject {
 	l := field.NewLabel(f.page.text(text))
@@ -124,7 +129,7 @@ func (f *form) unit() fyne.CanvasObject {
 		p.change(func(k *picked) { k.sheet.Unit = length.Unit(i) })
 	})
 	f.updates = append(f.updates, c.Update)
-	return field.Labelled(p.text("Unit"), c)
+	return field.Above(p.text("Unit"), c)
 }
 
 // box is a box to tick.
@@ -139,7 +144,7 @@ func (f *form) box(label string, of func(*picked) *bool) fyne.CanvasObject {
 
 func (f *form) notes() fyne.CanvasObject {
 	f.note = newNote(f.page)
-	return field.Labelled(f.page.text("Where from"), f.note)
+	return field.Above(f.page.text("Where from"), f.note)
 }
 
 // Fields are the fields for figures of the sheet, by their path in the file; those

@@ -20,8 +20,8 @@ type column struct {
 	// many takes several sizes that were typed into the field of an item; nil: it
 	// holds one.
 	many func(k *picked, i int, all []length.Length)
-	// text writes several sizes of an item; nil: it holds what its row does.
-	text func(k *picked, i int) string
+	// shown writes several sizes of an item; nil: it holds what its row does.
+	shown func(k *picked, i int) string
 }
 
 // grid is a small table, such as of holes: a row for each, with a button to remove it.
@@ -96,7 +96,7 @@ func (g *grid) build(n int) {
 	if n > 0 {
 		heads := container.NewGridWithColumns(len(g.columns))
 		for _, c := range g.columns {
-			heads.Add(field.NewLabel(p.text(c.head)))
+			heads.Add(field.NewSmall(p.text(c.head)))
 		}
 		g.box.Add(container.NewBorder(nil, nil, nil, narrow(field.Spacer(1)), heads))
 	}
@@ -179,13 +179,13 @@ func (g *grid) entry(c column, i int) *row {
 // several lets the field of an item take several sizes at once.
 func (r *row) several(s *field.Source, c column) {
 	p, one := r.page, *s
-	if c.text != nil {
+	if c.shown != nil {
 		s.Step = nil
-		s.Get = func() field.Value { return field.Value{Text: c.text(p.now(), r.item), Grey: p.text(r.none)} }
+		s.Get = func() field.Value { return field.Value{Text: c.shown(p.now(), r.item), Grey: p.text(r.none)} }
 	}
 	s.Put = func(text string) error {
 		all, err := parseSizes(text, p.sheet.Unit)
-		if c.text == nil && (err != nil || len(all) < 2) {
+		if c.shown == nil && (err != nil || len(all) < 2) {
 			return one.Put(text)
 		}
 		if err == nil {
@@ -195,7 +195,7 @@ func (r *row) several(s *field.Source, c column) {
 	}
 	s.Check = func(text string) error {
 		all, err := parseSizes(text, p.sheet.Unit)
-		if c.text == nil && (err != nil || len(all) < 2) {
+		if c.shown == nil && (err != nil || len(all) < 2) {
 			return one.Check(text)
 		}
 		return err
@@ -205,11 +205,11 @@ func (r *row) several(s *field.Source, c column) {
 // screws are the holes of one runner length in the carcass side.
 func (f *form) screws() fyne.CanvasObject {
 	const path = "runner.lengths[].screws[]."
-	return f.grid("Its screw holes in the carcass side", []column{
-		{head: "from edge", spec: spec{path: path + "back"}},
-		{head: "up", spec: spec{path: path + "up"}},
+	return f.grid("Its screw holes", []column{
+		{head: "From the edge", spec: spec{path: path + "back"}},
+		{head: "Up", spec: spec{path: path + "up"}},
 		{head: "Ø", spec: spec{path: path + "diameter"}},
-		{head: "depth", spec: spec{path: path + "depth"}},
+		{head: "Depth", spec: spec{path: path + "depth"}},
 	}, func(k *picked) int {
 		if k.runner == nil {
 			return 0
@@ -234,10 +234,10 @@ func (f *form) screws() fyne.CanvasObject {
 func (f *form) stabiliserHoles() fyne.CanvasObject {
 	const path = "stabiliser.holes[]."
 	return f.grid("Its holes in the front", []column{
-		{head: "across", spec: spec{path: path + "across"}},
-		{head: "up", spec: spec{path: path + "up"}},
+		{head: "Across", spec: spec{path: path + "across"}},
+		{head: "Up", spec: spec{path: path + "up"}},
 		{head: "Ø", spec: spec{path: path + "diameter", usual: connectorDiameter}},
-		{head: "depth", spec: spec{path: path + "depth", usual: connectorDepth}},
+		{head: "Depth", spec: spec{path: path + "depth", usual: connectorDepth}},
 	}, func(k *picked) int { return len(k.sheet.Stabiliser.Holes) }, func(k *picked) {
 		k.sheet.Stabiliser.Holes = append(k.sheet.Stabiliser.Holes, model.StabiliserHole{Up: 10 * length.Millimetre})
 	}, func(k *picked, i int) {

@@ -81,7 +81,7 @@ func (f *form) lengths() fyne.CanvasObject {
 	p := f.page
 	const path = "runner.lengths[]."
 	g := f.grid("Runner lengths", []column{
-		{head: "length", spec: spec{path: path + "length"}, many: func(k *picked, i int, all []length.Length) {
+		{head: "Length", spec: spec{path: path + "length"}, many: func(k *picked, i int, all []length.Length) {
 			was := k.sheet.Runner.Lengths
 			for n, v := range all {
 				one := was[i].Clone()
@@ -95,8 +95,8 @@ func (f *form) lengths() fyne.CanvasObject {
 			sortLengths(was)
 			k.sheet.Runner.Lengths = was
 		}},
-		{head: "load in kg", spec: spec{path: path + "load", none: "not given"}},
-		{head: "screw holes", spec: spec{path: path + "screws", none: "none"}, many: setBacks, text: func(k *picked, i int) string {
+		{head: "Load in kg", spec: spec{path: path + "load", none: "not given"}},
+		{head: "Screw holes", spec: spec{path: path + "screws", none: "none"}, many: setBacks, shown: func(k *picked, i int) string {
 			if i >= len(k.sheet.Runner.Lengths) {
 				return ""
 			}
@@ -158,7 +158,7 @@ var usualScrew = model.ScrewHole{Back: 37 * length.Millimetre, Up: 10 * length.M
 func (f *form) drawers() fyne.CanvasObject {
 	p := f.page
 	g := f.grid("Heights", []column{
-		{head: "name", spec: drawerTable[0]}, {head: "top of side", spec: drawerTable[1]}, {head: "holes in the front", spec: drawerTable[2]},
+		{head: "Name", spec: drawerTable[0]}, {head: "Top of side", spec: drawerTable[1]}, {head: "Holes", spec: drawerTable[2]},
 	}, func(k *picked) int { return len(k.sheet.Drawers) }, func(k *picked) {
 		next := Blank(p.say()).Drawers[0]
 		if k.drawer != nil {

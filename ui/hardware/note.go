@@ -76,3 +76,6 @@ func (n *note) TypedKey(k *fyne.KeyEvent) {
 		}
 	}
 }
+
+// Need is a width for sentences.
+func (n *note) Need() float32 { return 400 }
