@@ -16,8 +16,6 @@ import (
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/edit"
-	"frontlay/model/figure"
-	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
@@ -218,45 +216,16 @@ func (c *cards) fixes(one *card, f check.Finding, open bool) {
 	}
 }
 
-// mending says what a change does: its label, the front that it is made at where that
-// is another one, and by how much it changes a figure, as the advice tells that.
+// mending says what a change does, with the figure that the advice tells, and the front
+// that it is made at where that is another one.
 func (c *cards) mending(e edit.Edit, f check.Finding) message.Message {
 	m := e.Label()
-	if by := c.by(e); by > 0 {
-		m = message.New("%v (%v more)", m, by)
-	} else if by < 0 {
-		m = message.New("%v (%v less)", m, -by)
-	}
 	if placed, ok := e.(edit.Placed); ok && placed.Place() != f.Place {
 		if other := session.FrontOf(c.panel.session.CommittedResult().Plan, placed.Place()); other != nil {
 			return message.New("%v: %v", other.Name, m)
 		}
 	}
 	return m
-}
-
-// by is by how much a change makes a size larger; 0 where it sets none.
-func (c *cards) by(e edit.Edit) length.Length {
-	s := c.panel.session
-	switch e := e.(type) {
-	case edit.SetHeight:
-		if front := session.FrontOf(s.CommittedResult().Plan, e.At); front != nil && !e.Clear {
-			return e.Height - front.Face.Height()
-		}
-	case edit.Set:
-		to, ok := e.Value.(length.Length)
-		row, found := figure.Find(figure.Of(s.Committed(), e.At), e.Key)
-		size, sized := row.Value.(*figure.Size)
-		if !ok || !found || !sized {
-			return 0
-		}
-		was, given := size.Get()
-		if front := session.FrontOf(s.CommittedResult().Plan, e.At); !given && front != nil && e.Key == "drop" {
-			was = front.Drop
-		}
-		return to - was
-	}
-	return 0
 }
 
 // choose makes the finding of a card the one that the window tells of.
