@@ -192,6 +192,7 @@ func (s spec) paint(w, h int) image.Image {
 const (
 	floorHigh  = 34
 	shadowHigh = 5
+	sheetEdge  = 2 // which shows the focus
 )
 
 // floor paints the floor on which the run stands: a line, the floor, which fades
@@ -205,7 +206,7 @@ func (p *Painter) floor(e *edgesOf) {
 	if !p.Palette.Flat {
 		near := mixed(p.Palette.Sheet, p.Palette.Ink, 0.1)
 		fading := fynecanvas.NewVerticalGradient(near, p.Palette.Sheet)
-		moveTo(fading, Box{0, y, p.Size.Width, y + floorHigh})
+		moveTo(fading, Box{sheetEdge, y, p.Size.Width - sheetEdge, y + floorHigh})
 		p.Objects = append(p.Objects, fading)
 		var run plane.Rect
 		for i, c := range e.cabinets {
@@ -217,5 +218,5 @@ func (p *Painter) floor(e *edgesOf) {
 		b := p.Rect(run)
 		p.fill(Box{b.X1 - shadowHigh, y, b.X2 + shadowHigh, y + shadowHigh}, mixed(near, p.Palette.Gap, 0.14))
 	}
-	p.Line(0, y, p.Size.Width, y, line, 1.2)
+	p.Line(sheetEdge, y, p.Size.Width-sheetEdge, y, line, 1.2)
 }

@@ -203,6 +203,9 @@ func (p *Painter) rectangle(m *drawing.Rectangle) {
 	case m.Meaning == drawing.Plinth && m.Filled:
 		p.plinth(m)
 		return
+	case p.Through && (m.Meaning == drawing.DrawerPart || m.Meaning == drawing.RunnerPart):
+		p.behind(m)
+		return
 	}
 	b := p.Rect(m.Rect)
 	if !p.Shown(b) {
@@ -227,6 +230,17 @@ func (p *Painter) rectangle(m *drawing.Rectangle) {
 		surface = p.Palette.Gap
 	}
 	p.Surface(b, surface, pen.Line, pen.Width)
+}
+
+// behind paints what is seen through a front: the drawer, through which the holes
+// are seen, and its runner.
+func (p *Painter) behind(m *drawing.Rectangle) {
+	const thin = 0x38
+	surface := p.Palette.Runner
+	if m.Meaning == drawing.DrawerPart {
+		surface.A = thin
+	}
+	p.Surface(p.Rect(m.Rect), surface, p.Palette.RunnerEdge, 1)
 }
 
 // dot is how large a hole that is too small for a ring is drawn. At less than
