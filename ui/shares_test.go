@@ -23,7 +23,7 @@ func TestSharesOfTheSheet(t *testing.T) {
 		want float32
 	}{
 		{"small", appearances[0], small, false, 0.65},
-		{"small, without the inspector", appearances[0], small, true, 0.82},
+		{"small, without the inspector", appearances[0], small, true, 0.84},
 		{"large screen", appearances[0], hd, false, 0.74},
 		{"large screen, without the inspector", appearances[0], hd, true, 0.88},
 		{"German in large letters", appearance{language: "de", large: true}, small, false, 0.55},

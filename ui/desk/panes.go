@@ -30,7 +30,7 @@ type panes struct {
 }
 
 // inset is the bench that is seen around the sheet, in units of the screen.
-const inset = 6
+const inset = 4
 
 // Widths of the inspector, in units of the screen. Large letters want more.
 const (
@@ -140,7 +140,7 @@ func (p *panes) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	put(p.bench[1], 0, s.Height-low-under, left, under)
 	put(p.bench[2], 0, top, under, high-low)
 	put(p.bench[3], left-under, top, under, high-low)
-	const soft = 5 // how far the shadow reaches
+	const soft = 4 // how far the shadow reaches
 	put(p.shadow[0], x+3, y+h, w-6, soft)
 	put(p.shadow[1], x-soft+2, y+4, soft-2, h-4)
 	put(p.shadow[2], x+w, y+4, soft-2, h-4)

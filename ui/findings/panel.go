@@ -86,7 +86,7 @@ type overLayout struct{}
 
 // listPart is how much of the drawing's height the list covers, and listInset how far
 // it stays from its edges, in units of the screen.
-const listPart, listInset = 0.4, 6
+const listPart, listInset = 0.4, 4
 
 // Layout places both.
 func (overLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
