@@ -95,7 +95,7 @@ func clipAround(seen plane.Rect, in mark.Views, f *plan.Front) plane.Rect {
 	r := seen
 	if in == mark.Section && r.Width() < lensWide { // from the left of the front into the drawer
 		near, _ := f.Board()
-		r.Min.X = min(r.Min.X, near) - lensAround
+		r.Min.X = min(r.Min.X, near) - lensAround*3/2
 		r.Max.X = max(r.Max.X+lensAround, r.Min.X+lensWide)
 		return tallEnough(r)
 	}
@@ -197,11 +197,11 @@ func (l *Lens) fromEdge(t drawing.Tag, hole, edge plane.Rect) {
 
 // names writes into the parts of a section what they are, where they show.
 func (l *Lens) names(p *plan.Plan, f *plan.Front) {
-	name := func(r plane.Rect, m message.Message) {
+	name := func(r plane.Rect, m, short message.Message) {
 		if r = r.Intersect(l.Clip); !r.Empty() {
 			l.Drawing.Add(&drawing.Text{
 				Tag: drawing.Tag{Meaning: drawing.Label}, At: r.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5},
-				Size: smallLetters, Say: m, Within: r.Grow(lensAround),
+				Size: smallLetters, Say: m, Short: short, Within: r.Grow(lensAround),
 			})
 		}
 	}
@@ -210,14 +210,14 @@ func (l *Lens) names(p *plan.Plan, f *plan.Front) {
 		g := &p.Fronts[k]
 		near, far := g.Board()
 		if g.Kind != model.OpenNiche {
-			name(plane.R(near, g.Face.Min.Y, far, g.Face.Max.Y), message.New("front %v", g.Number))
+			name(plane.R(near, g.Face.Min.Y, far, g.Face.Max.Y), message.New("front %v", g.Number), message.New("%v", g.Number))
 		}
 		if !g.Fitted {
 			continue
 		}
 		start, end := inDepth(g)
-		name(plane.R(start, g.Drawer.Bottom.Min.Y, end, g.Drawer.Bottom.Max.Y), message.New("drawer bottom"))
-		name(plane.R(start, g.Drawer.Bottom.Max.Y, end, g.RunnerEnds()[0].Max.Y), message.New("runner"))
+		name(plane.R(start, g.Drawer.Bottom.Min.Y, end, g.Drawer.Bottom.Max.Y), message.New("drawer bottom"), message.Message{})
+		name(plane.R(start, g.Drawer.Bottom.Max.Y, end, g.RunnerEnds()[0].Max.Y), message.New("runner"), message.Message{})
 	}
 }
 

@@ -21,6 +21,7 @@ const (
 	halo       = 2  // free at both sides of what is chosen
 	further    = 3  // how much larger the ring and the bars of what is chosen are
 	pitch      = 10 // of stripes
+	large      = 30 // sides of a band, under which things can be seen
 )
 
 // Spot is where the mark of a place that a finding speaks of is painted.
@@ -142,6 +143,9 @@ func (s *stylus) band(b Box, striped bool) {
 	}
 	if s.chosen {
 		s.fill(b.Grown(halo+1, halo+1), s.Palette.Sheet)
+	}
+	if !s.chosen && min(b.X2-b.X1, b.Y2-b.Y1) > large {
+		s.tint.A = 0 // what lies under so much stays to be seen
 	}
 	if striped {
 		i := fynecanvas.NewImageFromImage(s.stock.stripes(stripes{seen.Extent(), s.pixels, s.severity, s.ink, s.tint}))

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/mark"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -41,6 +42,8 @@ func TestEveryKindOfMark(t *testing.T) {
 		&drawing.Text{At: at(20, 50), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Say: message.New("Größe Ø %v 釉", length.MM(5))},
 		&drawing.Dimension{From: at(0, 30), To: at(40, 30), Line: length.MM(45), Value: length.MM(40)},
 		&drawing.Hatch{Rect: r},
+		&drawing.Spot{Shape: mark.Ring, Rect: r},
+		&drawing.Spot{Shape: mark.Cross, Rect: r},
 	}}
 	var b bytes.Buffer
 	if err := Write(&b, d, Options{}); err != nil {
@@ -59,7 +62,7 @@ func TestEveryKindOfMark(t *testing.T) {
 		}
 		values[g[0]+" "+g[1]] = true
 	}
-	if count["LINE"] != 2 || count["POLYLINE"] != 1 || count["VERTEX"] != 4 || count["CIRCLE"] != 1 || count["TEXT"] != 2 || count["EOF"] != 1 {
+	if count["LINE"] != 4 || count["POLYLINE"] != 2 || count["VERTEX"] != 8 || count["CIRCLE"] != 2 || count["TEXT"] != 2 || count["EOF"] != 1 {
 		t.Errorf("%v", count)
 	}
 	for _, want := range []string{"40 2.5", "1 Groesse %%c 5 mm ?", "1 40", "1 AC1009", "70 4"} {

@@ -9,6 +9,7 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/mark"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -25,6 +26,7 @@ func everyMark() *drawing.Drawing {
 		&drawing.Text{At: at(20, 50), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: length.MM(5), Bold: true, Say: message.New("“Glaze” & %v", length.MM(5))},
 		&drawing.Dimension{From: at(0, 30), To: at(40, 30), Line: length.MM(45), Value: length.MM(40), Prefix: "Ø"},
 		&drawing.Hatch{Rect: r.Move(at(0, 80))},
+		&drawing.Hatch{Rect: r.Move(at(60, 80)), Falling: true, Close: true},
 		&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Grip}, Rect: r},
 	}}
 }
@@ -89,3 +91,30 @@ func TestFaultsAreTold(t *testing.T) {
 type failing struct{}
 
 func (failing) Write([]byte) (int, error) { return 0, io.ErrShortWrite }
+
+// On paper, too, a mark of a finding tells its severity by its pattern, and is there
+// however small its place is.
+func TestSpotsTellTheSeverity(t *testing.T) {
+	tiny := plane.R(0, 0, length.Nanometre, length.Nanometre)
+	for shape := mark.Band; shape <= mark.Reach; shape++ {
+		for _, r := range []plane.Rect{plane.R(0, 0, length.MM(40), length.MM(10)), tiny} {
+			seen := map[string]drawing.Severity{}
+			for _, s := range []drawing.Severity{drawing.OfError, drawing.OfWarning, drawing.OfAdvice} {
+				d := &drawing.Drawing{Marks: []drawing.Mark{
+					&drawing.Spot{Tag: drawing.Tag{Meaning: drawing.FindingMark, Severity: s}, Shape: shape, Rect: r},
+				}}
+				var b bytes.Buffer
+				if err := Write(&b, d, Options{}); err != nil {
+					t.Fatal(err)
+				}
+				if n := strings.Count(b.String(), "stroke="); n == 0 {
+					t.Errorf("%v of severity %d is not drawn", shape, s)
+				}
+				if other, same := seen[b.String()]; same {
+					t.Errorf("%v looks the same for severities %d and %d", shape, s, other)
+				}
+				seen[b.String()] = s
+			}
+		}
+	}
+}
