@@ -217,3 +217,6 @@ func (r *outcomeRenderer) Objects() []fyne.CanvasObject {
 }
 
 func (r *outcomeRenderer) Destroy() {}
+
+// Blamed tells that the check blames the figure.
+func (o *Outcome) Blamed() bool { return o.pill != nil }

@@ -222,3 +222,17 @@ func (r *tailRenderer) Objects() []fyne.CanvasObject {
 }
 
 func (r *tailRenderer) Destroy() {}
+
+// Hold steps as often as a stepper does that is held, and lets go.
+func (e *Entry) Hold(by, times int) {
+	if !e.Take() {
+		return
+	}
+	if e.source.Held != nil {
+		e.source.Held(true)
+		defer e.source.Held(false)
+	}
+	for range times {
+		e.stepBy(by)
+	}
+}

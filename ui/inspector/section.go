@@ -16,6 +16,7 @@ type section struct {
 	body   *fyne.Container
 	things []thing
 	brief  func() string // what it says in short; nil: nothing
+	usual  bool          // it is open until a person folds it
 }
 
 // thing is an object of a section, and what the search knows of it.
@@ -52,7 +53,7 @@ func (k *folds) set(name string, open bool) {
 
 // section begins a section that is usually open, or folded until a person opens it.
 func (f *form) section(title message.Message, open bool, brief func() string) *section {
-	s := &section{name: title.Text, brief: brief}
+	s := &section{name: title.Text, brief: brief, usual: open}
 	var at part
 	again := func(one *field.Fold) { one.SetOpen(f.folds.is(s.name, open)) }
 	s.fold, at = take(f, "section", s.name, again, func() *field.Fold {
@@ -85,6 +86,7 @@ func (f *form) end() {
 			s.fold.Tell("")
 		}
 		s.fold.Show()
+		s.fold.SetOpen(f.folds.is(s.name, s.usual)) // a search opens what it finds
 		s.show()
 	}
 }
