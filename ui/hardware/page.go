@@ -235,6 +235,9 @@ func (p *Page) goTo(f string) {
 	}
 }
 
+// Begin goes to the first figure that is to be copied.
+func (p *Page) Begin() { p.goTo("side_clearance") }
+
 // say is the language with the sheet's own unit.
 func (p *Page) say() message.Language {
 	l := p.options.Say()

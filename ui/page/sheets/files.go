@@ -12,10 +12,13 @@ import (
 	"frontlay/ui/hardware"
 )
 
-// create makes a sheet to fill in.
+// create makes a sheet to fill in, which is called what the person calls it, and
+// goes to its first figure.
 func (h *Page) create() {
 	h.leaveSheet(func() {
-		h.add(h.text("New hardware sheet"), "new", hardware.Blank(h.host.Ask().Say()), nil)
+		s := hardware.Blank(h.host.Ask().Say())
+		s.Name = ""
+		h.add(h.text("New hardware sheet"), "new", s, nil)
 	})
 }
 
@@ -34,6 +37,10 @@ func (h *Page) duplicate() {
 // shows it.
 func (h *Page) add(title, name string, s *model.HardwareSheet, f *yamlfile.SheetFile) {
 	h.host.Ask().Name(title, h.text("Name in the project"), h.text("Add to the project"), h.free(name), func(name string) error {
+		s, blank := s.Clone(), s.Name == ""
+		if blank {
+			s.Name = name
+		}
 		e := edit.UseHardware{Use: model.HardwareUse{Name: name, Sheet: s}}
 		with, err := e.Apply(h.host.Session().Committed())
 		if err != nil {
@@ -52,6 +59,9 @@ func (h *Page) add(title, name string, s *model.HardwareSheet, f *yamlfile.Sheet
 		}
 		h.fresh[name] = true
 		h.showNamed(name)
+		if blank {
+			h.Form.Begin()
+		}
 		h.tell(message.New("“%v” is in the project. No bay uses it yet.", name))
 		return nil
 	})
