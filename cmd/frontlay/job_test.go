@@ -36,8 +36,10 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.start()
 	d.shoot("start page")
 
-	// A new project: a wider cabinet.
-	d.click("page field 2")
+	// A new project with a title: a wider cabinet.
+	d.click("page entry New cabinet")
+	d.write("Workshop chest")
+	d.click("page field 1")
 	d.key("ctrl+a")
 	d.write("900")
 	d.key("Tab")
@@ -54,7 +56,7 @@ func TestAWholeJobThroughTheWindow(t *testing.T) {
 	d.click("height of 1")
 	d.write("130-2")
 	d.key("Return")
-	d.until("the height is taken", func(r report) bool { return strings.Contains(r.Title, "not saved") })
+	d.until("the height is taken", func(r report) bool { return strings.HasPrefix(r.Title, "Workshop chest – not saved") })
 	d.shoot("a division drawn and a height typed")
 	before := d.read().Places["front 3"].Height
 	d.drag("division above 3", 0, 25)

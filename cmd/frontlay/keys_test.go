@@ -16,7 +16,7 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 	d.start()
 
 	// A new project.
-	d.tabTo("page field 2")
+	d.tabTo("page field 1")
 	d.key("ctrl+a")
 	d.write("900")
 	d.key("Tab")
@@ -87,12 +87,20 @@ func TestAWholeJobByKeysAlone(t *testing.T) {
 func (d *desktop) tabTo(name string) {
 	d.t.Helper()
 	d.until(name+" is there", func(r report) bool { return r.has(name) })
+	const slow = 700 * time.Millisecond // the window tells its places every 150 ms, a busy one later
 	for range 120 {
-		if d.read().Focused == name {
-			return
+		at := d.read().Focused
+		if at == name {
+			time.Sleep(slow) // a press that is under way would lead on
+			if d.read().Focused == name {
+				return
+			}
+			continue
 		}
 		d.x("key", "Tab")
-		time.Sleep(200 * time.Millisecond) // the window tells its places every 150 ms
+		for until := time.Now().Add(slow); d.read().Focused == at && time.Now().Before(until); {
+			time.Sleep(30 * time.Millisecond)
+		}
 	}
 	d.shoot("no way to " + name)
 	d.t.Fatalf("Tab does not lead to %q; the focus is on %q", name, d.read().Focused)
