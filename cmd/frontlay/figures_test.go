@@ -30,6 +30,7 @@ func TestFiguresAreTypedWhole(t *testing.T) {
 	saved := func(height int) {
 		t.Helper()
 		d.key("Return")
+		d.until("the figure is taken", func(r report) bool { return strings.Contains(r.Title, "not saved") })
 		d.key("ctrl+s")
 		d.until("it is saved", func(r report) bool { return !strings.Contains(r.Title, "not saved") })
 		data, err := os.ReadFile(path)
