@@ -21,13 +21,23 @@ type text struct {
 // fixed tells that a text stands where it stands.
 func (t *text) fixed() bool { return t.Within.Empty() && !t.flag }
 
+// writeFixed writes a text where it stands: one that leads to what it names only
+// where nothing else is.
 func (p *Picture) writeFixed(t *text) {
 	s, size := p.say.Say(t.Say), p.metrics.Sizes(t.Size)[0]
 	if s == "" {
 		return
 	}
-	p.put(t.written(size, Whole), t.begin(t.at, p.metrics.Width(s, size, t.Bold), size), s)
-	p.lead(t)
+	at := t.begin(t.at, p.metrics.Width(s, size, t.Bold), size)
+	if t.Lead != nil {
+		at.X += p.style.Gap * (1 - 2*t.Anchor.X)
+		if b := p.ink(at, s, size, t.Bold); p.taken.covers(b) || p.strokes.through(b, 0) {
+			p.miss(t.Tag, s, NoRoom)
+			return
+		}
+		p.out.Leaders = append(p.out.Leaders, Stroke{t.at, t.lead})
+	}
+	p.put(t.written(size, Whole), at, s)
 }
 
 func (t *text) written(size float64, v Variant) Text {
@@ -37,13 +47,6 @@ func (t *text) written(size float64, v Variant) Text {
 // begin is where the base line of a text begins whose anchor is at a place.
 func (t *text) begin(at Point, width, size float64) Point {
 	return Point{at.X - t.Anchor.X*width, at.Y - t.Anchor.Y*size}
-}
-
-// lead draws the line from a text to what it names.
-func (p *Picture) lead(t *text) {
-	if t.Lead != nil {
-		p.out.Leaders = append(p.out.Leaders, Stroke{t.at, t.lead})
-	}
 }
 
 // attempt is one way to write a text.
@@ -210,7 +213,6 @@ func (p *Picture) writeBlock(t *text, a attempt, at Point, width, pitch float64)
 		w.Box.Lo.X, w.Box.Hi.X, w.Box.Lo.Y = min(w.Box.Lo.X, ink.Lo.X), max(w.Box.Hi.X, ink.Hi.X), ink.Lo.Y
 	}
 	p.keep(w)
-	p.lead(t)
 }
 
 // cut writes the beginning of a text in the widest gap at its height.
@@ -229,7 +231,6 @@ func (p *Picture) cut(t *text, a attempt, area Box, avoid weight) bool {
 	}
 	width := p.metrics.Width(s, a.size, t.Bold)
 	p.put(t.written(a.size, Cut), Point{g.from + (g.to-g.from-width)*t.Anchor.X, y}, s)
-	p.lead(t)
 	return true
 }
 

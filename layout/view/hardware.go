@@ -147,15 +147,13 @@ func name(text string, at plane.Point, a drawing.Anchor, within plane.Rect) *dra
 }
 
 // pointed names a part from beside it, with a line that leads to it.
-func pointed(text string, from, to plane.Point) []drawing.Mark {
-	a := drawing.Anchor{Y: 0.5}
+func pointed(text string, from, to plane.Point) *drawing.Text {
+	m := name(text, to, drawing.Anchor{Y: 0.5}, plane.Rect{})
+	m.Lead = &from
 	if from.X > to.X {
-		a = drawing.Anchor{X: 1, Y: 0.5}
+		m.Anchor.X = 1
 	}
-	return []drawing.Mark{
-		&drawing.Line{Tag: drawing.Tag{Meaning: drawing.Label}, From: from, To: to},
-		name(text, to, a, plane.Rect{}),
-	}
+	return m
 }
 
 // measure dimensions the figure at a path along x at the height line, or along y

@@ -152,10 +152,10 @@ func (p *frontPart) names(d *drawing.Drawing) {
 	to := side + p.inside/16
 	rise := drawn(p.drawer.SideTop)
 	clearOf := p.underside() + p.thickness() + p.top/12 // names stand above the bottom
-	d.Add(pointed("drawer side", at((clear+side)/2, rise-rise/12), at(to, max(rise-rise/12, clearOf)))...)
-	d.Add(pointed("runner", at(clear/2, p.height/2+p.height/4), at(to, max(p.height/2+p.height/4, clearOf)))...)
+	d.Add(pointed("drawer side", at((clear+side)/2, rise-rise/12), at(to, max(rise-rise/12, clearOf))))
+	d.Add(pointed("runner", at(clear/2, p.height/2+p.height/4), at(to, max(p.height/2+p.height/4, clearOf))))
 	if rail := drawn(p.drawer.RailTop); rail > rise {
-		d.Add(pointed("rail or high side", at((clear+side)/2, rise+(rail-rise)/2), at(to, rise+(rail-rise)/2))...)
+		d.Add(pointed("rail or high side", at((clear+side)/2, rise+(rail-rise)/2), at(to, rise+(rail-rise)/2)))
 	}
 	d.Add(name("carcass bottom", at(p.inside/2, p.floor-sketchBoard/2), drawing.Anchor{X: 0.5, Y: 0.5}, plane.R(0, p.floor-sketchBoard, p.inside, p.floor)))
 }

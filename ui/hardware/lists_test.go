@@ -11,12 +11,14 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 
+	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
+	"frontlay/ui/paint"
 )
 
 // press presses the n-th button of a text, from 0.
@@ -171,30 +173,29 @@ func TestNothingOverlaps(t *testing.T) {
 
 func checkPlaces(t *testing.T, s *sketch) {
 	t.Helper()
-	for i, a := range s.figures {
-		if a.at.X < 0 || a.at.Y < 0 || a.at.X+a.size.Width > s.Size().Width || a.at.Y+a.size.Height > s.Size().Height {
-			t.Errorf("%q lies past the edge, at %v of %v", a.text, a.at, s.Size())
+	whole := paint.Box{X2: s.Size().Width, Y2: s.Size().Height}
+	for i := range s.written.Texts {
+		a := &s.written.Texts[i]
+		if !paint.OfBox(a.Box).Within(whole) {
+			t.Errorf("%q lies past the edge, at %v of %v", a.Lines[0].Text, a.Box, s.Size())
 		}
-		for _, b := range s.figures[:i] {
-			if a.at.X+1 < b.at.X+b.size.Width && b.at.X+1 < a.at.X+a.size.Width && a.at.Y+3 < b.at.Y+b.size.Height && b.at.Y+3 < a.at.Y+a.size.Height {
-				t.Errorf("%q lies over %q (unit %v)", a.text, b.text, s.say.Unit)
+		for k := range i {
+			if b := &s.written.Texts[k]; paint.OfBox(a.Box).Overlaps(paint.OfBox(b.Box)) {
+				t.Errorf("%q lies over %q (unit %v)", a.Lines[0].Text, b.Lines[0].Text, s.say.Unit)
+			}
+		}
+		if _, figure := a.Mark.(*drawing.Dimension); figure {
+			continue // it has a ground of its own
+		}
+		for _, o := range s.box.Objects {
+			if hole, ok := o.(*fynecanvas.Circle); ok && paint.OfBox(a.Box).Overlaps(paint.BoxAt(hole.Position(), hole.Size())) {
+				t.Errorf("a hole lies in the letters of %q (unit %v)", a.Lines[0].Text, s.say.Unit)
 			}
 		}
 	}
-	for _, o := range s.box.Objects {
-		hole, ok := o.(*fynecanvas.Circle)
-		if !ok {
-			continue
-		}
-		for _, o := range s.box.Objects {
-			name, ok := o.(*fynecanvas.Text)
-			if !ok || slices.ContainsFunc(s.figures, func(f placedFigure) bool { return f.text == name.Text }) {
-				continue // figures have a ground of their own
-			}
-			a, b := name.Position(), hole.Position()
-			if a.X < b.X+hole.Size().Width && b.X < a.X+name.Size().Width && a.Y < b.Y+hole.Size().Height && b.Y < a.Y+name.Size().Height {
-				t.Errorf("a hole lies in the letters of %q (unit %v)", name.Text, s.say.Unit)
-			}
+	for i := range s.written.Dimensions {
+		if s.written.Dimensions[i].Text < 0 {
+			t.Errorf("the figure of %s has no place (unit %v)", s.written.Dimensions[i].Of.Of.Figure, s.say.Unit)
 		}
 	}
 }

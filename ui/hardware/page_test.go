@@ -15,6 +15,7 @@ import (
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/look"
+	"frontlay/ui/paint"
 )
 
 const mm = length.Millimetre
@@ -78,22 +79,22 @@ func TestEveryKeyHasAField(t *testing.T) {
 			t.Errorf("%s is no key of the file", r.path)
 		}
 	}
-	for _, path := range figures("", figure.Sheet(new(model.HardwareSheet))) {
+	for _, path := range paths("", figure.Sheet(new(model.HardwareSheet))) {
 		if !have[path] && !other[path] {
 			t.Errorf("%s has no field", path)
 		}
 	}
 }
 
-// figures are the paths of the figures in rows, those of mappings and lists apart.
-func figures(path string, rows []figure.Row) []string {
+// paths are those of the figures in rows, those of mappings and lists apart.
+func paths(path string, rows []figure.Row) []string {
 	var all []string
 	for _, r := range rows {
 		switch v := r.Value.(type) {
 		case *figure.Group:
-			all = append(all, figures(path+r.Key+".", v.Rows())...)
+			all = append(all, paths(path+r.Key+".", v.Rows())...)
 		case *figure.List:
-			all = append(all, figures(path+r.Key+"[].", v.Empty())...)
+			all = append(all, paths(path+r.Key+"[].", v.Empty())...)
 		default:
 			all = append(all, path+r.Key)
 		}
@@ -250,11 +251,15 @@ func TestFocusMarksTheFigure(t *testing.T) {
 func TestClickOnTheSketch(t *testing.T) {
 	p, w, _ := open(t, sample(t))
 	clicked := 0
-	for _, f := range p.sketch.figures {
-		test.TapCanvas(w.Canvas(), fyne.CurrentApp().Driver().AbsolutePositionForObject(p.sketch).Add(f.at).AddXY(f.size.Width/2, f.size.Height/2))
-		r := p.form.rowOf(f.of)
+	for _, f := range p.sketch.written.Texts {
+		if f.Of.Of.Figure == "" {
+			continue
+		}
+		at := paint.OfBox(f.Box)
+		test.TapCanvas(w.Canvas(), fyne.CurrentApp().Driver().AbsolutePositionForObject(p.sketch).AddXY((at.X1+at.X2)/2, (at.Y1+at.Y2)/2))
+		r := p.form.rowOf(f.Of.Of.Figure)
 		if r == nil || w.Canvas().Focused() != r.entry {
-			t.Errorf("a click on %q does not lead to its field", f.text)
+			t.Errorf("a click on %q does not lead to its field", f.Lines[0].Text)
 			continue
 		}
 		clicked++

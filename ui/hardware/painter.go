@@ -7,11 +7,13 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/letter"
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/look"
+	"frontlay/ui/paint"
 )
 
 // painter turns a sketch's marks into objects of the screen.
@@ -20,48 +22,45 @@ type painter struct {
 	say     message.Language
 	focus   string
 	palette look.Palette
-	text    float32 // size of letters
-	stepX   float32 // from one level of upright dimensions to the next
-	stepY   float32 // likewise of those across
+	letters scaled
+	style   letter.Style
 	size    fyne.Size
 	scale   float64 // screen units a millimetre
 	x, y    float64 // of the drawing's origin
 	objects []fyne.CanvasObject
-	written []fyne.CanvasObject // figures, over all lines
-	crowded int                 // how many figures lie over others, or past the edge
-	figures []placedFigure
-	names   []placedFigure
+	written *letter.Written
 }
 
-// rooms are the ways to make room, tried until nothing written lies over
-// something else: how far levels of upright dimensions are apart, as a part of
-// the widest figure, and the size of letters as a part of the plain text's.
-var rooms = []struct{ step, letters float32 }{{0.6, 0.95}, {0.6, 0.8}, {0.4, 0.8}, {1.1, 0.95}, {1.1, 0.8}, {0.6, 0.65}, {1.1, 0.65}, {0.4, 0.65}}
+// rooms are the ways to make room, tried until every figure has its place: how far
+// levels of upright dimensions are apart, as a part of the widest figure, and the
+// size of letters as a part of the plain text's.
+var rooms = []struct{ step, letters float64 }{{0.6, 1}, {0.6, 0.85}, {0.4, 0.85}, {1.1, 1}, {1.1, 0.85}, {0.6, 0.7}, {1.1, 0.7}, {0.4, 0.7}}
 
 // painted paints a sketch with as much room as its figures need.
 func painted(s *sketch, size fyne.Size) *painter {
 	var best *painter
+	least := 0
 	for _, room := range rooms {
-		p := &painter{drawing: s.drawing, size: size, say: s.say, focus: s.focus, palette: look.Current(), text: look.Text() * room.letters}
-		p.stepY = 2.2 * p.text
-		p.fit(size, room.step)
-		p.paint()
-		if best == nil || p.crowded < best.crowded {
-			best = p
+		p := &painter{drawing: figured(s.drawing, s.say), size: size, say: s.say, focus: s.focus, palette: look.Current(), letters: scaled{s.measures.Letters(), room.letters}}
+		lacking := p.fit(size, room.step)
+		lacking += p.place()
+		if best == nil || lacking < least {
+			best, least = p, lacking
 		}
-		if best.crowded == 0 {
+		if least == 0 {
 			break
 		}
 	}
+	best.paint(&s.measures)
 	return best
 }
 
 // fit chooses scale and origin so that the marks and their dimensions fill the
-// size.
-func (p *painter) fit(size fyne.Size, step float32) {
+// size, and tells how bad it is if they leave no room for the sketch itself.
+func (p *painter) fit(size fyne.Size, step float64) (lacking int) {
 	r := p.drawing.Bounds()
 	var left, right, below, above int
-	var widest float32 // half of the widest figure of an upright dimension
+	widest, letters := 0.0, p.letters.Sizes(figures)[0]
 	for _, m := range p.drawing.Marks {
 		d, ok := m.(*drawing.Dimension)
 		if !ok {
@@ -69,43 +68,40 @@ func (p *painter) fit(size fyne.Size, step float32) {
 		}
 		if d.Vertical {
 			left, right = min(left, d.Level), max(right, d.Level)
-			widest = max(widest, p.measure(p.figureText(d), true).Width/2)
+			widest = max(widest, p.letters.Width(d.Prefix+p.say.Figure(d.Value), letters, true))
 		} else {
 			below, above = min(below, d.Level), max(above, d.Level)
 		}
 	}
-	p.stepX = max(1.7*p.text, 2*widest*step+6)
-	const edge = 10
-	edgeY := 1.2 * p.text
-	l, t := edge-float32(left)*p.stepX, edgeY+float32(above)*p.stepY
+	const tick, edge = 4, 10
+	p.style = letter.Style{
+		Head: tick, Half: tick, Past: tick, Gap: 3, Figure: figures, StepX: max(2.4*letters, widest*step+6), StepY: 3.1 * letters,
+	}
+	edgeY := 1.7 * letters
+	l, t := edge-float64(left)*p.style.StepX, edgeY+float64(above)*p.style.StepY
+	w, h := float64(size.Width)-l-edge-float64(right)*p.style.StepX, float64(size.Height)-t-edgeY+float64(below)*p.style.StepY
 	if left < 0 {
-		l += widest
+		l, w = l+widest/2, w-widest/2
 	}
-	w := size.Width - l - edge - float32(right)*p.stepX
 	if right > 0 {
-		w -= widest
+		w -= widest / 2
 	}
-	h := size.Height - t - edgeY + float32(below)*p.stepY
-	rw, rh := max(r.Width().MM(), 1), max(r.Height().MM(), 1)
 	if w < 100 || h < 60 {
-		p.crowded += 100 // nothing is left of the sketch itself
+		lacking = 100 // nothing is left of the sketch itself
 	}
-	p.scale = max(min(float64(w)/rw, float64(h)/rh), 0.001)
-	p.x = float64(l) + (float64(w)-rw*p.scale)/2 - r.Min.X.MM()*p.scale
-	p.y = float64(t) + (float64(h)+rh*p.scale)/2 + r.Min.Y.MM()*p.scale
+	rw, rh := max(r.Width().MM(), 1), max(r.Height().MM(), 1)
+	p.scale = max(min(w/rw, h/rh), 0.001)
+	p.x = l + (w-rw*p.scale)/2 - r.Min.X.MM()*p.scale
+	p.y = t + (h+rh*p.scale)/2 + r.Min.Y.MM()*p.scale
+	return lacking
 }
 
 func (p *painter) at(q plane.Point) fyne.Position { return fyne.NewPos(p.px(q.X), p.py(q.Y)) }
 func (p *painter) px(x length.Length) float32     { return float32(p.x + x.MM()*p.scale) }
 func (p *painter) py(y length.Length) float32     { return float32(p.y - y.MM()*p.scale) }
 
-func (p *painter) measure(s string, bold bool) fyne.Size {
-	return fyne.MeasureText(s, p.text, fyne.TextStyle{Bold: bold})
-}
-
-// paint adds all marks: those of the figure with the focus last, so that nothing
-// lies over them.
-func (p *painter) paint() {
+// paint adds all marks, and over them what is written.
+func (p *painter) paint(m *paint.Measures) {
 	for _, m := range p.drawing.Marks {
 		switch v := m.(type) {
 		case *drawing.Rectangle:
@@ -117,35 +113,13 @@ func (p *painter) paint() {
 	for _, m := range p.drawing.Marks {
 		switch v := m.(type) {
 		case *drawing.Line:
-			if v.Meaning == drawing.Label { // leads to a name, which may have no room
-				continue
-			}
-			pen := p.pen(v.Tag)
 			a, b := p.at(v.From), p.at(v.To)
-			p.line(a.X, a.Y, b.X, b.Y, pen, v.Dashed)
+			p.line(a.X, a.Y, b.X, b.Y, p.pen(v.Tag), v.Dashed)
 		case *drawing.Circle:
 			p.circle(v)
 		}
 	}
-	for _, focused := range []bool{false, true} {
-		for _, m := range p.drawing.Marks {
-			if d, ok := m.(*drawing.Dimension); ok && p.stands(d.Tag) == focused {
-				p.dimension(d, focused)
-			}
-		}
-	}
-	p.objects = append(p.objects, p.written...)
-	for i, m := range p.drawing.Marks {
-		if t, ok := m.(*drawing.Text); ok {
-			var leader *drawing.Line
-			if i > 0 {
-				if l, ok := p.drawing.Marks[i-1].(*drawing.Line); ok && l.Meaning == drawing.Label {
-					leader = l
-				}
-			}
-			p.name(t, leader)
-		}
-	}
+	p.write(m)
 }
 
 // stands tells that a mark shows the figure with the focus.
@@ -157,9 +131,6 @@ func (p *painter) stands(t drawing.Tag) bool {
 // the one of the selection.
 func (p *painter) pen(t drawing.Tag) look.Pen {
 	pen := p.palette.Pen(t.Meaning)
-	if t.Meaning == drawing.Label {
-		pen.Line, pen.Width = p.palette.Soft, 0.8
-	}
 	if p.stands(t) {
 		pen.Line, pen.Width = p.palette.Accent, max(pen.Width, 2)
 		if pen.Surface.A > 0 {

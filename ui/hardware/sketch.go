@@ -8,7 +8,9 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/letter"
 	"frontlay/model/message"
+	"frontlay/ui/paint"
 )
 
 // sketch shows a drawing of a hardware sheet. The figure that a person is about
@@ -22,16 +24,9 @@ type sketch struct {
 	onPick  func(string)
 	onHover func(string) // empty where the pointer is over none
 
-	box     *fyne.Container
-	figures []placedFigure
-}
-
-// placedFigure is where a figure is written on the sketch, in screen units.
-type placedFigure struct {
-	of   string
-	text string
-	at   fyne.Position
-	size fyne.Size
+	box      *fyne.Container
+	written  *letter.Written
+	measures paint.Measures
 }
 
 func newSketch() *sketch {
@@ -50,9 +45,9 @@ func (s *sketch) show(d *drawing.Drawing, focus string, say message.Language) {
 func (s *sketch) paint() {
 	if size := s.Size(); size.Width > 40 && size.Height > 40 && len(s.drawing.Marks) > 0 {
 		p := painted(s, size)
-		s.box.Objects, s.figures = p.objects, p.figures
+		s.box.Objects, s.written = p.objects, p.written
 	} else {
-		s.box.Objects, s.figures = nil, nil
+		s.box.Objects, s.written = nil, nil
 	}
 	fynecanvas.Refresh(s.box)
 }
@@ -60,11 +55,11 @@ func (s *sketch) paint() {
 // under finds the figure at a place, with some room around for the finger.
 func (s *sketch) under(at fyne.Position) string {
 	const around = 4
-	for i := len(s.figures) - 1; i >= 0; i-- {
-		f := &s.figures[i]
-		if at.X > f.at.X-around && at.Y > f.at.Y-around && at.X < f.at.X+f.size.Width+around && at.Y < f.at.Y+f.size.Height+around {
-			return f.of
-		}
+	if s.written == nil {
+		return ""
+	}
+	if i := s.written.At(letter.Point{X: float64(at.X), Y: -float64(at.Y)}, around); i >= 0 {
+		return s.written.Texts[i].Of.Of.Figure
 	}
 	return ""
 }
