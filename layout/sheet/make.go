@@ -108,7 +108,7 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Cover:
 		return []Page{coverPage(p, m.findings, o)}
 	case Elevation:
-		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Paper: true}), o)}
+		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Widths: true}), o)}
 	case Sections:
 		return sectionPages(p, o)
 	case DrawerPlans:

@@ -21,7 +21,7 @@ const (
 type ElevationOptions struct {
 	SeeThrough bool  // drawers, runners, holes and covers behind the fronts
 	Found      Found // marked where it is
-	Paper      bool  // widths of fronts too, for who has no window to ask
+	Widths     bool  // of the topmost fronts too, for who has no window to ask
 	Locks      bool  // which fronts are locked at their heights
 }
 
@@ -49,7 +49,7 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	}
 	o.Found.addToElevation(d, p)
 	addRunDimensions(d, p)
-	if o.Paper {
+	if o.Widths {
 		addFrontWidths(d, p)
 	}
 	return d
@@ -178,6 +178,25 @@ func addGrips(d *drawing.Drawing, p *plan.Plan, i int) {
 	}
 }
 
+// addCabinetNames writes the names of cabinets below the run, on the line of the
+// first level of dimensions; false where none has one.
+func addCabinetNames(d *drawing.Drawing, p *plan.Plan, low length.Length) (any bool) {
+	const below = length.Metre // more than any line of letters takes, at any scale
+	for i := range p.Cabinets {
+		c := &p.Cabinets[i]
+		if c.Name == "" {
+			continue
+		}
+		any = true
+		d.Add(&drawing.Text{
+			Tag: drawing.Tag{Meaning: drawing.Note, Of: of(drawing.CabinetThing, c.Place)},
+			At:  plane.Point{X: c.Outline.Centre().X, Y: low}, Anchor: drawing.Anchor{X: 0.5, Y: 1}, Size: smallLetters,
+			Say: message.New("%v", c.Name), Within: plane.R(c.Outline.Min.X, low-below, c.Outline.Max.X, low),
+		})
+	}
+	return any
+}
+
 // addRunDimensions adds the widths below the run and the heights at its sides:
 // chains first, then overall.
 func addRunDimensions(d *drawing.Drawing, p *plan.Plan) {
@@ -186,6 +205,9 @@ func addRunDimensions(d *drawing.Drawing, p *plan.Plan) {
 	}
 	low := p.Extent.Min.Y
 	level := -1
+	if addCabinetNames(d, p, low) {
+		level--
+	}
 	if bays := hasBays(p); bays {
 		for i := range p.Cabinets {
 			for j := range p.Cabinets[i].Bays {
