@@ -160,6 +160,7 @@ type Text struct {
 	Least  message.Message // what stands for a name that has no room on paper, such as its number
 	Bold   bool
 	Within plane.Rect
+	Level  int          // steps of dimensions that it is moved up or, below zero, down
 	Lead   *plane.Point // where a line leads to from At, to what the text names; nil: none does
 }
 

@@ -237,6 +237,8 @@ func (p *Picture) mark(m drawing.Mark, to Placing) {
 	case *drawing.Text:
 		if at := to.At(v.At); to.Clip == nil || to.Clip.holds(at) {
 			t := text{Text: v, at: at, within: to.box(v.Within), drawing: p.drawings}
+			down := float64(v.Level) * p.style.StepY
+			t.at.Y, t.within = t.at.Y+down, t.within.moved(0, down)
 			if t.fixed() && v.Meaning == drawing.FindingMark { // a flag stands where it covers no other text
 				t.flag, t.within = true, p.area
 			}

@@ -190,8 +190,8 @@ func addCabinetNames(d *drawing.Drawing, p *plan.Plan, low length.Length) (any b
 		any = true
 		d.Add(&drawing.Text{
 			Tag: drawing.Tag{Meaning: drawing.Note, Of: of(drawing.CabinetThing, c.Place)},
-			At:  plane.Point{X: c.Outline.Centre().X, Y: low}, Anchor: drawing.Anchor{X: 0.5, Y: 1}, Size: smallLetters,
-			Say: message.New("%v", c.Name), Within: plane.R(c.Outline.Min.X, low-below, c.Outline.Max.X, low),
+			At:  plane.Point{X: c.Outline.Centre().X, Y: low}, Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Level: -1,
+			Say: message.New("%v", c.Name), Within: plane.R(c.Outline.Min.X, low-below, c.Outline.Max.X, low+below),
 		})
 	}
 	return any
