@@ -237,7 +237,7 @@ func (p *Painter) Under(r *drawing.Rectangle) color.NRGBA {
 // can't be read there, whatever of ink and sheet can.
 func (p *Painter) LettersOn(t *letter.Text) color.NRGBA {
 	on := p.under(t)
-	c := p.Palette.Letters(t.Of.Meaning)
+	c := p.Palette.TagLetters(t.Of)
 	wood := t.On != nil && t.On.Meaning == drawing.Face && isFront(t.On)
 	switch {
 	case wood && t.Of.Meaning == drawing.DimensionLine && !t.Bold, wood && t.Of.Meaning == drawing.Note:
