@@ -8,8 +8,11 @@ import (
 	"frontlay/ui/session"
 )
 
+// bayForm are the sections of a bay, and of what lies between two fronts or two bays.
+type bayForm struct{ *form }
+
 // bay shows a bay: its width, its hardware, and how its fronts share it.
-func (f *form) bay(at model.Place) {
+func (f bayForm) bay(at model.Place) {
 	at.Front = -1
 	doc := func() *model.Bay {
 		if b := f.session.Project().BayAt(at); b != nil {
@@ -41,7 +44,7 @@ func (f *form) bay(at model.Place) {
 }
 
 // hardware chooses the bay's hardware sheet.
-func (f *form) hardware(at model.Place) {
+func (f bayForm) hardware(at model.Place) {
 	p := f.session.Project()
 	var names []string
 	for _, h := range p.Hardware {
@@ -101,7 +104,7 @@ func (f *form) sheetOf(sheet func() *model.HardwareSheet) {
 }
 
 // divisionRule chooses the rule by which the fronts share what is left.
-func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
+func (f bayForm) divisionRule(at model.Place, doc func() *model.Bay) {
 	rules := []string{f.text("by shares"), f.text("equal"), f.text("by a step"), f.text("by a factor")}
 	f.choice(message.New("Division"), rules, func() int { return int(doc().Division.Rule) }, func(i int) edit.Edit {
 		d := doc().Division
@@ -124,7 +127,7 @@ func (f *form) divisionRule(at model.Place, doc func() *model.Bay) {
 }
 
 // divisionStep is by how much a front is taller than the one above it.
-func (f *form) divisionStep(at model.Place, doc func() *model.Bay) {
+func (f bayForm) divisionStep(at model.Place, doc func() *model.Bay) {
 	f.size(message.New("Step to the next"), size{
 		get: func() (length.Length, bool, bool) {
 			return doc().Division.Step, doc().Division.Rule == model.DivideStep, false
@@ -136,7 +139,7 @@ func (f *form) divisionStep(at model.Place, doc func() *model.Bay) {
 }
 
 // divisionRatio is by which factor a front is taller than the one above it.
-func (f *form) divisionRatio(at model.Place, doc func() *model.Bay) {
+func (f bayForm) divisionRatio(at model.Place, doc func() *model.Bay) {
 	f.number(message.New("Factor to the next"), "", func() (float64, bool, bool) {
 		return doc().Division.Ratio, doc().Division.Rule == model.DivideRatio, false
 	}, func(v float64) edit.Edit {
@@ -145,7 +148,7 @@ func (f *form) divisionRatio(at model.Place, doc func() *model.Bay) {
 }
 
 // division shows the two heights at a division.
-func (f *form) division(at model.Place) {
+func (f bayForm) division(at model.Place) {
 	above := at
 	above.Front++
 	height := func(a model.Place) length.Length {
@@ -175,7 +178,7 @@ func (f *form) division(at model.Place) {
 }
 
 // partition shows the two clear widths at a partition.
-func (f *form) partition(at model.Place) {
+func (f bayForm) partition(at model.Place) {
 	next := at
 	next.Bay++
 	width := func(a model.Place) length.Length {

@@ -11,8 +11,11 @@ import (
 	"frontlay/ui/tool"
 )
 
-// cabinet shows a carcass.
-func (f *form) cabinet(at model.Place) {
+// cabinetForm are the sections of a cabinet.
+type cabinetForm struct{ *form }
+
+// fill shows a carcass.
+func (f cabinetForm) fill(at model.Place) {
 	doc := func() *model.Cabinet {
 		if c := f.session.Project().CabinetAt(at); c != nil {
 			return c
@@ -39,8 +42,9 @@ func (f *form) cabinet(at model.Place) {
 	if len(doc().Bays) == 1 {
 		bay := model.Place{Cabinet: at.Cabinet, Bay: 0, Front: -1}
 		f.section(message.New("Bay"), true, func() string { return f.sheetName(bay) })
-		f.hardware(bay)
-		f.divisionRule(bay, func() *model.Bay {
+		one := bayForm{f.form}
+		one.hardware(bay)
+		one.divisionRule(bay, func() *model.Bay {
 			if b := f.session.Project().BayAt(bay); b != nil {
 				return b
 			}
@@ -58,7 +62,7 @@ func (f *form) cabinet(at model.Place) {
 }
 
 // sheetsOf names the hardware sheets of a cabinet's bays, each once.
-func (f *form) sheetsOf(at model.Place, doc func() *model.Cabinet) {
+func (f cabinetForm) sheetsOf(at model.Place, doc func() *model.Cabinet) {
 	named := map[*model.HardwareSheet]bool{}
 	for i := range doc().Bays {
 		bay := model.Place{Cabinet: at.Cabinet, Bay: i, Front: -1}
@@ -70,7 +74,7 @@ func (f *form) sheetsOf(at model.Place, doc func() *model.Cabinet) {
 }
 
 // beside tells what stands at the cabinet's sides.
-func (f *form) beside(at model.Place) {
+func (f cabinetForm) beside(at model.Place) {
 	for _, side := range []string{"left", "right"} {
 		f.section(f.value(at, side).Name, false, func() string { return f.stands(at, side) })
 		f.sizes([]model.Place{at}, side+".end_panel", side+".filler")
@@ -80,7 +84,7 @@ func (f *form) beside(at model.Place) {
 }
 
 // stands tells in short what stands at a side of a cabinet.
-func (f *form) stands(at model.Place, side string) string {
+func (f cabinetForm) stands(at model.Place, side string) string {
 	var all []string
 	for _, key := range []string{side + ".end_panel", side + ".filler"} {
 		if v, given := f.sized(at, key); given && v > 0 {
@@ -98,7 +102,7 @@ func (f *form) stands(at model.Place, side string) string {
 
 // placeInRun tells which cabinet of the run this is, and moves it. Where it is the
 // only one there is nothing to move.
-func (f *form) placeInRun(at model.Place) {
+func (f cabinetForm) placeInRun(at model.Place) {
 	count := func() int { return len(f.session.Project().Cabinets) }
 	if count() < 2 {
 		return

@@ -213,15 +213,15 @@ func (f *form) fill(sel []drawing.Subject) {
 		}
 		(&frontForm{f, at}).fill()
 	case drawing.DivisionThing:
-		f.division(sel[0].Place)
+		bayForm{f}.division(sel[0].Place)
 	case drawing.PartitionThing:
-		f.partition(sel[0].Place)
+		bayForm{f}.partition(sel[0].Place)
 	case drawing.BayThing:
-		f.bay(sel[0].Place)
+		bayForm{f}.bay(sel[0].Place)
 	case drawing.CabinetThing:
-		f.cabinet(sel[0].Place)
+		cabinetForm{f}.fill(sel[0].Place)
 	default:
-		f.project()
+		projectForm{f}.fill()
 	}
 }
 

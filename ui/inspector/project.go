@@ -12,9 +12,12 @@ import (
 	"frontlay/ui/field"
 )
 
-// project shows what holds for the whole document; it is there when nothing is
+// projectForm are the sections of the project.
+type projectForm struct{ *form }
+
+// fill shows what holds for the whole document; it is there when nothing is
 // selected.
-func (f *form) project() {
+func (f projectForm) fill() {
 	doc := f.session.Project
 	f.named(model.Whole, "title", func() string {
 		if doc().Title != "" {
@@ -51,7 +54,7 @@ func (f *form) project() {
 }
 
 // holeRows tells whether runners stand on hole rows; where those are matters only then.
-func (f *form) holeRows(whole []model.Place) {
+func (f projectForm) holeRows(whole []model.Place) {
 	modes := []string{f.text("anywhere"), f.text("move up to a row"), f.text("on rows, fronts give way")}
 	f.section(message.New("Hole rows in the carcass sides"), true, func() string { return modes[f.session.Project().HoleRows.Mode] })
 	f.choiceOf(model.Whole, "hole_rows.mode", modes...)
@@ -67,7 +70,7 @@ func (f *form) holeRows(whole []model.Place) {
 }
 
 // boardDetails are what lists and weights need to know of a board.
-func (f *form) boardDetails(board string) {
+func (f projectForm) boardDetails(board string) {
 	f.section(f.value(model.Whole, board).Name, false, func() string {
 		return *f.value(model.Whole, board+".material").Value.(*figure.Text).At
 	})
@@ -82,7 +85,7 @@ func (f *form) boardDetails(board string) {
 
 // notes are the project's, of as many lines as it takes. What can't be taken is
 // told where everything else is that can't be done.
-func (f *form) notes() {
+func (f projectForm) notes() {
 	f.section(message.New("Notes"), true, func() string {
 		first, _, _ := strings.Cut(f.session.Project().Notes, "\n")
 		const most = 24
@@ -97,12 +100,12 @@ func (f *form) notes() {
 		Put:  func(text string) error { return f.session.Do(edit.Set{At: model.Whole, Key: "notes", Value: text}) },
 		Tell: func(m message.Message) { f.refused(m) },
 	}
-	e, at := take(f, "lines", "Notes", func(e *field.Entry) { e.Use(s) }, func() *field.Entry { return field.NewLines(s, 4) })
+	e, at := take(f.form, "lines", "Notes", func(e *field.Entry) { e.Use(s) }, func() *field.Entry { return field.NewLines(s, 4) })
 	f.add(e, f.text("Notes"), at, e)
 }
 
 // refused tells what can't be taken, and nothing where that is taken away.
-func (f *form) refused(m message.Message) {
+func (f projectForm) refused(m message.Message) {
 	if !m.Empty() {
 		f.tell(m)
 	}

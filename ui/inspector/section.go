@@ -130,7 +130,7 @@ func has(called, word string) bool {
 }
 
 // count tells how many figures a folded section holds.
-func (f *form) count(s *section) func() string {
+func (f *frontForm) count(s *section) func() string {
 	return func() string {
 		n := 0
 		for _, t := range s.things {

@@ -103,7 +103,7 @@ func (f *frontForm) outcome(label message.Message, get func() string, sums func(
 }
 
 // sums writes sums that have terms.
-func (f *form) sums(all []plan.Sum, between string) string {
+func (f *frontForm) sums(all []plan.Sum, between string) string {
 	var lines []string
 	for _, s := range all {
 		if text := f.say().Say(s.Say()); len(s.Terms) > 0 && !slices.Contains(lines, text) {
@@ -140,7 +140,7 @@ func (f *frontForm) blame(rules []string) *field.Pill {
 
 // blamed tells whether the check blames a figure that was typed: an error about one of
 // the things is mended best by another figure there.
-func (f *form) blamed(at []model.Place, key string) func() bool {
+func (f *frontForm) blamed(at []model.Place, key string) func() bool {
 	return func() bool {
 		all := f.session.Result().Findings
 		for i := range all {
