@@ -35,23 +35,23 @@ type gestures struct {
 }
 
 // Reach is the distance in the run that looks small on the screen.
-func (c *Screen) Reach() length.Length { return c.view.Size(near) }
+func (g *gestures) Reach() length.Length { return g.on.view.Size(near) }
 
 // Pan moves the picture by screen units.
-func (c *Screen) Pan(dx, dy float32) {
-	c.fitting = false
-	c.view.X += float64(dx)
-	c.view.Y += float64(dy)
-	c.repaint()
+func (g *gestures) Pan(dx, dy float32) {
+	g.on.fitting = false
+	g.on.view.X += float64(dx)
+	g.on.view.Y += float64(dy)
+	g.on.repaint()
 }
 
 // Display puts marks of the tool over the picture.
-func (c *Screen) Display(f tool.Feedback) {
-	if reflect.DeepEqual(f, c.feedback) {
+func (g *gestures) Display(f tool.Feedback) {
+	if reflect.DeepEqual(f, g.feedback) {
 		return
 	}
-	c.feedback = f
-	c.repaintOverlay()
+	g.feedback = f
+	g.on.repaintOverlay()
 }
 
 // Hand is the tool of the moment.
@@ -125,20 +125,20 @@ func (g *gestures) thingAt(at fyne.Position) drawing.Subject {
 }
 
 // figureOf finds the figure, or name, that stands for a thing; nil: there is none.
-func (c *Screen) figureOf(t drawing.Subject) *figure {
-	for i := range c.figures {
-		if c.figures[i].of == t {
-			return &c.figures[i]
+func (g *gestures) figureOf(t drawing.Subject) *figure {
+	for i := range g.on.figures {
+		if g.on.figures[i].of == t {
+			return &g.on.figures[i]
 		}
 	}
 	return nil
 }
 
 // figureAt finds the figure at a place; nil: there is none.
-func (c *Screen) figureAt(at fyne.Position) *figure {
+func (g *gestures) figureAt(at fyne.Position) *figure {
 	const pad = 2
-	for i := range slices.Backward(c.figures) {
-		if f := &c.figures[i]; paint.BoxAt(f.at, f.size).Grown(pad, pad).Overlaps(boxOf(at.X, at.Y, at.X, at.Y)) {
+	for i := range slices.Backward(g.on.figures) {
+		if f := &g.on.figures[i]; paint.BoxAt(f.at, f.size).Grown(pad, pad).Overlaps(boxOf(at.X, at.Y, at.X, at.Y)) {
 			return f
 		}
 	}
