@@ -242,11 +242,11 @@ func (m measured) roomForTitle(say message.Language) length.Length {
 		}
 		floor = l.top
 	}
-	if line > 0 && line-topName-floor < need {
-		floor = max(floor, line)
-	}
 	if lettering.Width(m.edgeName(say, m.width-m.tab()-mm(3)), lettering.Small, true)+mm(3) > m.edge() {
 		floor = max(m.top, floor) // the edge's name reaches over the labels
+	}
+	if line > 0 && line-topName-floor < need {
+		floor = max(floor, line)
 	}
 	return floor + need
 }
