@@ -143,6 +143,9 @@ func (s *stylus) band(b Box, striped bool) {
 	}
 	if s.chosen {
 		s.fill(b.Grown(halo+1, halo+1), s.Palette.Sheet)
+		if s.Palette.Flat { // where a halo alone is white on white
+			s.Surface(b.Grown(halo+2, halo+2), color.NRGBA{}, s.ink, 1)
+		}
 	}
 	if !s.chosen && min(b.X2-b.X1, b.Y2-b.Y1) > large {
 		s.tint.A = 0 // what lies under so much stays to be seen

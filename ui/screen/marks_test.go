@@ -66,7 +66,7 @@ func TestLockedFrontsSaySo(t *testing.T) {
 		st.screen.SetSeeThrough(through)
 		told := map[model.Place]string{}
 		for _, w := range st.screen.placed().all.Texts {
-			if w.Of.Meaning == drawing.Note {
+			if w.Of.Meaning == drawing.Note && w.Of.Of.Place.Front >= 0 {
 				told[w.Of.Of.Place] = w.Lines[0].Text
 			}
 		}

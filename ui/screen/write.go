@@ -96,9 +96,14 @@ func (p *painter) withoutFlags() *drawing.Drawing {
 	return d
 }
 
-// hidden tells that a flag covers a text: half a word is worse than none.
+// hidden tells that a flag covers a text, or that the sheet's edge cuts it: half a
+// word is worse than none.
 func (p *painter) hidden(t *letter.Text) bool {
 	b := paint.OfBox(t.Box)
+	sheet := boxOf(0, 0, p.Size.Width, p.Size.Height)
+	if b.Overlaps(sheet) && !b.Within(sheet) {
+		return true
+	}
 	return slices.ContainsFunc(p.flags, func(f banner) bool { return f.around.Overlaps(b) })
 }
 
