@@ -18,8 +18,8 @@ type crossings struct {
 	columns [][]int32 // the objects of each strip, in the order of painting
 }
 
-func (p *Painter) crossings() *crossings {
-	c := &crossings{objects: p.Objects, columns: make([][]int32, max(int(p.Size.Width/columnWide), 0)+1)}
+func (s *Sheet) crossings() *crossings {
+	c := &crossings{objects: s.Objects, columns: make([][]int32, max(int(s.Size.Width/columnWide), 0)+1)}
 	for i, o := range c.objects {
 		b := boxOf(o)
 		first, last := c.span(b)

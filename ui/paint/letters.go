@@ -125,19 +125,6 @@ func OfBox(b letter.Box) Box {
 	return Box{float32(b.Lo.X), -float32(b.Hi.Y), float32(b.Hi.X), -float32(b.Lo.Y)}
 }
 
-// Write writes a text of one line with its anchor at a place, and gives its box.
-func (p *Painter) Write(s string, at fyne.Position, a drawing.Anchor, size fyne.Size, letter float32, bold bool, c color.NRGBA) Box {
-	b := BoxAt(at.SubtractXY(float32(a.X)*size.Width, float32(1-a.Y)*size.Height), size)
-	if p.Shown(b) {
-		t := fynecanvas.NewText(s, c)
-		t.TextSize, t.TextStyle.Bold = letter, bold
-		t.Move(b.Place())
-		t.Resize(size)
-		p.Objects = append(p.Objects, t)
-	}
-	return b
-}
-
 // Dimension draws the lines of a dimension.
 func (p *Painter) Dimension(d *letter.Dimension, c color.NRGBA) {
 	const thin, tick = 0.8, 1.4

@@ -4,37 +4,29 @@ package paint
 
 import (
 	"image/color"
-	"math"
 	"slices"
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
-	"frontlay/layout/plane"
-	"frontlay/model/length"
 	"frontlay/ui/look"
 )
 
 // Painter paints one picture. It leaves out what lies outside of the size that is
 // shown.
 type Painter struct {
-	View    Lens
-	Size    fyne.Size
-	Palette look.Palette
+	Sheet
 	Front   Wood // of fronts
 	Carcass Wood
 	// Through lets one see through the fronts.
 	Through bool
 	// Plain leaves the grain out: many boards move.
-	Plain   bool
-	Objects []fyne.CanvasObject
+	Plain bool
 
 	over    []fyne.CanvasObject // the marks of the chosen finding
 	drawing *drawing.Drawing
-	pixels  float64 // of the screen, a unit
 	stock   *Stock
-	x, y    Axis
 }
 
 // New begins a picture of a drawing under a lens, with so many pixels a unit of
@@ -42,8 +34,8 @@ type Painter struct {
 func New(d *drawing.Drawing, view Lens, size fyne.Size, pixels float32, s *Stock) *Painter {
 	look := look.Current()
 	p := &Painter{
-		View: view.whole(float64(pixels)), Size: size, Palette: look, Front: Maple(look), Carcass: CarcassWood(look),
-		pixels: float64(pixels), drawing: d, stock: s,
+		Sheet: Sheet{View: view.whole(float64(pixels)), Size: size, Palette: look, pixels: float64(pixels)},
+		Front: Maple(look), Carcass: CarcassWood(look), drawing: d, stock: s,
 	}
 	p.x, p.y = s.edges(d).axes(p.View, p.pixels)
 	return p
@@ -97,72 +89,6 @@ func (p *Painter) mark(m drawing.Mark) {
 	}
 }
 
-// PX and PY give the place on the screen of an x and a y: on whole pixels for
-// edges, in proportion between them for what is not one.
-func (p *Painter) PX(x length.Length) float32 {
-	return float32(p.x.To((p.View.X+x.MM()*p.View.Scale)*p.pixels) / p.pixels)
-}
-
-// PY is described at PX.
-func (p *Painter) PY(y length.Length) float32 {
-	return float32(p.y.To((p.View.Y-y.MM()*p.View.Scale)*p.pixels) / p.pixels)
-}
-
-// At gives the place of a point on the screen.
-func (p *Painter) At(q plane.Point) fyne.Position { return fyne.NewPos(p.PX(q.X), p.PY(q.Y)) }
-
-// Rect gives the place of a rectangle on the screen.
-func (p *Painter) Rect(r plane.Rect) Box {
-	return Box{p.PX(r.Min.X), p.PY(r.Max.Y), p.PX(r.Max.X), p.PY(r.Min.Y)}
-}
-
-// pixel is the size of a pixel in units of the screen.
-func (p *Painter) pixel() float32 { return float32(1 / p.pixels) }
-
-// whole gives the nearest whole pixel.
-func (p *Painter) whole(v float32) float32 {
-	return float32(math.Round(float64(v)*p.pixels) / p.pixels)
-}
-
-// Shown tells that a box on the screen is at least partly visible.
-func (p *Painter) Shown(b Box) bool {
-	return b.X2 >= 0 && b.Y2 >= 0 && b.X1 <= p.Size.Width && b.Y1 <= p.Size.Height
-}
-
-// Line draws a straight line.
-func (p *Painter) Line(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
-	if !p.Shown(Box{min(x1, x2), min(y1, y2), max(x1, x2), max(y1, y2)}) {
-		return
-	}
-	l := fynecanvas.NewLine(c)
-	l.StrokeWidth = width
-	l.Position1, l.Position2 = fyne.NewPos(x1, y1), fyne.NewPos(x2, y2)
-	p.Objects = append(p.Objects, l)
-}
-
-// Lengths of a dash and the gap behind it, in units of the screen (ISO 128 has
-// dashes of 12 and gaps of 3 line widths; this is that at a width of a screen
-// pixel, shortened so that short edges still show as dashed).
-const dash, dashGap = 7, 4
-
-// Dashed draws a line along an axis in dashes; what is far outside of the screen
-// gets none.
-func (p *Painter) Dashed(x1, y1, x2, y2 float32, c color.NRGBA, width float32) {
-	if y1 == y2 {
-		x1, x2 = min(x1, x2), max(x1, x2)
-		start := max(x1, x1+float32(int((max(x1, -20)-x1)/(dash+dashGap)))*(dash+dashGap))
-		for x := start; x < min(x2, p.Size.Width); x += dash + dashGap {
-			p.Line(x, y1, min(x+dash, x2), y1, c, width)
-		}
-		return
-	}
-	y1, y2 = min(y1, y2), max(y1, y2)
-	start := y1 + float32(int((max(y1, -20)-y1)/(dash+dashGap)))*(dash+dashGap)
-	for y := start; y < min(y2, p.Size.Height); y += dash + dashGap {
-		p.Line(x1, y, x2, min(y+dash, y2), c, width)
-	}
-}
-
 func (p *Painter) lineMark(m *drawing.Line) {
 	pen := p.Palette.TagPen(m.Tag)
 	a, b := p.At(m.From), p.At(m.To)
@@ -177,21 +103,6 @@ func (p *Painter) lineMark(m *drawing.Line) {
 }
 
 func abs(v float32) float32 { return max(v, -v) }
-
-// fill paints a surface.
-func (p *Painter) fill(b Box, c color.NRGBA) { p.Surface(b, c, color.NRGBA{}, 0) }
-
-// Surface paints a rectangle with its edge.
-func (p *Painter) Surface(b Box, fill, edge color.NRGBA, width float32) {
-	if b.Empty() || !p.Shown(b) {
-		return
-	}
-	r := fynecanvas.NewRectangle(fill)
-	r.StrokeColor, r.StrokeWidth = edge, width
-	r.Move(b.Place())
-	r.Resize(b.Extent())
-	p.Objects = append(p.Objects, r)
-}
 
 func (p *Painter) rectangle(m *drawing.Rectangle) {
 	switch {

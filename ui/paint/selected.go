@@ -17,22 +17,22 @@ const (
 
 // Selected draws a frame around a thing that is selected, with a halo in the sheet's
 // colour, so that it is told apart from whatever it lies on.
-func (p *Painter) Selected(b Box) {
-	if !p.Shown(b) {
+func (s *Sheet) Selected(b Box) {
+	if !s.Shown(b) {
 		return
 	}
-	tint := p.Palette.Accent
+	tint := s.Palette.Accent
 	tint.A = chosenTint
 	const out = 1
-	p.Surface(b.Grown(out+selectHalo, out+selectHalo), color.NRGBA{}, p.Palette.Sheet, selectHalo)
-	p.Surface(b.Grown(out, out), tint, p.Palette.Accent, chosenEdge)
+	s.Surface(b.Grown(out+selectHalo, out+selectHalo), color.NRGBA{}, s.Palette.Sheet, selectHalo)
+	s.Surface(b.Grown(out, out), tint, s.Palette.Accent, chosenEdge)
 }
 
 // Pointed tints what a press would choose.
-func (p *Painter) Pointed(b Box) {
-	tint := p.Palette.Accent
+func (s *Sheet) Pointed(b Box) {
+	tint := s.Palette.Accent
 	tint.A = pointedTint
-	p.fill(b, tint)
+	s.fill(b, tint)
 }
 
 // Sizes of a bar that can be taken hold of, and of the grip on it.
@@ -45,17 +45,17 @@ const (
 
 // Bar draws over a line that can be moved a bar with a grip on it, in which two
 // lines lie along it.
-func (p *Painter) Bar(b Box) {
+func (s *Sheet) Bar(b Box) {
 	w, h := b.X2-b.X1, b.Y2-b.Y1
-	c := p.Palette.Accent
-	mx, my := p.whole((b.X1+b.X2)/2), p.whole((b.Y1+b.Y2)/2)
+	c := s.Palette.Accent
+	mx, my := s.whole((b.X1+b.X2)/2), s.whole((b.Y1+b.Y2)/2)
 	across := h > w
 	if across {
 		b = b.Grown(max(barWide-w, 0)/2, 0)
 	} else {
 		b = b.Grown(0, max(barWide-h, 0)/2)
 	}
-	p.fill(b, c)
+	s.fill(b, c)
 	grip, lines, off := Box{mx, my, mx, my}.Grown(gripLong/2, gripWide/2), Box{mx, my, mx, my}.Grown(gripLines/2, 0), float32(2)
 	if across {
 		grip, lines = Box{mx, my, mx, my}.Grown(gripWide/2, gripLong/2), Box{mx, my, mx, my}.Grown(0, gripLines/2)
@@ -63,12 +63,12 @@ func (p *Painter) Bar(b Box) {
 	r := fynecanvas.NewRectangle(c)
 	r.CornerRadius = gripWide / 2
 	moveTo(r, grip)
-	p.Objects = append(p.Objects, r)
+	s.Objects = append(s.Objects, r)
 	for _, o := range []float32{-off, off} {
 		dx, dy := float32(0), o
 		if across {
 			dx, dy = o, 0
 		}
-		p.Line(lines.X1+dx, lines.Y1+dy, lines.X2+dx, lines.Y2+dy, p.Palette.OnAccent, 1.2)
+		s.Line(lines.X1+dx, lines.Y1+dy, lines.X2+dx, lines.Y2+dy, s.Palette.OnAccent, 1.2)
 	}
 }
