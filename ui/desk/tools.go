@@ -213,12 +213,20 @@ func (l *toolsLayout) widths(o []fyne.CanvasObject) (left, right float32) {
 	return left + barPad, right + barPad - barGap
 }
 
-// MinSize is that of the narrowest form.
+// MinSize is about that of the narrowest form, where every button is a square. It
+// must not try that form out: what changes while a size is asked for is painted
+// again, and then the size is asked for again, without end.
 func (l *toolsLayout) MinSize(o []fyne.CanvasObject) fyne.Size {
-	b := l.tools
-	was := b.form
-	b.take(narrowest)
-	left, right := l.widths(o)
-	b.take(was)
-	return fyne.NewSize(left+right, toolsHeight())
+	wide := float32(2 * barPad)
+	for _, one := range o {
+		switch v := one.(type) {
+		case *fynecanvas.Rectangle:
+			wide += 2*groupGap + 1
+		case *bar.Choice:
+			wide += float32(len(v.Parts))*bar.Height() + groupGap
+		case *bar.Button:
+			wide += bar.Height() + barGap
+		}
+	}
+	return fyne.NewSize(wide, toolsHeight())
 }

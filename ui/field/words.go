@@ -222,10 +222,15 @@ func (f *flow) Layout(o []fyne.CanvasObject, s fyne.Size) {
 // lay puts the objects in their places and gives the height that takes.
 func (f *flow) lay(o []fyne.CanvasObject, width float32) float32 {
 	var x, y, high float32
-	var line []fyne.CanvasObject
+	type placed struct {
+		fyne.CanvasObject
+		x, w float32
+	}
+	var line []placed
 	ends := func() { // objects of a line stand on its middle
 		for _, c := range line {
-			c.Move(fyne.NewPos(c.Position().X, y+(high-c.Size().Height)/2))
+			h := c.MinSize().Height
+			Put(c.CanvasObject, fyne.NewPos(c.x, y+(high-h)/2), fyne.NewSize(c.w, h))
 		}
 		line = nil
 	}
@@ -238,10 +243,9 @@ func (f *flow) lay(o []fyne.CanvasObject, width float32) float32 {
 			ends()
 			x, y, high = 0, y+high+f.gap/2, 0
 		}
-		c.Resize(fyne.NewSize(w, c.Size().Height))
-		c.Resize(fyne.NewSize(w, c.MinSize().Height))
-		c.Move(fyne.NewPos(x, y))
-		x, high, line = x+w+f.gap, max(high, c.Size().Height), append(line, c)
+		high = max(high, HighAt(c, w))
+		line = append(line, placed{c, x, w})
+		x += w + f.gap
 	}
 	ends()
 	return y + high

@@ -217,36 +217,34 @@ func (h *headline) lay(width float32) float32 {
 			name -= kind + headGap
 		}
 	}
-	line := float32(0)
-	place := func(o fyne.CanvasObject, x, w float32) {
-		o.Resize(fyne.NewSize(w, o.Size().Height))
-		o.Resize(fyne.NewSize(w, o.MinSize().Height))
-		o.Move(fyne.NewPos(x, 0))
-		line = max(line, o.Size().Height)
+	line, under := float32(0), float32(0)
+	type placed struct {
+		o          fyne.CanvasObject
+		x, w, high float32
 	}
-	objects := []fyne.CanvasObject{h.title}
+	var all []placed
+	place := func(o fyne.CanvasObject, x, w float32) {
+		high := field.HighAt(o, w)
+		all = append(all, placed{o, x, w, high})
+		line = max(line, high)
+	}
 	place(h.title, left-4, name+4)
 	if h.badge != nil {
 		place(h.badge, 0, left-headGap)
-		objects = append(objects, h.badge)
 	}
 	if h.entry != nil {
 		place(h.entry, left, name)
-		objects = append(objects, h.entry)
 	}
-	high := float32(0)
-	if h.kind != nil {
-		was := line
+	switch {
+	case h.kind != nil && below:
+		high := field.HighAt(h.kind, kind)
+		field.Put(h.kind, fyne.NewPos(width-kind, line+2), fyne.NewSize(kind, high))
+		under = high + 2
+	case h.kind != nil:
 		place(h.kind, width-kind, kind)
-		if below {
-			line, high = was, h.kind.Size().Height+2
-			h.kind.Move(fyne.NewPos(width-kind, line+2))
-		} else {
-			objects = append(objects, h.kind)
-		}
 	}
-	for _, o := range objects {
-		o.Move(fyne.NewPos(o.Position().X, (line-o.Size().Height)/2))
+	for _, p := range all {
+		field.Put(p.o, fyne.NewPos(p.x, (line-p.high)/2), fyne.NewSize(p.w, p.high))
 	}
-	return line + high
+	return line + under
 }

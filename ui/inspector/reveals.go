@@ -79,7 +79,7 @@ const crossGap = 8
 
 func (c *cross) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	c.width = s.Width
-	c.lay(o, s.Width)
+	c.lay(o)
 }
 
 // MinSize is for the width of the last layout.
@@ -87,38 +87,62 @@ func (c *cross) MinSize(o []fyne.CanvasObject) fyne.Size {
 	if c.width == 0 {
 		return fyne.NewSize(100, 5*o[0].MinSize().Height)
 	}
-	return fyne.NewSize(0, c.lay(o, c.width))
+	return fyne.NewSize(0, c.height(o))
 }
 
-// lay puts the objects in their places and gives the height that takes.
-func (c *cross) lay(o []fyne.CanvasObject, width float32) float32 {
-	picture := o[len(o)-1]
-	top, left, right, bottom, gap := o[0], o[1], o[2], o[3], o[4]
-	side := (width - picture.MinSize().Width - 2*crossGap) / 2
-	need := float32(0)
+// height is what the objects take at the widths of the last layout. Nothing may move
+// while a size is asked for: it would be painted and asked for again, without end.
+func (c *cross) height(o []fyne.CanvasObject) float32 {
+	high := func(i int) float32 { return o[i].MinSize().Height }
+	side := c.side(o)
+	switch need := crossNeed(o); {
+	case need <= side:
+		return high(0) + max(high(1), high(2)) + high(3) + high(4)
+	case need <= (c.width-12)/2:
+		return max(high(0), high(1)) + max(high(2), high(3)) + high(4)
+	default:
+		return high(0) + high(1) + high(2) + high(3) + high(4)
+	}
+}
+
+// side is how wide each figure is in the cross.
+func (c *cross) side(o []fyne.CanvasObject) float32 {
+	return (c.width - o[len(o)-1].MinSize().Width - 2*crossGap) / 2
+}
+
+// crossNeed is what the widest of the figures needs.
+func crossNeed(o []fyne.CanvasObject) (need float32) {
 	for _, f := range o[:5] {
 		need = max(need, field.NeedOf(f))
 	}
+	return need
+}
+
+// lay puts the objects in their places.
+func (c *cross) lay(o []fyne.CanvasObject) {
+	width := c.width
+	picture := o[len(o)-1]
+	top, left, right, bottom, gap := o[0], o[1], o[2], o[3], o[4]
+	side, need := c.side(o), crossNeed(o)
 	place := func(f fyne.CanvasObject, x, y, w float32) float32 {
-		f.Resize(fyne.NewSize(w, f.Size().Height))
-		f.Resize(fyne.NewSize(w, f.MinSize().Height))
-		f.Move(fyne.NewPos(x, y))
-		return y + f.Size().Height
+		high := field.HighAt(f, w)
+		field.Put(f, fyne.NewPos(x, y), fyne.NewSize(w, high))
+		return y + high
 	}
 	if need > side {
 		picture.Resize(fyne.NewSize(0, 0))
-		y := float32(0)
+		y, low := float32(0), float32(0)
 		for i, f := range o[:5] {
 			if two := (width - 12) / 2; need <= two {
-				end := place(f, float32(i%2)*(two+12), y, two)
+				low = max(low, place(f, float32(i%2)*(two+12), y, two))
 				if i%2 == 1 || i == 4 {
-					y = end
+					y = low
 				}
 				continue
 			}
 			y = place(f, 0, y, width)
 		}
-		return y
+		return
 	}
 	middle := (width - side) / 2
 	y := place(top, middle, 0, side)
@@ -127,5 +151,5 @@ func (c *cross) lay(o []fyne.CanvasObject, width float32) float32 {
 	picture.Resize(fyne.NewSize(picture.MinSize().Width, end-y-label+8))
 	picture.Move(fyne.NewPos((width-picture.Size().Width)/2, y+label-4))
 	y = place(bottom, middle, end, side)
-	return place(gap, middle, y, side)
+	place(gap, middle, y, side)
 }
