@@ -69,8 +69,8 @@ func (b *Button) Named() string {
 	return b.words
 }
 
-// Write gives the button another icon, count and words.
-func (b *Button) Write(icon, count, words string) {
+// Letter gives the button another icon, count and words.
+func (b *Button) Letter(icon, count, words string) {
 	if b.icon != icon || b.count != count || b.words != words {
 		b.icon, b.count, b.words = icon, count, words
 		b.Refresh()

@@ -122,14 +122,14 @@ func (b *chipsBar) update(groups []group) {
 		}
 		c := b.chip(g.rule)
 		c.Severity = g.severity
-		c.Write(severityIcons[g.severity], strconv.Itoa(len(g.found)), say.Say(g.title))
+		c.Letter(severityIcons[g.severity], strconv.Itoa(len(g.found)), say.Say(g.title))
 		b.shown = append(b.shown, c)
 	}
 	if open == 0 {
 		c := b.chip(goodChip)
 		c.Kind = bar.Good
 		fronts, holes := b.panel.counted()
-		c.Write("good", "", say.Say(message.New("%v fronts, %v holes, %v rules: nothing found", fronts, holes, on)))
+		c.Letter("good", "", say.Say(message.New("%v fronts, %v holes, %v rules: nothing found", fronts, holes, on)))
 		b.shown = slices.Insert(b.shown, 0, c)
 	}
 	b.passes.Text = ""
@@ -173,7 +173,7 @@ func (b *chipsBar) choose() {
 	if p.Open() {
 		icon = "down"
 	}
-	b.arrow.Write(icon, "", "")
+	b.arrow.Letter(icon, "", "")
 	b.arrow.Choose(p.Open())
 }
 

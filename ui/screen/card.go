@@ -131,7 +131,7 @@ func (k *card) dress(by *painter, s drawing.Severity, size fyne.Size) {
 	_, edge := by.Palette.Severity(s)
 	k.ground.FillColor, k.ground.StrokeColor, k.ground.StrokeWidth, k.ground.CornerRadius = by.Palette.Sheet, edge, 1.5, 6
 	k.ground.Resize(size)
-	k.whole.Write("", "", by.say.Say(nameOf(pictureIn(k.lens.In))))
+	k.whole.Letter("", "", by.say.Say(nameOf(pictureIn(k.lens.In))))
 	x, head := size.Width-4, float32(0)
 	for _, b := range []*bar.Button{k.close, k.whole} {
 		least := b.MinSize()
