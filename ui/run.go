@@ -83,8 +83,8 @@ type Options struct {
 	Reports []Report
 	// Version is that of the program.
 	Version string
-	// Date is today's date as it is to be printed.
-	Date string
+	// Date gives the date and time as they are to be printed.
+	Date func() string
 	// Exit, where it is given, ends the program after its last window was left
 	// in good order, and where the system ends it. It is called in a goroutine of
 	// its own.

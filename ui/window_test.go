@@ -75,7 +75,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	a.Settings().SetTheme(th)
 	desk.HintsDone(a.Preferences()) // those of the first use were seen
 	d, pages := &disk{}, &[]printed{}
-	w := open(a, th, Options{Keeper: keeper(t, d), Open: path, Demo: path == "", Date: "2026-01-01", Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
+	w := open(a, th, Options{Keeper: keeper(t, d), Open: path, Demo: path == "", Date: func() string { return "2026-01-01" }, Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
 		*pages = append(*pages, printed{path, d})
 		return nil
 	}})

@@ -37,7 +37,7 @@ func runWindow(args []string, c console) int {
 	}
 	o := ui.Options{
 		Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles,
-		Demo: *demo, Version: version(), Date: c.now().Format("2006-01-02"),
+		Demo: *demo, Version: version(), Date: func() string { return c.printing().Format(printedTime) },
 	}
 	if len(rest) == 1 {
 		o.Open = rest[0]

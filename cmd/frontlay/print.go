@@ -67,7 +67,7 @@ const printMemory = 220 << 20
 
 // printJob writes the PDF of the parts that are asked for, or both of a job.
 func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
-	o.Date = c.printing().Format("2006-01-02 15:04")
+	o.Date = c.printing().Format(printedTime)
 	defer debug.SetMemoryLimit(debug.SetMemoryLimit(printMemory))
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
@@ -84,7 +84,7 @@ func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c 
 		fmt.Fprintln(c.err, err)
 		return exitFailed
 	}
-	if err := keepPaper(r.Plan, c); err != nil {
+	if err := keepPaper(r.Plan.Paper()); err != nil {
 		fmt.Fprintln(c.err, "What was printed could not be kept; its stamp will not tell which fronts have changed:", err)
 	}
 	warnOfErrors(r, c)

@@ -16,6 +16,10 @@ import (
 	"frontlay/model/store"
 )
 
+// printedTime is how the time stands on paper, as ISO 8601 writes it but for the
+// blank between.
+const printedTime = "2006-01-02 15:04"
+
 // printing is the time that stands on paper: now, or what SOURCE_DATE_EPOCH says in
 // seconds since 1970 (reproducible-builds.org), so that the same project gives the
 // same bytes again.
@@ -27,18 +31,20 @@ func (c console) printing() time.Time {
 }
 
 // papers are where the program keeps what it has printed.
-func papers(c console) (store.Papers, error) {
+func papers() (store.Papers, error) {
 	dir, err := keptIn()
-	return store.Papers{FS: store.OS{}, Dir: filepath.Join(dir, "papers"), Now: c.now()}, err
+	return store.Papers{FS: store.OS{}, Dir: filepath.Join(dir, "papers"), Now: time.Now()}, err
 }
 
 // keepPaper keeps what was printed, so that a stamp can tell later what changed.
-func keepPaper(p *plan.Plan, c console) error {
-	kept, err := papers(c)
+func keepPaper(paper plan.Paper) error {
+	if paper.Fronts == nil {
+		return nil
+	}
+	kept, err := papers()
 	if err != nil {
 		return err
 	}
-	paper := p.Paper()
 	data, err := json.Marshal(paper)
 	if err != nil {
 		return err
@@ -60,7 +66,7 @@ func checkStamp(stamp string, p *plan.Plan, say message.Language, c console) int
 		return exitFine
 	}
 	fmt.Fprintln(c.out, say.Say(message.New("Paper with the stamp %v does not fit this project as it is now; its stamp is %v.", asked, now.Plan)))
-	was, err := findPaper(asked, c)
+	was, err := findPaper(asked)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
 		fmt.Fprintln(c.out, say.Say(message.New("It was not printed by you on this computer: what has changed is not known. Print it again.")))
@@ -74,8 +80,8 @@ func checkStamp(stamp string, p *plan.Plan, say message.Language, c console) int
 	return exitFindings
 }
 
-func findPaper(stamp plan.Fingerprint, c console) (p plan.Paper, err error) {
-	kept, err := papers(c)
+func findPaper(stamp plan.Fingerprint) (p plan.Paper, err error) {
+	kept, err := papers()
 	if err != nil {
 		return p, err
 	}

@@ -42,8 +42,10 @@ func (windowPrinter) Print(ctx context.Context, j ui.PrintJob) error {
 	if err := pdfout.Write(&pdf, j.Document, pdfout.Options{Progress: progress}); err != nil {
 		return err
 	}
-	_, err := lp.Print(ctx, lp.Local, lp.Job{Printer: j.Printer, Title: j.Title, Copies: j.Copies, Paper: j.Paper, PDF: pdf.Bytes()})
-	return err
+	if _, err := lp.Print(ctx, lp.Local, lp.Job{Printer: j.Printer, Title: j.Title, Copies: j.Copies, Paper: j.Paper, PDF: pdf.Bytes()}); err != nil {
+		return err
+	}
+	return plain(keepPaper(j.Document.Paper))
 }
 
 // writeFiles writes files for machines and other programs into a folder, until the
@@ -71,5 +73,8 @@ func writePages(path string, doc sheet.Document, progress func(page, pages int) 
 	if err := pdfout.Write(&pdf, doc, pdfout.Options{Progress: progress}); err != nil {
 		return fmt.Errorf("%s: the PDF could not be made: %w", path, err)
 	}
-	return plain(saveBytes(path, pdf.Bytes()))
+	if err := saveBytes(path, pdf.Bytes()); err != nil {
+		return plain(err)
+	}
+	return plain(keepPaper(doc.Paper))
 }

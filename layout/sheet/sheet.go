@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -26,6 +27,9 @@ type Document struct {
 	Pages []Page
 	// Bookmarks name pages, in the order of pages.
 	Bookmarks []Bookmark
+	// Paper is what is kept when it is printed, to tell later what has changed; zero
+	// where the pages are of no plan.
+	Paper plan.Paper
 }
 
 // Bookmark names a page (its index in Pages) in the reader's outline. Level 0

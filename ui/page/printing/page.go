@@ -35,8 +35,8 @@ type System struct {
 	Printer Printer
 	// Known keeps what is known of printers; nil: nothing is.
 	Known KnownPrinters
-	// Date is today's date as it is to be printed.
-	Date string
+	// Date gives the date and time as they are to be printed; nil: none.
+	Date func() string
 }
 
 // Write writes finished pages as a PDF; it is called in the background and
@@ -122,7 +122,7 @@ func (p *Page) begin() {
 
 func laidOut(h Host, s System) *Page {
 	p := &Page{host: h, system: s, ask: h.Ask(), zoom: 1, outcome: output.New(h), choices: output.Choices{Host: h, Page: "print"}, title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
-	p.options = sheet.Options{Date: p.system.Date, Say: p.ask.Say()}
+	p.options = sheet.Options{Say: p.ask.Say()}
 	p.picture = screen.NewPage(&sheet.Page{}, p.options.Say, fyne.NewSize(200, 260))
 	for _, part := range sheet.Parts() {
 		p.parts.Add(p.partBox(part))
@@ -306,6 +306,9 @@ func (p *Page) document(template bool) sheet.Document {
 	}
 	if len(o.Parts) == 0 {
 		return sheet.Document{}
+	}
+	if p.system.Date != nil {
+		o.Date = p.system.Date()
 	}
 	r := p.host.Session().CommittedResult()
 	return sheet.Make(r.Plan, r.Findings, o)
