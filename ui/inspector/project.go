@@ -50,7 +50,19 @@ func (f projectForm) fill() {
 	f.boardDetails("boards.carcass")
 	f.boardDetails("boards.front")
 	f.sizes(whole, "boards.front.lipping")
+	f.titleBlock()
 	f.notes()
+}
+
+// titleBlock is what tells papers of this job from others.
+func (f projectForm) titleBlock() {
+	f.section(message.New("On every page"), false, func() string {
+		p := f.session.Project()
+		return strings.Join(slices.DeleteFunc([]string{p.Number, p.Revision}, func(s string) bool { return s == "" }), " | ")
+	})
+	for _, key := range []string{"number", "revision", "client", "drawn_by"} {
+		f.lineOf(model.Whole, key, func() string { return "" })
+	}
 }
 
 // holeRows tells whether runners stand on hole rows; where those are matters only then.
