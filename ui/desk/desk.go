@@ -45,7 +45,8 @@ type Desk struct {
 
 	host  Host
 	told  *told
-	under drawing.Subject // what the pointer is over
+	drawn drawing.SubjectKind // what the tool in the hand draws
+	under drawing.Subject     // what the pointer is over
 	tools *tools
 	panes *panes
 	pins  *pins
@@ -62,6 +63,7 @@ func New(h Host) *Desk {
 	d.Screen.OnTell = d.Refuse // a drawing tells only what can't be done
 	d.Screen.OnMenu = h.Menu
 	d.Screen.OnHover = d.hover
+	d.Screen.OnHold = d.held
 	d.Screen.OnKey = h.Key
 	d.Inspector = inspector.New(s, h.Say, d.Refuse)
 	d.Inspector.Remember(h.Preferences())

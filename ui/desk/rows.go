@@ -1,6 +1,7 @@
 package desk
 
 import (
+	"frontlay/layout/drawing"
 	"fyne.io/fyne/v2"
 
 	"frontlay/model/message"
@@ -13,22 +14,22 @@ import (
 func (d *Desk) DrawRows() []command.Command {
 	return []command.Command{
 		{Name: "select", Menu: "Draw", Words: "Select and drag", Button: command.Button{Icon: "select", Words: "Select", Group: command.Hand}, Key: fyne.Key1, Mod: command.Ctrl, Bare: "Esc",
-			Checked: inHand[tool.Idle](d),
+			Checked: inHand(d, tool.Idle{}),
 			Do: func() {
 				d.take(tool.Idle{}, message.New("Click or draw a frame to select, drag divisions and edges. Space and drag moves the picture, the wheel zooms."))
 			}},
 		{Name: "drawdivision", Menu: "Draw", Words: "Draw divisions", Button: command.Button{Icon: "division", Words: "Division", Group: command.Hand}, On: command.Nothing, Key: fyne.Key2, Mod: command.Ctrl,
-			Checked: inHand[tool.DrawDivision](d),
+			Checked: inHand(d, tool.DrawDivision{}),
 			Do: func() {
 				d.take(tool.DrawDivision{}, message.New("Click a front where its division is to be, or type the height below it and press Enter. Shift frees it, Esc ends drawing."))
 			}},
 		{Name: "drawpartition", Menu: "Draw", Words: "Draw partitions", Button: command.Button{Icon: "partition", Words: "Partition", Group: command.Hand}, On: command.Nothing, Key: fyne.Key3, Mod: command.Ctrl,
-			Checked: inHand[tool.DrawPartition](d),
+			Checked: inHand(d, tool.DrawPartition{}),
 			Do: func() {
 				d.take(tool.DrawPartition{}, message.New("Click into a bay where the partition is to be, or type the clear width at its left and press Enter. Shift frees it, Esc ends drawing."))
 			}},
 		{Name: "drawcabinet", Menu: "Draw", Words: "Draw a cabinet", Button: command.Button{Icon: "cabinet", Words: "Cabinet", Group: command.Hand}, On: command.Nothing, Key: fyne.Key4, Mod: command.Ctrl,
-			Checked: inHand[tool.DrawCabinet](d),
+			Checked: inHand(d, tool.DrawCabinet{}),
 			Do: func() {
 				d.take(tool.DrawCabinet{}, message.New("Click beside the run where the new cabinet's upper corner is to be, or type its width and press Enter."))
 			}},
@@ -39,10 +40,28 @@ func (d *Desk) DrawRows() []command.Command {
 }
 
 // inHand tells whether a kind of tool is in the hand.
-func inHand[T tool.Tool](d *Desk) func() bool {
-	return func() bool {
-		_, is := d.Screen.Hand().(T)
-		return is
+func inHand(d *Desk, t tool.Tool) func() bool {
+	return func() bool { return drawn(d.Screen.Hand()) == drawn(t) }
+}
+
+// drawn is what a tool draws; all that selects and drags draws nothing.
+func drawn(t tool.Tool) drawing.SubjectKind {
+	switch t.(type) {
+	case tool.DrawDivision:
+		return drawing.DivisionThing
+	case tool.DrawPartition:
+		return drawing.PartitionThing
+	case tool.DrawCabinet:
+		return drawing.CabinetThing
+	}
+	return drawing.Nothing
+}
+
+// held shows which tool is in the hand, where that is another.
+func (d *Desk) held() {
+	if now := drawn(d.Screen.Hand()); now != d.drawn {
+		d.drawn = now
+		d.host.Update()
 	}
 }
 

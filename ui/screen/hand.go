@@ -76,6 +76,9 @@ func (g *gestures) Hold(t tool.Tool) {
 	if _, now := t.(spacious); now != before && g.on.fitting {
 		g.on.repaint()
 	}
+	if g.on.OnHold != nil {
+		g.on.OnHold()
+	}
 }
 
 // Tell writes to the status line.

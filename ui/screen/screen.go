@@ -36,6 +36,8 @@ type Screen struct {
 	OnRune func(rune)
 	// Held tells which modifier keys are held; nil: what the driver says.
 	Held func() fyne.KeyModifier
+	// OnHold is told that another tool, or another state of one, is in the hand.
+	OnHold func()
 	// OnHover gets the thing under the pointer when it changes.
 	OnHover func(drawing.Subject)
 
