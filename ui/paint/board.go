@@ -90,8 +90,12 @@ func (p *Painter) groove(s part, b Box) {
 	}
 }
 
+// plinthIn is how far a plinth that stands back is drawn shorter at the ends of the
+// run, in units of the screen.
+const plinthIn = 4
+
 // plinth paints a plinth, which stands back under its cabinet: with the shade of
-// the cabinet over it.
+// the cabinet over it, and shorter than the run.
 func (p *Painter) plinth(m *drawing.Rectangle) {
 	b := p.Rect(m.Rect)
 	if b.Empty() || !p.Shown(b) {
@@ -100,6 +104,13 @@ func (p *Painter) plinth(m *drawing.Rectangle) {
 	if p.Palette.Flat {
 		p.Surface(b, p.Palette.Birch, p.Palette.Ink, 1)
 		return
+	}
+	left, right := p.stock.edges(p.drawing).ends(m)
+	if left {
+		b.X1 += plinthIn
+	}
+	if right {
+		b.X2 -= plinthIn
 	}
 	p.image(m.Tag, spec{part: plinth, wood: p.Carcass}, b)
 }

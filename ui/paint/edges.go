@@ -29,6 +29,7 @@ type edgesOf struct {
 	across   []gapOf         // between edges of xs
 	up       []gapOf         // between edges of ys
 	fronts   []*drawing.Rectangle
+	plinths  []*drawing.Rectangle
 	cabinets []*drawing.Rectangle // carcasses that fronts lie over or stand in
 }
 
@@ -60,6 +61,8 @@ func findEdges(d *drawing.Drawing) *edgesOf {
 		case isFront(r):
 			e.fronts = append(e.fronts, r)
 			byCabinet[r.Of.Place.Cabinet] = append(byCabinet[r.Of.Place.Cabinet], r)
+		case r.Meaning == drawing.Plinth:
+			e.plinths = append(e.plinths, r)
 		case r.Meaning == drawing.Carcass && (r.Of.Kind == drawing.CabinetThing || r.Of.Kind == drawing.BayThing):
 			e.cabinets = append(e.cabinets, r)
 		}
@@ -171,6 +174,17 @@ func (e *edgesOf) axes(v Lens, pixels float64) (x, y Axis) {
 		return NewAxis(at, Snap(at, list))
 	}
 	return snap(e.xs, e.across, v.X*pixels, 1), snap(e.ys, e.up, v.Y*pixels, -1)
+}
+
+// ends tells at which sides of a plinth no other one goes on.
+func (e *edgesOf) ends(m *drawing.Rectangle) (left, right bool) {
+	left, right = true, true
+	for _, o := range e.plinths {
+		if o != m && o.Rect.Grow(shadowReach).Overlaps(m.Rect) {
+			left, right = left && o.Rect.Min.X > m.Rect.Min.X, right && o.Rect.Max.X < m.Rect.Max.X
+		}
+	}
+	return left, right
 }
 
 // shadows are the places behind fronts and the narrow gaps around them, one for
