@@ -201,7 +201,7 @@ func (l *Lens) names(p *plan.Plan, f *plan.Front) {
 		if r = r.Intersect(l.Clip); !r.Empty() {
 			l.Drawing.Add(&drawing.Text{
 				Tag: drawing.Tag{Meaning: drawing.Label}, At: r.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5},
-				Size: smallLetters, Say: m, Short: short, Within: r.Grow(lensAround),
+				Size: smallLetters, Say: m, Short: short, Within: r,
 			})
 		}
 	}

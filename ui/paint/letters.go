@@ -144,7 +144,11 @@ func (p *Painter) Dimension(d *letter.Dimension, c color.NRGBA) {
 func (p *Painter) Written(w *letter.Written, m *Measures, skip func(*letter.Text) bool) {
 	for i := range w.Dimensions {
 		if d := &w.Dimensions[i]; !d.Inside {
-			p.Dimension(d, p.Palette.Soft)
+			c := p.Palette.Soft
+			if d.Of.Meaning == drawing.FindingMark {
+				c = p.Palette.TagPen(d.Of).Line
+			}
+			p.Dimension(d, c)
 		}
 	}
 	for _, s := range w.Leaders {
