@@ -11,7 +11,7 @@ import (
 var meaningNames = [...]string{
 	"carcass", "face", "niche", "panel", "hidden", "drawer", "bottom", "runner",
 	"hole", "cross", "centre", "dimension", "label", "cover",
-	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth", "tint",
+	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth", "tint", "overlay-band", "covered",
 }
 
 // String is the meaning's name, as dumps and file layers write it.

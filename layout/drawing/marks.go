@@ -46,6 +46,8 @@ const (
 	Note                         // a remark beside a name or a figure, which counts for less
 	Plinth                       // front of a plinth
 	Tint                         // behind what is selected
+	OverlayBand                  // the front lying on the edge of the carcass, seen through it
+	Covered                      // a front that covers its drawer bottom enough, as a sign at its lower edge
 )
 
 // SubjectKind names the kind of thing that a mark stands for.

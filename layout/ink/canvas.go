@@ -88,7 +88,7 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 		p.Width = 0.35
 	case drawing.NichePart, drawing.DrawerPart, drawing.RunnerPart, drawing.HoleEdge, drawing.Register, drawing.CheckBar:
 		p.Width = 0.25
-	case drawing.HoleCross, drawing.CoverBand:
+	case drawing.HoleCross, drawing.CoverBand, drawing.OverlayBand, drawing.Covered:
 		p.Width = 0.13
 	case drawing.CentreLine:
 		p.Width, p.Dash = 0.13, DashDot
@@ -112,7 +112,7 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 // fillFor gives the surface of a filled rectangle.
 func fillFor(m drawing.Meaning) Colour {
 	switch m {
-	case drawing.Carcass, drawing.Plinth:
+	case drawing.Carcass, drawing.Plinth, drawing.OverlayBand:
 		return grey(0.9)
 	case drawing.NichePart:
 		return grey(0.82)
@@ -122,7 +122,7 @@ func fillFor(m drawing.Meaning) Colour {
 		return grey(0.75)
 	case drawing.RunnerPart:
 		return grey(0.85)
-	case drawing.CoverBand:
+	case drawing.CoverBand, drawing.Covered:
 		return grey(0.93)
 	}
 	return white()

@@ -130,10 +130,10 @@ const (
 
 func weightOf(m drawing.Meaning) weight {
 	switch m {
-	case drawing.Grid, drawing.Grip, drawing.Frame:
+	case drawing.Grid, drawing.Grip, drawing.Frame, drawing.Covered:
 		return quiet
 	case drawing.Hidden, drawing.DrawerPart, drawing.RunnerPart, drawing.DrawerBottom, drawing.CentreLine,
-		drawing.CoverBand, drawing.FindingMark, drawing.Label, drawing.Note:
+		drawing.CoverBand, drawing.OverlayBand, drawing.FindingMark, drawing.Label, drawing.Note:
 		return faint
 	case drawing.HoleCross, drawing.HoleEdge:
 		return hole

@@ -3,6 +3,8 @@
 package view
 
 import (
+	"slices"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -23,6 +25,7 @@ type ElevationOptions struct {
 	Found      Found // marked where it is
 	Widths     bool  // of the topmost fronts too, for who has no window to ask
 	Locks      bool  // which fronts are locked at their heights
+	Covers     bool  // which fronts cover their drawer bottoms enough
 }
 
 // Elevation draws the run from the room, in the run frame.
@@ -39,9 +42,13 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 			c.Note, c.NoteShort = message.New("locked"), message.New("lkd.")
 		}
 	}
-	if o.SeeThrough {
-		for i := range p.Fronts {
-			addBehind(d, &p.Fronts[i])
+	for i := range p.Fronts {
+		f := &p.Fronts[i]
+		if o.SeeThrough {
+			addBehind(d, f)
+		}
+		if c := f.Drawer.Cover.Bottom; o.Covers && f.Fitted && c > 0 && c >= p.Project.FrontAt(f.Place).Cover {
+			d.Add(filled(drawing.Covered, of(drawing.DrawerThing, f.Place), below(f)))
 		}
 	}
 	for i := range p.Cabinets {
@@ -77,6 +84,12 @@ func of(kind drawing.SubjectKind, at model.Place) drawing.Subject {
 
 func rect(m drawing.Meaning, s drawing.Subject, r plane.Rect) *drawing.Rectangle {
 	return &drawing.Rectangle{Tag: drawing.Tag{Meaning: m, Of: s}, Rect: r}
+}
+
+func filled(m drawing.Meaning, s drawing.Subject, r plane.Rect) *drawing.Rectangle {
+	f := rect(m, s, r)
+	f.Filled = true
+	return f
 }
 
 // addCarcass draws a carcass, its plinth and what stands beside it. Edges that
@@ -261,12 +274,16 @@ func upright(s drawing.Subject, y1, y2, x length.Length, level int) *drawing.Dim
 	}
 }
 
-// addBehind draws what a front hides: drawer, runners, holes, and the cover of
-// the drawer bottom as a band with its figure. A shortfall is marked by the finding
+// addBehind draws what a front hides: the edges of the carcass that it lies on,
+// drawer, runners, holes, and the cover of the drawer bottom as bands below it, with
+// its figure, and beside it. A shortfall is marked by the finding
 // that tells of it.
 func addBehind(d *drawing.Drawing, f *plan.Front) {
 	for _, h := range f.HandleHoles {
 		addHole(d, drawing.Subject{}, h.At.Add(f.Face.Min), h.Diameter)
+	}
+	for _, r := range overCarcass(f) {
+		d.Add(filled(drawing.OverlayBand, drawing.Subject{}, r))
 	}
 	if !f.Fitted {
 		return
@@ -280,6 +297,9 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 		d.Add(&drawing.Line{Tag: body.Tag, Dashed: true, From: plane.Point{X: body.Rect.Min.X, Y: y}, To: plane.Point{X: body.Rect.Max.X, Y: y}})
 	}
 	d.Add(coverBand(f)...)
+	for _, r := range beside(f) {
+		d.Add(filled(drawing.CoverBand, s, r))
+	}
 	bottom := rect(drawing.DrawerBottom, s, f.Drawer.Bottom)
 	bottom.Filled = true
 	d.Add(bottom)
@@ -291,6 +311,36 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 	}
 }
 
+// overCarcass are the parts of a front that lie on the edges of the carcass around
+// its opening.
+func overCarcass(f *plan.Front) []plane.Rect {
+	if f.Kind == model.OpenNiche {
+		return nil
+	}
+	in := f.Face.Intersect(f.Opening)
+	return notEmpty(
+		plane.R(f.Face.Min.X, f.Face.Min.Y, in.Min.X, f.Face.Max.Y), plane.R(in.Max.X, f.Face.Min.Y, f.Face.Max.X, f.Face.Max.Y),
+		plane.R(in.Min.X, f.Face.Min.Y, in.Max.X, in.Min.Y), plane.R(in.Min.X, in.Max.Y, in.Max.X, f.Face.Max.Y),
+	)
+}
+
+func notEmpty(list ...plane.Rect) []plane.Rect {
+	return slices.DeleteFunc(list, plane.Rect.Empty)
+}
+
+// below is the part of a front below the underside of the drawer bottom.
+func below(f *plan.Front) plane.Rect {
+	return plane.R(f.Drawer.Bottom.Min.X, f.Face.Min.Y, f.Drawer.Bottom.Max.X, f.Drawer.Bottom.Min.Y)
+}
+
+// beside are the parts of a front at the sides of the drawer bottom, up to where it
+// lies on the carcass.
+func beside(f *plan.Front) []plane.Rect {
+	b, in := f.Drawer.Bottom, f.Face.Intersect(f.Opening)
+	low := max(in.Min.Y, b.Min.Y)
+	return notEmpty(plane.R(in.Min.X, low, b.Min.X, b.Max.Y), plane.R(b.Max.X, low, in.Max.X, b.Max.Y))
+}
+
 // coverBand is the strip of the front below the drawer bottom's underside.
 func coverBand(f *plan.Front) []drawing.Mark {
 	c := f.Drawer.Cover.Bottom
@@ -298,9 +348,7 @@ func coverBand(f *plan.Front) []drawing.Mark {
 		return nil
 	}
 	s := of(drawing.DrawerThing, f.Place)
-	band := rect(drawing.CoverBand, s, plane.R(f.Drawer.Bottom.Min.X, f.Face.Min.Y, f.Drawer.Bottom.Max.X, f.Drawer.Bottom.Min.Y))
-	band.Filled = true
-	return []drawing.Mark{band, &drawing.Text{
+	return []drawing.Mark{filled(drawing.CoverBand, s, below(f)), &drawing.Text{
 		Tag:    drawing.Tag{Meaning: drawing.CoverBand, Of: s},
 		At:     plane.Point{X: f.Face.Centre().X, Y: f.Drawer.Bottom.Max.Y},
 		Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters,

@@ -180,3 +180,33 @@ func TestHitOfFindings(t *testing.T) {
 		t.Fatal("no finding's mark lies over another front")
 	}
 }
+
+// In the plain elevation a sign tells of a cover that is enough, and only of that
+// one: of the three fronts the middle one is asked for 14.1 mm and has 14. Seen
+// through, a front shows where it lies on the carcass: 18 mm less the reveal of 1.5.
+func TestCoversAreTold(t *testing.T) {
+	p := solve(t, rule("cover-below")).Plan
+	told := map[int]bool{}
+	for _, m := range view.Elevation(p, view.ElevationOptions{Covers: true}).Marks {
+		if r, ok := m.(*drawing.Rectangle); ok && r.Meaning == drawing.Covered {
+			told[r.Of.Place.Front] = true
+		}
+	}
+	if len(told) != 2 || !told[0] || !told[2] {
+		t.Errorf("a sign at %v", told)
+	}
+	sides := 0
+	for _, m := range view.Elevation(p, view.ElevationOptions{SeeThrough: true}).Marks {
+		r, ok := m.(*drawing.Rectangle)
+		if !ok || r.Meaning != drawing.OverlayBand || r.Rect.Width() > r.Rect.Height() {
+			continue
+		}
+		sides++
+		if w := r.Rect.Width(); w != 16500*length.Micrometre {
+			t.Errorf("at %v the front lies %v on the carcass", r.Rect, w)
+		}
+	}
+	if sides != 6 {
+		t.Errorf("%d sides of three fronts lie on the carcass", sides)
+	}
+}

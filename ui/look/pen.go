@@ -39,6 +39,13 @@ func (p Palette) Pen(m drawing.Meaning) Pen {
 		return Pen{p.Soft, 0.8, color.NRGBA{}}
 	case drawing.CoverBand:
 		return Pen{p.Good, 0.8, p.Cover}
+	case drawing.OverlayBand:
+		if p.Flat { // its surface is that of the front
+			return Pen{p.Hidden, 0.6, p.Birch}
+		}
+		return Pen{color.NRGBA{}, 0, p.Birch}
+	case drawing.Covered:
+		return Pen{p.Good, 0, faded(p.Good, 0x70)}
 	case drawing.Tint:
 		return Pen{color.NRGBA{}, 0, p.AccentTint}
 	case drawing.FindingMark:

@@ -114,6 +114,9 @@ func (p *Painter) rectangle(m *drawing.Rectangle) {
 	case m.Meaning == drawing.Plinth && m.Filled:
 		p.plinth(m)
 		return
+	case m.Meaning == drawing.Covered:
+		p.covered(p.Rect(m.Rect), p.Palette.TagPen(m.Tag).Surface)
+		return
 	case p.Through && (m.Meaning == drawing.DrawerPart || m.Meaning == drawing.RunnerPart):
 		p.behind(m)
 		return
@@ -146,12 +149,51 @@ func (p *Painter) rectangle(m *drawing.Rectangle) {
 // behind paints what is seen through a front: the drawer, through which the holes
 // are seen, and its runner.
 func (p *Painter) behind(m *drawing.Rectangle) {
+	p.Surface(p.Rect(m.Rect), p.metal(m.Meaning), p.Palette.RunnerEdge, 1)
+}
+
+// metal is the colour of a runner, or of a drawer, which is thin.
+func (p *Painter) metal(m drawing.Meaning) color.NRGBA {
 	const thin = 0x38
-	surface := p.Palette.Runner
-	if m.Meaning == drawing.DrawerPart {
-		surface.A = thin
+	c := p.Palette.Runner
+	if m == drawing.DrawerPart {
+		c.A = thin
 	}
-	p.Surface(p.Rect(m.Rect), surface, p.Palette.RunnerEdge, 1)
+	return c
+}
+
+// Sample paints in a box how what is seen behind a front looks, for a legend.
+func (p *Painter) Sample(m drawing.Meaning, b Box) {
+	pen := p.Palette.Pen(m)
+	switch m {
+	case drawing.RunnerPart:
+		p.Surface(b, p.metal(m), p.Palette.RunnerEdge, 1)
+	case drawing.FindingMark:
+		s := stylus{Painter: p, severity: drawing.OfError, ink: p.Palette.Error, tint: p.Palette.ErrorTint, width: 2}
+		s.band(b, true)
+	case drawing.HoleEdge:
+		x, y, r := p.whole((b.X1+b.X2)/2), p.whole((b.Y1+b.Y2)/2), float32(dot)/2+1
+		p.Line(x-2*r, y, x+2*r, y, pen.Line, 1)
+		p.Line(x, y-2*r, x, y+2*r, pen.Line, 1)
+		s := stylus{Painter: p}
+		s.circleAt(x, y, r, pen.Line, pen.Width)
+	default:
+		p.Surface(b, pen.Surface, pen.Line, pen.Width)
+	}
+}
+
+// signHigh is how high the sign of a front is that covers its drawer bottom.
+const signHigh = 3
+
+// covered paints at the lower edge of a front that it covers its drawer bottom: a
+// quiet sign, left out where it would be all that is seen of the front, and where
+// colours tell nothing.
+func (p *Painter) covered(b Box, c color.NRGBA) {
+	if p.Palette.Flat || b.X2-b.X1 < leastGrained {
+		return
+	}
+	px := p.pixel()
+	p.fill(Box{b.X1, b.Y2 - signHigh, b.X2, b.Y2 - px}, c)
 }
 
 // dot is how large a hole that is too small for a ring is drawn. At less than

@@ -66,6 +66,7 @@ type Screen struct {
 	paper   *fynecanvas.Rectangle
 	picture *fyne.Container // the drawing and what is selected in it
 	overlay *fyne.Container // what the tool shows
+	legend  box             // what is seen behind the fronts; empty: it is not shown
 	corner  *corner
 	card    *card
 	strip   *strip
@@ -226,6 +227,10 @@ func (c *Screen) repaint() {
 	p.write()
 	p.scaleBar(c.corner.bar(p))
 	c.card.place(p)
+	c.legend = box{}
+	if _, wants := c.hand.(spacious); p.Through && !wants { // it would draw over it
+		c.legend = p.legend(c.card.pictured(), p.Rect(c.extent()))
+	}
 	if c.rulers {
 		p.rulersOver(rulerStep(p.say.Unit, c.view.Scale))
 	}
@@ -247,7 +252,7 @@ func (c *Screen) repaint() {
 // of the window stands there.
 func (c *Screen) Free(at fyne.Position, size fyne.Size) bool {
 	b := paint.BoxAt(at, size)
-	return !slices.ContainsFunc(c.written, func(t text) bool { return t.Overlaps(b) }) && !b.Overlaps(c.corner.room(c.painter())) && !b.Overlaps(c.strip.box())
+	return !slices.ContainsFunc(c.written, func(t text) bool { return t.Overlaps(b) }) && !b.Overlaps(c.corner.room(c.painter())) && !b.Overlaps(c.strip.box()) && !b.Overlaps(c.legend)
 }
 
 // fit shows all that there is to see, with its dimensions clear of what stands in
