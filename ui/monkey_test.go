@@ -27,7 +27,7 @@ import (
 // files, or end the window.
 var apart = map[string]bool{
 	"new": true, "open": true, "demo": true, "save": true, "saveas": true, "print": true, "quit": true,
-	"language": true, "sheets": true, "newsheet": true, "readsheet": true, "writesheet": true, "newwindow": true, "export": true,
+	"language": true, "sheets": true, "newsheet": true, "readsheet": true, "nextgroup": true, "lastgroup": true, "writesheet": true, "newwindow": true, "export": true,
 }
 
 // monkey works a window at random, by a seed.

@@ -17,7 +17,13 @@ func (c *Command) keyText() string {
 	if c.Mod&Shift != 0 {
 		s = append(s, "Shift")
 	}
-	if c.Key != "" {
+	switch c.Key {
+	case "":
+	case fyne.KeyPageDown:
+		s = append(s, "Page Down")
+	case fyne.KeyPageUp:
+		s = append(s, "Page Up")
+	default:
 		s = append(s, string(c.Key))
 	}
 	text := strings.Join(s, "+")
@@ -31,7 +37,7 @@ func (c *Command) keyText() string {
 }
 
 // keyNames are the keys that a keyboard of another language names otherwise.
-var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Up", "Down", "Left", "Right"}
+var keyNames = []string{"Ctrl", "Shift", "Enter", "Del", "Page Up", "Page Down", "Up", "Down", "Left", "Right"}
 
 // Keys names the keys of a command as the language's keyboards do; empty: it has
 // none.

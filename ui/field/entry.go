@@ -156,9 +156,10 @@ func (e *Entry) hover(on bool) {
 
 // Wheel steps by the wheel; it is false where the wheel is not the field's. Only the
 // field with the focus takes it: over any other a form scrolls, and no figure is
-// changed by who only wants to see what stands below.
+// changed by who only wants to see what stands below. An empty one holds no figure
+// that could be seen to change.
 func (e *Entry) Wheel(up bool) bool {
-	if !e.on || e.source.Step == nil {
+	if !e.on || e.source.Step == nil || e.Text == "" {
 		return false
 	}
 	if up {

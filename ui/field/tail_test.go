@@ -136,6 +136,12 @@ func TestTheWheelStepsOnlyTheFocus(t *testing.T) {
 	if n != [2]int{0, 1} || scroll.Offset.Y == 0 {
 		t.Errorf("over another field the wheel leads to %v, the column is at %v", n, scroll.Offset.Y)
 	}
+	scroll.ScrollToTop()
+	all[1].SetText("")
+	wheel(over(all[1]), -25)
+	if n != [2]int{0, 1} || scroll.Offset.Y == 0 {
+		t.Errorf("over an empty field the wheel leads to %v, the column is at %v", n, scroll.Offset.Y)
+	}
 }
 
 // A list opens with the keys on what is chosen, so that the down key leads to the

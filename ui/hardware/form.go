@@ -19,6 +19,7 @@ type form struct {
 	scroll  *container.Scroll
 	single  []*row // outside of grids
 	grids   []*grid
+	groups  []func() []*row // tables and blocks of fields, from the top
 	note    *note
 	updates []func()
 }
@@ -109,8 +110,9 @@ func (f *form) heading(text string) fyne.CanvasObject {
 
 // sheet are name, unit and source of the figures.
 func (f *form) sheet() fyne.CanvasObject {
-	name, unit := f.row(spec{path: "name"}).object, f.unit()
-	return field.Cells(name, unit, f.notes())
+	name, unit := f.row(spec{path: "name"}), f.unit()
+	f.groups = append(f.groups, func() []*row { return []*row{name} })
+	return field.Cells(name.object, unit, f.notes())
 }
 
 // subheading is the title of a list inside a group.

@@ -47,6 +47,7 @@ func (f *form) grid(title string, columns []column, count func(*picked) int, add
 	head := f.subheading(title, g.more)
 	g.object = field.Column(head, g.box, g.problem)
 	f.grids = append(f.grids, g)
+	f.groups = append(f.groups, func() []*row { return g.rows })
 	return g
 }
 

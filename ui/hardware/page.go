@@ -2,6 +2,7 @@ package hardware
 
 import (
 	"reflect"
+	"slices"
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
@@ -237,6 +238,27 @@ func (p *Page) goTo(f string) {
 
 // Begin goes to the first figure that is to be copied.
 func (p *Page) Begin() { p.goTo("side_clearance") }
+
+// NextGroup goes to the first figure of the next group that has one: the next table or
+// block of fields. It stays where there is none.
+func (p *Page) NextGroup() { p.goToGroup(1) }
+
+// LastGroup goes to the first figure of the group before.
+func (p *Page) LastGroup() { p.goToGroup(-1) }
+
+func (p *Page) goToGroup(by int) {
+	all := p.form.groups
+	has := func(r *row) bool { return p.about != nil && r.path == p.about.path && r.item == p.about.item }
+	at := slices.IndexFunc(all, func(of func() []*row) bool { return slices.ContainsFunc(of(), has) })
+	for at += by; at >= 0 && at < len(all); at += by {
+		if rows := all[at](); len(rows) > 0 {
+			if _, shown := rows[0].in(p.sheet); shown {
+				rows[0].focus()
+				return
+			}
+		}
+	}
+}
 
 // say is the language with the sheet's own unit.
 func (p *Page) say() message.Language {

@@ -124,6 +124,9 @@ func (r *row) source() field.Source {
 				if at, ok := r.in(k.sheet); ok {
 					size := at.Value.(*figure.Size)
 					v, _ := size.Get()
+					if v == 0 && r.usual != nil {
+						v = r.usual(k)
+					}
 					size.Set(v + length.Length(n)*tool.Step(p.sheet.Unit, false))
 				}
 			})
@@ -218,9 +221,12 @@ func (p *Page) judge(r *row, do func(*picked)) error {
 // rows are the fields of figures, each with its label, two side by side.
 func (f *form) rows(specs ...spec) fyne.CanvasObject {
 	var all []fyne.CanvasObject
+	var group []*row
 	for _, s := range specs {
-		all = append(all, f.row(s).object)
+		r := f.row(s)
+		all, group = append(all, r.object), append(group, r)
 	}
+	f.groups = append(f.groups, func() []*row { return group })
 	return field.Cells(all...)
 }
 

@@ -3,8 +3,10 @@ package hardware
 import (
 	"math/rand"
 	"reflect"
+	"slices"
 	"testing"
 
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
 )
@@ -68,5 +70,50 @@ func TestRandomWalk(t *testing.T) {
 		if steps < actions/10 {
 			t.Errorf("seed %d: only %d steps were made", seed, steps)
 		}
+	}
+}
+
+// Keys go from group to group, past those that hold no figure, and stay at the ends.
+func TestGroupsAreWalked(t *testing.T) {
+	s := sample(t)
+	s.Drawers[0].More, s.Stabiliser.Holes = nil, nil
+	p, w, _ := open(t, s)
+	p.Begin()
+	var forward, back []string
+	at := func() string { return p.about.path }
+	for was := ""; was != at(); {
+		was = at()
+		forward = append(forward, was)
+		if p.form.rowOf(was) == nil || w.Canvas().Focused() == nil {
+			t.Errorf("%s has not got the keys", was)
+		}
+		p.NextGroup()
+	}
+	for was := ""; was != at(); {
+		was = at()
+		back = append(back, was)
+		p.LastGroup()
+	}
+	want := []string{"side_clearance", "runner.lengths[].length", "runner.lengths[].screws[].back", "connector.inset", "drawers[].name",
+		"drawers[].back_top", "bottom.underside", "back.thickness", "stabiliser.from_width"}
+	if !slices.Equal(forward, want) {
+		t.Errorf("forward it goes to %q", forward)
+	}
+	slices.Reverse(back)
+	if !slices.Equal(back, append([]string{"name"}, want...)) {
+		t.Errorf("the way back is %q", back)
+	}
+}
+
+// A step of a figure that is left out begins at what holds in its place.
+func TestAStepBeginsAtWhatHolds(t *testing.T) {
+	s := sample(t)
+	s.Bottom.LeastWidth = 0
+	p, _, _ := open(t, s)
+	if err := p.field(t, "bottom.least_width").source().Step(-1); err != nil {
+		t.Fatal(err)
+	}
+	if got := p.Sheet().Bottom.LeastWidth; got != model.UsualLeastWidth-mm {
+		t.Errorf("a step down from nothing leads to %v", got)
 	}
 }

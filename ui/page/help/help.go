@@ -32,6 +32,7 @@ var drawingKeys = [][2]string{
 // fieldKeys are what forms and lists know besides.
 var fieldKeys = [][2]string{
 	{"Enter or Tab", "Take what is typed"},
+	{"Enter in a size of a new cabinet", "Take it; once more, begin with the cabinet"},
 	{"Up, Down in a size", "One step more or less"},
 	{"Esc in a field", "Give back what was; once more, go back to the drawing"},
 	{"Page Up, Page Down in a field", "Move the form"},

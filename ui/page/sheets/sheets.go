@@ -108,10 +108,14 @@ func (h *Page) text(s string, args ...any) string { return h.host.Ask().Text(s, 
 var acts = []struct {
 	name, words string
 	do          func(*Page)
+	keys        command.Chord
+	after       bool
 }{
-	{"newsheet", "New hardware sheet…", (*Page).create},
-	{"readsheet", "Read a hardware sheet…", (*Page).read},
-	{"writesheet", "Write the hardware sheet…", (*Page).write},
+	{"newsheet", "New hardware sheet…", (*Page).create, command.Chord{Key: fyne.KeyH, Mod: command.Ctrl | command.Shift}, true},
+	{"readsheet", "Read a hardware sheet…", (*Page).read, command.Chord{}, false},
+	{"writesheet", "Write the hardware sheet…", (*Page).write, command.Chord{}, false},
+	{"nextgroup", "Next group of figures", func(h *Page) { h.Form.NextGroup() }, command.Chord{Key: fyne.KeyPageDown, Mod: command.Ctrl}, true},
+	{"lastgroup", "Group of figures before", func(h *Page) { h.Form.LastGroup() }, command.Chord{Key: fyne.KeyPageUp, Mod: command.Ctrl}, false},
 }
 
 // Rows are the commands for hardware. show shows the page on the sheet that is used
@@ -119,8 +123,8 @@ var acts = []struct {
 func Rows(show func() *Page) []command.Command {
 	rows := []command.Command{{Name: "sheets", Menu: "Hardware", Words: "Hardware sheets…", Scope: command.Project, Leaves: true,
 		On: command.Bays | command.Cabinets, Bare: "F7", Do: func() { show() }}}
-	for i, a := range acts {
-		rows = append(rows, command.Command{Name: a.name, Menu: "Hardware", Words: a.words, Scope: command.Project, Leaves: true, After: i == 0, Do: func() { a.do(show()) }})
+	for _, a := range acts {
+		rows = append(rows, command.Command{Name: a.name, Menu: "Hardware", Words: a.words, Scope: command.Project, Leaves: true, Key: a.keys.Key, Mod: a.keys.Mod, After: a.after, Do: func() { a.do(show()) }})
 	}
 	return rows
 }

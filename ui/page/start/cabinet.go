@@ -66,6 +66,7 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	p.Cabinets[0].Name = ask.Text("Cabinet 1")
 	b.title = field.NewText(ask.Text("New cabinet"))
 	b.title.SetText(p.Title)
+	b.title.OnSubmitted = func(string) { field.CanvasOf(b.title).Focus(b.rows[0].Entry) }
 	b.Session = session.New(p, layout.Solve)
 	b.Screen = screen.New(b.Session, b.say)
 	b.Screen.OnTell = func(m message.Message) { b.told.SetText(b.say().Say(m)) }
@@ -170,6 +171,13 @@ func (b *Page) size(label, key string, steps length.Length) fyne.CanvasObject {
 			return b.Session.Do(edit.Set{At: at, Key: key, Value: get() + by})
 		},
 	}, func(m message.Message) string { return b.say().Say(m) })
+	r.Entry.OnSubmitted = func(string) { // once more: nothing is being typed
+		if r.Entry.Dirty() {
+			r.Entry.Take()
+		} else {
+			b.Begin()
+		}
+	}
 	b.rows = append(b.rows, r)
 	return r.Object
 }

@@ -6,6 +6,8 @@ import (
 	"strings"
 	"testing"
 
+	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
@@ -81,3 +83,38 @@ func TestAProjectBeginsWithATitle(t *testing.T) {
 		t.Errorf("without a title it is called %q", h.Begun.Title)
 	}
 }
+
+// Enter goes from the title to the width, takes what is typed there, and begins once
+// nothing is being typed.
+func TestEnterBegins(t *testing.T) {
+	w := pagetest.New(t)
+	begun := 0
+	b := New(beginner{w, &begun}, nil, nil)
+	w.Win.SetContent(b.Object)
+	w.LayOut()
+	c := w.Win.Canvas()
+	enter := func() { c.Focused().TypedKey(&fyne.KeyEvent{Name: fyne.KeyReturn}) }
+	c.Focus(b.title)
+	enter()
+	width := b.rows[0].Entry
+	if c.Focused() != fyne.Focusable(width) {
+		t.Fatalf("Enter in the title leads to %v", c.Focused())
+	}
+	test.Type(width, "850")
+	enter()
+	if got := b.Session.Project().Cabinets[0].Width; got != length.MM(850) || begun != 0 {
+		t.Errorf("the cabinet is %v wide, begun %d times", got, begun)
+	}
+	enter()
+	if begun != 1 {
+		t.Errorf("a second Enter began %d times", begun)
+	}
+}
+
+// beginner counts how often a project is begun.
+type beginner struct {
+	*pagetest.Host
+	begun *int
+}
+
+func (b beginner) Begin(*model.Project) { *b.begun++ }
