@@ -11,6 +11,7 @@ import (
 	"frontlay/ui/page/start"
 	"frontlay/ui/replay"
 	"frontlay/ui/screen"
+	"frontlay/ui/session"
 )
 
 // places writes where the widgets of a window are into a file, for scripts that
@@ -41,6 +42,7 @@ type report struct {
 	Title    string
 	Status   string
 	Findings []string
+	Selected []int  // the numbers of the fronts that are selected
 	Focused  string // the name of the place that has the focus of the keyboard
 	Places   map[string]replay.Spot
 }
@@ -53,6 +55,11 @@ func (p *places) write() {
 	r := report{Title: w.win.Title(), Status: status, Findings: []string{}, Places: map[string]replay.Spot{}}
 	for _, f := range w.session.Result().Findings {
 		r.Findings = append(r.Findings, w.Say().Say(f.What))
+	}
+	for _, at := range w.session.SelectedFronts() {
+		if f := session.FrontOf(w.session.Result().Plan, at); f != nil {
+			r.Selected = append(r.Selected, f.Number)
+		}
 	}
 	focused := w.win.Canvas().Focused()
 	at := func(name string, o fyne.CanvasObject) {

@@ -38,7 +38,7 @@ func (w *window) rows() [][]command.Command {
 		w.arranger.StackRows(),
 		w.desk.DrawRows(),
 		w.arranger.CabinetRows(),
-		sheets.Rows(func() *sheets.Page { return w.showSheets(sheets.Here(w, w.options.Keeper)) }),
+		sheets.Rows(func() *sheets.Page { return w.showSheets(sheets.Here(w, w.options.Keeper)) }, w.turnSheets),
 		w.desk.PictureRows(),
 		{{Name: "template", Menu: "View", Words: "Template of the front", On: command.Fronts, Bare: "F8", Do: func() { w.showPrinting(printing.Templates) },
 			Can: func() bool { return len(printing.Drilled(w.session)) > 0 }}},

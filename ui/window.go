@@ -208,6 +208,7 @@ func (w *window) leave() {
 func (w *window) showStart(figures *model.Project) {
 	p := start.New(w, figures, w.doors())
 	w.stage.showOver(p, w.ask.Text("Drawer fronts, planned and drilled right"), p.Object)
+	p.Focus()
 }
 
 // doors are the ways into work that is there already.
@@ -239,9 +240,21 @@ func (w *window) showSheets(p *sheets.Page) *sheets.Page {
 	return p
 }
 
+// turnSheets shows the page of hardware sheets, or the drawing again where that page
+// has been left.
+func (w *window) turnSheets() {
+	if _, there := w.stage.page.(*sheets.Page); there {
+		w.stage.showDesk()
+		return
+	}
+	w.showSheets(sheets.Here(w, w.options.Keeper))
+}
+
 // showPrinting shows the page for printing over the desk.
 func (w *window) showPrinting(page func(printing.Host, printing.System) *printing.Page) {
-	w.stage.showOver(reading{}, w.ask.Text("Templates, drawings and lists"), page(w, w.system()).Object)
+	p := page(w, w.system())
+	w.stage.showOver(reading{}, w.ask.Text("Templates, drawings and lists"), p.Object)
+	p.Focus()
 }
 
 // system is what the computer can do with pages.

@@ -139,6 +139,7 @@ type report struct {
 	Title    string
 	Status   string
 	Findings []string
+	Selected []int // numbers of fronts
 	Focused  string
 	Places   map[string]struct{ X, Y, Width, Height float64 }
 }

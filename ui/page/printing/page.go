@@ -154,6 +154,13 @@ func laidOut(h Host, s System) *Page {
 	return p
 }
 
+// Focus brings the keys to the button that most come for.
+func (p *Page) Focus() {
+	if c := field.CanvasOf(p.write); c != nil {
+		c.Focus(p.write)
+	}
+}
+
 // sets are the usual choices of parts.
 func (p *Page) sets() fyne.CanvasObject {
 	choose := func(want func(sheet.Part) bool) func() {

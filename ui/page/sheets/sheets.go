@@ -119,10 +119,11 @@ var acts = []struct {
 }
 
 // Rows are the commands for hardware. show shows the page on the sheet that is used
-// where the selection is; those that act on a sheet go there first.
-func Rows(show func() *Page) []command.Command {
+// where the selection is; those that act on a sheet go there first. turn shows it too,
+// or the drawing again.
+func Rows(show func() *Page, turn func()) []command.Command {
 	rows := []command.Command{{Name: "sheets", Menu: "Hardware", Words: "Hardware sheets…", Scope: command.Project, Leaves: true,
-		On: command.Bays | command.Cabinets, Bare: "F7", Do: func() { show() }}}
+		On: command.Bays | command.Cabinets, Bare: "F7", Do: turn}}
 	for _, a := range acts {
 		rows = append(rows, command.Command{Name: a.name, Menu: "Hardware", Words: a.words, Scope: command.Project, Leaves: true, Key: a.keys.Key, Mod: a.keys.Mod, After: a.after, Do: func() { a.do(show()) }})
 	}

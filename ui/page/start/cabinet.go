@@ -290,6 +290,13 @@ func (b *Page) Take() {
 	}
 }
 
+// Focus brings the keys to the first field.
+func (b *Page) Focus() {
+	if c := field.CanvasOf(b.title); c != nil {
+		c.Focus(b.title)
+	}
+}
+
 // Own runs a command on the new cabinet, where that is about it. Undo and zoom are
 // those of the new cabinet.
 func (b *Page) Own(c *command.Command) bool {
