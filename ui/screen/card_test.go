@@ -1,9 +1,13 @@
 package screen
 
 import (
+	"image/color"
 	"testing"
 
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/test"
+
+	"frontlay/ui/look"
 )
 
 // The card with the lens stands on the sheet, over neither the flag nor the place
@@ -67,4 +71,34 @@ func TestTheCardOfTheLens(t *testing.T) {
 			t.Errorf("the way to the whole view leads to %v and finding %d", c.Picture(), c.session.ChosenFinding())
 		}
 	}
+}
+
+// The lens draws its dimension in the colour of the severity: thin lines, and the
+// slanted strokes that end them.
+func TestTheLensMeasuresInTheColourOfItsSeverity(t *testing.T) {
+	st := newStage(t)
+	for _, mode := range []look.Mode{look.LightMode, look.DarkMode, look.ContrastMode} {
+		st.look(mode)
+		st.show(scene{project: flagged(t, "cover-below")}, manners(t)[0])
+		st.screen.session.ChooseFinding(0)
+		if st.screen.card.pictured().Empty() {
+			t.Fatal("no lens")
+		}
+		strokes := map[color.Color]int{}
+		for _, o := range st.screen.card.picture.Objects {
+			if l, ok := o.(*fynecanvas.Line); ok && slanted(l) {
+				strokes[l.StrokeColor]++
+			}
+		}
+		if p := look.Current(); strokes[p.Error] < 2 || strokes[p.Soft] > 0 {
+			t.Errorf("mode %d: %v", mode, strokes)
+		}
+	}
+}
+
+// slanted tells that a line is as wide as high and as short as the end of a
+// dimension.
+func slanted(l *fynecanvas.Line) bool {
+	dx, dy := l.Position2.X-l.Position1.X, l.Position2.Y-l.Position1.Y
+	return dx == -dy && dx > 0 && dx < 10
 }
