@@ -3,9 +3,11 @@ package ui
 import (
 	"encoding/json"
 	"os"
+	"reflect"
 	"time"
 
 	"fyne.io/fyne/v2"
+	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/page/sheets"
 	"frontlay/ui/page/start"
@@ -83,6 +85,7 @@ func (p *places) write() {
 		onScreen(w.desk.Screen, at, r.Places)
 		at("inspector", w.desk.Inspector.Object)
 		at("findings", w.desk.Findings.Object)
+		replay.Named(w.desk.Inspector.Object, "card ", at)
 		for c, b := range w.desk.Tools() {
 			at("button "+c.Name, b)
 		}
@@ -92,6 +95,7 @@ func (p *places) write() {
 	}
 	if top := w.win.Canvas().Overlays().Top(); top != nil {
 		replay.Named(top, "over ", at)
+		menuItems(top, func(label string, o fyne.CanvasObject) { at("over "+label, o) })
 	}
 	data, err := json.MarshalIndent(r, "", " ")
 	if err != nil || string(data) == p.last {
@@ -99,6 +103,24 @@ func (p *places) write() {
 	}
 	if os.WriteFile(p.path+".new", data, 0o600) == nil && os.Rename(p.path+".new", p.path) == nil {
 		p.last = string(data)
+	}
+}
+
+// menuItems visits the items of a menu that is open. Fyne 2.7.4 has no names for what
+// it puts a menu and its items into.
+func menuItems(top fyne.CanvasObject, visit func(label string, o fyne.CanvasObject)) {
+	in := reflect.Indirect(reflect.ValueOf(top))
+	if in.Kind() != reflect.Struct || !in.FieldByName("Content").IsValid() {
+		return
+	}
+	menu, ok := in.FieldByName("Content").Interface().(*widget.PopUpMenu)
+	if !ok {
+		return
+	}
+	for _, o := range menu.Items {
+		if of := reflect.Indirect(reflect.ValueOf(o)).FieldByName("Item"); of.IsValid() {
+			visit(of.Interface().(*fyne.MenuItem).Label, o)
+		}
 	}
 }
 

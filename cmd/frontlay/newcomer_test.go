@@ -153,19 +153,16 @@ func (n *newcomer) turnTo(field string) {
 		}
 	}
 	n.press(field)
-	if strings.HasSuffix(field, "name 1") {
-		n.focused(field)
-		n.press(field) // a double click: the whole word is to be replaced
-	}
 }
 
 // way is how a newcomer does what can be done by mouse and by keys.
 type way struct {
 	name   string
-	most   int                             // actions
-	choose func(n *newcomer, what string)  // brings the keys to a field or button; a button is pressed
-	front  func(n *newcomer, any ...int)   // selects one of some fronts, the first sooner than others
-	lead   func(n *newcomer, field string) // to the first figure of a group
+	most   int                                    // actions
+	choose func(n *newcomer, what string)         // brings the keys to a field or button; a button is pressed
+	front  func(n *newcomer, any ...int)          // selects one of some fronts, the first sooner than others
+	order  func(n *newcomer, c *order, front int) // orders something, of a front where it is more than 0
+	lead   func(n *newcomer, field string)        // to the first figure of a group
 }
 
 // TestANewcomersJob does the job of a person who has the program before them for
@@ -175,29 +172,13 @@ type way struct {
 // is mended; templates.
 func TestANewcomersJob(t *testing.T) {
 	needTools(t, "Xvfb", "openbox", "xdotool", "import", "mutool", "gcc")
+	shortcut := func(n *newcomer, c *order, _ int) { n.hit(c.key) }
+	press := func(n *newcomer, any ...int) { n.press(fmt.Sprintf("front %d", any[0])) }
+	group := func(n *newcomer, field string) { n.keysTo(field, "ctrl+Next") }
 	for _, w := range []way{
-		{
-			name: "mixed", most: mostActions,
-			choose: (*newcomer).press,
-			front:  func(n *newcomer, any ...int) { n.press(fmt.Sprintf("front %d", any[0])) },
-			lead:   func(n *newcomer, field string) { n.keysTo(field, "ctrl+Next") },
-		},
-		{
-			name: "keys", most: mostActions,
-			choose: func(n *newcomer, what string) {
-				if strings.HasPrefix(what, "field ") {
-					n.hit("slash")
-					n.enter(strings.TrimPrefix(what, "field "), "Return")
-					return
-				}
-				n.keysTo(what, "Tab")
-				if !strings.Contains(what, "field") {
-					n.hit("space")
-				}
-			},
-			front: (*newcomer).arrowsTo,
-			lead:  func(n *newcomer, field string) { n.keysTo(field, "ctrl+Next") },
-		},
+		{name: "mixed", most: mostActions, choose: (*newcomer).press, front: press, order: shortcut, lead: group},
+		{name: "keys", most: mostActions, choose: (*newcomer).walk, front: (*newcomer).arrowsTo, order: shortcut, lead: group},
+		{name: "mouse", most: mostActions, choose: (*newcomer).press, front: press, order: (*newcomer).pick, lead: (*newcomer).turnTo},
 	} {
 		t.Run(w.name, func(t *testing.T) {
 			t.Parallel()
@@ -213,78 +194,162 @@ func TestANewcomersJob(t *testing.T) {
 	}
 }
 
+// order is what can be ordered by a key, by a button or by the menu of a front.
+type order struct{ key, button, words string }
+
+var (
+	drawCabinet   = &order{"ctrl+4", "button drawcabinet", ""}
+	drawPartition = &order{"ctrl+3", "button drawpartition", ""}
+	makeNiche     = &order{"ctrl+shift+o", "", "Make it an open niche"}
+	graduate      = &order{"ctrl+g", "", "Graduate, taller downwards"}
+	divide        = &order{"ctrl+t", "", "Divide the front in two"}
+	equalise      = &order{"ctrl+e", "", "Equal heights"}
+	toDrawing     = &order{"F7", "page Back to the drawing", ""}
+	allBays       = &order{"Return", "over All bays", ""}
+	print         = &order{"ctrl+p", "button print", ""}
+	save          = &order{"Return", "over Save", ""}
+)
+
+// pick orders by the mouse: by the button, or by the menu of a front.
+func (n *newcomer) pick(c *order, front int) {
+	n.t.Helper()
+	if c.button != "" {
+		n.press(c.button)
+		return
+	}
+	what := fmt.Sprintf("front %d", front)
+	n.count("click %s with the right button", what)
+	n.point(n.centre(what))
+	n.x("click", "3")
+	n.press("over " + c.words)
+}
+
+// walk brings the keys to a field, or presses a button, by keys alone.
+func (n *newcomer) walk(what string) {
+	n.t.Helper()
+	if strings.HasPrefix(what, "field ") {
+		n.hit("slash")
+		n.enter(strings.TrimPrefix(what, "field "), "Return")
+		return
+	}
+	n.keysTo(what, "Tab")
+	if !strings.Contains(what, "field") {
+		n.hit("space")
+	}
+}
+
 // do does the job.
 func (n *newcomer) do(w way) {
 	n.t.Helper()
-	selected := func(any ...int) {
-		w.front(n, any...)
-		n.until(fmt.Sprintf("one of %v is selected", any), func(r report) bool {
-			return len(r.Selected) == 1 && slices.Contains(any, r.Selected[0])
-		})
+	mouse := w.name == "mouse"
+	of := func(c *order, any ...int) {
+		if !mouse { // the menu of a front selects it too
+			w.front(n, any...)
+			n.selected(any...)
+		}
+		w.order(n, c, any[0])
 	}
 	n.begin("cabinets")
 	w.choose(n, "page field 1")
 	n.focused("page field 1")
 	n.enter("600", "Return")
-	n.hit("Return")
+	if mouse {
+		n.press("page Begin with this cabinet")
+	} else {
+		n.hit("Return")
+	}
 	n.until("the desk is there", func(r report) bool { return r.has("button drawdivision") })
 	n.focused("screen")
-	n.hit("ctrl+4")
+	w.order(n, drawCabinet, 0)
 	n.enter("900", "Return")
 	n.until("there are two cabinets", func(r report) bool { return r.has("cabinet 2") })
 
 	n.begin("partition")
-	n.hit("ctrl+3")
-	n.hit("Return")
+	w.order(n, drawPartition, 0)
+	if mouse {
+		n.press("cabinet 2")
+		n.press("button select")
+	} else {
+		n.hit("Return")
+	}
 	n.until("there are three bays", func(r report) bool { return r.has("front 9") })
 
 	n.begin("niche")
-	selected(9)
-	n.hit("ctrl+shift+o")
-	n.until("it is a niche", func(r report) bool { return !r.has("field Drop") })
+	of(makeNiche, 9)
+	n.until("it is a niche", func(r report) bool { return slices.Equal(r.Selected, []int{9}) && !r.has("field Drop") })
 
 	n.begin("graduated")
-	selected(5, 4, 6)
-	n.hit("ctrl+g")
+	of(graduate, 5, 4, 6)
 	n.until("they are graduated", func(r report) bool { return r.Places["front 4"].Height > r.Places["front 6"].Height+10 })
 
 	n.begin("drawers")
-	selected(1)
-	n.hit("ctrl+t")
+	of(divide, 1)
 	n.until("there are four drawers", func(r report) bool { return r.has("front 10") })
-	n.hit("ctrl+e")
+	w.order(n, equalise, 1)
 	n.enter("240", "Return")
 	n.until("the lowest has its height", func(r report) bool { return r.Places["front 1"].Height > 1.3*r.Places["front 2"].Height })
 	n.shoot("newcomer cabinets")
 
 	n.begin("hardware")
-	n.hit("ctrl+shift+h")
+	if mouse {
+		n.pick(&order{words: "Hardware sheets…"}, 1)
+		n.press("page New…")
+	} else {
+		n.hit("ctrl+shift+h")
+	}
 	n.asks("Add to the project")
 	n.enter("bench", "Return")
 	n.hardware(func(field string) { w.lead(n, field) })
-	n.hit("F7")
+	w.order(n, toDrawing, 0)
 	n.asks("All bays")
-	n.hit("Return")
+	w.order(n, allBays, 0)
 	n.until("the desk is there", func(r report) bool { return r.has("button drawdivision") })
 
 	n.begin("cover")
-	selected(3, 2, 4)
+	w.front(n, 3, 2, 4)
+	n.selected(3, 2, 4)
 	w.choose(n, "field Drop")
 	n.focused("field Drop")
 	n.enter("-60", "Return")
 	n.until("the check finds the cover", uncovered)
 	n.t.Logf("found: %s", strings.Join(n.read().Findings, "; "))
-	n.hit("ctrl+i")
-	time.Sleep(400 * time.Millisecond)
-	n.shoot("newcomer cover")
-	n.hit("ctrl+h")
+	if mouse {
+		n.press(n.mend())
+	} else {
+		n.hit("ctrl+i")
+		time.Sleep(settled)
+		n.hit("ctrl+h")
+	}
 	n.until("it is mended", func(r report) bool { return !uncovered(r) })
 
 	n.begin("templates")
-	n.hit("ctrl+p")
+	w.order(n, print, 0)
 	w.choose(n, "page Write PDF…")
 	n.asks("Save")
-	n.hit("Return")
+	w.order(n, save, 0)
+}
+
+// selected waits until one of some fronts is selected.
+func (n *newcomer) selected(any ...int) {
+	n.t.Helper()
+	n.until(fmt.Sprintf("one of %v is selected", any), func(r report) bool {
+		return len(r.Selected) == 1 && slices.Contains(any, r.Selected[0])
+	})
+}
+
+// mend finds the button that mends.
+func (n *newcomer) mend() string {
+	n.t.Helper()
+	found := ""
+	n.until("the cover can be mended", func(r report) bool {
+		for name := range r.Places {
+			if strings.HasPrefix(name, "card Mend: Drop") {
+				found = name
+			}
+		}
+		return found != ""
+	})
+	return found
 }
 
 // keysTo presses a key until a thing has the keys.

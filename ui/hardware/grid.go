@@ -170,6 +170,7 @@ func (g *grid) entry(c column, i int) *row {
 	r := g.form.page.newRow(c.spec, i)
 	s := r.source()
 	s.Tell = g.tell
+	s.Figure = true // also a name in a table is replaced, not written on
 	if c.many != nil {
 		r.several(&s, c)
 	}

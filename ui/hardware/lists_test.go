@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
+	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/layout/drawing"
@@ -308,5 +309,21 @@ func TestTheTableChoosesTheLength(t *testing.T) {
 		if got := p.sheet.Runner.Lengths[i].Screws[0].Up; got != length.MM(int64(20+i)) {
 			t.Errorf("of length %d it is %v", i, got)
 		}
+	}
+}
+
+// A press on a name in a table selects it whole, as it does a figure beside it: what
+// is typed replaces the name that a new height begins with.
+func TestANameInATableIsReplaced(t *testing.T) {
+	p, w, _ := open(t, Blank(message.Language{}))
+	name := p.field(t, "drawers[].name").entry
+	w.Canvas().Focus(name)
+	at := fyne.PointEvent{Position: fyne.NewPos(name.Size().Width/2, 10)}
+	name.MouseDown(&desktop.MouseEvent{PointEvent: at, Button: desktop.MouseButtonPrimary})
+	name.MouseUp(&desktop.MouseEvent{PointEvent: at, Button: desktop.MouseButtonPrimary})
+	test.Tap(name)
+	name.TypedRune('x')
+	if name.Text != "x" {
+		t.Errorf("the name is %q", name.Text)
 	}
 }

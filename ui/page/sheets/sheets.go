@@ -123,7 +123,7 @@ var acts = []struct {
 // or the drawing again.
 func Rows(show func() *Page, turn func()) []command.Command {
 	rows := []command.Command{{Name: "sheets", Menu: "Hardware", Words: "Hardware sheets…", Scope: command.Project, Leaves: true,
-		On: command.Bays | command.Cabinets, Bare: "F7", Do: turn}}
+		On: command.Fronts | command.Bays | command.Cabinets, Bare: "F7", Do: turn}}
 	for _, a := range acts {
 		rows = append(rows, command.Command{Name: a.name, Menu: "Hardware", Words: a.words, Scope: command.Project, Leaves: true, Key: a.keys.Key, Mod: a.keys.Mod, After: a.after, Do: func() { a.do(show()) }})
 	}
