@@ -143,7 +143,12 @@ func board(r plane.Rect) []drawing.Mark {
 
 // name writes what a part is, where there is room for it.
 func name(text string, at plane.Point, a drawing.Anchor, within plane.Rect) *drawing.Text {
-	return &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: at, Anchor: a, Size: smallLetters, Say: message.New(text), Within: within}
+	return &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: at, Anchor: a, Size: smallLetters, Say: message.New(text), Short: shortNames[text], Within: within}
+}
+
+// shortNames are of parts of a drawer, where it is plain that they are.
+var shortNames = map[string]message.Message{
+	"drawer side": message.New("side"), "drawer back": message.New("rear"), "drawer bottom": message.New("bottom board"),
 }
 
 // pointed names a part from beside it, with a line that leads to it.

@@ -17,6 +17,7 @@ import (
 type column struct {
 	spec
 	head string
+	wide bool // it holds several sizes
 	// many takes several sizes that were typed into the field of an item; nil: it
 	// holds one.
 	many func(k *picked, i int, all []length.Length)
@@ -95,14 +96,14 @@ func (g *grid) build(n int) {
 	g.rows, g.stops, g.box.Objects = nil, nil, nil
 	g.tell(message.Message{})
 	if n > 0 {
-		heads := container.NewGridWithColumns(len(g.columns))
+		heads := container.New(weighted(g.columns))
 		for _, c := range g.columns {
 			heads.Add(field.NewSmall(p.text(c.head)))
 		}
 		g.box.Add(container.NewBorder(nil, nil, nil, narrow(field.Spacer(1)), heads))
 	}
 	for i := range n {
-		line := container.NewGridWithColumns(len(g.columns))
+		line := container.New(weighted(g.columns))
 		var made []*row
 		for at, c := range g.columns {
 			r := g.entry(c, i)
@@ -125,6 +126,40 @@ func (g *grid) build(n int) {
 	}
 	g.box.Refresh()
 	g.form.refresh()
+}
+
+// weighted lays the fields of a row beside each other; one that holds several sizes
+// is as wide as three others.
+type weighted []column
+
+func (w weighted) weight(i int) float32 {
+	if w[i].wide {
+		return 3
+	}
+	return 1
+}
+
+// Layout gives each its share of the width.
+func (w weighted) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	const gap = 4
+	sum := float32(0)
+	for i := range o {
+		sum += w.weight(i)
+	}
+	unit := (s.Width - gap*float32(len(o)-1)) / sum
+	x := float32(0)
+	for i, one := range o {
+		field.Put(one, fyne.NewPos(x, 0), fyne.NewSize(unit*w.weight(i), s.Height))
+		x += unit*w.weight(i) + gap
+	}
+}
+
+// MinSize is as high as the highest of them.
+func (w weighted) MinSize(o []fyne.CanvasObject) (m fyne.Size) {
+	for _, one := range o {
+		m.Width, m.Height = m.Width+one.MinSize().Width, max(m.Height, one.MinSize().Height)
+	}
+	return m
 }
 
 // keepFocus brings the keyboard from a field or button that is gone to the one in

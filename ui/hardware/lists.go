@@ -96,7 +96,7 @@ func (f *form) lengths() fyne.CanvasObject {
 			k.sheet.Runner.Lengths = was
 		}},
 		{head: "Load in kg", spec: spec{path: path + "load", none: "not given"}},
-		{head: "Screw holes", spec: spec{path: path + "screws", none: "none"}, many: setBacks, shown: func(k *picked, i int) string {
+		{head: "Screw holes", wide: true, spec: spec{path: path + "screws", none: "none"}, many: setBacks, shown: func(k *picked, i int) string {
 			if i >= len(k.sheet.Runner.Lengths) {
 				return ""
 			}
@@ -158,7 +158,7 @@ var usualScrew = model.ScrewHole{Back: 37 * length.Millimetre, Up: 10 * length.M
 func (f *form) drawers() fyne.CanvasObject {
 	p := f.page
 	g := f.grid("Heights", []column{
-		{head: "Name", spec: drawerTable[0]}, {head: "Top of side", spec: drawerTable[1]}, {head: "Holes", spec: drawerTable[2]},
+		{head: "Name", spec: drawerTable[0]}, {head: "Top of side", spec: drawerTable[1]}, {head: "Holes", wide: true, spec: drawerTable[2]},
 	}, func(k *picked) int { return len(k.sheet.Drawers) }, func(k *picked) {
 		next := Blank(p.say()).Drawers[0]
 		if k.drawer != nil {

@@ -141,9 +141,9 @@ func laidOut(h Host, s System) *Page {
 	}
 	turn := container.NewHBox(
 		fynelayout.NewSpacer(),
-		field.NewButton(p.ask.Text("Previous page"), func() { p.turn(-1) }),
+		field.NewButton(p.ask.Text("Previous"), func() { p.turn(-1) }),
 		p.title,
-		field.NewButton(p.ask.Text("Next page"), func() { p.turn(1) }),
+		field.NewButton(p.ask.Text("Next"), func() { p.turn(1) }),
 		field.NewButton("–", func() { p.enlarge(1 / 1.5) }),
 		field.NewButton("+", func() { p.enlarge(1.5) }),
 		fynelayout.NewSpacer(),
