@@ -21,6 +21,7 @@ const mostActions = 59
 // shortcut.
 type newcomer struct {
 	*desktop
+	name    string // of the way
 	part    string
 	parts   []string
 	actions map[string]int
@@ -120,7 +121,7 @@ func (n *newcomer) hardware(lead func(field string)) {
 			n.until(field+" has been left", func(r report) bool { return r.Focused != field })
 		}
 	}
-	n.shoot("newcomer hardware")
+	n.shoot(n.name + " hardware")
 }
 
 // seen tells that a field is in the column of fields, where it can be clicked.
@@ -182,7 +183,7 @@ func TestANewcomersJob(t *testing.T) {
 	} {
 		t.Run(w.name, func(t *testing.T) {
 			t.Parallel()
-			n := &newcomer{desktop: newDesktop(t), actions: map[string]int{}}
+			n := &newcomer{desktop: newDesktop(t), name: w.name, actions: map[string]int{}}
 			n.x("mousemove", "1365", "767") // out of the way
 			n.start()
 			n.do(w)
@@ -287,7 +288,7 @@ func (n *newcomer) do(w way) {
 	w.order(n, equalise, 1)
 	n.enter("240", "Return")
 	n.until("the lowest has its height", func(r report) bool { return r.Places["front 1"].Height > 1.3*r.Places["front 2"].Height })
-	n.shoot("newcomer cabinets")
+	n.shoot(n.name + " cabinets")
 
 	n.begin("hardware")
 	if w.mouse {
@@ -406,7 +407,7 @@ func (n *newcomer) check() {
 		return len(pdf) == 1 && strings.Contains(r.Status, ".pdf")
 	})
 	measureBars(n.t.(*testing.T), pdf[0])
-	n.shoot("newcomer templates")
+	n.shoot(n.name + " templates")
 	n.key("ctrl+s")
 	n.asks("Save")
 	n.key("ctrl+a")
