@@ -42,7 +42,7 @@ func (f cabinetForm) fill(at model.Place) {
 	if len(doc().Bays) == 1 {
 		bay := model.Place{Cabinet: at.Cabinet, Bay: 0, Front: -1}
 		f.section(message.New("Bay"), true, func() string { return f.sheetName(bay) })
-		one := bayForm{f.form}
+		one := bayForm(f)
 		one.hardware(bay)
 		one.divisionRule(bay, func() *model.Bay {
 			if b := f.session.Project().BayAt(bay); b != nil {

@@ -1,3 +1,6 @@
+// Package screen is the drawing on the screen as a widget: where its places lie on
+// the sheet, what the pointer and the keys do there, what is typed, and what stands
+// over it. Package paint makes the picture.
 package screen
 
 import (
