@@ -90,11 +90,13 @@ func (b *Button) Choose(on bool) {
 
 // Short leaves the words out where there is an icon or a count to tell the button by.
 func (b *Button) Short(on bool) {
-	if on = on && b.icon != ""; b.short != on {
+	if on = on && b.canBeShort(); b.short != on {
 		b.short = on
 		b.Refresh()
 	}
 }
+
+func (b *Button) canBeShort() bool { return b.icon != "" }
 
 // Able enables the button or disables it.
 func (b *Button) Able(on bool) {
@@ -181,7 +183,7 @@ func (b *Button) TypedRune(r rune) {
 }
 
 // MinSize is the size that the button has.
-func (b *Button) MinSize() fyne.Size { return fyne.NewSize(b.width(), b.height()) }
+func (b *Button) MinSize() fyne.Size { return fyne.NewSize(b.Width(b.short), b.height()) }
 
 func (b *Button) chip() bool { return b.Kind == Chip || b.Kind == Good }
 
@@ -208,20 +210,22 @@ func (b *Button) iconSize() float32 {
 
 // iconShown tells that the icon is seen: a part of a choice has it in the place of
 // its words.
-func (b *Button) iconShown() bool { return b.icon != "" && (b.Kind != Segment || b.short) }
+func (b *Button) iconShown(short bool) bool { return b.icon != "" && (b.Kind != Segment || short) }
 
 // between is the room between icon, count and words, and pad that at the ends.
 const between = 6
 
-func (b *Button) pad() float32 {
-	if b.short || b.words == "" && b.count == "" {
+func (b *Button) pad(short bool) float32 {
+	if short || b.words == "" && b.count == "" {
 		return 6
 	}
 	return 10
 }
 
-// width is that of the button with bold words, so that choosing it moves nothing.
-func (b *Button) width() float32 {
+// Width is that of the button with its words, or short without them where it can be,
+// as it is or would be; with bold words, so that choosing it moves nothing.
+func (b *Button) Width(short bool) float32 {
+	short = short && b.canBeShort()
 	w := float32(0)
 	add := func(part float32) {
 		if w > 0 {
@@ -229,16 +233,16 @@ func (b *Button) width() float32 {
 		}
 		w += part
 	}
-	if b.iconShown() {
+	if b.iconShown(short) {
 		add(b.iconSize())
 	}
 	if b.count != "" {
 		add(fyne.MeasureText(b.count, b.letters(), fyne.TextStyle{Bold: true}).Width)
 	}
-	if b.words != "" && !b.short {
+	if b.words != "" && !short {
 		add(fyne.MeasureText(b.words, b.letters(), fyne.TextStyle{Bold: !b.chip()}).Width)
 	}
-	return w + 2*b.pad()
+	return w + 2*b.pad(short)
 }
 
 // colours are what a button is painted with.
@@ -331,15 +335,15 @@ func (r *renderer) Refresh() {
 	r.colour()
 	r.Layout(r.b.Size())
 	for _, o := range r.Objects() {
-		o.Refresh()
+		fynecanvas.Refresh(o)
 	}
 }
 
 func (r *renderer) colour() {
 	b, c := r.b, r.b.colours()
 	r.ground.FillColor, r.ground.StrokeColor, r.ground.StrokeWidth, r.ground.CornerRadius = c.ground, c.edge, c.edgeWidth, c.radius
-	if r.icon.Hidden = !b.iconShown(); !r.icon.Hidden {
-		r.icon.Resource = look.Icon(b.icon, c.icon, c.over)
+	if r.icon.Hidden = !b.iconShown(b.short); !r.icon.Hidden {
+		look.SetIcon(r.icon, b.icon, c.icon, c.over)
 	}
 	r.count.Text, r.count.Color, r.count.TextSize = b.count, c.ink, b.letters()
 	r.words.Text, r.words.Color, r.words.TextSize, r.words.TextStyle.Bold = b.words, c.ink, b.letters(), c.bold
@@ -377,6 +381,6 @@ func (r *renderer) Layout(s fyne.Size) {
 		}
 	}
 	const thick = 2.5
-	r.under.Resize(fyne.NewSize(s.Width-2*b.pad(), thick))
-	r.under.Move(fyne.NewPos(b.pad(), s.Height-thick-1))
+	r.under.Resize(fyne.NewSize(s.Width-2*b.pad(b.short), thick))
+	r.under.Move(fyne.NewPos(b.pad(b.short), s.Height-thick-1))
 }

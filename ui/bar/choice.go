@@ -50,6 +50,15 @@ func (r *choiceRenderer) MinSize() fyne.Size {
 	return fyne.NewSize(w, Height())
 }
 
+// Width is that of the choice with the words of its parts, or short with their icons.
+func (c *Choice) Width(short bool) float32 {
+	w := float32(2 * inset)
+	for _, b := range c.Parts {
+		w += b.Width(short)
+	}
+	return w
+}
+
 func (r *choiceRenderer) Layout(s fyne.Size) {
 	r.frame.Resize(s)
 	x := float32(inset)

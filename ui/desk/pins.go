@@ -165,7 +165,7 @@ func (p *pins) show(h hint, on bool) {
 	c := look.Current()
 	one.ground.FillColor, one.dot.FillColor, one.dot.StrokeColor, one.dot.StrokeWidth = c.Guide, c.Guide, c.Sheet, 1
 	one.text.Text, one.text.TextSize, one.text.Color = p.desk.host.Say().Say(one.words), look.Secondary(), c.Sheet
-	one.sign.Resource = look.Icon(one.icon, c.Sheet, c.Guide)
+	look.SetIcon(one.sign, one.icon, c.Sheet, c.Guide)
 	const pad, dot = 6, 8
 	icon, text := look.IconSize()*0.8, one.text.MinSize()
 	size := fyne.NewSize(3*pad+icon+text.Width, max(icon, text.Height)+pad)

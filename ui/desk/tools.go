@@ -21,9 +21,9 @@ type tools struct {
 	file   *fynecanvas.Text // and its state
 	marks  []*fynecanvas.Rectangle
 
-	hand, sight, out []*bar.Button
-	name, state      string
-	form             int // how much is left out to make room
+	from        map[*bar.Button]int // the form from which on a button has no words
+	name, state string
+	form        int // how much is left out to make room
 }
 
 // kinds are how the buttons of each group look.
@@ -33,7 +33,7 @@ var kinds = map[command.Group]bar.Kind{
 }
 
 func newTools(h Host, t *command.Table, run func(*command.Command)) *tools {
-	b := &tools{of: map[*command.Command]*bar.Button{}, file: fynecanvas.NewText("", nil)}
+	b := &tools{of: map[*command.Command]*bar.Button{}, from: map[*bar.Button]int{}, file: fynecanvas.NewText("", nil)}
 	var groups [command.Beside + 1][]*bar.Button
 	for i := range t.Rows {
 		c := &t.Rows[i]
@@ -49,7 +49,11 @@ func newTools(h Host, t *command.Table, run func(*command.Command)) *tools {
 		b.of[c] = one
 		groups[c.Button.Group] = append(groups[c.Button.Group], one)
 	}
-	b.hand, b.sight, b.out = groups[command.Hand], groups[command.Sight], groups[command.Out]
+	for group, from := range map[command.Group]int{command.Hand: noWordsHand, command.Sight: noWordsSight, command.Out: noWordsOut, command.Pictures: noWordsViews} {
+		for _, one := range groups[group] {
+			b.from[one] = from
+		}
+	}
 	b.views = bar.NewChoice(groups[command.Pictures]...)
 	b.object = container.New(&toolsLayout{b})
 	add := func(buttons ...[]*bar.Button) {
@@ -64,14 +68,14 @@ func newTools(h Host, t *command.Table, run func(*command.Command)) *tools {
 		b.marks = append(b.marks, r)
 		b.object.Add(r)
 	}
-	add(b.hand)
+	add(groups[command.Hand])
 	line()
 	add(groups[command.Steps])
 	line()
 	b.object.Add(b.views)
-	add(b.sight, groups[command.Size])
+	add(groups[command.Sight], groups[command.Size])
 	b.object.Add(b.file)
-	add(groups[command.File], b.out, groups[command.Beside])
+	add(groups[command.File], groups[command.Out], groups[command.Beside])
 	b.colour()
 	return b
 }
@@ -116,29 +120,30 @@ const (
 	narrowest = noWordsViews
 )
 
+// leaves tells that a form leaves out the words of a button.
+func (b *tools) leaves(form int, one *bar.Button) bool {
+	from, can := b.from[one]
+	return can && form >= from
+}
+
 // take leaves out what a form leaves out.
 func (b *tools) take(form int) {
 	if b.form == form {
 		return
 	}
 	b.form = form
-	for _, one := range []struct {
-		of   []*bar.Button
-		from int
-	}{{b.hand, noWordsHand}, {b.sight, noWordsSight}, {b.out, noWordsOut}, {b.views.Parts, noWordsViews}} {
-		for _, button := range one.of {
-			button.Short(form >= one.from)
-		}
+	for one := range b.from {
+		one.Short(b.leaves(form, one))
 	}
 	b.views.Refresh()
 }
 
-// told is what stands before the button that saves.
-func (b *tools) told() string {
+// told is what stands in a form before the button that saves.
+func (b *tools) told(form int) string {
 	switch {
-	case b.form >= noState:
+	case form >= noState:
 		return ""
-	case b.form >= noFile || b.name == "":
+	case form >= noFile || b.name == "":
 		return b.state
 	default:
 		return b.name + " · " + b.state
@@ -164,21 +169,21 @@ func toolsHeight() float32 { return bar.Height() + 2*barAround }
 // Layout takes the fullest form that fits.
 func (l *toolsLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	b := l.tools
-	for form := whole; form <= narrowest; form++ {
-		b.take(form)
-		if left, right := l.widths(o); left+right <= s.Width {
-			break
-		}
+	form := whole
+	left, right := l.widths(o, form)
+	for form < narrowest && left+right > s.Width {
+		form++
+		left, right = l.widths(o, form)
 	}
-	b.file.Text = b.told()
+	b.take(form)
+	b.file.Text = b.told(form)
 	b.file.Refresh()
-	_, right := l.widths(o)
 	x := float32(barPad)
 	for _, one := range o {
 		if one == fyne.CanvasObject(b.file) {
 			x = s.Width - right
 		}
-		before, size, after := l.room(one)
+		before, size, after := l.room(one, form)
 		x += before
 		one.Resize(size)
 		one.Move(fyne.NewPos(x, (s.Height-size.Height)/2))
@@ -186,47 +191,37 @@ func (l *toolsLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	}
 }
 
-// room is what a part takes, and leaves free before and after it.
-func (l *toolsLayout) room(o fyne.CanvasObject) (before float32, size fyne.Size, after float32) {
-	switch o.(type) {
+// room is what a part takes in a form, and leaves free before and after it. It tries
+// nothing out: what changes while a size is asked for is painted again, and then the
+// size is asked for again, without end.
+func (l *toolsLayout) room(o fyne.CanvasObject, form int) (before float32, size fyne.Size, after float32) {
+	switch v := o.(type) {
 	case *fynecanvas.Rectangle:
 		return groupGap - barGap, fyne.NewSize(1, lineHigh), groupGap
 	case *bar.Choice:
-		return 0, o.MinSize(), groupGap
-	case *fynecanvas.Text:
-		return groupGap, fyne.MeasureText(l.tools.told(), look.Secondary(), fyne.TextStyle{}), groupGap
+		return 0, fyne.NewSize(v.Width(form >= noWordsViews), bar.Height()), groupGap
+	case *bar.Button:
+		return 0, fyne.NewSize(v.Width(l.tools.leaves(form, v)), bar.Height()), barGap
 	default:
-		return 0, o.MinSize(), barGap
+		return groupGap, fyne.MeasureText(l.tools.told(form), look.Secondary(), fyne.TextStyle{}), groupGap
 	}
 }
 
-// widths are those of what stands at the left and at the right.
-func (l *toolsLayout) widths(o []fyne.CanvasObject) (left, right float32) {
+// widths are those of what stands at the left and at the right in a form.
+func (l *toolsLayout) widths(o []fyne.CanvasObject, form int) (left, right float32) {
 	sum := &left
 	for _, one := range o {
 		if one == fyne.CanvasObject(l.tools.file) {
 			sum = &right
 		}
-		before, size, after := l.room(one)
+		before, size, after := l.room(one, form)
 		*sum += before + size.Width + after
 	}
 	return left + barPad, right + barPad - barGap
 }
 
-// MinSize is about that of the narrowest form, where every button is a square. It
-// must not try that form out: what changes while a size is asked for is painted
-// again, and then the size is asked for again, without end.
+// MinSize is that of the narrowest form.
 func (l *toolsLayout) MinSize(o []fyne.CanvasObject) fyne.Size {
-	wide := float32(2 * barPad)
-	for _, one := range o {
-		switch v := one.(type) {
-		case *fynecanvas.Rectangle:
-			wide += 2*groupGap + 1
-		case *bar.Choice:
-			wide += float32(len(v.Parts))*bar.Height() + groupGap
-		case *bar.Button:
-			wide += bar.Height() + barGap
-		}
-	}
-	return fyne.NewSize(wide, toolsHeight())
+	left, right := l.widths(o, narrowest)
+	return fyne.NewSize(left+right, toolsHeight())
 }

@@ -182,11 +182,10 @@ func (b *chipsBar) colour() {
 	p := look.Current()
 	b.line.FillColor, b.head.Color, b.passes.Color = p.Line, p.Ink, p.Soft
 	b.head.TextSize, b.passes.TextSize = look.Text(), look.Secondary()
-	b.sign.Resource = look.Icon("good", p.Good, p.OnSign)
+	look.SetIcon(b.sign, "good", p.Good, p.OnSign)
 	b.line.Refresh()
 	b.head.Refresh()
 	b.passes.Refresh()
-	b.sign.Refresh()
 }
 
 // chipsLayout is one row: where it is too narrow the chips are a sign and a count,
@@ -219,29 +218,33 @@ func (l *chipsLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 		passes = sign + chipGap/2 + b.passes.MinSize().Width + chipGap
 	}
 	room := s.Width - 2*barPad - arrow.Width
-	chips := func() float32 {
-		w := float32(0)
-		for _, c := range b.shown {
-			w += c.MinSize().Width + chipGap
-		}
-		return w
-	}
+	short := make([]bool, len(b.shown))
+	chips := float32(0)
 	for _, c := range b.shown {
-		c.Short(false)
+		chips += c.Width(false) + chipGap
 	}
 	told := room * toldPart
-	narrow := func() bool { return head+chips()+passes+told > room }
-	for i := len(b.shown) - 1; i > 0 && narrow(); i-- {
-		b.shown[i].Short(b.shown[i].Kind == bar.Chip)
+	narrow := func() bool { return head+chips+passes+told > room }
+	shorten := func(i int) {
+		if c := b.shown[i]; c.Kind == bar.Chip && narrow() {
+			short[i] = true
+			chips += c.Width(true) - c.Width(false)
+		}
+	}
+	for i := len(b.shown) - 1; i > 0; i-- {
+		shorten(i)
 	}
 	if narrow() { // the worst keeps its words longest
 		passes = 0
 	}
-	if narrow() && len(b.shown) > 0 {
-		b.shown[0].Short(b.shown[0].Kind == bar.Chip)
+	if len(b.shown) > 0 {
+		shorten(0)
 	}
-	if head+chips()+told > room {
+	if head+chips+told > room {
 		head = 0
+	}
+	for i, c := range b.shown {
+		c.Short(short[i])
 	}
 	put := func(o fyne.CanvasObject, x, w, h float32) {
 		o.Resize(fyne.NewSize(w, h))

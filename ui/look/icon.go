@@ -6,6 +6,7 @@ import (
 	"image/color"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/assets"
 )
@@ -23,8 +24,22 @@ func Icon(name string, line, over color.NRGBA) fyne.Resource {
 	}
 	svg = bytes.ReplaceAll(svg, []byte("currentColor"), []byte(hex(line)))
 	svg = bytes.ReplaceAll(svg, []byte("white"), []byte(hex(over)))
-	// Fyne keeps what it has painted by the name.
-	return fyne.NewStaticResource(name+hex(line)+hex(over)+".svg", svg)
+	return fyne.NewStaticResource(iconName(name, line, over), svg)
+}
+
+// SetIcon gives a picture the line icon of a name, and paints it where it was another
+// one: Fyne reads the icon's drawing anew for every refresh.
+func SetIcon(i *fynecanvas.Image, name string, line, over color.NRGBA) {
+	if was := i.Resource; was != nil && was.Name() == iconName(name, line, over) {
+		return
+	}
+	i.Resource = Icon(name, line, over)
+	i.Refresh()
+}
+
+// iconName tells icons apart; Fyne keeps what it has painted by it.
+func iconName(name string, line, over color.NRGBA) string {
+	return name + hex(line) + hex(over) + ".svg"
 }
 
 func hex(c color.NRGBA) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
