@@ -79,7 +79,7 @@ func (p *Panel) showDetail() {
 // mends are buttons for the changes that mend a finding, the best first.
 func (p *Panel) mends() []fyne.CanvasObject {
 	var buttons []fyne.CanvasObject
-	for i, e := range p.offered(p.chosen) {
+	for i, e := range p.session.Offered(p.rows[p.chosen]) {
 		if i == len(p.detail.mend) {
 			p.detail.mend = append(p.detail.mend, field.NewButton("", nil))
 		}

@@ -222,8 +222,7 @@ func (l *list) fill(at widget.ListItemID, o fyne.CanvasObject) {
 	if sign.Hidden = !head; head {
 		p := look.Current()
 		_, ink := p.Severity(e.group.severity)
-		sign.Resource = look.Icon(severityIcons[e.group.severity], ink, p.OnSign)
-		sign.Refresh()
+		look.SetIcon(sign, severityIcons[e.group.severity], ink, p.OnSign)
 	}
 	if t := l.text(e); text.Text != t || text.TextStyle.Bold != head {
 		text.TextStyle.Bold = head
@@ -232,7 +231,7 @@ func (l *list) fill(at widget.ListItemID, o fyne.CanvasObject) {
 	fix.Hidden = true
 	mendable := l.panel.mendable(e)
 	if mendable && l.panel.Open() && !l.panel.session.InGesture() {
-		if all := l.panel.offered(e.found); len(all) > 0 {
+		if all := l.panel.session.Offered(l.panel.rows[e.found]); len(all) > 0 {
 			fix.Hidden = false
 			fix.write(l.panel.mendWords(e.found, all[0], mendRoom(l.width)), func() { l.panel.do(all[0]) })
 		}

@@ -11,7 +11,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/view"
@@ -54,7 +53,6 @@ type Panel struct {
 	quiet   bool
 	answers []fyne.Focusable // what the detail can be told, in its order
 	told    told
-	fixes   map[int][]edit.Edit // that are known of rows
 }
 
 // New makes the panel of a session.
@@ -88,11 +86,14 @@ type overLayout struct{}
 // it stays from its edges, in units of the screen.
 const listPart, listInset = 0.4, 4
 
-// Layout places both.
+// Layout places both, the list where it is open: its rows are measured then.
 func (overLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	high := barHeight()
 	o[1].Move(fyne.NewPos(0, s.Height-high))
 	o[1].Resize(fyne.NewSize(s.Width, high))
+	if !o[0].Visible() {
+		return
+	}
 	part := (s.Height - high) * listPart
 	o[0].Move(fyne.NewPos(listInset, s.Height-high-listInset-part))
 	o[0].Resize(fyne.NewSize(s.Width-2*listInset, part))
@@ -130,6 +131,7 @@ func (p *Panel) Turn() {
 		return
 	}
 	p.sheet.Show()
+	p.Object.Refresh() // gives it its place
 	p.Update()
 	if c := field.CanvasOf(p.bar.object); c != nil && p.list.Visible() {
 		c.Focus(p.list)
@@ -176,17 +178,19 @@ func (p *Panel) Update() {
 	rows := p.session.Result().Findings
 	was := p.chosen
 	other := (len(p.rows) == 0) != (len(rows) == 0) // what is said where none is chosen
-	p.rows, p.chosen, p.fixes = rows, p.session.ChosenFinding(), map[int][]edit.Edit{}
+	p.rows, p.chosen = rows, p.session.ChosenFinding()
 	groups := grouped(rows)
 	p.list.take(groups)
 	p.colour()
 	p.bar.update(groups)
 	p.showNothing()
-	if !p.session.InGesture() { // heights are too much for each move
-		p.list.measure()
-	}
-	if p.Open() && p.list.Visible() {
-		p.list.Refresh()
+	if p.Open() {
+		if !p.session.InGesture() { // heights are too much for each move
+			p.list.measure()
+		}
+		if p.list.Visible() {
+			p.list.Refresh()
+		}
 	}
 	p.mark()
 	lost := was >= 0 && p.chosen < 0
@@ -221,17 +225,6 @@ func Sign(f *check.Finding) (string, message.Message, color.NRGBA) {
 		return sign, message.New("accepted"), ink
 	}
 	return sign, f.Severity.Word(), ink
-}
-
-// offered are the changes that mend a finding, the best first. They are tried out,
-// and kept until the document changes.
-func (p *Panel) offered(i int) []edit.Edit {
-	all, known := p.fixes[i]
-	if !known {
-		all = layout.Offered(p.session.Committed(), p.session.CommittedResult(), p.rows[i])
-		p.fixes[i] = all
-	}
-	return all
 }
 
 // showNothing tells in the place of an empty list what was looked at.
@@ -347,7 +340,7 @@ func (p *Panel) Fix() bool {
 	if p.chosen < 0 || p.chosen >= len(p.rows) {
 		return false
 	}
-	fixes := p.offered(p.chosen)
+	fixes := p.session.Offered(p.rows[p.chosen])
 	if len(fixes) == 0 {
 		return false
 	}

@@ -10,7 +10,6 @@ import (
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/view"
@@ -157,7 +156,7 @@ func (c *cards) tell(one *card, f check.Finding, several, open bool) {
 	}
 	one.back.FillColor, one.bar.FillColor = tint, ink
 	one.back.StrokeColor, one.back.StrokeWidth = palette.Line, 1
-	one.sign.Resource = look.Icon(name, ink, palette.OnSign)
+	look.SetIcon(one.sign, name, ink, palette.OnSign)
 	one.mend.Fill(fill, on)
 	what := say.Sentence(f.What)
 	if several {
@@ -191,7 +190,7 @@ func (c *cards) fixes(one *card, f check.Finding, open bool) {
 	p := c.panel
 	var all []edit.Edit
 	if open && f.Accepted == "" {
-		all = layout.Offered(p.session.Committed(), p.session.CommittedResult(), f)
+		all = p.session.Offered(f)
 	}
 	show(one.mend, len(all) > 0)
 	show(one.more, len(all) > 1)

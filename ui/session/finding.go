@@ -1,9 +1,11 @@
 package session
 
 import (
+	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/model"
+	"frontlay/model/edit"
 )
 
 // chosen names a finding while the document changes: the nth of its rule at its
@@ -51,6 +53,29 @@ func (s *Session) ChosenFinding() int {
 }
 
 func (c *chosen) names(f *check.Finding) bool { return f.Rule == c.rule && f.Place == c.place }
+
+// finding tells findings of one result apart.
+type finding struct {
+	rule  string
+	place model.Place
+	what  string
+}
+
+// Offered are the changes that mend a finding of CommittedResult, the best first. Each
+// is tried out on the whole document, once until that changes; that is still too much
+// for every move of a gesture.
+func (s *Session) Offered(f check.Finding) []edit.Edit {
+	of := finding{f.Rule, f.Place, f.What.String()}
+	all, known := s.offered[of]
+	if !known {
+		all = layout.Offered(s.Committed(), s.result, f)
+		if s.offered == nil {
+			s.offered = map[finding][]edit.Edit{}
+		}
+		s.offered[of] = all
+	}
+	return all
+}
 
 // leaveFinding chooses none where other things are selected than the chosen
 // finding is about.

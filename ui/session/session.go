@@ -44,7 +44,8 @@ type Session struct {
 	history *history.History[state]
 	result  layout.Result
 	gesture *gesture
-	chosen  *chosen // nil: no finding is
+	chosen  *chosen                 // nil: no finding is
+	offered map[finding][]edit.Edit // what is known to mend findings of result
 	listen  []func(Change)
 }
 
@@ -115,11 +116,11 @@ func (s *Session) put(label message.Message, next *model.Project, known *layout.
 		return
 	}
 	sel := s.Selection()
-	if known != nil {
-		s.result = *known
-	} else {
-		s.result = s.solve(next)
+	if known == nil {
+		solved := s.solve(next)
+		known = &solved
 	}
+	s.result, s.offered = *known, nil
 	s.history.Do(label, state{next, existing(next, sel)})
 	s.tell(Document | Selected | Saved)
 }
@@ -193,7 +194,7 @@ func (s *Session) Go(done int) {
 }
 
 func (s *Session) moved() {
-	s.result = s.solve(s.Committed())
+	s.result, s.offered = s.solve(s.Committed()), nil
 	s.tell(Document | Selected | Saved)
 }
 
