@@ -47,6 +47,15 @@ func (pencil) figure(d Desk, p Pointer) bool {
 	return true
 }
 
+// pressed is a tool that draws after the button went down: over a figure, which is
+// typed where the button is let go, or else showing what it would draw.
+func (c pencil) pressed(d Desk, p Pointer, t Tool) Tool {
+	if c.figure(d, p) {
+		return held{press: p, then: t}
+	}
+	return t.Move(d, p)
+}
+
 // proposal is the field in which the size of what is proposed is typed. Enter
 // draws it, with what follows.
 func proposal(d Desk, size length.Length, edited func(length.Length) edit.Edit, show func(length.Length), drawn func()) Field {

@@ -129,12 +129,7 @@ func (t DrawCabinet) draw(d Desk) Tool {
 }
 
 // Press shows the cabinet that would be drawn.
-func (t DrawCabinet) Press(d Desk, p Pointer) Tool {
-	if t.figure(d, p) {
-		return held{press: p, then: t}
-	}
-	return t.Move(d, p)
-}
+func (t DrawCabinet) Press(d Desk, p Pointer) Tool { return t.pressed(d, p, t) }
 
 // Move shows the cabinet at the pointer.
 func (t DrawCabinet) Move(d Desk, p Pointer) Tool {

@@ -83,21 +83,20 @@ func (t DrawDivision) show(d Desk) Tool {
 // draw draws the division and selects the new front above it.
 func (t DrawDivision) draw(d Desk) Tool {
 	if do(d, t.edit(d)) {
-		above := t.at
-		above.Front++
-		d.Session().Select(session.Front(above))
+		t.drawn(d)
 		t.on = false
 	}
 	return t
 }
 
-// Press does nothing yet: the division is drawn where the button is let go.
-func (t DrawDivision) Press(d Desk, p Pointer) Tool {
-	if t.figure(d, p) {
-		return held{press: p, then: t}
-	}
-	return t.Move(d, p)
+func (t DrawDivision) drawn(d Desk) {
+	above := t.at
+	above.Front++
+	d.Session().Select(session.Front(above))
 }
+
+// Press does nothing yet: the division is drawn where the button is let go.
+func (t DrawDivision) Press(d Desk, p Pointer) Tool { return t.pressed(d, p, t) }
 
 // Move shows the line at the pointer.
 func (t DrawDivision) Move(d Desk, p Pointer) Tool {
@@ -195,9 +194,7 @@ func (t DrawDivision) Field(d Desk) (Field, bool) {
 		func(v length.Length) edit.Edit { return with(v).edit(d) },
 		func(v length.Length) { d.Hold(with(v).show(d)) },
 		func() {
-			above := t.at
-			above.Front++
-			d.Session().Select(session.Front(above))
+			t.drawn(d)
 			d.Hold(DrawDivision{}.Propose(d))
 		})
 	below := f.Face

@@ -85,12 +85,7 @@ func (t DrawPartition) drawn(d Desk) {
 }
 
 // Press shows where the partition would be.
-func (t DrawPartition) Press(d Desk, p Pointer) Tool {
-	if t.figure(d, p) {
-		return held{press: p, then: t}
-	}
-	return t.Move(d, p)
-}
+func (t DrawPartition) Press(d Desk, p Pointer) Tool { return t.pressed(d, p, t) }
 
 // Move shows the partition at the pointer.
 func (t DrawPartition) Move(d Desk, p Pointer) Tool {
