@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/driver/desktop"
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
@@ -15,18 +14,18 @@ import (
 type Fold struct {
 	widget.BaseWidget
 	Ring
+	Hover
 	// OnFold is told after a press; nil: nobody asks.
 	OnFold func(open bool)
 	// Always tells the summary while the section is open, too.
 	Always bool
 
-	open    bool
-	hovered bool
-	title   *caption
-	brief   *caption // the summary
-	line    fynecanvas.Rectangle
-	arrow   [2]fynecanvas.Line
-	back    fynecanvas.Rectangle
+	open  bool
+	title *caption
+	brief *caption // the summary
+	line  fynecanvas.Rectangle
+	arrow [2]fynecanvas.Line
+	back  fynecanvas.Rectangle
 }
 
 // NewFold makes a head.
@@ -34,6 +33,7 @@ func NewFold(title string, open bool) *Fold {
 	f := &Fold{open: open, title: newCaption(title, false), brief: newCaption("", true)}
 	f.title.bold, f.title.tight = true, true
 	f.brief.ink, f.brief.tight = fynetheme.ColorNamePlaceHolder, true
+	f.Changed = f.Refresh
 	f.ExtendBaseWidget(f)
 	return f
 }
@@ -67,20 +67,6 @@ func (f *Fold) Tapped(*fyne.PointEvent) {
 	if f.OnFold != nil {
 		f.OnFold(f.open)
 	}
-}
-
-// MouseIn shows that it can be pressed.
-func (f *Fold) MouseIn(*desktop.MouseEvent) { f.hover(true) }
-
-// MouseMoved is of no interest.
-func (f *Fold) MouseMoved(*desktop.MouseEvent) {}
-
-// MouseOut ends what MouseIn began.
-func (f *Fold) MouseOut() { f.hover(false) }
-
-func (f *Fold) hover(on bool) {
-	f.hovered = on
-	f.Refresh()
 }
 
 // FocusGained shows the ring.
@@ -180,7 +166,7 @@ func (r *foldRenderer) Refresh() {
 func (r *foldRenderer) colour() {
 	r.line.FillColor = fynetheme.Color(fynetheme.ColorNameSeparator)
 	r.back.FillColor, r.back.CornerRadius = color.Transparent, 4
-	if r.hovered {
+	if r.Hovered() {
 		r.back.FillColor = fynetheme.Color(fynetheme.ColorNameHover)
 	}
 	for i := range r.arrow {

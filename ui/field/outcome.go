@@ -5,7 +5,6 @@ import (
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/driver/desktop"
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
@@ -16,21 +15,21 @@ import (
 type Outcome struct {
 	widget.BaseWidget
 	Ring
+	Hover
 	// How tells how the figure came about; nil, or an empty text: there is nothing to
 	// tell.
 	How func() string
 
-	get     func() string
-	bad     func() *Pill
-	pill    *Pill // what it is blamed for; nil: nothing
-	open    bool
-	hovered bool
-	label   *caption
-	figure  *caption
-	how     *caption
-	back    fynecanvas.Rectangle
-	blame   fynecanvas.Rectangle
-	sign    fynecanvas.Image
+	get    func() string
+	bad    func() *Pill
+	pill   *Pill // what it is blamed for; nil: nothing
+	open   bool
+	label  *caption
+	figure *caption
+	how    *caption
+	back   fynecanvas.Rectangle
+	blame  fynecanvas.Rectangle
+	sign   fynecanvas.Image
 }
 
 // Pill is how a figure stands out that is at fault: its colours, and a sign, so that
@@ -49,6 +48,7 @@ func NewOutcome(label string) *Outcome {
 	}
 	o.label.ink, o.how.ink = fynetheme.ColorNamePlaceHolder, fynetheme.ColorNamePlaceHolder
 	o.sign.FillMode = fynecanvas.ImageFillContain
+	o.Changed = o.Refresh
 	o.ExtendBaseWidget(o)
 	return o
 }
@@ -79,20 +79,6 @@ func (o *Outcome) Named() string { return o.label.full + " " + o.figure.full }
 func (o *Outcome) Tapped(*fyne.PointEvent) {
 	o.open = !o.open
 	o.Update()
-	o.Refresh()
-}
-
-// MouseIn shows that it can be pressed.
-func (o *Outcome) MouseIn(*desktop.MouseEvent) { o.hover(true) }
-
-// MouseMoved is of no interest.
-func (o *Outcome) MouseMoved(*desktop.MouseEvent) {}
-
-// MouseOut ends what MouseIn began.
-func (o *Outcome) MouseOut() { o.hover(false) }
-
-func (o *Outcome) hover(on bool) {
-	o.hovered = on
 	o.Refresh()
 }
 
@@ -200,7 +186,7 @@ func (r *outcomeRenderer) Refresh() {
 
 func (r *outcomeRenderer) colour() {
 	r.back.FillColor, r.back.CornerRadius = color.Transparent, 4
-	if r.hovered {
+	if r.Hovered() {
 		r.back.FillColor = fynetheme.Color(fynetheme.ColorNameHover)
 	}
 	r.figure.ink, r.figure.bold = "", r.pill != nil

@@ -16,15 +16,15 @@ import (
 type Words struct {
 	widget.BaseWidget
 	Ring
+	Hover
 	// OnTapped is what a press does; nil: it is only read.
 	OnTapped func()
 
-	self    fyne.Widget         // the words, or what embeds them
-	name    fyne.ThemeColorName // of the letters
-	fill    fyne.ThemeColorName // of the surface; empty: none but under the pointer
-	text    *caption
-	back    fynecanvas.Rectangle
-	hovered bool
+	self fyne.Widget         // the words, or what embeds them
+	name fyne.ThemeColorName // of the letters
+	fill fyne.ThemeColorName // of the surface; empty: none but under the pointer
+	text *caption
+	back fynecanvas.Rectangle
 }
 
 // NewWords makes words in quiet letters.
@@ -38,6 +38,7 @@ func NewWords(text string, tapped func()) *Words {
 // ExtendBaseWidget takes what embeds the words, or the words themselves.
 func (w *Words) ExtendBaseWidget(self fyne.Widget) {
 	w.self = self
+	w.Changed = w.Refresh
 	w.BaseWidget.ExtendBaseWidget(self)
 }
 
@@ -98,20 +99,6 @@ func (w *Words) Tapped(*fyne.PointEvent) {
 	if w.OnTapped != nil {
 		w.OnTapped()
 	}
-}
-
-// MouseIn shows that they can be pressed.
-func (w *Words) MouseIn(*desktop.MouseEvent) { w.hover(true) }
-
-// MouseMoved is of no interest.
-func (w *Words) MouseMoved(*desktop.MouseEvent) {}
-
-// MouseOut ends what MouseIn began.
-func (w *Words) MouseOut() { w.hover(false) }
-
-func (w *Words) hover(on bool) {
-	w.hovered = on
-	w.Refresh()
 }
 
 // Cursor is a hand.
@@ -197,7 +184,7 @@ func (r *wordsRenderer) colour() {
 	if r.fill != "" {
 		r.back.FillColor = fynetheme.Color(r.fill)
 	}
-	r.text.underlined = r.hovered && r.OnTapped != nil
+	r.text.underlined = r.Hovered() && r.OnTapped != nil
 }
 
 func (r *wordsRenderer) Objects() []fyne.CanvasObject {

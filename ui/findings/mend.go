@@ -5,10 +5,10 @@ import (
 
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
-	"fyne.io/fyne/v2/driver/desktop"
 	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/ui/field"
 	"frontlay/ui/look"
 )
 
@@ -16,13 +16,14 @@ import (
 // the focus: the keyboard has the list, from whose rows Enter leads to all changes.
 type mend struct {
 	widget.BaseWidget
-	words   string
-	tapped  func()
-	hovered bool
+	field.Hover
+	words  string
+	tapped func()
 }
 
 func newMend() *mend {
 	m := &mend{}
+	m.Changed = m.Refresh
 	m.ExtendBaseWidget(m)
 	return m
 }
@@ -35,20 +36,6 @@ func (m *mend) Tapped(*fyne.PointEvent) {
 	if m.tapped != nil {
 		m.tapped()
 	}
-}
-
-// MouseIn shows that it can be pressed.
-func (m *mend) MouseIn(*desktop.MouseEvent) { m.hover(true) }
-
-// MouseMoved is not of interest.
-func (m *mend) MouseMoved(*desktop.MouseEvent) {}
-
-// MouseOut ends what MouseIn began.
-func (m *mend) MouseOut() { m.hover(false) }
-
-func (m *mend) hover(on bool) {
-	m.hovered = on
-	m.Refresh()
 }
 
 // write gives it other words, and what they do.
@@ -93,7 +80,7 @@ func (r *mendRenderer) MinSize() fyne.Size {
 func (r *mendRenderer) Refresh() {
 	p := look.Current()
 	var ground color.Color = p.Field
-	if r.m.hovered {
+	if r.m.Hovered() {
 		ground = p.AccentTint
 	}
 	r.back.FillColor, r.back.StrokeColor = ground, p.FieldEdge
