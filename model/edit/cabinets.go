@@ -1,6 +1,8 @@
 package edit
 
 import (
+	"slices"
+
 	"fmt"
 	"strconv"
 	"strings"
@@ -153,19 +155,21 @@ func (e MoveCabinet) Label() message.Message { return message.New("Move a cabine
 
 // Apply makes the change.
 func (e MoveCabinet) Apply(p *model.Project) (*model.Project, error) {
-	c, cab, err := cabinet(p, e.At)
+	c, _, err := cabinet(p, e.At)
 	if err != nil {
 		return nil, err
 	}
 	if e.To < 0 || e.To >= len(c.Cabinets) {
 		return nil, message.New("The cabinet is at the end of the run already.")
 	}
-	moved := *cab
-	c.Cabinets = append(c.Cabinets[:e.At.Cabinet], c.Cabinets[e.At.Cabinet+1:]...)
-	c.Cabinets = append(c.Cabinets, model.Cabinet{})
-	copy(c.Cabinets[e.To+1:], c.Cabinets[e.To:])
-	c.Cabinets[e.To] = moved
+	c.Cabinets = reordered(c.Cabinets, e.At.Cabinet, e.To)
 	return c, nil
+}
+
+// reordered moves one of several to another place among them.
+func reordered[T any](all []T, from, to int) []T {
+	one := all[from]
+	return slices.Insert(slices.Delete(all, from, from+1), to, one)
 }
 
 // RenameCabinet gives a cabinet a name.

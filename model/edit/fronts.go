@@ -96,7 +96,7 @@ func (e ReorderFront) Label() message.Message {
 
 // Apply makes the change.
 func (e ReorderFront) Apply(p *model.Project) (*model.Project, error) {
-	c, f, err := front(p, e.At)
+	c, _, err := front(p, e.At)
 	if err != nil {
 		return nil, err
 	}
@@ -104,11 +104,7 @@ func (e ReorderFront) Apply(p *model.Project) (*model.Project, error) {
 	if e.To < 0 || e.To >= len(b.Fronts) {
 		return nil, message.New("The front is at the end of its stack already.")
 	}
-	moved := *f
-	b.Fronts = append(b.Fronts[:e.At.Front], b.Fronts[e.At.Front+1:]...)
-	b.Fronts = append(b.Fronts, model.Front{})
-	copy(b.Fronts[e.To+1:], b.Fronts[e.To:])
-	b.Fronts[e.To] = moved
+	b.Fronts = reordered(b.Fronts, e.At.Front, e.To)
 	return c, nil
 }
 
