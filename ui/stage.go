@@ -6,7 +6,6 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/driver/desktop"
 	fynelayout "fyne.io/fyne/v2/layout"
-	fynetheme "fyne.io/fyne/v2/theme"
 
 	"frontlay/model/message"
 	"frontlay/ui/ask"
@@ -199,7 +198,7 @@ func (s *stage) clear() {
 // that, and the way back to the drawing.
 func (s *stage) showOver(p page, title string, o fyne.CanvasObject, beside ...fyne.CanvasObject) {
 	text := fynecanvas.NewText(title, look.Current().Ink)
-	text.TextSize, text.TextStyle.Bold = fynetheme.Size(fynetheme.SizeNameHeadingText), true
+	text.TextSize, text.TextStyle.Bold = look.Title(), true
 	head := container.NewHBox(append([]fyne.CanvasObject{text, fynelayout.NewSpacer()}, beside...)...)
 	if s.opened {
 		head.Add(field.NewButton(s.ask.Text("Back to the drawing"), func() { p.Leave(s.showDesk) }))

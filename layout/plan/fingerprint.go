@@ -39,19 +39,9 @@ func (f *Fingerprint) UnmarshalText(s []byte) error {
 	return nil
 }
 
-// Fingerprint is that of the whole plan.
-func (p *Plan) Fingerprint() Fingerprint {
-	h := digest{sha256.New()}
-	h.say(p.CarcassFingerprint())
-	for i := range p.Fronts {
-		h.say(p.Fronts[i].Fingerprint(), p.Fronts[i].Face)
-	}
-	return h.end()
-}
-
-// CarcassFingerprint is that of what holds the fronts: carcasses, their boards, and
+// carcassFingerprint is that of what holds the fronts: carcasses, their boards, and
 // the screws of runners in them.
-func (p *Plan) CarcassFingerprint() Fingerprint {
+func (p *Plan) carcassFingerprint() Fingerprint {
 	h := digest{sha256.New()}
 	if p.Project != nil {
 		for _, b := range []model.Board{p.Project.Boards.Carcass, p.Project.Boards.Front, p.Project.Boards.Back} {
@@ -75,9 +65,9 @@ func (p *Plan) CarcassFingerprint() Fingerprint {
 	return h.end()
 }
 
-// Fingerprint is that of the front itself: its number, size and holes, and the
+// fingerprint is that of the front itself: its number, size and holes, and the
 // drawer behind it, wherever it hangs.
-func (f *Front) Fingerprint() Fingerprint {
+func (f *Front) fingerprint() Fingerprint {
 	h := digest{sha256.New()}
 	h.say(f.Number, f.Kind, f.Face.Width(), f.Face.Height(), f.Thickness, f.Inset, f.Drop)
 	h.holes(f.Holes)
@@ -120,10 +110,15 @@ type Paper struct {
 
 // Paper gives what is kept of a plan.
 func (p *Plan) Paper() Paper {
-	paper := Paper{Plan: p.Fingerprint(), Carcass: p.CarcassFingerprint()}
+	paper := Paper{Carcass: p.carcassFingerprint()}
+	h := digest{sha256.New()}
+	h.say(paper.Carcass)
 	for i := range p.Fronts {
-		paper.Fronts = append(paper.Fronts, p.Fronts[i].Fingerprint())
+		f := p.Fronts[i].fingerprint()
+		h.say(f, p.Fronts[i].Face)
+		paper.Fronts = append(paper.Fronts, f)
 	}
+	paper.Plan = h.end()
 	return paper
 }
 

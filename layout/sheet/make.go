@@ -18,9 +18,9 @@ import (
 // The same arguments give the same document.
 func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m := &maker{p: p, findings: findings, o: o.with()}
-	m.o.warn, m.o.refused = stopNote(findings), refused(findings)
-	m.o.depth, m.o.stamp = list.DepthStop(p), stampOf(p, o.Say)
 	m.d = Document{Title: said(title(p)), Say: o.Say, Paper: p.Paper()}
+	m.o.warn, m.o.refused = stopNote(findings), refused(findings)
+	m.o.depth, m.o.stamp = list.DepthStop(p), stampOf(p, m.d.Paper, o.Say)
 	for _, part := range Parts() {
 		if !m.o.wants(part) {
 			continue

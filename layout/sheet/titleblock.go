@@ -139,8 +139,8 @@ func number(pages []Page, o Options) {
 // for and from, and the plan they were printed from; as it is written.
 type stamp struct{ job, revision, client, author, plan string }
 
-func stampOf(p *plan.Plan, say message.Language) stamp {
-	s := stamp{job: title(p), plan: say.Say(message.New("stamp %v", p.Fingerprint()))}
+func stampOf(p *plan.Plan, paper plan.Paper, say message.Language) stamp {
+	s := stamp{job: title(p), plan: say.Say(message.New("stamp %v", paper.Plan))}
 	if p.Project == nil {
 		return s
 	}

@@ -146,9 +146,6 @@ func Secondary() float32 { return Text() * secondaryText / bodyText }
 // Text is the size of plain text and, bold, of heads of sections.
 func Text() float32 { return fynetheme.Size(fynetheme.SizeNameText) }
 
-// Name is the size of the name of what is selected, which is bold.
-func Name() float32 { return fynetheme.Size(fynetheme.SizeNameSubHeadingText) }
-
 // Title is the size of titles of pages.
 func Title() float32 { return fynetheme.Size(fynetheme.SizeNameHeadingText) }
 
