@@ -45,8 +45,8 @@ ui/session: layout layout/check layout/drawing layout/plan model model/edit mode
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
 ui/paint: layout/drawing layout/letter layout/mark layout/plane model model/length model/message ui/look fyne.io/fyne/v2
 ui/screen: layout/drawing layout/ink layout/letter layout/lettering layout/mark layout/plane layout/sheet layout/view model model/edit model/length model/message ui/bar ui/field ui/look ui/paint ui/session ui/tip ui/tool fyne.io/fyne/v2
-ui/inspector: layout layout/check layout/drawing layout/plan layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
-ui/findings: layout layout/check layout/drawing layout/view model model/edit model/message ui/bar ui/field ui/look ui/session ui/tip ui/tool fyne.io/fyne/v2
+ui/inspector: layout/check layout/drawing layout/plan layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
+ui/findings: layout/check layout/drawing layout/view model model/edit model/message ui/bar ui/field ui/look ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/letter layout/plane layout/view model model/figure model/history model/length model/message ui/field ui/look ui/paint ui/tool fyne.io/fyne/v2
 ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2

@@ -56,9 +56,6 @@ func newChipsBar(p *Panel) *chipsBar {
 	return b
 }
 
-// severityIcons are the signs of severities, which differ by their shape.
-var severityIcons = map[drawing.Severity]string{drawing.OfError: "error", drawing.OfWarning: "warning", drawing.OfAdvice: "advice", drawing.OfAccepted: "accepted"}
-
 // grouped puts findings together by their rule, the worst first, and what is
 // accepted last, as one group.
 func grouped(rows []check.Finding) []group {
@@ -122,7 +119,7 @@ func (b *chipsBar) update(groups []group) {
 		}
 		c := b.chip(g.rule)
 		c.Severity = g.severity
-		c.Letter(severityIcons[g.severity], strconv.Itoa(len(g.found)), say.Say(g.title))
+		c.Letter(look.SeverityIcon(g.severity), strconv.Itoa(len(g.found)), say.Say(g.title))
 		b.shown = append(b.shown, c)
 	}
 	if open == 0 {

@@ -222,7 +222,7 @@ func (l *list) fill(at widget.ListItemID, o fyne.CanvasObject) {
 	if sign.Hidden = !head; head {
 		p := look.Current()
 		_, ink := p.Severity(e.group.severity)
-		look.SetIcon(sign, severityIcons[e.group.severity], ink, p.OnSign)
+		look.SetIcon(sign, look.SeverityIcon(e.group.severity), ink, p.OnSign)
 	}
 	if t := l.text(e); text.Text != t || text.TextStyle.Bold != head {
 		text.TextStyle.Bold = head

@@ -141,22 +141,18 @@ func (c *cards) tell(one *card, f check.Finding, several, open bool) {
 	}
 	one.of = f
 	palette := look.Current()
-	tint, name := palette.Panel, "accepted"
+	severity := view.Severity(&f)
 	fill, on := fynetheme.ColorNamePrimary, fynetheme.ColorNameForegroundOnPrimary
-	_, ink := palette.Severity(view.Severity(&f))
-	switch view.Severity(&f) {
+	switch severity {
 	case drawing.OfError:
-		tint, name = palette.ErrorTint, "error"
 		fill, on = fynetheme.ColorNameError, fynetheme.ColorNameForegroundOnError
 	case drawing.OfWarning:
-		tint, name = palette.WarningTint, "warning"
 		fill, on = fynetheme.ColorNameWarning, fynetheme.ColorNameForegroundOnWarning
-	case drawing.OfAdvice:
-		tint, name = palette.AdviceTint, "advice"
 	}
-	one.back.FillColor, one.bar.FillColor = tint, ink
+	_, ink := palette.Severity(severity)
+	one.back.FillColor, one.bar.FillColor = palette.Tint(severity), ink
 	one.back.StrokeColor, one.back.StrokeWidth = palette.Line, 1
-	look.SetIcon(one.sign, name, ink, palette.OnSign)
+	look.SetIcon(one.sign, look.SeverityIcon(severity), ink, palette.OnSign)
 	one.mend.Fill(fill, on)
 	what := say.Sentence(f.What)
 	if several {

@@ -126,16 +126,16 @@ func (f *frontForm) blame(rules []string) *field.Pill {
 	if worst == nil {
 		return nil
 	}
-	p := look.Current()
-	_, ink := p.Severity(view.Severity(worst))
-	switch view.Severity(worst) {
+	p, severity := look.Current(), view.Severity(worst)
+	_, ink := p.Severity(severity)
+	pill := &field.Pill{Ink: fynetheme.ColorNameForeground, Surface: p.Tint(severity), Sign: look.Icon(look.SeverityIcon(severity), ink, p.OnSign)}
+	switch severity {
 	case drawing.OfError:
-		return &field.Pill{Ink: fynetheme.ColorNameError, Surface: p.ErrorTint, Sign: look.Icon("error", ink, p.OnSign)}
+		pill.Ink = fynetheme.ColorNameError
 	case drawing.OfWarning:
-		return &field.Pill{Ink: fynetheme.ColorNameWarning, Surface: p.WarningTint, Sign: look.Icon("warning", ink, p.OnSign)}
-	default:
-		return &field.Pill{Ink: fynetheme.ColorNameForeground, Surface: p.AdviceTint, Sign: look.Icon("advice", ink, p.OnSign)}
+		pill.Ink = fynetheme.ColorNameWarning
 	}
+	return pill
 }
 
 // blamed tells whether the check blames a figure that was typed: an error about one of

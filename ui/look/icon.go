@@ -9,6 +9,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/assets"
+	"frontlay/layout/drawing"
 )
 
 // IconSize is the side of a line icon in units of the screen, with the letters as
@@ -40,6 +41,20 @@ func SetIcon(i *fynecanvas.Image, name string, line, over color.NRGBA) {
 // iconName tells icons apart; Fyne keeps what it has painted by it.
 func iconName(name string, line, over color.NRGBA) string {
 	return name + hex(line) + hex(over) + ".svg"
+}
+
+// SeverityIcon names the icon that stands for a severity; they differ by their shape.
+func SeverityIcon(s drawing.Severity) string {
+	switch s {
+	case drawing.OfWarning:
+		return "warning"
+	case drawing.OfAdvice:
+		return "advice"
+	case drawing.OfAccepted:
+		return "accepted"
+	default:
+		return "error"
+	}
 }
 
 func hex(c color.NRGBA) string { return fmt.Sprintf("#%02x%02x%02x", c.R, c.G, c.B) }
