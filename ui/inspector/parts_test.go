@@ -19,34 +19,9 @@ import (
 	"frontlay/ui/session"
 )
 
-// all are the widgets of a kind that are seen in an object, in their order.
-func all[W fyne.CanvasObject](o fyne.CanvasObject) (found []W) {
-	var walk func(o fyne.CanvasObject)
-	walk = func(o fyne.CanvasObject) {
-		if !o.Visible() {
-			return
-		}
-		if w, ok := o.(W); ok {
-			found = append(found, w)
-		}
-		switch v := o.(type) {
-		case *fyne.Container:
-			for _, c := range v.Objects {
-				walk(c)
-			}
-		case fyne.Widget:
-			for _, c := range test.WidgetRenderer(v).Objects() {
-				walk(c)
-			}
-		}
-	}
-	walk(o)
-	return found
-}
-
 // words are those that can be pressed and begin so; nil: there are none.
 func (s *shown) words(begin string) *field.Words {
-	for _, w := range all[*field.Words](s.Object) {
+	for _, w := range replay.All[*field.Words](s.Object) {
 		if strings.HasPrefix(w.Named(), begin) {
 			return w
 		}
@@ -56,7 +31,7 @@ func (s *shown) words(begin string) *field.Words {
 
 func (s *shown) fold(title string) *field.Fold {
 	s.t.Helper()
-	for _, f := range all[*field.Fold](s.Object) {
+	for _, f := range replay.All[*field.Fold](s.Object) {
 		if f.Named() == title {
 			return f
 		}
@@ -133,7 +108,7 @@ func TestANameBecomesAnother(t *testing.T) {
 	} {
 		s := show(t)
 		s.session.Select(front(0, 0, 1))
-		name := all[*field.Title](s.Object)[0]
+		name := replay.All[*field.Title](s.Object)[0]
 		if name.Named() != "Jars" || s.Fields()["Name"].Visible() {
 			t.Fatalf("at first it says %q, the field is seen: %v", name.Named(), s.Fields()["Name"].Visible())
 		}
@@ -202,8 +177,8 @@ func TestACardAccepts(t *testing.T) {
 func TestFiguresTellHowTheyCameAbout(t *testing.T) {
 	s := show(t)
 	s.spoil()
-	at := slices.IndexFunc(all[*field.Outcome](s.Object), func(o *field.Outcome) bool { return strings.HasPrefix(o.Named(), "Cover below") })
-	o := all[*field.Outcome](s.Object)[at]
+	at := slices.IndexFunc(replay.All[*field.Outcome](s.Object), func(o *field.Outcome) bool { return strings.HasPrefix(o.Named(), "Cover below") })
+	o := replay.All[*field.Outcome](s.Object)[at]
 	if o.Named() != "Cover below -16 mm" || !o.Blamed() {
 		t.Errorf("%q is blamed: %v", o.Named(), o.Blamed())
 	}

@@ -8,20 +8,18 @@ import (
 	"fyne.io/fyne/v2/test"
 )
 
-// Words is all that can be read in an object, in the order in which it is
-// painted, with one space between texts; what is hidden is not read.
-func Words(top fyne.CanvasObject) string {
-	var all []string
+// All are the objects of a kind that are seen in an object, in the order in which
+// they are painted.
+func All[O fyne.CanvasObject](top fyne.CanvasObject) (found []O) {
 	var walk func(fyne.CanvasObject)
 	walk = func(o fyne.CanvasObject) {
 		if !o.Visible() {
 			return
 		}
+		if one, ok := o.(O); ok {
+			found = append(found, one)
+		}
 		switch v := o.(type) {
-		case *canvas.Text:
-			if v.Text != "" {
-				all = append(all, strings.TrimSpace(v.Text))
-			}
 		case *fyne.Container:
 			for _, c := range v.Objects {
 				walk(c)
@@ -33,5 +31,17 @@ func Words(top fyne.CanvasObject) string {
 		}
 	}
 	walk(top)
+	return found
+}
+
+// Words is all that can be read in an object, in the order in which it is
+// painted, with one space between texts; what is hidden is not read.
+func Words(top fyne.CanvasObject) string {
+	var all []string
+	for _, t := range All[*canvas.Text](top) {
+		if t.Text != "" {
+			all = append(all, strings.TrimSpace(t.Text))
+		}
+	}
 	return strings.Join(all, " ")
 }
