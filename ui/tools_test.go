@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"path/filepath"
+	"strings"
 	"testing"
 
 	"frontlay/ui/replay"
@@ -29,4 +31,16 @@ func TestTheBarShowsTheToolInTheHand(t *testing.T) {
 	chosen("a partition is to be drawn", "drawpartition")
 	w.desk.Screen.Escape()
 	chosen("and is not", "select")
+}
+
+// What has no file is not called saved, in the bar as little as in the title.
+func TestTheBarTellsTheStateOfTheFile(t *testing.T) {
+	w, _, _ := newWindow(t, "")
+	if words := replay.Words(w.desk.Object); !strings.Contains(words, "no file yet") {
+		t.Errorf("the desk says %q", words)
+	}
+	w.saveTo(filepath.Join(t.TempDir(), "bench.yaml"))
+	if words := replay.Words(w.desk.Object); strings.Contains(words, "no file yet") || !strings.Contains(words, " saved ") {
+		t.Errorf("once it is saved the desk says %q", words)
+	}
 }

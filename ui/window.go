@@ -140,7 +140,7 @@ func (w *window) Update() {
 	if w.table.Update() && !w.session.InGesture() {
 		w.win.MainMenu().Refresh()
 	}
-	w.desk.Update()
+	w.desk.Update(w.files.Work.State())
 }
 
 // title says what is on the desk, in which file, and whether it is saved.

@@ -127,11 +127,7 @@ func (d *Desk) Changed(c session.Change) {
 }
 
 // Update shows on the tools what can be done, and the state of the file.
-func (d *Desk) Update() {
-	state := message.New("saved")
-	if d.host.Session().Unsaved() {
-		state = message.New("not saved")
-	}
+func (d *Desk) Update(state message.Message) {
 	d.tools.update(d.host.FileName(), d.host.Say().Say(state))
 }
 
