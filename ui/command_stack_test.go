@@ -7,13 +7,12 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
-	"frontlay/ui/session"
 )
 
 // stack gives the heights of a bay of the first cabinet as they are laid out.
 func (w *window) stack(bay int) []length.Length {
 	pl := w.session.CommittedResult().Plan
-	b := session.BayOf(pl, model.Place{Bay: bay, Front: -1})
+	b := pl.BayAt(model.Place{Bay: bay, Front: -1})
 	var all []length.Length
 	for _, f := range pl.Fronts[b.First : b.First+b.Count] {
 		all = append(all, f.Face.Height())

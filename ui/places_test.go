@@ -13,7 +13,6 @@ import (
 	"frontlay/ui/page/start"
 	"frontlay/ui/replay"
 	"frontlay/ui/screen"
-	"frontlay/ui/session"
 )
 
 // places writes where the widgets of a window are into a file, for scripts that
@@ -59,7 +58,7 @@ func (p *places) write() {
 		r.Findings = append(r.Findings, w.Say().Say(f.What))
 	}
 	for _, at := range w.session.SelectedFronts() {
-		if f := session.FrontOf(w.session.Result().Plan, at); f != nil {
+		if f := w.session.Result().Plan.FrontAt(at); f != nil {
 			r.Selected = append(r.Selected, f.Number)
 		}
 	}

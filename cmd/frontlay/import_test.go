@@ -41,7 +41,7 @@ pdfout: layout/ink layout/lettering layout/sheet model/length model/message gith
 pdfout/lp: layout/sheet model/length model/message
 ui/look: assets layout/drawing fyne.io/fyne/v2
 ui/field: model/edit model/length model/message fyne.io/fyne/v2
-ui/session: layout layout/check layout/drawing layout/plan model model/edit model/figure model/history model/length model/message
+ui/session: layout layout/check layout/drawing model model/edit model/figure model/history model/length model/message
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
 ui/paint: layout/drawing layout/letter layout/mark layout/plane model model/length model/message ui/look fyne.io/fyne/v2
 ui/screen: layout/drawing layout/ink layout/letter layout/lettering layout/mark layout/plane layout/sheet layout/view model model/edit model/length model/message ui/bar ui/field ui/look ui/paint ui/session ui/tip ui/tool fyne.io/fyne/v2

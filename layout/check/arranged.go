@@ -33,19 +33,19 @@ func findLineUp(s *search) {
 			f.What = message.New("this bay and the one of %v wait for each other to line up", p.Name)
 			f.Flag = message.New("Two bays wait for each other")
 			for _, other := range p.Others {
-				g := s.frontAt(other)
+				g := s.plan.FrontAt(other)
 				f.Spots = append(f.Spots, level(g, g.Face.Max.Y))
 			}
 		case plan.LineUpNoRoom:
 			f.Found = p.Amount.Abs()
 			f.What = message.New("the line to meet lies %v away from where this front can end", p.Amount.Abs())
 			f.Flag = message.New("The line is %v away", p.Amount.Abs())
-			at := s.frontAt(p.Place)
+			at := s.plan.FrontAt(p.Place)
 			f.Spots = []mark.Spot{level(at, p.Line), tall(at, inDepth, at.Face.Centre().X, at.Face.Max.Y, p.Line)}
 		default:
 			continue
 		}
-		at := s.frontAt(p.Place)
+		at := s.plan.FrontAt(p.Place)
 		f.Spots = append(f.Spots, level(at, at.Face.Max.Y))
 		f.Fixes = []edit.Edit{edit.LineUp{At: p.Place}}
 		s.front(at, f)
@@ -71,7 +71,7 @@ func findSpan(s *search) {
 		if p.Kind != plan.SpanNoPlace {
 			continue
 		}
-		f := s.frontAt(p.Place)
+		f := s.plan.FrontAt(p.Place)
 		bays := s.plan.Cabinets[p.Place.Cabinet].Bays
 		asked := f.Face // as far as it was asked to reach, in the bays that there are
 		asked.Max.X = bays[min(p.Place.Bay+int(p.Amount), len(bays))-1].Stack.Max.X

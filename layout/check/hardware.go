@@ -44,7 +44,7 @@ func findHardware(s *search) {
 			continue
 		}
 		if p.Place.Front >= 0 {
-			f.Front = s.frontAt(p.Place).Number
+			f.Front = s.plan.FrontAt(p.Place).Number
 		}
 		b := &s.plan.Cabinets[p.Place.Cabinet].Bays[p.Place.Bay]
 		for k := b.First; k < b.First+b.Count; k++ {

@@ -100,9 +100,9 @@ func (s *search) mendHole(f *plan.Front, h *plan.Hole, edge int, short length.Le
 	case edge == leftEdge || edge == rightEdge:
 		return append(s.widen(f, edge == rightEdge, short), s.widenBoth(f, short)...)
 	case edge == topEdge:
-		return slices.Concat(s.lowerDrawers(f), []edit.Edit{setDrop(f, f.Drop-short)}, s.higher(f, short))
+		return slices.Concat(lowerDrawers(f), []edit.Edit{setDrop(f, f.Drop-short)}, s.higher(f, short))
 	default:
-		return slices.Concat([]edit.Edit{setDrop(f, f.Drop+short)}, s.lowerDrawers(f))
+		return slices.Concat([]edit.Edit{setDrop(f, f.Drop+short)}, lowerDrawers(f))
 	}
 }
 
@@ -112,7 +112,7 @@ func (s *search) roomForHole(f *plan.Front, h *plan.Hole, edge int, short length
 	switch {
 	case h.Kind == plan.HandleHole:
 		return message.New("move the handle by %v, away from the %v edge", short, side)
-	case edge == topEdge && len(s.lowerDrawers(f)) > 0:
+	case edge == topEdge && len(lowerDrawers(f)) > 0:
 		return message.New("choose a lower drawer, lower the runner by %v (drop %v), or give the front as much more at the top", short, f.Drop-short)
 	case edge == topEdge:
 		return message.New("lower the runner by %v (drop %v), or give the front as much more at the top", short, f.Drop-short)

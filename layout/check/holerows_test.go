@@ -24,7 +24,7 @@ func onRows(offRow, back length.Length, inset bool, rows model.HoleRows) []Findi
 	}
 	pl := &plan.Plan{Project: p, Fronts: []plan.Front{f}, Cabinets: []plan.Cabinet{{Bays: []plan.Bay{{Count: 1}}}}}
 	var found []Finding
-	findHoleRows(&search{plan: pl, rule: holeRows, found: &found})
+	findHoleRows(&search{mender: mender{pl}, rule: holeRows, found: &found})
 	return found
 }
 

@@ -9,6 +9,10 @@ import (
 	"frontlay/model/message"
 )
 
+// mender finds the changes that may mend what a search finds; layout.Offered tells
+// which of them do.
+type mender struct{ plan *plan.Plan }
+
 // farthest is how many fronts away in its stack one is looked for that could
 // give height to another: few, so that high stacks are checked quickly.
 const farthest = 6
@@ -17,10 +21,10 @@ const farthest = 6
 // division to the higher one of its neighbours, by the other one, by what the
 // fronts without a height of their own share, or by the highest front near. The
 // height is a whole multiple of the rounding step.
-func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
-	to := s.height(f, more)
+func (m mender) higher(f *plan.Front, more length.Length) []edit.Edit {
+	to := m.height(f, more)
 	by := to - f.Face.Height()
-	above, below := s.inStack(f, 1), s.inStack(f, -1)
+	above, below := m.inStack(f, 1), m.inStack(f, -1)
 	var fixes []edit.Edit
 	if above != nil {
 		fixes = append(fixes, moved(f, above, by, f))
@@ -34,7 +38,7 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 	fixes = append(fixes, edit.SetHeight{At: f.Place, Height: to})
 	var giver *plan.Front
 	for k := -farthest; k <= farthest; k++ {
-		if g := s.inStack(f, k); g != nil && (k < -1 || k > 1) && (giver == nil || g.Face.Height() > giver.Face.Height()) {
+		if g := m.inStack(f, k); g != nil && (k < -1 || k > 1) && (giver == nil || g.Face.Height() > giver.Face.Height()) {
 			giver = g
 		}
 	}
@@ -50,8 +54,8 @@ func (s *search) higher(f *plan.Front, more length.Length) []edit.Edit {
 
 // height is the least height of a front that is higher by at least more: a whole
 // multiple of the rounding step.
-func (s *search) height(f *plan.Front, more length.Length) length.Length {
-	return (f.Face.Height() + more).CeilTo(s.plan.Project.RoundingStep())
+func (m mender) height(f *plan.Front, more length.Length) length.Length {
+	return (f.Face.Height() + more).CeilTo(m.plan.Project.RoundingStep())
 }
 
 // moved is the change that moves the division between two fronts up, or down for
@@ -71,21 +75,21 @@ func twoHeights(f *plan.Front, high length.Length, g *plan.Front, other length.L
 
 // inStack is the front so many places above another one in its stack, below it
 // for a negative number; nil where there is none.
-func (s *search) inStack(f *plan.Front, up int) *plan.Front {
+func (m mender) inStack(f *plan.Front, up int) *plan.Front {
 	at := f.Place
 	at.Front += up
-	if s.plan.Project.FrontAt(at) == nil {
+	if m.plan.Project.FrontAt(at) == nil {
 		return nil
 	}
-	return s.frontAt(at)
+	return m.plan.FrontAt(at)
 }
 
 // ownDrops are the changes that let the layout work out drops which were set by
 // hand: of a front and of the one above it.
-func (s *search) ownDrops(f *plan.Front) []edit.Edit {
+func (m mender) ownDrops(f *plan.Front) []edit.Edit {
 	var fixes []edit.Edit
 	for _, at := range []model.Place{f.Place, {Cabinet: f.Place.Cabinet, Bay: f.Place.Bay, Front: f.Place.Front + 1}} {
-		if src := s.plan.Project.FrontAt(at); src != nil && src.Drop != nil {
+		if src := m.plan.Project.FrontAt(at); src != nil && src.Drop != nil {
 			fixes = append(fixes, edit.Set{At: at, Key: "drop"})
 		}
 	}
@@ -96,8 +100,8 @@ func (s *search) ownDrops(f *plan.Front) []edit.Edit {
 // frame; none where the front has no handle or would have it past its edge. A
 // handle in the middle of the front gets a place of its own that way only where
 // it moves.
-func (s *search) moveHandle(f *plan.Front, by plane.Point) []edit.Edit {
-	src := s.plan.Project.FrontAt(f.Place).Handle
+func (m mender) moveHandle(f *plan.Front, by plane.Point) []edit.Edit {
+	src := m.plan.Project.FrontAt(f.Place).Handle
 	if src == nil {
 		return nil
 	}
@@ -150,15 +154,15 @@ func rightReveal() oneReveal  { return oneReveal{message.New("at the right"), "r
 // otherReveal are the changes that give a reveal of a cabinet another size:
 // where it follows the project, first that of the project, then of the cabinet
 // alone. None where the size would be less than nothing.
-func (s *search) otherReveal(c *plan.Cabinet, which oneReveal, to length.Length) []edit.Edit {
+func (m mender) otherReveal(c *plan.Cabinet, which oneReveal, to length.Length) []edit.Edit {
 	if to < 0 {
 		return nil
 	}
 	var fixes []edit.Edit
-	if s.plan.Project.Cabinets[c.Place.Cabinet].Reveals == nil {
-		fixes = append(fixes, s.projectReveal(which, to))
+	if m.plan.Project.Cabinets[c.Place.Cabinet].Reveals == nil {
+		fixes = append(fixes, m.projectReveal(which, to))
 	}
-	if len(fixes) > 0 && len(s.plan.Cabinets) == 1 {
+	if len(fixes) > 0 && len(m.plan.Cabinets) == 1 {
 		return fixes // the project is this cabinet
 	}
 	return append(fixes, edit.Several{
@@ -167,7 +171,7 @@ func (s *search) otherReveal(c *plan.Cabinet, which oneReveal, to length.Length)
 	})
 }
 
-func (s *search) projectReveal(which oneReveal, to length.Length) edit.Edit {
+func (m mender) projectReveal(which oneReveal, to length.Length) edit.Edit {
 	return edit.Several{
 		Name:  message.New("Set the gap %v to %v in the whole project", which.where, to),
 		Edits: []edit.Edit{edit.Set{At: model.Whole, Key: which.key, Value: to}},
@@ -176,18 +180,18 @@ func (s *search) projectReveal(which oneReveal, to length.Length) edit.Edit {
 
 // widen are the changes that let a front reach further by at its left or right
 // edge.
-func (s *search) widen(f *plan.Front, right bool, by length.Length) []edit.Edit {
-	which, less, to := s.less(f, right, by)
-	fixes := s.otherReveal(&s.plan.Cabinets[f.Place.Cabinet], which, to)
+func (m mender) widen(f *plan.Front, right bool, by length.Length) []edit.Edit {
+	which, less, to := m.less(f, right, by)
+	fixes := m.otherReveal(&m.plan.Cabinets[f.Place.Cabinet], which, to)
 	if less == by { // at the cabinet's side
-		fixes = append(fixes, s.lessBetween(by)...)
+		fixes = append(fixes, m.lessBetween(by)...)
 	}
 	return fixes
 }
 
 // narrower says what widen does.
-func (s *search) narrower(f *plan.Front, right bool, by length.Length) message.Message {
-	return smaller(s.less(f, right, by))
+func (m mender) narrower(f *plan.Front, right bool, by length.Length) message.Message {
+	return smaller(m.less(f, right, by))
 }
 
 func smaller(which oneReveal, by, to length.Length) message.Message {
@@ -200,8 +204,8 @@ func smaller(which oneReveal, by, to length.Length) message.Message {
 // less is which gap must be smaller, by how much and how wide it is then, so that a
 // front reaches further at its left or right edge: that at the cabinet's side, half
 // of one elsewhere.
-func (s *search) less(f *plan.Front, right bool, by length.Length) (which oneReveal, less, to length.Length) {
-	c := &s.plan.Cabinets[f.Place.Cabinet]
+func (m mender) less(f *plan.Front, right bool, by length.Length) (which oneReveal, less, to length.Length) {
+	c := &m.plan.Cabinets[f.Place.Cabinet]
 	r := c.Reveals
 	if right {
 		if f.Inset || f.Place.Bay+max(f.Bays, 1) >= len(c.Bays) {
@@ -215,8 +219,8 @@ func (s *search) less(f *plan.Front, right bool, by length.Length) (which oneRev
 
 // widenBoth makes the fronts of a bay wider at both edges alike, where these are
 // its cabinet's sides.
-func (s *search) widenBoth(f *plan.Front, by length.Length) []edit.Edit {
-	c := &s.plan.Cabinets[f.Place.Cabinet]
+func (m mender) widenBoth(f *plan.Front, by length.Length) []edit.Edit {
+	c := &m.plan.Cabinets[f.Place.Cabinet]
 	r := c.Reveals
 	if !f.Inset && max(f.Bays, 1) < len(c.Bays) || r.Left < by || r.Right < by {
 		return nil
@@ -229,10 +233,10 @@ func (s *search) widenBoth(f *plan.Front, by length.Length) []edit.Edit {
 
 // lessBetween makes the one gap between cabinets smaller by twice an amount, where
 // fronts of neighbouring cabinets share it.
-func (s *search) lessBetween(by length.Length) []edit.Edit {
-	to := s.plan.Project.Reveals.Gap - 2*by
-	if !s.plan.Project.SharedGaps || to < 0 {
+func (m mender) lessBetween(by length.Length) []edit.Edit {
+	to := m.plan.Project.Reveals.Gap - 2*by
+	if !m.plan.Project.SharedGaps || to < 0 {
 		return nil
 	}
-	return []edit.Edit{s.projectReveal(gapReveal(), to)}
+	return []edit.Edit{m.projectReveal(gapReveal(), to)}
 }

@@ -34,7 +34,7 @@ func findRoomAbove(s *search) {
 		contents := top > f.Drawer.Body.Max.Y
 		var fixes []edit.Edit
 		if !contents {
-			fixes = s.lowerDrawers(f)
+			fixes = lowerDrawers(f)
 		}
 		fixes = append(append(fixes, s.higher(f, needed-found)...), s.ownDrops(f)...)
 		say := message.New("%v has %v of room %v; needed is %v", what, found, upTo(f.Drawer.Above), needed)
@@ -59,7 +59,7 @@ func (s *search) moreRoom(f *plan.Front, contents bool, short length.Length) mes
 	switch {
 	case contents:
 		return message.New("keep what the drawer holds lower by %v, or make this front higher by %v, to %v", short, by, to)
-	case len(s.lowerDrawers(f)) == 0:
+	case len(lowerDrawers(f)) == 0:
 		return message.New("make this front higher by %v, to %v; there is no lower drawer in the hardware sheet", by, to)
 	default:
 		return message.New("choose a lower drawer, or make this front higher by %v, to %v", by, to)
@@ -67,7 +67,7 @@ func (s *search) moreRoom(f *plan.Front, contents bool, short length.Length) mes
 }
 
 // lowerDrawers are the changes to each lower drawer height, the tallest first.
-func (s *search) lowerDrawers(f *plan.Front) []edit.Edit {
+func lowerDrawers(f *plan.Front) []edit.Edit {
 	var fixes []edit.Edit
 	under := f.Height.Top()
 	for {

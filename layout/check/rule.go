@@ -26,7 +26,7 @@ type Rule struct {
 
 // search is one rule's walk over a plan.
 type search struct {
-	plan     *plan.Plan
+	mender
 	rule     Rule
 	severity Severity
 	accepted map[acceptKey]model.Accepted
@@ -43,7 +43,7 @@ type acceptKey struct {
 // in that order and, within a rule, in the order of the run.
 func All(p *plan.Plan) []Finding {
 	var found []Finding
-	s := search{plan: p, found: &found, accepted: acceptedOf(p.Project)}
+	s := search{mender: mender{p}, found: &found, accepted: acceptedOf(p.Project)}
 	for _, r := range Rules() {
 		severity, on := severityOf(p.Project, r)
 		if !on {
@@ -151,7 +151,7 @@ func (s *search) where(at model.Place) message.Message {
 	case at.Front < 0:
 		return message.New("%v, bay %v", s.cabinetName(at), at.Bay+1)
 	default:
-		f := s.frontAt(at)
+		f := s.plan.FrontAt(at)
 		return message.New("%v, bay %v, front %v", s.cabinetName(at), at.Bay+1, called(f))
 	}
 }
@@ -170,11 +170,6 @@ func called(f *plan.Front) message.Message {
 		return message.New("%v", f.Number)
 	}
 	return message.New("%v (%v)", f.Number, f.Name)
-}
-
-// frontAt finds the placed front at a place.
-func (s *search) frontAt(at model.Place) *plan.Front {
-	return &s.plan.Fronts[s.plan.Cabinets[at.Cabinet].Bays[at.Bay].First+at.Front]
 }
 
 // drawers calls do for every front with a fitted drawer.

@@ -75,7 +75,7 @@ func (s *search) stackSum(p *plan.Problem) {
 	f.Fixes = s.giveWay(p)
 	if len(f.Fixes) > 0 {
 		if h, ok := f.Fixes[0].(edit.SetHeight); ok {
-			f.Change = message.New("give front %v a height of %v, or let another one change by %v", called(s.frontAt(h.At)), h.Height, p.Amount.Abs())
+			f.Change = message.New("give front %v a height of %v, or let another one change by %v", called(s.plan.FrontAt(h.At)), h.Height, p.Amount.Abs())
 		}
 	}
 	s.add(f)
@@ -114,7 +114,7 @@ func (s *search) names(at []model.Place) message.Message {
 	}
 	var list message.Message
 	for i, a := range at {
-		one := message.New("%v (%v)", s.frontAt(a).Name, hold(s.plan.Project.FrontAt(a)))
+		one := message.New("%v (%v)", s.plan.FrontAt(a).Name, hold(s.plan.Project.FrontAt(a)))
 		switch {
 		case i == 0:
 			list = one

@@ -115,7 +115,7 @@ func (a *Arranger) removeFronts(at []model.Place) {
 // freed is the height that removing a front makes free: its own and one gap.
 func (a *Arranger) freed(at model.Place) length.Length {
 	pl := a.session().CommittedResult().Plan
-	if f, c := session.FrontOf(pl, at), session.CabinetOf(pl, at); f != nil && c != nil {
+	if f, c := pl.FrontAt(at), pl.CabinetAt(at); f != nil && c != nil {
 		return f.Face.Height() + c.Reveals.Gap
 	}
 	return 0

@@ -47,7 +47,7 @@ func (a *Arranger) oneFront() *model.Place {
 // divide draws a division through the middle of a front.
 func (a *Arranger) divide(at model.Place) {
 	pl := a.session().CommittedResult().Plan
-	f, c := session.FrontOf(pl, at), session.CabinetOf(pl, at)
+	f, c := pl.FrontAt(at), pl.CabinetAt(at)
 	if f == nil || c == nil {
 		return
 	}
@@ -122,7 +122,7 @@ func (a *Arranger) frontsToShare() (at []model.Place, whole bool) {
 // heights are those of the fronts of a bay, bottom to top.
 func (a *Arranger) heights(at model.Place) []length.Length {
 	pl := a.session().CommittedResult().Plan
-	b := session.BayOf(pl, at)
+	b := pl.BayAt(at)
 	if b == nil {
 		return nil
 	}
@@ -144,7 +144,7 @@ func (a *Arranger) lock() {
 	e := edit.Lock{At: at, Locked: !a.session().Project().FrontAt(at[0]).Locked}
 	for _, one := range at {
 		var h length.Length
-		if f := session.FrontOf(a.session().CommittedResult().Plan, one); f != nil {
+		if f := a.session().CommittedResult().Plan.FrontAt(one); f != nil {
 			h = f.Face.Height()
 		}
 		e.Heights = append(e.Heights, h)
@@ -157,7 +157,7 @@ func (a *Arranger) lock() {
 func (a *Arranger) lineUp() {
 	at := *a.oneFront()
 	pl := a.session().CommittedResult().Plan
-	f := session.FrontOf(pl, at)
+	f := pl.FrontAt(at)
 	if f == nil {
 		return
 	}
@@ -173,7 +173,7 @@ func (a *Arranger) lineUp() {
 		for i := range p.BayAt(side).Fronts {
 			other := side
 			other.Front = i
-			g := session.FrontOf(pl, other)
+			g := pl.FrontAt(other)
 			if g == nil {
 				continue
 			}

@@ -12,7 +12,6 @@ import (
 	"frontlay/model/message"
 	"frontlay/ui/look"
 	"frontlay/ui/screen"
-	"frontlay/ui/session"
 )
 
 // hint is one of the things to begin with.
@@ -125,7 +124,7 @@ func (p *pins) target(h hint) (fyne.Position, bool) {
 			if ok {
 				return from.AddXY(size.Width+6, size.Height/2), true // beside the figure
 			}
-		} else if session.FrontOf(pl, above(f.Place)) != nil {
+		} else if pl.FrontAt(above(f.Place)) != nil {
 			from, size, ok := s.Where(drawing.Subject{Kind: drawing.DivisionThing, Place: f.Place})
 			if ok {
 				return from.AddXY(size.Width/2, size.Height/2), true

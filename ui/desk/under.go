@@ -3,7 +3,6 @@ package desk
 import (
 	"frontlay/layout/drawing"
 	"frontlay/model/message"
-	"frontlay/ui/session"
 )
 
 // hover tells of what lies under the pointer.
@@ -29,7 +28,7 @@ func (d *Desk) tellUnder() {
 // drawing, over a front, its cover.
 func (d *Desk) explain(t drawing.Subject) message.Message {
 	pl := d.host.Session().Result().Plan
-	f := session.FrontOf(pl, t.Place)
+	f := pl.FrontAt(t.Place)
 	if f == nil {
 		return message.Message{}
 	}
@@ -52,7 +51,7 @@ func (d *Desk) describe(t drawing.Subject) message.Message {
 	pl := d.host.Session().Result().Plan
 	switch t.Kind {
 	case drawing.FrontThing, drawing.HoleThing, drawing.RunnerThing, drawing.DrawerThing, drawing.FrontName:
-		if f := session.FrontOf(pl, t.Place); f != nil {
+		if f := pl.FrontAt(t.Place); f != nil {
 			if !f.Named() {
 				return message.New("Front %v: %v × %v", f.Number, f.Face.Width(), f.Face.Height())
 			}
@@ -65,7 +64,7 @@ func (d *Desk) describe(t drawing.Subject) message.Message {
 	case drawing.FrontHeight, drawing.CabinetWidth, drawing.CabinetHeight, drawing.BayWidth:
 		return message.New("Click to type this size")
 	case drawing.CabinetThing, drawing.BayThing:
-		if c := session.CabinetOf(pl, t.Place); c != nil {
+		if c := pl.CabinetAt(t.Place); c != nil {
 			return message.New("%v: %v × %v", c.Name, c.Outline.Width(), c.Outline.Height())
 		}
 	}

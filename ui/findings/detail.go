@@ -12,7 +12,6 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/message"
 	"frontlay/ui/field"
-	"frontlay/ui/session"
 )
 
 // detail is what tells about the chosen finding. Its widgets stay where they are
@@ -103,7 +102,7 @@ func (p *Panel) named(e edit.Edit, of check.Finding) message.Message {
 	if !ok || placed.Place() == of.Place {
 		return e.Label()
 	}
-	f := session.FrontOf(p.session.CommittedResult().Plan, placed.Place())
+	f := p.session.CommittedResult().Plan.FrontAt(placed.Place())
 	if f == nil {
 		return e.Label()
 	}

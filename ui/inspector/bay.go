@@ -5,7 +5,6 @@ import (
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/ui/session"
 )
 
 // bayForm are the sections of a bay, and of what lies between two fronts or two bays.
@@ -23,13 +22,13 @@ func (f bayForm) bay(at model.Place) {
 	f.path(at)
 	f.called(f.text("Bay %v", at.Bay+1))
 	f.section(message.New("Size"), true, func() string {
-		if b := session.BayOf(f.session.Result().Plan, at); b != nil {
+		if b := f.session.Result().Plan.BayAt(at); b != nil {
 			return f.say().Length(b.Opening.Width())
 		}
 		return ""
 	})
 	f.sizeOf(at, "width", f.usual([]model.Place{at}, "width", func(at model.Place) length.Length {
-		if b := session.BayOf(f.session.Result().Plan, at); b != nil {
+		if b := f.session.Result().Plan.BayAt(at); b != nil {
 			return b.Opening.Width()
 		}
 		return 0
@@ -152,7 +151,7 @@ func (f bayForm) division(at model.Place) {
 	above := at
 	above.Front++
 	height := func(a model.Place) length.Length {
-		if pf := session.FrontOf(f.session.Result().Plan, a); pf != nil {
+		if pf := f.session.Result().Plan.FrontAt(a); pf != nil {
 			return pf.Face.Height()
 		}
 		return 0
@@ -182,7 +181,7 @@ func (f bayForm) partition(at model.Place) {
 	next := at
 	next.Bay++
 	width := func(a model.Place) length.Length {
-		if b := session.BayOf(f.session.Result().Plan, a); b != nil {
+		if b := f.session.Result().Plan.BayAt(a); b != nil {
 			return b.Opening.Width()
 		}
 		return 0

@@ -18,7 +18,6 @@ import (
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
-	"frontlay/ui/session"
 	"frontlay/ui/tool"
 )
 
@@ -216,7 +215,7 @@ func (c *cards) fixes(one *card, f check.Finding, open bool) {
 func (c *cards) mending(e edit.Edit, f check.Finding) message.Message {
 	m := e.Label()
 	if placed, ok := e.(edit.Placed); ok && placed.Place() != f.Place {
-		if other := session.FrontOf(c.panel.session.CommittedResult().Plan, placed.Place()); other != nil {
+		if other := c.panel.session.CommittedResult().Plan.FrontAt(placed.Place()); other != nil {
 			return message.New("%v: %v", other.Name, m)
 		}
 	}

@@ -10,7 +10,6 @@ import (
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
-	"frontlay/ui/session"
 )
 
 // each makes one step of the same edit for several places.
@@ -42,7 +41,7 @@ func (f *frontForm) doc(a model.Place) *model.Front {
 
 // planned is what is worked out of a front.
 func (f *frontForm) planned(a model.Place) *plan.Front {
-	if pf := session.FrontOf(f.session.Result().Plan, a); pf != nil {
+	if pf := f.session.Result().Plan.FrontAt(a); pf != nil {
 		return pf
 	}
 	return &plan.Front{}

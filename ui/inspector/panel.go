@@ -60,7 +60,7 @@ func outlineOf(s *session.Session) outline {
 	p := s.Project()
 	o := outline{cabinets: len(p.Cabinets), rows: p.HoleRows.Mode}
 	here := s.Here()
-	if f := session.FrontOf(s.Result().Plan, here); f != nil {
+	if f := s.Result().Plan.FrontAt(here); f != nil {
 		o.kind, o.sheet, o.fitted = f.Kind, f.Sheet, f.Fitted
 	}
 	if c := p.CabinetAt(here); c != nil {
@@ -230,7 +230,7 @@ func (p *Panel) head() {
 	h := &p.form.head
 	h.badge = nil
 	if len(p.shown) == 1 && p.shown[0].Kind == drawing.FrontThing {
-		if f := session.FrontOf(p.session.Result().Plan, p.shown[0].Place); f != nil {
+		if f := p.session.Result().Plan.FrontAt(p.shown[0].Place); f != nil {
 			h.badge = badge(f.Number, p.cards.worst())
 		}
 	}

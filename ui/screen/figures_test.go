@@ -33,7 +33,7 @@ func TestLowFrontsKeepTheirFigures(t *testing.T) {
 			continue
 		}
 		seen++
-		face := session.FrontOf(s.Result().Plan, f.of.Place).Face
+		face := s.Result().Plan.FrontAt(f.of.Place).Face
 		if end, right := f.at.X+f.size.Width, screen.view.PX(face.Max.X); end > right {
 			t.Errorf("the figure of front %d ends at %v, its front at %v", f.of.Place.Front+1, end, right)
 		}

@@ -9,7 +9,6 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
-	"frontlay/ui/session"
 )
 
 // paintSelection draws a frame around each thing that is selected: under the
@@ -36,26 +35,26 @@ func (c *Screen) rectOf(t drawing.Subject) (plane.Rect, bool) {
 	pl := c.session.Result().Plan
 	switch t.Kind {
 	case drawing.FrontThing:
-		if f := session.FrontOf(pl, t.Place); f != nil {
+		if f := pl.FrontAt(t.Place); f != nil {
 			return f.Face, true
 		}
 	case drawing.DivisionThing:
 		above := t.Place
 		above.Front++
-		lo, up := session.FrontOf(pl, t.Place), session.FrontOf(pl, above)
+		lo, up := pl.FrontAt(t.Place), pl.FrontAt(above)
 		if lo != nil && up != nil {
 			return plane.R(lo.Face.Min.X, lo.Face.Max.Y, lo.Face.Max.X, up.Face.Min.Y), true
 		}
 	case drawing.BayThing:
-		if b := session.BayOf(pl, t.Place); b != nil {
+		if b := pl.BayAt(t.Place); b != nil {
 			return b.Opening, true
 		}
 	case drawing.CabinetThing:
-		if cab := session.CabinetOf(pl, t.Place); cab != nil {
+		if cab := pl.CabinetAt(t.Place); cab != nil {
 			return cab.Outline, true
 		}
 	case drawing.PartitionThing:
-		if cab := session.CabinetOf(pl, t.Place); cab != nil && t.Place.Bay >= 0 && t.Place.Bay < len(cab.Partitions) {
+		if cab := pl.CabinetAt(t.Place); cab != nil && t.Place.Bay >= 0 && t.Place.Bay < len(cab.Partitions) {
 			return cab.Partitions[t.Place.Bay], true
 		}
 	}

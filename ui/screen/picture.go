@@ -44,13 +44,13 @@ func (c *Screen) draw() *drawing.Drawing {
 	at.Cabinet, at.Bay, at.Front = max(at.Cabinet, 0), max(at.Bay, 0), max(at.Front, 0)
 	switch c.subject {
 	case Section:
-		if session.BayOf(r.Plan, at) != nil {
+		if r.Plan.BayAt(at) != nil {
 			d := view.Section(r.Plan, at)
 			c.found().AddToSection(d, r.Plan, at)
 			return d
 		}
 	case RearFace:
-		if f := session.FrontOf(r.Plan, at); f != nil && f.Kind != model.OpenNiche {
+		if f := r.Plan.FrontAt(at); f != nil && f.Kind != model.OpenNiche {
 			d := view.Rear(f)
 			c.found().AddToRear(d, r.Plan, f)
 			return d
@@ -58,7 +58,7 @@ func (c *Screen) draw() *drawing.Drawing {
 		return &drawing.Drawing{Title: message.New("Select a front: an open niche has no rear face.")}
 	}
 	if c.subject == DrawerPlan {
-		if f := session.FrontOf(r.Plan, at); f != nil && f.Fitted {
+		if f := r.Plan.FrontAt(at); f != nil && f.Fitted {
 			d := view.DrawerPlan(r.Plan, f)
 			c.found().AddToPlan(d, r.Plan, f)
 			return d

@@ -22,7 +22,7 @@ func (s *Session) Judge(e edit.Edit) error {
 	if !ok {
 		return nil
 	}
-	before, after := BayOf(s.result.Plan, h.At), BayOf(s.solve(next).Plan, h.At)
+	before, after := s.result.Plan.BayAt(h.At), s.solve(next).Plan.BayAt(h.At)
 	if before == nil || after == nil || after.Over <= 0 || after.Over <= before.Over {
 		return nil
 	}
@@ -38,7 +38,7 @@ func (s *Session) judgeHeight(h edit.SetHeight, refused error) error {
 	if _, err := (edit.SetHeight{At: h.At, Height: figure.Positive}).Apply(s.Committed()); err != nil || h.Height <= 0 {
 		return refused
 	}
-	b := BayOf(s.result.Plan, h.At)
+	b := s.result.Plan.BayAt(h.At)
 	if b == nil {
 		return refused
 	}

@@ -34,7 +34,7 @@ func TestAGestureIsOneStep(t *testing.T) {
 		if err := s.Preview(edit.SetHeight{At: model.Place{}, Height: mm(h)}); err != nil {
 			t.Fatal(err)
 		}
-		if got := session.FrontOf(s.Result().Plan, model.Place{}).Face.Height(); got != mm(h) {
+		if got := s.Result().Plan.FrontAt(model.Place{}).Face.Height(); got != mm(h) {
 			t.Fatalf("the preview shows %v, want %d mm", got, h)
 		}
 	}

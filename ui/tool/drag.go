@@ -56,7 +56,7 @@ func holdDivision(d Desk, p Pointer) Tool {
 	pl := d.Session().Result().Plan
 	above := p.Thing.Place
 	above.Front++
-	lo, up := session.FrontOf(pl, p.Thing.Place), session.FrontOf(pl, above)
+	lo, up := pl.FrontAt(p.Thing.Place), pl.FrontAt(above)
 	if lo == nil || up == nil {
 		return nil
 	}
@@ -104,7 +104,7 @@ func (t DragDivision) Move(d Desk, p Pointer) Tool {
 func (t DragDivision) rows(pl *plan.Plan) []GuideLine {
 	above := t.place
 	above.Front++
-	if f := session.FrontOf(pl, above); f != nil {
+	if f := pl.FrontAt(above); f != nil {
 		return rowLevels(pl, f)
 	}
 	return nil
@@ -121,7 +121,7 @@ func (t DragDivision) preview(s *session.Session, line length.Length) error {
 		if err := s.Preview(edit.MoveDivision{Below: t.place, Lower: lower, Upper: sum - lower}); err != nil {
 			return err
 		}
-		f := session.FrontOf(s.Result().Plan, t.place)
+		f := s.Result().Plan.FrontAt(t.place)
 		if f == nil || f.Face.Max.Y == line {
 			return nil
 		}
@@ -136,7 +136,7 @@ func (t DragDivision) figures(s *session.Session) []Label {
 	above := t.place
 	above.Front++
 	for _, at := range []model.Place{t.place, above} {
-		if f := session.FrontOf(s.Result().Plan, at); f != nil {
+		if f := s.Result().Plan.FrontAt(at); f != nil {
 			labels = append(labels, Label{At: f.Face.Centre(), Say: message.New("%v", f.Face.Height()), Centred: true, Within: f.Face})
 		}
 	}
@@ -158,7 +158,7 @@ func holdPartition(d Desk, p Pointer) Tool {
 	pl := d.Session().Result().Plan
 	next := p.Thing.Place
 	next.Bay++
-	l, r := session.BayOf(pl, p.Thing.Place), session.BayOf(pl, next)
+	l, r := pl.BayAt(p.Thing.Place), pl.BayAt(next)
 	if l == nil || r == nil {
 		return nil
 	}
@@ -185,7 +185,7 @@ func (t DragPartition) Move(d Desk, p Pointer) Tool {
 	next.Bay++
 	var labels []Label
 	for _, at := range []model.Place{t.place, next} {
-		if b := session.BayOf(s.Result().Plan, at); b != nil {
+		if b := s.Result().Plan.BayAt(at); b != nil {
 			c := b.Opening.Centre()
 			labels = append(labels, Label{At: plane.Point{X: c.X, Y: p.At.Y}, Say: message.New("%v", b.Opening.Width()), Centred: true, Within: b.Opening})
 		}

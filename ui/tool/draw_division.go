@@ -27,7 +27,7 @@ func (t DrawDivision) aim(d Desk, p Pointer) DrawDivision {
 		return t
 	}
 	pl := s.Result().Plan
-	f, c := session.FrontOf(pl, p.Thing.Place), session.CabinetOf(pl, p.Thing.Place)
+	f, c := pl.FrontAt(p.Thing.Place), pl.CabinetAt(p.Thing.Place)
 	if f == nil || c == nil {
 		return t
 	}
@@ -51,7 +51,7 @@ func (t DrawDivision) aim(d Desk, p Pointer) DrawDivision {
 func (t DrawDivision) edit(d Desk) edit.SplitFront {
 	pl := d.Session().Result().Plan
 	e := edit.SplitFront{At: t.at, Lower: t.lower}
-	if f, c := session.FrontOf(pl, t.at), session.CabinetOf(pl, t.at); f != nil && c != nil {
+	if f, c := pl.FrontAt(t.at), pl.CabinetAt(t.at); f != nil && c != nil {
 		e.Upper = f.Face.Height() - c.Reveals.Gap - t.lower
 	}
 	return e
@@ -60,7 +60,7 @@ func (t DrawDivision) edit(d Desk) edit.SplitFront {
 // show shows the line with both heights.
 func (t DrawDivision) show(d Desk) Tool {
 	var show Feedback
-	f := session.FrontOf(d.Session().Result().Plan, t.at)
+	f := d.Session().Result().Plan.FrontAt(t.at)
 	if t.on && f != nil {
 		e := t.edit(d)
 		lower, upper := f.Face, f.Face
@@ -130,7 +130,7 @@ func (t DrawDivision) Propose(d Desk) Tool {
 // across proposes a division in the middle of a front.
 func (t DrawDivision) across(d Desk, at model.Place) Tool {
 	pl := d.Session().Result().Plan
-	f, c := session.FrontOf(pl, at), session.CabinetOf(pl, at)
+	f, c := pl.FrontAt(at), pl.CabinetAt(at)
 	if f == nil || c == nil {
 		return t
 	}
@@ -181,7 +181,7 @@ func (t DrawDivision) Field(d Desk) (Field, bool) {
 	if !t.on {
 		t, _ = t.Propose(d).(DrawDivision)
 	}
-	f := session.FrontOf(d.Session().Result().Plan, t.at)
+	f := d.Session().Result().Plan.FrontAt(t.at)
 	if !t.on || f == nil {
 		return Field{}, false
 	}

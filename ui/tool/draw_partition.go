@@ -43,7 +43,7 @@ func (t DrawPartition) aim(d Desk, p Pointer) DrawPartition {
 // edit is the partition that is proposed.
 func (t DrawPartition) edit(d Desk) edit.AddBay {
 	e := edit.AddBay{At: t.at, Left: t.left}
-	if b := session.BayOf(d.Session().Result().Plan, t.at); b != nil {
+	if b := d.Session().Result().Plan.BayAt(t.at); b != nil {
 		e.Right = b.Opening.Width() - d.Session().Project().Boards.Carcass.Thickness - t.left
 	}
 	return e
@@ -52,7 +52,7 @@ func (t DrawPartition) edit(d Desk) edit.AddBay {
 // show shows the board with both clear widths.
 func (t DrawPartition) show(d Desk) Tool {
 	var show Feedback
-	if b := session.BayOf(d.Session().Result().Plan, t.at); t.on && b != nil {
+	if b := d.Session().Result().Plan.BayAt(t.at); t.on && b != nil {
 		e, o := t.edit(d), b.Opening
 		show.Outline = plane.R(o.Min.X+e.Left, o.Min.Y, o.Max.X-e.Right, o.Max.Y)
 		for _, side := range []plane.Rect{
@@ -119,7 +119,7 @@ func (t DrawPartition) Propose(d Desk) Tool {
 // into proposes a partition in the middle of a bay.
 func (t DrawPartition) into(d Desk, at model.Place) Tool {
 	s := d.Session()
-	b := session.BayOf(s.Result().Plan, at)
+	b := s.Result().Plan.BayAt(at)
 	if b == nil {
 		return t
 	}
@@ -170,7 +170,7 @@ func (t DrawPartition) Field(d Desk) (Field, bool) {
 	if !t.on {
 		t, _ = t.Propose(d).(DrawPartition)
 	}
-	b := session.BayOf(d.Session().Result().Plan, t.at)
+	b := d.Session().Result().Plan.BayAt(t.at)
 	if !t.on || b == nil {
 		return Field{}, false
 	}

@@ -54,7 +54,7 @@ func FieldOf(s *session.Session, of drawing.Subject) (Field, bool) {
 // nameField is the field for a front's name.
 func nameField(s *session.Session, of drawing.Subject) (Field, bool) {
 	f := s.Project().FrontAt(of.Place)
-	placed := session.FrontOf(s.Result().Plan, of.Place)
+	placed := s.Result().Plan.FrontAt(of.Place)
 	if f == nil || placed == nil {
 		return Field{}, false
 	}
@@ -71,19 +71,19 @@ func sizeOf(s *session.Session, of drawing.Subject) (length.Length, plane.Rect, 
 	pl := s.Result().Plan
 	switch of.Kind {
 	case drawing.FrontHeight:
-		if f := session.FrontOf(pl, of.Place); f != nil {
+		if f := pl.FrontAt(of.Place); f != nil {
 			return f.Face.Height(), f.Face, true
 		}
 	case drawing.BayWidth:
-		if b := session.BayOf(pl, of.Place); b != nil {
+		if b := pl.BayAt(of.Place); b != nil {
 			return b.Opening.Width(), b.Opening, true
 		}
 	case drawing.CabinetWidth:
-		if cab := session.CabinetOf(pl, of.Place); cab != nil {
+		if cab := pl.CabinetAt(of.Place); cab != nil {
 			return cab.Outline.Width(), cab.Outline, true
 		}
 	case drawing.CabinetHeight:
-		if cab := session.CabinetOf(pl, of.Place); cab != nil {
+		if cab := pl.CabinetAt(of.Place); cab != nil {
 			return cab.Outline.Height(), cab.Outline, true
 		}
 	}

@@ -18,7 +18,7 @@ type Reorder struct {
 }
 
 func holdFront(d Desk, p Pointer) Tool {
-	f := session.FrontOf(d.Session().Result().Plan, p.Thing.Place)
+	f := d.Session().Result().Plan.FrontAt(p.Thing.Place)
 	if f == nil {
 		return nil
 	}
@@ -33,7 +33,7 @@ func (t Reorder) Press(Desk, Pointer) Tool { return t }
 func (t Reorder) Move(d Desk, p Pointer) Tool {
 	s := d.Session()
 	pl := s.CommittedResult().Plan
-	bay := session.BayOf(pl, t.place)
+	bay := pl.BayAt(t.place)
 	if bay == nil {
 		return t
 	}
@@ -42,7 +42,7 @@ func (t Reorder) Move(d Desk, p Pointer) Tool {
 	for i := range bay.Count {
 		at := t.place
 		at.Front = i
-		f := session.FrontOf(pl, at)
+		f := pl.FrontAt(at)
 		if f == nil || i == t.place.Front {
 			continue
 		}

@@ -5,7 +5,6 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
-	"frontlay/ui/session"
 )
 
 // Step is what a dragged size is rounded to in a unit: whole millimetres, or
@@ -84,7 +83,7 @@ func joined(l GuideLine, left, right length.Length) GuideLine {
 // the project asks for no rows or the front has no runner.
 func rowLevels(pl *plan.Plan, f *plan.Front) []GuideLine {
 	rows := pl.Project.HoleRows.Filled()
-	c := session.CabinetOf(pl, f.Place)
+	c := pl.CabinetAt(f.Place)
 	if rows.Mode == model.RowsFree || c == nil || !f.Fitted || len(f.Runner.Screws) == 0 {
 		return nil
 	}

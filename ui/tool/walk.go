@@ -131,7 +131,7 @@ func (w walker) nudgeDivision(at model.Place, by length.Length) {
 	pl := w.s.Result().Plan
 	above := at
 	above.Front++
-	if lo, up := session.FrontOf(pl, at), session.FrontOf(pl, above); lo != nil && up != nil {
+	if lo, up := pl.FrontAt(at), pl.FrontAt(above); lo != nil && up != nil {
 		do(w.d, edit.MoveDivision{Below: at, Lower: lo.Face.Height() + by, Upper: up.Face.Height() - by})
 	}
 }
@@ -140,7 +140,7 @@ func (w walker) nudgePartition(at model.Place, by length.Length) {
 	pl := w.s.Result().Plan
 	next := at
 	next.Bay++
-	if l, r := session.BayOf(pl, at), session.BayOf(pl, next); l != nil && r != nil {
+	if l, r := pl.BayAt(at), pl.BayAt(next); l != nil && r != nil {
 		do(w.d, edit.MovePartition{Left: at, WidthLeft: l.Opening.Width() + by, WidthRight: r.Opening.Width() - by})
 	}
 }
@@ -191,7 +191,7 @@ func (w walker) beside(dx, dy int) (model.Place, bool) {
 // level with it; beyond the first and last bay that of the cabinet beside.
 func besides(s *session.Session, at model.Place, dx int) (model.Place, bool) {
 	p, pl := s.Project(), s.Result().Plan
-	from := session.FrontOf(pl, at)
+	from := pl.FrontAt(at)
 	next := model.Place{Cabinet: at.Cabinet, Bay: at.Bay + dx}
 	if p.BayAt(next) == nil {
 		next.Cabinet += dx
@@ -208,7 +208,7 @@ func besides(s *session.Session, at model.Place, dx int) (model.Place, bool) {
 	for i := range p.BayAt(next).Fronts {
 		one := next
 		one.Front = i
-		f := session.FrontOf(pl, one)
+		f := pl.FrontAt(one)
 		if f == nil || from == nil {
 			continue
 		}

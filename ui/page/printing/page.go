@@ -106,7 +106,7 @@ func Drilled(s *session.Session) []string {
 	var numbers []string
 	pl := s.CommittedResult().Plan
 	for _, at := range s.SelectedFronts() {
-		if f := session.FrontOf(pl, at); f != nil && len(f.Holes) > 0 {
+		if f := pl.FrontAt(at); f != nil && len(f.Holes) > 0 {
 			numbers = append(numbers, strconv.Itoa(f.Number))
 		}
 	}
