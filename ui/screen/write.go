@@ -8,6 +8,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/letter"
+	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/look"
 	"frontlay/ui/paint"
@@ -129,6 +130,12 @@ func (p *painter) inside(of func(drawing.Subject) bool, c color.NRGBA) {
 
 // figures are the figures of dimensions and the names that are written.
 func (p *painter) figures() []figure {
+	named := map[drawing.Mark]bool{} // fronts whose name is written
+	for i := range p.all.Texts {
+		if t := &p.all.Texts[i]; t.Of.Of.Kind == drawing.FrontName && t.Variant != letter.Least {
+			named[t.Mark] = true
+		}
+	}
 	var list []figure
 	for i := range p.all.Texts {
 		t := &p.all.Texts[i]
@@ -138,7 +145,7 @@ func (p *painter) figures() []figure {
 		_, measured := t.Mark.(*drawing.Dimension)
 		c, captioned := t.Mark.(*drawing.Caption)
 		number := captioned && t.Of.Of.Kind == drawing.FrontName && t.Variant == letter.Least
-		if !measured && !captioned || number && !c.Name.Empty() && p.named(c) || t.Of.Meaning == drawing.Note {
+		if !measured && !captioned || number && !c.Name.Empty() && named[c] || t.Of.Meaning == drawing.Note {
 			continue
 		}
 		b := paint.OfBox(t.Box)
@@ -147,22 +154,17 @@ func (p *painter) figures() []figure {
 	return list
 }
 
-// named tells that the name of a front is written.
-func (p *painter) named(c *drawing.Caption) bool {
-	return slices.ContainsFunc(p.all.Texts, func(t letter.Text) bool {
-		return t.Mark == drawing.Mark(c) && t.Of.Of.Kind == drawing.FrontName && t.Variant != letter.Least
-	})
-}
-
 // texts are all that is written, and flags those of findings.
 func (p *painter) texts() (all []text, flags []box) {
+	rings := map[model.Place]box{}
+	for _, r := range p.all.Rings {
+		rings[r.Of.Of.Place] = paint.OfBox(r.Box)
+	}
 	for i := range p.all.Texts {
 		if t := &p.all.Texts[i]; !p.hidden(t) {
 			b := paint.OfBox(t.Box)
-			for _, r := range p.all.Rings { // a number is seen with its ring
-				if ring := paint.OfBox(r.Box); b.Within(ring) {
-					b = ring
-				}
+			if ring, ok := rings[t.Of.Of.Place]; ok && b.Within(ring) { // a number is seen with its ring
+				b = ring
 			}
 			all = append(all, text{b, p.Under(t.On)})
 		}
