@@ -199,8 +199,11 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 	m.edgeTop = m.dimLine + mm(7)
 	if compact {
 		m.edgeTop = c.highest()
+		if lettering.Width(m.edgeName(say, m.edgeRoom()), lettering.Small, true) > m.edgeRoom() { // over the hole rather than on it
+			m.edgeTop += lettering.Pitch(lettering.Small)
+		}
 	}
-	if lettering.Width(m.edgeName(say, m.width-m.tab()-mm(3)), lettering.Small, true)+mm(3) > m.edge() { // it reaches over the labels
+	if lettering.Width(m.edgeName(say, m.edgeRoom()), lettering.Small, true)+mm(3) > m.edge() { // it reaches over the labels
 		m.edgeTop = max(m.edgeTop, m.labels[len(m.labels)-1].top+lettering.Pitch(lettering.Small))
 	}
 	if line := m.topEdge(); line > m.edgeTop-mm(4) && line < m.edgeTop+mm(5) {
@@ -242,13 +245,25 @@ func (m measured) roomForTitle(say message.Language) length.Length {
 		}
 		floor = l.top
 	}
-	if lettering.Width(m.edgeName(say, m.width-m.tab()-mm(3)), lettering.Small, true)+mm(3) > m.edge() {
+	if lettering.Width(m.edgeName(say, m.edgeRoom()), lettering.Small, true)+mm(3) > m.edge() {
 		floor = max(m.top, floor) // the edge's name reaches over the labels
 	}
 	if line > 0 && line-topName-floor < need {
 		floor = max(floor, line)
 	}
 	return floor + need
+}
+
+// edgeRoom is how far the side edge's name may reach inwards: where it stands beside
+// the highest hole, as far as that.
+func (m measured) edgeRoom() length.Length {
+	room := m.width - m.tab() - mm(3)
+	if m.compact {
+		for _, b := range m.bores {
+			room = min(room, fromSide(m.of.first(), b)-b.whole().Width()/2-mm(3))
+		}
+	}
+	return room
 }
 
 // edgeName names the side edge on the template, where it has a room.
@@ -313,7 +328,7 @@ func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Leng
 		d.text(plane.Point{X: in(m.edge() + labelGap), Y: edgeY + line - mm(1)}, anchor, lettering.Small, true,
 			fitting(d.say, m.textWidth(), message.New("TOP EDGE of the front"), message.New("TOP EDGE")))
 	}
-	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Small, true, m.edgeName(d.say, m.width-m.tab()-mm(3)))
+	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Small, true, m.edgeName(d.say, m.edgeRoom()))
 }
 
 // dimensions draws the edge distance and the chain of heights. Extension lines

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"fmt"
 	"strings"
 	"testing"
 
@@ -188,6 +189,51 @@ func TestTemplatesWarnOfErrors(t *testing.T) {
 			}
 			if said != c.want {
 				t.Errorf("%s: the warning stands there: %v; want %v", page.Kind, said, c.want)
+			}
+		}
+	}
+}
+
+// No word of a corner template stands on a hole or its cross, wherever the holes are.
+func TestNoWordsOnHoles(t *testing.T) {
+	for _, paper := range []Paper{{"A4", mm(210), mm(297)}, {"low", mm(210), mm(200)}, {"A3", mm(297), mm(420)}} {
+		for _, edge := range []int64{22, 27, 30, 36, 45, 60, 76} {
+			for _, high := range []int64{90, 160, 210, 250} {
+				f := lopsided()
+				f.Holes = nil
+				for _, y := range []int64{high, high - 32, 48} {
+					f.Holes = append(f.Holes, bored(f, edge, y))
+				}
+				for i, p := range Make(planOf(f), nil, Options{Paper: paper, Parts: []Part{CornerTemplates}}).Pages {
+					noWordsOnHoles(t, fmt.Sprintf("%s, holes %d mm from the edge up to %d, page %d", paper.Name, edge, high, i+1), p)
+				}
+			}
+		}
+	}
+}
+
+func bored(f plan.Front, fromRight, y int64) plan.Hole {
+	return plan.Hole{At: plane.Point{X: f.Face.Width() - mm(fromRight), Y: mm(y)}, Side: plan.Right, Diameter: mm(10), Depth: mm(12)}
+}
+
+func noWordsOnHoles(t *testing.T, name string, p Page) {
+	t.Helper()
+	var holes []plane.Rect
+	for _, placed := range p.Drawings() {
+		for _, m := range placed.Drawing.Marks {
+			if c, ok := m.(*drawing.Circle); ok && c.Meaning == drawing.HoleEdge && placed.ScaleNum == placed.ScaleDen {
+				at := placed.At.Add(c.Centre.Sub(placed.Origin))
+				if placed.Clip.Empty() || placed.Clip.Contains(at) {
+					holes = append(holes, plane.Rect{Min: at, Max: at}.Grow(c.Radius))
+				}
+			}
+		}
+	}
+	for _, text := range ownTexts(p) {
+		area := drawing.TextArea(text.At, text.Anchor, text.Size, text.Bold, text.Say.String())
+		for _, h := range holes {
+			if area.Overlaps(h) {
+				t.Errorf("%s: %q stands on a hole", name, text.Say.String())
 			}
 		}
 	}
