@@ -7,6 +7,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/export"
+	"frontlay/layout/export/picture"
 )
 
 // runExport writes the files of a job for machines and other programs.
@@ -14,6 +15,7 @@ func runExport(args []string, c console) int {
 	fs := flag.NewFlagSet("export", flag.ContinueOnError)
 	out := fs.String("o", "", "")
 	only := fs.String("only", "", "")
+	pixels := fs.Int("pixels", picture.DefaultPixels, "")
 	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
@@ -27,7 +29,7 @@ func runExport(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay export: say into which folder to write: -o FOLDER")
 		return exitFailed
 	}
-	o := export.Options{}
+	o := export.Options{Pixels: *pixels, Date: c.printing().Format(printedTime)}
 	for _, k := range split(*only) {
 		o.Kinds = append(o.Kinds, export.Kind(k))
 	}

@@ -3,9 +3,12 @@ package main
 import (
 	"fmt"
 	"runtime/debug"
+	"strconv"
 	"strings"
 	"unicode/utf8"
 
+	"frontlay/layout/export"
+	"frontlay/layout/export/picture"
 	"frontlay/layout/list"
 	"frontlay/model/message"
 )
@@ -34,7 +37,7 @@ Flags of print:
 
 Flags of export:
   -o FOLDER        where to write
-  --only LIST      only these kinds: svg, dxf, csv, json
+` + paragraph("  --only LIST      ", "only these kinds: "+export.KindNames()) + `  --pixels N       of the picture's longer edge; ` + strconv.Itoa(picture.DefaultPixels) + ` where you do not say
 
 Flags of calibrate:
   -o FILE, --paper NAME        write the page to print and measure

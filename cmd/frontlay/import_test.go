@@ -27,23 +27,25 @@ layout/plan: layout/divide layout/plane model model/length model/message
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length
 layout/check: layout/mark layout/plan layout/plane model model/edit model/length model/message
+layout/wood: model model/message
 layout/view: layout/check layout/drawing layout/mark layout/plan layout/plane model model/figure model/length model/message
 layout/list: layout/check layout/plan layout/plane model model/length model/message
 layout/lettering: model/length
 layout/letter: layout/drawing layout/plane model model/length model/message
 layout/sheet: layout/check layout/drawing layout/letter layout/lettering layout/list layout/plan layout/plane layout/view model model/length model/message
-layout/ink: layout/drawing layout/letter layout/lettering layout/mark layout/plane model/length model/message
+layout/ink: layout/drawing layout/letter layout/lettering layout/mark layout/plane layout/wood model/length model/message
 layout/drawing/dxf: layout/drawing layout/mark layout/plane model/length model/message
 layout/drawing/svg: layout/drawing layout/ink layout/lettering layout/plane model/length model/message
-layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg layout/lettering layout/list layout/plan layout/plane layout/sheet layout/view model/length model/message
+layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg layout/export/picture layout/lettering layout/list layout/plan layout/plane layout/sheet layout/view model/length model/message
+layout/export/picture: layout/ink layout/lettering layout/sheet model/length model/message golang.org/x/image
 layout: layout/check layout/plan model model/edit
 pdfout: layout/ink layout/lettering layout/sheet model/length model/message github.com/jung-kurt/gofpdf golang.org/x/image
 pdfout/lp: layout/sheet model/length model/message
-ui/look: assets layout/drawing fyne.io/fyne/v2
+ui/look: assets layout/drawing layout/wood fyne.io/fyne/v2
 ui/field: model/edit model/length model/message fyne.io/fyne/v2
 ui/session: layout layout/check layout/drawing model model/edit model/figure model/history model/length model/message
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
-ui/paint: layout/drawing layout/letter layout/mark layout/plane model model/length model/message ui/look fyne.io/fyne/v2
+ui/paint: layout/drawing layout/letter layout/mark layout/plane layout/wood model model/length model/message ui/look fyne.io/fyne/v2
 ui/screen: layout/drawing layout/ink layout/letter layout/lettering layout/mark layout/plane layout/sheet layout/view model model/edit model/length model/message ui/bar ui/field ui/look ui/paint ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/inspector: layout/check layout/drawing layout/plan layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
 ui/findings: layout/check layout/drawing layout/view model model/edit model/message ui/bar ui/field ui/look ui/session ui/tip ui/tool fyne.io/fyne/v2
@@ -72,7 +74,7 @@ ui/page/exporting: layout/export model/message ui/ask ui/field ui/page/output ui
 assets:
 assets/language: assets model/message
 cmd/frontlay/locale:
-cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
+cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/export/picture layout/list layout/plan layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

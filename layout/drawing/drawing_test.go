@@ -99,7 +99,7 @@ func TestNamesAreDistinct(t *testing.T) {
 			t.Errorf("%s %d is %q; is the last one no longer the last?", what, count, n)
 		}
 	}
-	check("meaning", int(drawing.Covered)+1, func(i int) string { return drawing.Meaning(i).String() })
+	check("meaning", int(drawing.HandlePart)+1, func(i int) string { return drawing.Meaning(i).String() })
 	check("kind", int(drawing.FrontName)+1, func(i int) string { return drawing.SubjectKind(i).String() })
 	for a, want := range map[drawing.Anchor]string{{}: "bottom-left", {X: 0.5, Y: 0.5}: "middle-centre", {X: 1, Y: 1}: "top-right"} {
 		if got := a.String(); got != want {

@@ -11,7 +11,7 @@ import (
 var meaningNames = [...]string{
 	"carcass", "face", "niche", "panel", "hidden", "drawer", "bottom", "runner",
 	"hole", "cross", "centre", "dimension", "label", "cover",
-	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth", "tint", "overlay-band", "covered",
+	"finding", "register", "check-bar", "frame", "cut", "grid", "grip", "note", "plinth", "tint", "overlay-band", "covered", "handle",
 }
 
 // String is the meaning's name, as dumps and file layers write it.
@@ -60,6 +60,9 @@ func (d *Drawing) Dump() string {
 		case *Rectangle:
 			fmt.Fprintf(&b, "rectangle %s,%s %s,%s", mm(v.Rect.Min.X), mm(v.Rect.Min.Y), mm(v.Rect.Max.X), mm(v.Rect.Max.Y))
 			b.WriteString(flag(v.Filled, " filled") + flag(v.Dashed, " dashed"))
+			if v.Board != nil {
+				fmt.Fprintf(&b, " of %q grain %q", v.Board.Material, v.Board.Grain)
+			}
 		case *Circle:
 			fmt.Fprintf(&b, "circle %s,%s radius %s", mm(v.Centre.X), mm(v.Centre.Y), mm(v.Radius))
 		case *Text:

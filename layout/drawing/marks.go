@@ -48,6 +48,7 @@ const (
 	Tint                         // behind what is selected
 	OverlayBand                  // the front lying on the edge of the carcass, seen through it
 	Covered                      // a front that covers its drawer bottom enough, as a sign at its lower edge
+	HandlePart                   // a handle or knob, seen from the room
 )
 
 // SubjectKind names the kind of thing that a mark stands for.
@@ -126,12 +127,15 @@ type Line struct {
 	Dashed   bool
 }
 
-// Rectangle is an axis-parallel rectangle; Filled paints its surface too.
+// Rectangle is an axis-parallel rectangle; Filled paints its surface too. Board, where
+// it is given, is what is seen there: paper and picture paint it in its tone, with its
+// grain.
 type Rectangle struct {
 	Tag
 	Rect   plane.Rect
 	Filled bool
 	Dashed bool
+	Board  *model.Board
 }
 
 // Circle is a circle.

@@ -5,6 +5,7 @@ package export
 
 import (
 	"bytes"
+	"cmp"
 	"fmt"
 	"io"
 	"strings"
@@ -13,6 +14,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/drawing/dxf"
 	"frontlay/layout/drawing/svg"
+	"frontlay/layout/export/picture"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/sheet"
@@ -35,10 +37,12 @@ const (
 	DXF  Kind = "dxf"
 	CSV  Kind = "csv"
 	JSON Kind = "json"
+	// Picture is the client sheet.
+	Picture Kind = "picture"
 )
 
 // Kinds lists every kind of file.
-func Kinds() []Kind { return []Kind{SVG, DXF, CSV, JSON} }
+func Kinds() []Kind { return []Kind{SVG, DXF, CSV, JSON, Picture} }
 
 // Title says what a kind is for.
 func (k Kind) Title() message.Message {
@@ -51,6 +55,8 @@ func (k Kind) Title() message.Message {
 		return message.New("CSV: lists for a spreadsheet")
 	case JSON:
 		return message.New("JSON: the whole plan for other programs")
+	case Picture:
+		return message.New("PNG: the client sheet as a picture")
 	}
 	return message.New("%v", string(k))
 }
@@ -62,6 +68,10 @@ type Options struct {
 	Den   int64   // scale 1:Den of SVG drawings of the run; 0: 1:10. Fronts and sides are at full size.
 	Spare float64 // part added to small parts of the hardware list; zero: a tenth, as on paper; below zero: none
 	Say   message.Language
+	// Pixels are how many the longer edge of the picture has; 0: picture.DefaultPixels.
+	Pixels int
+	Paper  sheet.Paper // whose shape the picture has; zero: A4
+	Date   string      // of the picture, as it shall be written; may be empty
 }
 
 // Files makes the files. The same arguments give the same bytes.
@@ -86,11 +96,22 @@ func Files(p *plan.Plan, findings []check.Finding, o Options) ([]File, error) {
 			m.tables(findings)
 		case JSON:
 			m.add("plan.json", func(w io.Writer) error { return list.PlanJSON(w, p) })
+		case Picture:
+			m.picture()
 		default:
-			m.fail(fmt.Errorf("“%s” is not a kind of file: choose among svg, dxf, csv, json", k))
+			m.fail(fmt.Errorf("“%s” is not a kind of file: choose among %s", k, KindNames()))
 		}
 	}
 	return m.files, m.err
+}
+
+// KindNames are the names of all kinds, parted by commas.
+func KindNames() string {
+	var all []string
+	for _, k := range Kinds() {
+		all = append(all, string(k))
+	}
+	return strings.Join(all, ", ")
 }
 
 type maker struct {
@@ -155,6 +176,18 @@ func (m *maker) dxfs() {
 		m.add(name+".dxf", func(w io.Writer) error {
 			return dxf.Write(w, d, dxf.Options{Say: m.o.Say, Layer: layer, TextHeight: noteHeight})
 		})
+	})
+}
+
+// picture is the client sheet in pixels.
+func (m *maker) picture() {
+	pages := sheet.ClientSheet(m.p, sheet.Options{Paper: m.o.Paper, Say: m.o.Say, Date: m.o.Date}).Pages
+	m.add("client-sheet.png", func(w io.Writer) error {
+		png, err := picture.PNG(&pages[0], m.o.Say, cmp.Or(m.o.Pixels, picture.DefaultPixels))
+		if err == nil {
+			_, err = w.Write(png)
+		}
+		return err
 	})
 }
 

@@ -35,8 +35,8 @@ type Canvas interface {
 // Colour is red, green and blue from 0 to 1.
 type Colour [3]float64
 
-// Colours on paper. All but findings are greys, so that nothing is lost on a
-// black-and-white printer.
+// Colours on paper. All but findings, and boards in their tones, are greys, so that
+// nothing is lost on a black-and-white printer.
 func black() Colour { return grey(0) }
 func white() Colour { return grey(1) }
 
@@ -86,7 +86,7 @@ func penFor(m drawing.Meaning, dashed bool) Pen {
 		p.Width = 0.50
 	case drawing.Carcass, drawing.Plinth, drawing.DrawerBottom:
 		p.Width = 0.35
-	case drawing.NichePart, drawing.DrawerPart, drawing.RunnerPart, drawing.HoleEdge, drawing.Register, drawing.CheckBar:
+	case drawing.NichePart, drawing.DrawerPart, drawing.RunnerPart, drawing.HoleEdge, drawing.Register, drawing.CheckBar, drawing.HandlePart:
 		p.Width = 0.25
 	case drawing.HoleCross, drawing.CoverBand, drawing.OverlayBand, drawing.Covered:
 		p.Width = 0.13
@@ -118,7 +118,7 @@ func fillFor(m drawing.Meaning) Colour {
 		return grey(0.82)
 	case drawing.PanelPart:
 		return grey(0.96)
-	case drawing.DrawerBottom:
+	case drawing.DrawerBottom, drawing.HandlePart:
 		return grey(0.75)
 	case drawing.RunnerPart:
 		return grey(0.85)

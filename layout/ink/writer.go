@@ -15,6 +15,7 @@ import (
 type writer struct {
 	Canvas
 	letters *letter.Picture
+	say     message.Language
 }
 
 // placing maps a drawing to the page.
@@ -33,7 +34,7 @@ func (p placing) at(q plane.Point) Point {
 // area, texts in the language and unit of say. Lines come first, letters last, so
 // that none is hidden.
 func Draw(c Canvas, placed []drawing.Placed, in plane.Rect, say message.Language) {
-	w := &writer{c, letter.New(lettering.OnPaper{}, style(say.Unit), say, letter.Box{Lo: onPage(in.Min), Hi: onPage(in.Max)})}
+	w := &writer{c, letter.New(lettering.OnPaper{}, style(say.Unit), say, letter.Box{Lo: onPage(in.Min), Hi: onPage(in.Max)}), say}
 	for i := range placed {
 		w.placed(&placed[i])
 	}
@@ -175,6 +176,10 @@ func (w *writer) mark(m drawing.Mark, at placing) {
 	case *drawing.Line:
 		w.Line(penFor(t.Meaning, m.Dashed), at.at(m.From), at.at(m.To))
 	case *drawing.Rectangle:
+		if m.Board != nil {
+			w.board(m, at)
+			return
+		}
 		w.rectangle(m, at)
 	case *drawing.Circle:
 		w.Circle(penFor(t.Meaning, false), at.at(m.Centre), float64(m.Radius)*at.k)

@@ -107,6 +107,8 @@ func (m *maker) pages(part Part, first int) []Page {
 	switch part {
 	case Cover:
 		return []Page{coverPage(p, m.findings, o)}
+	case Client:
+		return []Page{clientPage(p, o)}
 	case Elevation:
 		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Widths: true}), o)}
 	case Sections:

@@ -103,6 +103,7 @@ type Part string
 // The parts of a job's paper, in the order they are printed.
 const (
 	Cover           Part = "cover"     // picture and contents
+	Client          Part = "client"    // view from the room, for who is to say yes to it
 	Elevation       Part = "elevation" // the run to scale with dimensions
 	Sections        Part = "sections"  // upright sections through each bay
 	DrawerPlans     Part = "drawers"   // drawers from above
@@ -137,6 +138,7 @@ func parts() []struct {
 		template bool
 	}{
 		{Cover, message.New("Cover and contents"), false},
+		{Client, message.New("Client sheet"), false},
 		{Elevation, message.New("Elevation"), false},
 		{Sections, message.New("Sections"), false},
 		{DrawerPlans, message.New("Plans of drawers"), false},

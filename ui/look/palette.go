@@ -2,7 +2,11 @@
 // drawing.
 package look
 
-import "image/color"
+import (
+	"image/color"
+
+	"frontlay/layout/wood"
+)
 
 // Palette is a set of colours that go together. Colours of text have at least
 // 4.5:1 against Bench, Panel, Sheet and Field (WCAG 2.2, success criterion
@@ -86,7 +90,7 @@ func Light() Palette {
 		Bench: rgb(0xDDD9D0), Panel: rgb(0xF3F1EC), Sheet: rgb(0xFFFEFA), Field: rgb(0xFFFFFF), FieldEdge: rgb(0x8C877B),
 		Line: rgb(0xD5D0C5), Shadow: faded(rgb(0x1D2429), 0x40),
 		Ink: rgb(0x1D2429), Soft: rgb(0x535B61), Accent: rgb(0x2B4C9B), OnAccent: rgb(0xFFFFFF), AccentTint: rgb(0xDCE3F4), Guide: rgb(0x8E2F6B),
-		Maple: rgb(0xEBD6AE), OnMaple: rgb(0x2A1F10), OnMapleSoft: rgb(0x4A3A22), Grain: rgb(0x8A7449), Birch: rgb(0xDCC9A2),
+		Maple: rgb(wood.Front.Light), OnMaple: rgb(0x2A1F10), OnMapleSoft: rgb(0x4A3A22), Grain: rgb(0x8A7449), Birch: rgb(wood.Carcass.Light),
 		FixedPanel: rgb(0xE6D3AE), Niche: rgb(0xCFC3AC), Gap: rgb(0x3A2E20),
 		Runner: rgb(0x9FADB5), RunnerEdge: rgb(0x55656F), DrawerBottom: rgb(0xD39B55), BottomEdge: rgb(0x7A4C17),
 		Hidden: rgb(0x55656F), Cover: rgb(0xC3DCC9),
@@ -101,7 +105,7 @@ func Dark() Palette {
 		Bench: rgb(0x121416), Panel: rgb(0x1D2023), Sheet: rgb(0x262A2E), Field: rgb(0x2C3136), FieldEdge: rgb(0x7C858D),
 		Line: rgb(0x363C42), Shadow: faded(rgb(0x000000), 0x80),
 		Ink: rgb(0xF0EDE6), Soft: rgb(0xB2BAC1), Accent: rgb(0x8FB0FF), OnAccent: rgb(0x0E1A38), AccentTint: rgb(0x2B3A5E), Guide: rgb(0xF09ACB),
-		Maple: rgb(0x66553A), OnMaple: rgb(0xFFFBF2), OnMapleSoft: rgb(0xE6DCC8), Grain: rgb(0xA08A5C), Birch: rgb(0x5A5040),
+		Maple: rgb(wood.Front.Dark), OnMaple: rgb(0xFFFBF2), OnMapleSoft: rgb(0xE6DCC8), Grain: rgb(0xA08A5C), Birch: rgb(wood.Carcass.Dark),
 		FixedPanel: rgb(0x5C4E38), Niche: rgb(0x33302A), Gap: rgb(0x0C0B09),
 		Runner: rgb(0x7F97A6), RunnerEdge: rgb(0xB4C3CD), DrawerBottom: rgb(0xB8813F), BottomEdge: rgb(0xF0C382),
 		Hidden: rgb(0xB4C3CD), Cover: rgb(0x2C5540),

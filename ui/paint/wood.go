@@ -3,8 +3,8 @@ package paint
 import (
 	"image/color"
 	"math"
-	"strings"
 
+	"frontlay/layout/wood"
 	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/look"
@@ -23,64 +23,26 @@ type Wood struct {
 	Upright bool
 }
 
-// material is a board by the words that people use for it.
-type material struct {
-	words       message.Message // parted by commas
-	light, dark uint32          // under a light and under a dark palette
-	figure      float64
-}
-
-// materials are what a board can be told to be of; what is first counts where a
-// name has the words of several, so that a black walnut is a walnut.
-var materials = []material{
-	{message.New("oak"), 0xDDBF8E, 0x62503A, 1},
-	{message.New("beech"), 0xE6C4A0, 0x6A5240, 0.6},
-	{message.New("walnut"), 0x7C593E, 0x4B382A, 1},
-	{message.New("pine, spruce"), 0xEFD69F, 0x6E5B39, 1},
-	{message.New("birch"), 0xE5D5B2, 0x5F5545, 0.6},
-	{message.New("white"), 0xF5F3EE, 0x5B5E61, 0},
-	{message.New("grey, gray"), 0xBDC0C1, 0x4C5054, 0},
-	{message.New("black"), 0x38393B, 0x1B1C1E, 0},
-}
-
 // WoodOf tells how a board is painted: by the word for its material in a
 // language or in English, else as maple.
 func WoodOf(b model.Board, say message.Language, p look.Palette) Wood {
 	w := Maple(p)
-	if !p.Flat {
-		name := strings.ToLower(b.Material)
-		for _, m := range materials {
-			if m.names(name, say) {
-				c := m.light
-				if dark(p.Sheet) {
-					c = m.dark
-				}
-				w = wooden(color.NRGBA{R: uint8(c >> 16), G: uint8(c >> 8), B: uint8(c), A: 255}, m.figure, p)
-				break
-			}
+	if t, ok := wood.Of(b, say); ok && !p.Flat {
+		c := t.Light
+		if dark(p.Sheet) {
+			c = t.Dark
 		}
+		w = wooden(color.NRGBA{R: uint8(c >> 16), G: uint8(c >> 8), B: uint8(c), A: 255}, t.Figure, p)
 	}
 	w.Upright = b.Grain == "vertical"
 	return w
 }
 
 // Maple is how a board is painted that tells no other material.
-func Maple(p look.Palette) Wood { return wooden(p.Maple, 1, p) }
+func Maple(p look.Palette) Wood { return wooden(p.Maple, wood.Front.Figure, p) }
 
 // CarcassWood is how the carcass is painted.
-func CarcassWood(p look.Palette) Wood { return wooden(p.Birch, 0.6, p) }
-
-// names tells that a name in small letters has one of the material's words.
-func (m material) names(name string, say message.Language) bool {
-	for _, words := range []string{say.Say(m.words), m.words.Text} {
-		for word := range strings.SplitSeq(words, ",") {
-			if strings.Contains(name, strings.ToLower(strings.TrimSpace(word))) {
-				return true
-			}
-		}
-	}
-	return false
-}
+func CarcassWood(p look.Palette) Wood { return wooden(p.Birch, wood.Carcass.Figure, p) }
 
 // wooden makes a wood of its colour.
 func wooden(base color.NRGBA, figure float64, p look.Palette) Wood {
