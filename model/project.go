@@ -213,7 +213,7 @@ func (p *Project) RoundingStep() length.Length {
 	switch {
 	case p.Rounding.Step > 0:
 		return p.Rounding.Step
-	case p.Unit == length.UnitInch || p.Unit == length.UnitInchDecimal:
+	case p.Unit.Inches():
 		return 2 * length.Inch64th
 	default:
 		return length.Millimetre

@@ -26,7 +26,7 @@ func DimensionStep(vertical bool, unit length.Unit) length.Length {
 	switch {
 	case !vertical:
 		return length.MM(7)
-	case unit == length.UnitInch || unit == length.UnitInchDecimal:
+	case unit.Inches():
 		return length.MM(20)
 	default:
 		return length.MM(14)

@@ -37,7 +37,7 @@ func (m MakersLength) Own(l message.Language) string {
 }
 
 func (m MakersLength) foreign(l message.Language) bool {
-	return m.Sheet != nil && inches(m.Sheet.Unit) != inches(l.Unit)
+	return m.Sheet != nil && m.Sheet.Unit.Inches() != l.Unit.Inches()
 }
 
 // Rounded says what ≈ before a figure means.
@@ -45,9 +45,7 @@ func Rounded() message.Message { return message.New("≈ figures are rounded; th
 
 // InInches tells that lengths are said in inches, where most figures of metric
 // parts are rounded.
-func InInches(say Speaker) bool { return inches(say.Unit) }
-
-func inches(u length.Unit) bool { return u == length.UnitInch || u == length.UnitInchDecimal }
+func InInches(say Speaker) bool { return say.Unit.Inches() }
 
 // drillFigure writes a diameter or depth that comes from the front's hardware
 // sheet. In the project's own system, and in files, it is a plain figure.
@@ -61,7 +59,7 @@ func drillFigure(l length.Length, f *plan.Front, say Speaker, forFiles bool) str
 
 // UnitWord names a unit where it stands in a sentence.
 func UnitWord(u length.Unit) message.Message {
-	if inches(u) {
+	if u.Inches() {
 		return message.New("inches")
 	}
 	return message.New("%v", u.Symbol())

@@ -34,8 +34,10 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	if o.Date != "" {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
 	}
-	y = d.coverNotes(p, y-mm(2), contentsRoom(o))
-	picture := plane.R(d.area.Min.X, d.area.Min.Y+contentsRoom(o), d.area.Max.X, y-mm(4))
+	_, lines := contentsLines(d.area, len(o.Parts))
+	contents := contentsFoot + contentsHead + length.Length(lines)*contentsLine
+	y = d.coverNotes(p, y-mm(2), contents)
+	picture := plane.R(d.area.Min.X, d.area.Min.Y+contents, d.area.Max.X, y-mm(4))
 	if picture.Height() >= leastPicture {
 		d.place(asLarge(facesOnly(p), picture))
 	}
@@ -45,16 +47,20 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 // leastPicture is the height below which the cover has no picture.
 const leastPicture = 20 * length.Millimetre
 
-// contentsRoom is what the contents take at most at the foot of the cover, with
-// their heading and what parts it from a picture.
-func contentsRoom(o Options) length.Length {
-	return contentsFoot + contentsHead + length.Length(len(o.Parts))*contentsLine
+// contentsLines tells in how many columns and lines so many entries stand at the foot
+// of the cover: in two columns where one would take more than half of the page.
+func contentsLines(area plane.Rect, entries int) (columns, lines int) {
+	if length.Length(entries)*contentsLine <= area.Height()/2 {
+		return 1, entries
+	}
+	return 2, (entries + 1) / 2
 }
 
-// What stands below the lines of the contents, and above them.
+// What stands below the lines of the contents, above them, and between two columns.
 const (
-	contentsFoot = 8 * length.Millimetre
-	contentsHead = 14 * length.Millimetre
+	contentsFoot    = 8 * length.Millimetre
+	contentsHead    = 14 * length.Millimetre
+	contentsBetween = 10 * length.Millimetre
 )
 
 // coverNotes writes the hardware sheets with their notes, which tell where
@@ -185,22 +191,26 @@ func (m *maker) fillContents() {
 	if len(entries) == 0 {
 		return
 	}
-	y := d.area.Min.Y + contentsFoot + length.Length(len(entries))*contentsLine
+	columns, lines := contentsLines(d.area, len(entries))
+	wide := (d.area.Width() - length.Length(columns-1)*contentsBetween) / length.Length(columns)
+	y := d.area.Min.Y + contentsFoot + length.Length(lines)*contentsLine
 	d.text(plane.Point{X: d.area.Min.X, Y: y + mm(3)}, drawing.Anchor{}, lettering.Medium, true, m.o.Say.Say(message.New("Contents")))
-	for _, b := range entries {
-		d.contentsEntry(y, m.o.Say.Say(b.Title), m.o.Say.Say(message.New("%v", b.Page+1)))
-		cover.Links = append(cover.Links, Link{Area: plane.R(d.area.Min.X, y-contentsLine, d.area.Max.X, y), Page: b.Page})
-		y -= contentsLine
+	for i, b := range entries {
+		top, left := y-length.Length(i%lines)*contentsLine, d.area.Min.X+length.Length(i/lines)*(wide+contentsBetween)
+		line := plane.R(left, top-contentsLine, left+wide, top)
+		d.contentsEntry(line, m.o.Say.Say(b.Title), m.o.Say.Say(message.New("%v", b.Page+1)))
+		cover.Links = append(cover.Links, Link{Area: line, Page: b.Page})
 	}
 }
 
-func (d *draft) contentsEntry(top length.Length, name, page string) {
+func (d *draft) contentsEntry(r plane.Rect, name, page string) {
 	const size = lettering.Small
-	base := top - mm(4)
-	d.text(plane.Point{X: d.area.Min.X, Y: base}, drawing.Anchor{}, size, false, name)
-	d.text(plane.Point{X: d.area.Max.X - mm(1), Y: base}, drawing.Anchor{X: 1}, size, false, page)
-	from := d.area.Min.X + lettering.Width(name, size, false) + mm(2)
-	to := d.area.Max.X - mm(3) - lettering.Width(page, size, false)
+	base := r.Max.Y - mm(4)
+	name = lettering.Shorten(name, size, false, r.Width()-mm(10))
+	d.text(plane.Point{X: r.Min.X, Y: base}, drawing.Anchor{}, size, false, name)
+	d.text(plane.Point{X: r.Max.X - mm(1), Y: base}, drawing.Anchor{X: 1}, size, false, page)
+	from := r.Min.X + lettering.Width(name, size, false) + mm(2)
+	to := r.Max.X - mm(3) - lettering.Width(page, size, false)
 	if from < to {
 		d.dashed(drawing.Grid, from, base, to, base)
 	}

@@ -129,6 +129,8 @@ func (m *maker) pages(part Part, first int) []Page {
 		return table(list.HardwareList(p, o.Say, o.Spare))
 	case Findings:
 		return table(list.Findings(m.findings, o.Say))
+	case Hanging:
+		return hangingPages(p, o)
 	case Cautions:
 		return table(list.Cautions(o.Say))
 	case CornerTemplates:

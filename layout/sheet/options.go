@@ -114,6 +114,7 @@ const (
 	HardwareList    Part = "hardware"  // what to order
 	Figures         Part = "figures"   // how every figure came about
 	Findings        Part = "findings"  // what the check found
+	Hanging         Part = "hanging"   // gaps to measure, room of adjustment, order of work
 	Cautions        Part = "cautions"  // before you cut, drill and hang
 	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
 	WholeTemplates  Part = "whole"     // templates 1:1 of whole fronts, tiled
@@ -149,6 +150,7 @@ func parts() []struct {
 		{HardwareList, message.New("Hardware list"), false},
 		{Figures, message.New("How the figures came about"), false},
 		{Findings, message.New("Findings"), false},
+		{Hanging, message.New("Hanging and adjusting"), false},
 		{Cautions, message.New("Cautions"), false},
 		{CornerTemplates, message.New("Corner templates"), true},
 		{WholeTemplates, message.New("Whole-front templates"), true},

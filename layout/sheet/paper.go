@@ -159,7 +159,7 @@ type ofRoll length.Length
 // Say writes the length in the system of the project's unit.
 func (l ofRoll) Say(say message.Language) string {
 	unit := length.UnitCM
-	if say.Unit == length.UnitInch || say.Unit == length.UnitInchDecimal {
+	if say.Unit.Inches() {
 		unit = length.UnitInch
 	}
 	return unit.WithSymbol(length.Length(l).CeilTo(unit.Size()))

@@ -36,6 +36,10 @@ func (u Unit) Symbol() string {
 	}
 }
 
+// Inches tells that lengths are in inches, as fractions or decimals: then all else is
+// in the units of that system too.
+func (u Unit) Inches() bool { return u == UnitInch || u == UnitInchDecimal }
+
 // Size is the length of one unit.
 func (u Unit) Size() Length {
 	switch u {
