@@ -20,6 +20,7 @@ type Project struct {
 	Boards   Boards
 	Reveals  Reveals
 	HoleRows HoleRows
+	Saw      Saw
 	Checks   Checks
 	Cabinets []Cabinet // left to right
 	// SharedGaps tells that fronts of neighbouring cabinets keep one Gap
@@ -52,14 +53,28 @@ type Boards struct {
 // Board is one kind of sheet: thickness, density in kg/m³ (0: not given),
 // material, and grain direction ("horizontal", "vertical" or ""). Lipping is the
 // thickness of a lipping glued to all four edges, 0 for none; the cut size is
-// less by it.
+// less by it. Price is that of a square metre, in whatever money; 0: not given.
 type Board struct {
 	Thickness length.Length
 	Lipping   length.Length
 	Density   float64
 	Material  string
 	Grain     string
+	Stock     Stock
+	Price     float64
 }
+
+// Stock is the size in which a board is bought: Length in the direction of its
+// grain, Width across; both 0 where it is not given. Plain tells that it has no
+// grain, so that parts may lie either way.
+type Stock struct {
+	Length, Width length.Length
+	Plain         bool
+}
+
+// Saw is how stock sheets are cut: Kerf is what each cut turns to dust, Trim what is
+// cut off each edge of a sheet before anything else.
+type Saw struct{ Kerf, Trim length.Length }
 
 // Reveals are the visible gaps. Left, Right, Top and Bottom are edge reveals:
 // for overlay fronts from the carcass's outline inwards, for inset fronts from

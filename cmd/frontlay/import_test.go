@@ -27,12 +27,13 @@ layout/plan: layout/divide layout/plane model model/length model/message
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length
 layout/check: layout/mark layout/plan layout/plane model model/edit model/length model/message
+layout/cutting: layout/plane model/length
 layout/wood: model model/message
-layout/view: layout/check layout/drawing layout/mark layout/plan layout/plane model model/figure model/length model/message
-layout/list: layout/check layout/plan layout/plane model model/length model/message
+layout/view: layout/check layout/cutting layout/drawing layout/mark layout/plan layout/plane model model/figure model/length model/message
+layout/list: layout/check layout/cutting layout/plan layout/plane model model/length model/message
 layout/lettering: model/length
 layout/letter: layout/drawing layout/plane model model/length model/message
-layout/sheet: layout/check layout/drawing layout/letter layout/lettering layout/list layout/plan layout/plane layout/view model model/length model/message
+layout/sheet: layout/check layout/cutting layout/drawing layout/letter layout/lettering layout/list layout/plan layout/plane layout/view model model/length model/message
 layout/ink: layout/drawing layout/letter layout/lettering layout/mark layout/plane layout/wood model/length model/message
 layout/drawing/dxf: layout/drawing layout/mark layout/plane model/length model/message
 layout/drawing/svg: layout/drawing layout/ink layout/lettering layout/plane model/length model/message

@@ -1,4 +1,4 @@
-// Package list makes the job's lists as tables: jig settings, cut list,
+// Package list makes the job's lists as tables: jig settings, cut list, sheets to buy,
 // hardware list, drill list, findings.
 package list
 
@@ -57,9 +57,11 @@ func ForFiles(say Speaker) Speaker {
 // All makes every list of the job for files: with the columns that only another
 // program needs, and every length as a plain number. Make say with ForFiles.
 func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []Table {
-	return []Table{
-		jigTable(p, findings, say), drillTable(p, findings, say, true), cutTable(p, say, true), HardwareList(p, say, spare), Findings(findings, say),
+	all := []Table{jigTable(p, findings, say), drillTable(p, findings, say, true), cutTable(p, say, true)}
+	if stock := StockList(p, say); len(stock.Rows) > 0 {
+		all = append(all, stock)
 	}
+	return append(all, HardwareList(p, say, spare), Findings(findings, say))
 }
 
 // CSV writes the table's rows (RFC 4180, UTF-8): one header row, boxes to tick

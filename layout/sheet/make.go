@@ -125,6 +125,8 @@ func (m *maker) pages(part Part, first int) []Page {
 		return table(list.DrillList(p, m.findings, o.Say))
 	case CutList:
 		return table(list.CutList(p, o.Say))
+	case CuttingPlan:
+		return cuttingPages(p, o)
 	case HardwareList:
 		return table(list.HardwareList(p, o.Say, o.Spare))
 	case Findings:

@@ -111,6 +111,7 @@ const (
 	JigSettings     Part = "jig"       // jig settings, fewest resets first
 	DrillList       Part = "drill"     // every hole, from the edges
 	CutList         Part = "cut"       // boards to cut
+	CuttingPlan     Part = "cutting"   // parts on stock sheets, and the sheets to buy
 	HardwareList    Part = "hardware"  // what to order
 	Figures         Part = "figures"   // how every figure came about
 	Findings        Part = "findings"  // what the check found
@@ -147,6 +148,7 @@ func parts() []struct {
 		{JigSettings, message.New("Jig settings"), false},
 		{DrillList, message.New("Drill list"), false},
 		{CutList, message.New("Cut list"), false},
+		{CuttingPlan, message.New("Cutting plan"), false},
 		{HardwareList, message.New("Hardware list"), false},
 		{Figures, message.New("How the figures came about"), false},
 		{Findings, message.New("Findings"), false},

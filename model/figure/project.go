@@ -57,6 +57,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		group("reveals", "Reveals", "The visible gaps.", Reveals(&p.Reveals)),
 		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
 		group("hole_rows", "Hole rows", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
+		group("saw", "Saw", "How stock sheets are cut.", Saw(&p.Saw)),
 		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
 		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),
 	}
@@ -127,6 +128,25 @@ func Board(b *model.Board) []Row {
 		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre; left out where it is not known.", &b.Density, 1, 25_000),
 		line("material", "Material", "What the board is made of.", &b.Material),
 		word("grain", "Grain", "Which way the grain runs, as the panel hangs.", &b.Grain, "horizontal", "vertical"),
+		group("stock", "Stock sheet", "The size in which the board is bought; with it parts are laid on sheets.", Stock(&b.Stock)),
+		number("price", "Price", "per m²", "Price of a square metre of stock sheet, in your money; left out where it is not wanted.", &b.Price, 0, 1_000_000),
+	}
+}
+
+// Stock are those of the size in which a board is bought.
+func Stock(s *model.Stock) []Row {
+	return []Row{
+		size("length", "Length", "Along the grain.", &s.Length, Positive, maxSize),
+		size("width", "Width", "Across the grain.", &s.Width, Positive, maxSize),
+		flag("plain", "No grain", "Whether the board has no grain, so that parts may lie either way.", &s.Plain),
+	}
+}
+
+// Saw are those of how stock sheets are cut.
+func Saw(s *model.Saw) []Row {
+	return []Row{
+		size("kerf", "Kerf", "What a cut turns to dust: the width of the saw's teeth.", &s.Kerf, 0, 100*length.Millimetre),
+		size("trim", "Trim", "What is cut off each edge of a stock sheet before anything else.", &s.Trim, 0, maxBoard),
 	}
 }
 
