@@ -40,6 +40,7 @@ type Page struct {
 	form    *form
 	sketch  *sketch
 	about   *row   // what the caption tells of
+	stepped *row   // whose steps the last change was; nil: it was another
 	hovered string // path of the figure under the pointer
 	onSide  bool   // the sketch is that from the side
 	views   *field.Choice
@@ -86,9 +87,7 @@ func (p *Page) build() {
 	head := container.NewBorder(nil, nil, nil, container.NewHBox(p.undo, p.redo), p.views)
 	foot := container.New(foot{}, p.caption.object, p.faults.object)
 	right := container.NewBorder(container.NewPadded(head), foot, nil, nil, paper(p.sketch))
-	split := container.NewHSplit(field.Scrolling(p.form.scroll), right)
-	split.Offset = 0.44
-	p.content = split
+	p.content = field.Abreast([]float32{0.44, 0.56}, field.Scrolling(p.form.scroll), container.NewPadded(right))
 }
 
 // Content is what to put into a window.
@@ -103,7 +102,7 @@ func (p *Page) Unsaved() bool { return !reflect.DeepEqual(p.sheet, p.begun) }
 // Show shows another sheet; the steps of the last one are forgotten.
 func (p *Page) Show(s *model.HardwareSheet) {
 	p.sheet, p.begun, p.past = s, s, history.New(s, steps)
-	p.chosen, p.about = chosen{}, nil
+	p.chosen, p.about, p.stepped = chosen{}, nil, nil
 	p.form.giveUp()
 	p.update()
 }
@@ -144,6 +143,7 @@ func (p *Page) Redo() bool {
 
 // went shows where the history has gone to, where it has.
 func (p *Page) went(ok bool) bool {
+	p.stepped = nil
 	if ok {
 		p.sheet = p.past.Current()
 		p.changed()
@@ -151,8 +151,23 @@ func (p *Page) went(ok bool) bool {
 	return ok
 }
 
+// step changes the figure of a row by a step. The steps of one row, one after the
+// other, are one change.
+func (p *Page) step(r *row, do func(*picked)) {
+	was, going := p.sheet, p.stepped == r
+	p.change(do)
+	if going && p.sheet != was {
+		now := p.sheet
+		p.past.Undo()
+		p.past.Undo()
+		p.past.Do(message.New("Changed figures"), now)
+	}
+	p.stepped = r
+}
+
 // change changes a copy of the sheet.
 func (p *Page) change(do func(*picked)) {
+	p.stepped = nil
 	c := p.sheet.Clone()
 	do(p.pick(c))
 	if reflect.DeepEqual(c, p.sheet) {

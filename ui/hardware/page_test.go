@@ -271,3 +271,21 @@ func TestClickOnTheSketch(t *testing.T) {
 		t.Errorf("only %d figures are on the sketch", clicked)
 	}
 }
+
+// Steps of one field, one after the other, are undone at once.
+func TestStepsOfAFieldAreOneChange(t *testing.T) {
+	p, w, _ := open(t, sample(t))
+	r := p.field(t, "side_clearance")
+	side := func() length.Length { return p.Sheet().SideClearance }
+	was := side()
+	w.Canvas().Focus(r.entry)
+	for range 3 {
+		r.entry.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	}
+	if got := side(); got != was+3*mm {
+		t.Fatalf("the clearance is %v", got)
+	}
+	if p.Undo(); side() != was || p.Undo() {
+		t.Errorf("one undo leads to %v", side())
+	}
+}

@@ -79,6 +79,7 @@ func (r *row) focus() {
 
 // focused shows what the row is about.
 func (r *row) focused() {
+	r.page.stepped = nil
 	if of := r.outer(&r.page.chosen); of != nil {
 		if *of != r.item {
 			*of = r.item
@@ -120,7 +121,7 @@ func (r *row) source() field.Source {
 			s.Sample = "≈ 88 63/64"
 		}
 		s.Step = func(n int) error {
-			p.change(func(k *picked) {
+			p.step(r, func(k *picked) {
 				if at, ok := r.in(k.sheet); ok {
 					size := at.Value.(*figure.Size)
 					v, _ := size.Get()

@@ -161,10 +161,11 @@ func (f *form) size(label message.Message, s size) {
 				return field.Value{Grey: f.say().Figure(v)}
 			}
 		},
-		Sample: sampleOf(unit()),
-		Figure: true,
-		Bad:    s.bad,
-		Held:   f.held,
+		Sample:  sampleOf(unit()),
+		Figure:  true,
+		Bad:     s.bad,
+		Held:    f.held,
+		Focused: f.session.Apart,
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {
@@ -188,7 +189,7 @@ func (f *form) size(label message.Message, s size) {
 			if f.session.InGesture() {
 				return f.session.Preview(e)
 			}
-			return f.session.Do(e)
+			return f.session.More(label.Text, e)
 		},
 	})
 }

@@ -268,3 +268,23 @@ func TestAHeldStepperIsOneStep(t *testing.T) {
 		t.Errorf("the height is %v after %d steps", got, s.done()-before)
 	}
 }
+
+// So do the notches of the wheel and the keys up and down.
+func TestNotchesAndKeysAreOneStep(t *testing.T) {
+	s := show(t)
+	s.session.Select(front(0, 0, 0))
+	e := s.field("Height")
+	before := s.done()
+	e.FocusGained()
+	e.Wheel(true)
+	e.Wheel(true)
+	e.TypedKey(&fyne.KeyEvent{Name: fyne.KeyUp})
+	if got := s.session.Project().FrontAt(model.Place{}).Height; got != length.MM(323) || s.done() != before+1 {
+		t.Errorf("the height is %v after %d steps", got, s.done()-before)
+	}
+	e.FocusGained() // again, later
+	e.Wheel(false)
+	if s.done() != before+2 {
+		t.Errorf("%d steps after it was left", s.done()-before)
+	}
+}

@@ -11,6 +11,7 @@ func (s *Session) Selection() []drawing.Subject { return s.history.Current().sel
 // Select selects these things and nothing else. Things that can't be selected or
 // that the project does not have are left out.
 func (s *Session) Select(things ...drawing.Subject) {
+	s.row = nil
 	now := s.history.Current()
 	now.selection = existing(now.project, things)
 	s.history.Amend(now)

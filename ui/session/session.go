@@ -44,6 +44,7 @@ type Session struct {
 	history *history.History[state]
 	result  layout.Result
 	gesture *gesture
+	row     any                     // what the last step was made of by More; nil: by something else
 	chosen  *chosen                 // nil: no finding is
 	offered map[finding][]edit.Edit // what is known to mend findings of result
 	listen  []func(Change)
@@ -100,7 +101,7 @@ func (s *Session) CommittedResult() layout.Result { return s.result }
 // Do makes a change as one step. A gesture that is going on is given up. Where
 // the change can't be made or changes nothing, the document stays as it is.
 func (s *Session) Do(e edit.Edit) error {
-	s.gesture = nil
+	s.gesture, s.row = nil, nil
 	next, err := e.Apply(s.Committed())
 	if err != nil {
 		return err
@@ -108,6 +109,31 @@ func (s *Session) Do(e edit.Edit) error {
 	s.put(e.Label(), next, nil)
 	return nil
 }
+
+// More makes a change as Do does, as one step with the changes before it that were
+// made of the same: notches of a wheel, a key that repeats. Whatever else is done in
+// between begins another step. of is comparable.
+func (s *Session) More(of any, e edit.Edit) error {
+	going := s.row == of
+	next, err := e.Apply(s.Committed())
+	if err != nil {
+		return err
+	}
+	if going {
+		s.history.Undo() // the step becomes another
+		if reflect.DeepEqual(next, s.Committed()) {
+			s.moved() // back where it began
+			return nil
+		}
+	}
+	s.gesture = nil
+	s.put(e.Label(), next, nil)
+	s.row = of
+	return nil
+}
+
+// Apart makes the next change a step of its own.
+func (s *Session) Apart() { s.row = nil }
 
 // put makes a project that is different from the one before a step. Where its
 // result is not known yet it is worked out.
@@ -126,7 +152,7 @@ func (s *Session) put(label message.Message, next *model.Project, known *layout.
 }
 
 // Begin starts a gesture: a row of previews of which the last becomes one step.
-func (s *Session) Begin() { s.gesture = &gesture{} }
+func (s *Session) Begin() { s.gesture, s.row = &gesture{}, nil }
 
 // InGesture tells that a gesture is going on.
 func (s *Session) InGesture() bool { return s.gesture != nil }
@@ -194,6 +220,7 @@ func (s *Session) Go(done int) {
 }
 
 func (s *Session) moved() {
+	s.row = nil
 	s.result, s.offered = s.solve(s.Committed()), nil
 	s.tell(Document | Selected | Saved)
 }
@@ -209,12 +236,14 @@ func (s *Session) Steps() ([]message.Message, int) { return s.history.Labels() }
 
 // MarkSaved notes that the committed document is on disk.
 func (s *Session) MarkSaved() {
+	s.row = nil
 	s.history.MarkSaved()
 	s.tell(Saved)
 }
 
 // MarkUnsaved notes that no version of the document is on disk.
 func (s *Session) MarkUnsaved() {
+	s.row = nil
 	s.history.MarkUnsaved()
 	s.tell(Saved)
 }

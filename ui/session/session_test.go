@@ -54,6 +54,52 @@ func TestAGestureIsOneStep(t *testing.T) {
 	}
 }
 
+// Notches of a wheel and a key that repeats are one step, until something else is done.
+func TestARowOfChangesIsOneStep(t *testing.T) {
+	higher := func(s *session.Session, of any, to int64) {
+		t.Helper()
+		if err := s.More(of, edit.SetHeight{Height: mm(to)}); err != nil {
+			t.Fatal(err)
+		}
+		if got := s.Result().Plan.FrontAt(model.Place{}).Face.Height(); got != mm(to) {
+			t.Fatalf("the front is %v high, want %d mm", got, to)
+		}
+	}
+	for name, of := range map[string]struct {
+		between func(*session.Session)
+		steps   int
+		back    int64 // the height after one undo
+	}{
+		"nothing":      {func(*session.Session) {}, 1, 320},
+		"a selection":  {func(s *session.Session) { s.Select() }, 2, 322},
+		"a save":       {(*session.Session).MarkSaved, 2, 322},
+		"another row":  {func(s *session.Session) { higher(s, "other", 350) }, 3, 350},
+		"another edit": {func(s *session.Session) { _ = s.Do(edit.SetHeight{Height: mm(350)}) }, 3, 350},
+		"there again":  {func(s *session.Session) { s.Undo(); s.Redo() }, 2, 322},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := session.New(bench(), layout.Solve)
+			higher(s, "height", 321)
+			higher(s, "height", 322)
+			of.between(s)
+			higher(s, "height", 323)
+			if labels, done := s.Steps(); done != of.steps || labels[done-1].String() != "Front height 323 mm" {
+				t.Errorf("steps %v", labels)
+			}
+			s.Undo()
+			if got := s.Project().FrontAt(model.Place{}).Height; got != mm(of.back) {
+				t.Errorf("one undo leads to %v, want %d mm", got, of.back)
+			}
+		})
+	}
+	s := session.New(bench(), layout.Solve)
+	higher(s, "height", 321)
+	higher(s, "height", 320) // there and back again
+	if _, done := s.Steps(); done != 0 || s.Unsaved() {
+		t.Errorf("%d steps lead back to the start", done)
+	}
+}
+
 func TestCancelGivesBackWhatWas(t *testing.T) {
 	s := session.New(bench(), layout.Solve)
 	s.Begin()

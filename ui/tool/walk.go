@@ -132,7 +132,7 @@ func (w walker) nudgeDivision(at model.Place, by length.Length) {
 	above := at
 	above.Front++
 	if lo, up := pl.FrontAt(at), pl.FrontAt(above); lo != nil && up != nil {
-		do(w.d, edit.MoveDivision{Below: at, Lower: lo.Face.Height() + by, Upper: up.Face.Height() - by})
+		more(w.d, edit.MoveDivision{Below: at, Lower: lo.Face.Height() + by, Upper: up.Face.Height() - by})
 	}
 }
 
@@ -141,7 +141,7 @@ func (w walker) nudgePartition(at model.Place, by length.Length) {
 	next := at
 	next.Bay++
 	if l, r := pl.BayAt(at), pl.BayAt(next); l != nil && r != nil {
-		do(w.d, edit.MovePartition{Left: at, WidthLeft: l.Opening.Width() + by, WidthRight: r.Opening.Width() - by})
+		more(w.d, edit.MovePartition{Left: at, WidthLeft: l.Opening.Width() + by, WidthRight: r.Opening.Width() - by})
 	}
 }
 
@@ -152,6 +152,13 @@ func do(d Desk, e edit.Edit) bool {
 		return false
 	}
 	return true
+}
+
+// more makes an edit that a key repeats: of one selection it is one step.
+func more(d Desk, e edit.Edit) {
+	if err := d.Session().More(drawing.DivisionThing, e); err != nil {
+		d.Tell(Said(err))
+	}
 }
 
 // extend adds a front to the selection. Back over the one that was added last, it

@@ -115,7 +115,7 @@ func (p page) limitRow(l model.Limit) *field.Row {
 	if l.Unset.Empty() {
 		s.Step = func(n int) error {
 			v := l.In(p.Session().Project()) + length.Length(n)*tool.Step(unit(), false)
-			return p.Session().Do(edit.SetCheckLimit{Limit: l, Value: &v})
+			return p.Session().More(l, edit.SetCheckLimit{Limit: l, Value: &v})
 		}
 	}
 	return field.NewRow(p.ask.Say().Say(l.Title), unit().Symbol(), s, func(m message.Message) string { return p.ask.Say().Say(m) })

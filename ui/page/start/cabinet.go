@@ -150,8 +150,9 @@ func (b *Page) size(label, key string, steps length.Length) fyne.CanvasObject {
 		return edit.Set{At: at, Key: key, Value: v}, err
 	}
 	r := field.NewRow(b.host.Ask().Text(label), "", field.Source{
-		Figure: true,
-		Get:    func() field.Value { return field.Value{Text: b.say().Figure(get())} },
+		Figure:  true,
+		Focused: b.Session.Apart,
+		Get:     func() field.Value { return field.Value{Text: b.say().Figure(get())} },
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {
@@ -168,7 +169,7 @@ func (b *Page) size(label, key string, steps length.Length) fyne.CanvasObject {
 		},
 		Step: func(n int) error {
 			by := steps * length.Length(n) * tool.Step(b.Session.Project().Unit, false)
-			return b.Session.Do(edit.Set{At: at, Key: key, Value: get() + by})
+			return b.Session.More(key, edit.Set{At: at, Key: key, Value: get() + by})
 		},
 	}, func(m message.Message) string { return b.say().Say(m) })
 	r.Entry.OnSubmitted = func(string) { // once more: nothing is being typed
