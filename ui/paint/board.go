@@ -57,6 +57,9 @@ func (p *Painter) front(m *drawing.Rectangle) {
 	switch {
 	case p.Through && s.part == board:
 		p.Surface(b, p.Face().Base, p.Face().Shade, 1.5)
+	case p.Palette.Flat && !elevation(p.drawing): // no gap is around it
+		p.Surface(b, surface, p.Palette.Ink, 1.5)
+		p.groove(s.part, b)
 	case p.Palette.Flat:
 		p.fill(b, surface)
 		p.groove(s.part, b)
