@@ -24,6 +24,7 @@ const (
 	beforeFigure  = 0.8  // from the name, or from a note
 	underCaption  = 1.4  // from the ring's middle to the base line of what stands below it, more than half of the ring
 	aroundNumber  = 0.3  // above and below a number without ring
+	aroundSign    = 0.5  // beside such a number, where something is found
 )
 
 // rowOf is the front on which a row stands.
@@ -44,6 +45,7 @@ type fitting struct {
 	size, small  float64 // of number and name, and of the height
 	y            float64
 	ring         bool
+	sign         bool    // of what is found, where a ring has no room
 	from, to     float64 // of the row
 	number, name string
 	variant      Variant // of the name
@@ -106,6 +108,7 @@ func (p *Picture) fit(c *caption, size float64) fitting {
 	f.wide.name = p.metrics.Width(f.name, size, true)
 	high := c.face.height()
 	f.ring = high >= (ringHigh+2*aroundRing)*size && c.face.width() >= p.numberWidth(&f, true)+2*aroundRing*size
+	f.sign = !f.ring && c.Severity != drawing.OfNothing && c.face.width() >= f.wide.number+2*aroundSign*size
 	if face := c.face; !f.ring && (high < (1+2*aroundNumber)*size || face.width() < f.wide.number+2*aroundNumber*size) {
 		return fitting{}
 	}
@@ -137,7 +140,7 @@ func (p *Picture) fit(c *caption, size float64) fitting {
 		if p.style.Lines { // one runs beside it
 			room -= f.wide.figure + beforeFigure*size
 		}
-		if f.wide.name <= room && !c.Top && p.clear(c, &f, f.wide.name) {
+		if f.wide.name <= room && p.clear(c, &f, f.wide.name) {
 			f.below = true
 			return f
 		}
@@ -167,6 +170,9 @@ func (f *fitting) lower() float64 {
 func (p *Picture) numberWidth(f *fitting, ring bool) float64 {
 	if ring {
 		return max(ringHigh*f.size, f.wide.number+ringWide*f.size)
+	}
+	if f.sign {
+		return f.wide.number + 2*aroundSign*f.size
 	}
 	return f.wide.number
 }
@@ -229,6 +235,9 @@ func (p *Picture) writeCaption(c *caption, f fitting) {
 	if f.ring {
 		p.out.Rings = append(p.out.Rings, Ring{c.Tag, Box{Point{f.from, f.y - ringHigh*f.size/2}, Point{f.from + wide, f.y + ringHigh*f.size/2}}})
 		p.taken.add(p.out.Rings[len(p.out.Rings)-1].Box.grown(apart*f.size, 0))
+	}
+	if f.sign {
+		p.out.Rings = append(p.out.Rings, Ring{c.Tag, Box{Point{f.from, base}, Point{f.from + wide, base + f.size}}.grown(0, aroundNumber*f.size)})
 	}
 	named := c.Tag
 	named.Of.Kind = drawing.FrontName

@@ -74,12 +74,17 @@ func (p *Picture) writeFitted(t *text) {
 		return
 	}
 	tries := p.attempts(t, whole)
+	for _, avoid := range []weight{faint, firm} { // short rather than over a line
+		for _, a := range tries {
+			if p.stand(t, a, area, avoid) {
+				return
+			}
+		}
+	}
 	for _, least := range []weight{hole, none} {
 		for _, a := range tries {
-			for _, avoid := range []weight{faint, firm, least} {
-				if avoid <= least && p.stand(t, a, area, avoid) {
-					return
-				}
+			if p.stand(t, a, area, least) {
+				return
 			}
 		}
 		if last := tries[len(tries)-1]; !hasFigure(t.last()) && p.cut(t, last, area, least) {
@@ -155,7 +160,7 @@ func (p *Picture) block(t *text, a attempt) (width, above, below, pitch float64)
 // rowsAway is how many rows a text may go up or down, in steps of stepAway heights
 // of capitals.
 const (
-	rowsAway = 5
+	rowsAway = 12
 	stepAway = 0.6
 )
 
@@ -187,10 +192,14 @@ func (p *Picture) stand(t *text, a attempt, area Box, avoid weight) bool {
 		if y > high+1e-9 || y-depth < low-1e-9 {
 			continue
 		}
-		if onRow && y != row.y-a.size/2 && y+above > row.y-row.high/2 && y-depth-below < row.y+row.high/2 {
+		if onRow && y != row.y-a.size/2 && y+above > row.y-row.high/2-edge && y-depth-below < row.y+row.high/2+edge {
 			continue // beside a name, but not on its line
 		}
-		free := p.gaps(Box{Point{area.Lo.X, y - depth - below}, Point{area.Hi.X, y + above}}, avoid)
+		from, to := area.Lo.X, area.Hi.X
+		if onRow && y == row.y-a.size/2 && row.free.from < row.free.to {
+			from, to = max(from, row.free.from), min(to, row.free.to)
+		}
+		free := p.gaps(Box{Point{from, y - depth - below}, Point{to, y + above}}, avoid)
 		if x, ok := nearest(free, want.X, width); ok {
 			p.writeBlock(t, a, Point{x, y}, width, pitch)
 			return true

@@ -270,7 +270,11 @@ func (p *Painter) ring(b Box, worst drawing.Severity) {
 	case drawing.OfNothing:
 		round(b, high/2, color.Transparent, p.Face().On)
 	case drawing.OfError:
-		const between = 2.5
+		const between, least = 2.5, 20
+		if high < least { // too low for two rings
+			round(b, high/2, c, nil)
+			return
+		}
 		round(b, high/2, p.Face().Base, c)
 		round(b.Grown(-between, -between), high/2-between, c, nil)
 	case drawing.OfWarning:
