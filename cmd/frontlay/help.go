@@ -34,6 +34,11 @@ Flags of print:
   --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, "roll 610"
 ` + paragraph("  --only LIST      ", "only these parts, with commas between: "+partNames()) + `  --fronts LIST    templates only for these fronts, by number: 2,5-7
   --printer NAME   undo this printer's measured fault of scale
+  --labels 3x8     print labels for all boards: columns x rows on a sheet
+  --label-margins LEFTxTOP, --label-pitch ACROSSxDOWN
+                   to the first label and from one to the next, as the pack
+                   tells; without them the labels fill the sheet
+  --first N        begin with label N of a sheet that is used up before it
 
 Flags of export:
   -o FOLDER        where to write
@@ -60,6 +65,7 @@ Examples:
   frontlay check bench.yaml
   frontlay print bench.yaml -o bench.pdf --paper A3
   frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1-3
+  frontlay print bench.yaml -o labels.pdf --labels 3x8 --first 5
   frontlay export bench.yaml -o machine --only dxf
   frontlay new bench.yaml
 

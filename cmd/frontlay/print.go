@@ -27,6 +27,7 @@ func runPrint(args []string, c console) int {
 	printer := fs.String("printer", "", "")
 	only := fs.String("only", "", "")
 	fronts := fs.String("fronts", "", "")
+	labels := addLabelFlags(fs)
 	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {
@@ -41,6 +42,9 @@ func runPrint(args []string, c console) int {
 		return exitFailed
 	}
 	o, err := sheetOptions(*paper, *only)
+	if err == nil {
+		err = labels.use(&o)
+	}
 	if err == nil && *printer != "" {
 		err = usePrinter(&o, *printer)
 	}

@@ -13,9 +13,11 @@ import (
 // in the cabinet: across (for a side or a drawer bottom, from front to back) and
 // up. CutWidth and CutHeight are less by the lipping where the board has one.
 type Piece struct {
-	What                message.Message // what it is
-	For                 message.Message // what it belongs to
-	Front               int             // likewise, the front's number; 0: a cabinet's
+	What                message.Message   // what it is
+	Each                []message.Message // what each of Count is, where they differ; else nil
+	Lies                bool              // Height runs from front to back, not up
+	For                 message.Message   // what it belongs to
+	Front               int               // likewise, the front's number; 0: a cabinet's
 	Place               model.Place
 	Board               model.Board
 	Width, Height       length.Length
@@ -88,17 +90,17 @@ func appendDrawer(all []Piece, f *plan.Front) []Piece {
 		return all
 	}
 	owner := message.New("%v %v", f.Number, f.Name)
-	add := func(what message.Message, thickness length.Length, s plan.Size) {
+	add := func(what message.Message, thickness length.Length, s plan.Size, lies bool) {
 		if s.Width <= 0 || s.Length <= 0 || thickness <= 0 {
 			return
 		}
 		all = append(all, Piece{
-			What: what, For: owner, Front: f.Number, Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
+			What: what, Lies: lies, For: owner, Front: f.Number, Place: f.Place, Board: model.Board{Thickness: thickness, Material: f.Sheet.Name}, Count: 1,
 			Width: s.Width, Height: s.Length, CutWidth: s.Width, CutHeight: s.Length,
 		})
 	}
-	add(message.New("drawer bottom"), f.Sheet.Bottom.Thickness, f.Drawer.BottomCut)
-	add(message.New("drawer back"), f.Sheet.Back.Thickness, f.Drawer.BackCut)
+	add(message.New("drawer bottom"), f.Sheet.Bottom.Thickness, f.Drawer.BottomCut, true)
+	add(message.New("drawer back"), f.Sheet.Back.Thickness, f.Drawer.BackCut, false)
 	return all
 }
 
@@ -121,16 +123,17 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 	// Where the user does not tell, the grain of what stands runs up; that of what
 	// lies, and of the plinth, always runs along the width (common practice, no
 	// source).
-	const lying = "horizontal"
 	standing := cmp.Or(board.Grain, "vertical")
 	lipped := c.Depth - board.Lipping
 	inside := c.Outline.Width() - 2*t
-	add(message.New("side"), board, c.Depth, c.Outline.Height(), lipped, c.Outline.Height(), FrontEdge, 2).Grain = standing
-	add(message.New("bottom, top"), board, inside, c.Depth, inside, lipped, FrontEdge, 2).Grain = lying
+	add(message.New("side"), board, c.Depth, c.Outline.Height(), lipped, c.Outline.Height(), FrontEdge, 2).
+		standing(standing, message.New("left side"), message.New("right side"))
+	add(message.New("bottom, top"), board, inside, c.Depth, inside, lipped, FrontEdge, 2).
+		lying(message.New("bottom"), message.New("top"))
 	for _, r := range c.Partitions {
 		thick := board
 		thick.Thickness = r.Width()
-		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), FrontEdge, 1).Grain = standing
+		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), FrontEdge, 1).standing(standing)
 	}
 	for j := range c.Bays {
 		for _, s := range c.Bays[j].Shelves {
@@ -142,12 +145,12 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 			if c.Mount == model.Inset { // behind the fronts
 				depth -= p.Project.Boards.Front.Thickness
 			}
-			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, FrontEdge, 1).Grain = lying
+			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, FrontEdge, 1).lying()
 		}
 	}
 	back := p.Project.Boards.Back
 	add(message.New("back"), back, c.Outline.Width(), c.Outline.Height(), c.Outline.Width(), c.Outline.Height(), NoEdge, 1)
-	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), NoEdge, 1).Grain = lying
+	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), NoEdge, 1).Grain = alongWidth
 	for _, b := range c.Beside {
 		front := p.Project.Boards.Front
 		switch b.Kind {
@@ -166,3 +169,13 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 	}
 	return all
 }
+
+// alongWidth is the grain that runs in the direction of a piece's Width.
+const alongWidth = "horizontal"
+
+// standing says which way the grain of a piece runs that stands, and what each of
+// several is.
+func (p *Piece) standing(grain string, each ...message.Message) { p.Grain, p.Each = grain, each }
+
+// lying says that a piece lies, and what each of several is.
+func (p *Piece) lying(each ...message.Message) { p.Lies, p.Grain, p.Each = true, alongWidth, each }

@@ -61,7 +61,7 @@ func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []T
 	if stock := StockList(p, say); len(stock.Rows) > 0 {
 		all = append(all, stock)
 	}
-	return append(all, HardwareList(p, say, spare), Findings(findings, say))
+	return append(all, HardwareList(p, say, spare), Findings(findings, say), labelTable(p, say))
 }
 
 // CSV writes the table's rows (RFC 4180, UTF-8): one header row, boxes to tick

@@ -146,6 +146,8 @@ func (m *maker) pages(part Part, first int) []Page {
 		return sidePages(p, o, first)
 	case HandleTemplates:
 		return handlePages(p, o, first)
+	case Labels:
+		return labelPages(p, o)
 	}
 	return nil
 }

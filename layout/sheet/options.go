@@ -21,6 +21,8 @@ type Options struct {
 	Spare   float64          // part added to small parts of the hardware list; zero: a tenth; below zero: none
 	Overlap length.Length    // of tiles; zero: 10 mm; at most 30 mm
 	Say     message.Language // language, and the unit of the figures
+	Labels  LabelFormat      // how stickers lie on their sheets; zero: DefaultLabels
+	First   int              // sticker of the first sheet to begin with, from 1, where others are used up; 0: 1
 	// Correction undoes a fault of the printer’s scale.
 	Correction Correction
 	wraps      wraps
@@ -43,6 +45,9 @@ func (o Options) with() Options {
 	o.Margins.End = min(max(o.Margins.End, LeastMargin), GreatestMargin)
 	if len(o.Parts) == 0 {
 		o.Parts = []Part{JigSettings, Elevation, Findings, CornerTemplates}
+	}
+	if o.Labels == (LabelFormat{}) {
+		o.Labels = DefaultLabels
 	}
 	if o.wraps == nil {
 		o.wraps = wraps{}
@@ -122,6 +127,7 @@ const (
 	RunnerTemplates Part = "runners"   // templates 1:1 of runner screws, laid on pencil lines
 	SideTemplates   Part = "sides"     // templates 1:1 of whole carcass sides with their runner screws
 	HandleTemplates Part = "handles"   // templates 1:1 of handle holes, on the face
+	Labels          Part = "labels"    // stickers for all boards
 )
 
 // CalibrationPage is the kind of the page that measures a printer; it is not a
@@ -159,6 +165,7 @@ func parts() []struct {
 		{RunnerTemplates, message.New("Runner templates"), true},
 		{SideTemplates, message.New("Carcass side templates"), true},
 		{HandleTemplates, message.New("Handle templates"), true},
+		{Labels, message.New("Labels"), true},
 	}
 }
 

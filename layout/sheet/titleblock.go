@@ -110,6 +110,9 @@ func number(pages []Page, o Options) {
 	s := o.stamp
 	printed := joined(o.Date, s.plan)
 	for i := range pages {
+		if pages[i].Kind == string(Labels) {
+			continue // a sticker has it, on as many as there are
+		}
 		own := pages[i].Placed[len(pages[i].Placed)-1].Drawing
 		d := &draft{own: own, say: o.Say, area: pages[i].Inside}
 		if room := pages[i].number; !room.Empty() {

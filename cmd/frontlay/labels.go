@@ -1,0 +1,36 @@
+package main
+
+import (
+	"flag"
+	"slices"
+
+	"frontlay/layout/sheet"
+	"frontlay/model/length"
+)
+
+// labelFlags say how the stickers of a sheet lie on it, as its pack tells.
+type labelFlags struct {
+	grid, margins, pitch *string
+	first                *int
+}
+
+func addLabelFlags(fs *flag.FlagSet) labelFlags {
+	return labelFlags{fs.String("labels", "", ""), fs.String("label-margins", "", ""), fs.String("label-pitch", "", ""), fs.Int("first", 1, "")}
+}
+
+// use takes the format over. Who types a format wants labels: without other parts they
+// are all that is printed.
+func (l labelFlags) use(o *sheet.Options) error {
+	o.First = *l.first
+	if *l.grid != "" && len(o.Parts) == 0 {
+		o.Parts = []sheet.Part{sheet.Labels}
+	}
+	if *l.grid == "" {
+		*l.grid = sheet.DefaultLabels.Grid()
+	}
+	var err error
+	if o.Labels, err = sheet.ParseLabels(*l.grid, *l.margins, *l.pitch, length.UnitMM); err != nil || !slices.Contains(o.Parts, sheet.Labels) {
+		return err
+	}
+	return o.CheckLabels()
+}
