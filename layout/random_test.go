@@ -70,7 +70,15 @@ func genProject(t *rapid.T) *model.Project {
 			Carcass: model.Board{Thickness: tenths(t, 15, 25, "carcass")},
 			Front:   model.Board{Thickness: tenths(t, 15, 25, "front"), Density: 700, Lipping: tenths(t, 0, 3, "lipping")},
 			Back:    model.Board{Thickness: 8 * mm},
+			Fronts: []model.FrontBoard{
+				{Name: "frames", Board: model.Board{Thickness: tenths(t, 18, 24, "frames"), Density: 720, Lipping: tenths(t, 0, 2, "frames' lipping")}, Build: model.Build{
+					Kind: model.Frame, Stile: tenths(t, 40, 70, "stile"), Tenon: tenths(t, 0, 20, "tenon"),
+					Panel: model.Panel{Thickness: tenths(t, 4, 12, "panel"), Recess: tenths(t, 0, 8, "recess"), Density: 600},
+				}},
+				{Name: "grips", Board: model.Board{Thickness: 20 * mm, Density: 700}, Build: model.Build{Kind: model.GripEdged, Edge: model.GripEdge(rapid.IntRange(0, 1).Draw(t, "edge"))}},
+			},
 		},
+		Board: rapid.SampledFrom([]string{"", "", "frames"}).Draw(t, "board"),
 		Reveals: model.Reveals{
 			Left: tenths(t, 0, 4, "left"), Right: tenths(t, 0, 4, "right"), Top: tenths(t, 0, 5, "top"),
 			Bottom: tenths(t, 0, 4, "bottom"), Gap: tenths(t, 0, 7, "gap"),
@@ -140,6 +148,7 @@ func genFront(t *rapid.T, k int) model.Front {
 		f.Cover = tenths(t, 0, 12, "cover")
 		f.Contents = model.Contents{Height: tenths(t, 0, 200, "contents"), Weight: rapid.Float64Range(0, 40).Draw(t, "weight")}
 	}
+	f.Board = rapid.SampledFrom([]string{"", "", "", "", model.PlainBoard, "frames", "grips"}).Draw(t, "board")
 	f.Drawer = rapid.SampledFrom([]string{"", "low", "mid", "tall"}).Draw(t, "drawer")
 	if rapid.IntRange(0, 4).Draw(t, "other") == 0 {
 		f.Hardware = "other"

@@ -183,7 +183,8 @@ func TestFrontWeights(t *testing.T) {
 	for _, c := range cases {
 		t.Run(c.name, func(t *testing.T) {
 			f := frontOf(c.w, c.h, c.thick)
-			if got := check.FrontWeight(&f, c.density); got < c.want-c.tol || got > c.want+c.tol {
+			f.Made.Density = c.density
+			if got := f.WeightKg(); got < c.want-c.tol || got > c.want+c.tol {
 				t.Errorf("%v kg, want %v", got, c.want)
 			}
 		})

@@ -18,6 +18,7 @@ type Project struct {
 	Rounding Rounding
 	Hardware []HardwareUse // the first is used where a bay names none
 	Boards   Boards
+	Board    string // front board of all that have no other: a name in Boards.Fronts; empty: PlainBoard
 	Reveals  Reveals
 	HoleRows HoleRows
 	Saw      Saw
@@ -45,9 +46,11 @@ const (
 	RestTop
 )
 
-// Boards are the sheet goods of the project.
+// Boards are the sheet goods of the project. Fronts are front boards beside Front, the
+// plain one, each with its name.
 type Boards struct {
 	Carcass, Front, Back Board
+	Fronts               []FrontBoard
 }
 
 // Board is one kind of sheet: thickness, density in kg/m³ (0: not given),
@@ -102,12 +105,19 @@ type Cabinet struct {
 	Depth   length.Length
 	Plinth  length.Length
 	Mount   Mount
+	Board   string        // front board; empty: the project's
 	Reveals *Reveals      // nil: the project's
 	Worktop length.Length // thickness of a worktop on the carcass; 0: none
-	Channel length.Length // height of a finger-pull channel that fronts stay below, from where they are measured downwards: the outline, or the opening for inset fronts; 0: none
+	Channel Channel       // a finger-pull channel at the top that fronts stay below, from where they are measured downwards: the outline, or the opening for inset fronts
 	Left    Beside        // what stands at the left side
 	Right   Beside
 	Bays    []Bay // left to right
+}
+
+// Channel is a finger-pull channel: what fronts leave free, so that fingers reach
+// behind their edges. Height is that of the opening seen from the room; 0: none.
+type Channel struct {
+	Height length.Length
 }
 
 // Beside is what stands at a side of a cabinet: an end panel, then a filler,
@@ -183,6 +193,7 @@ type Front struct {
 	Locked   bool          // edits and the hole rows leave its fixed height alone
 	LineUp   *LineUp       // its top edge is level with another front's edge
 	Span     int           // how many bays it spans, to the right; 0 and 1: its own
+	Board    string        // front board; empty: the cabinet's
 	Hardware string        // sheet name; empty: the bay's
 	Drawer   string
 	Runner   length.Length // runner length asked for; 0: the longest that fits
@@ -249,6 +260,7 @@ var Whole = Place{-1, -1, -1}
 func (p *Project) Clone() *Project {
 	c := *p
 	c.Hardware = append([]HardwareUse(nil), p.Hardware...)
+	c.Boards.Fronts = append([]FrontBoard(nil), p.Boards.Fronts...)
 	c.Checks = p.Checks.Clone()
 	c.Cabinets = append([]Cabinet(nil), p.Cabinets...)
 	for i := range c.Cabinets {

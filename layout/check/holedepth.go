@@ -26,36 +26,39 @@ var holeDepth = Rule{
 	Limits:   []model.Limit{web, drillPoint},
 	Doc: "A hole in the rear face is so deep that the drill comes through the face, or its " +
 		"bottom shows there. Found is what stays of the board under the hole and the " +
-		"drill's point, needed the web of the project's limits. Use a thicker front, or a " +
+		"drill's point, needed the web of the project's limits; the board is as thick as the part of the " +
+		"front that the hole is in. Use a thicker front, or a " +
 		"connector with shallower holes; set the depth stop.",
 	find: findHoleDepth,
 }
 
 func findHoleDepth(s *search) {
 	s.drawers(func(f *plan.Front) {
-		deepest := length.Length(0)
+		found, deepest, at := length.Length(0), length.Length(0), plan.Zone{}
 		for i := range f.Holes {
-			deepest = max(deepest, f.Holes[i].Depth)
+			h := &f.Holes[i]
+			z := f.ZoneAt(h)
+			if left := z.Thickness - h.Depth - drillPoint.In(s.plan.Project); h.Depth > 0 && (deepest == 0 || left < found) {
+				found, deepest, at = left, h.Depth, z
+			}
 		}
-		if deepest == 0 {
-			return
-		}
-		found, needed := f.Thickness-deepest-drillPoint.In(s.plan.Project), web.In(s.plan.Project)
-		if found >= needed {
+		needed := web.In(s.plan.Project)
+		if deepest == 0 || found >= needed {
 			return
 		}
 		var spots []mark.Spot
 		for i := range f.Holes {
-			if h := &f.Holes[i]; h.Depth == deepest {
+			if h := &f.Holes[i]; h.Depth == deepest && f.ZoneAt(h).Thickness == at.Thickness {
 				left := hole(f, h) // what is left of the board
 				left.Shape, left.In = mark.Band, mark.Section
+				left.Near += at.Face(f)
 				left.Far = max(left.Near+found, left.Near)
 				spots = append(spots, hole(f, h), left)
 			}
 		}
-		what := message.New("a hole %v deep leaves %v of the front's %v; needed is %v", deepest, found, f.Thickness, needed)
+		what := message.New("a hole %v deep leaves %v of the front's %v; needed is %v", deepest, found, at.Thickness, needed)
 		if found <= 0 {
-			what = message.New("a hole %v deep comes through the face of a front %v thick; %v must stay", deepest, f.Thickness, needed)
+			what = message.New("a hole %v deep comes through the face of a front %v thick; %v must stay", deepest, at.Thickness, needed)
 		}
 		s.front(f, Finding{
 			Found: found, Needed: needed, What: what,

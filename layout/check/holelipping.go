@@ -21,12 +21,12 @@ var holeLipping = Rule{
 }
 
 func findHoleLipping(s *search) {
-	lipping := s.plan.Project.Boards.Front.Lipping
-	if lipping <= 0 {
-		return
-	}
 	for i := range s.plan.Fronts {
 		f := &s.plan.Fronts[i]
+		lipping := f.Made.Lipping
+		if lipping <= 0 {
+			continue
+		}
 		for _, holes := range [2][]plan.Hole{f.Holes, f.HandleHoles} {
 			h, found, edge := intoLipping(f, holes, lipping)
 			if h == nil {

@@ -43,7 +43,7 @@ func findOverlay(s *search) {
 		if f.Bottommost {
 			s.edge(f, bottomEdge, f.Overlay.Bottom, across(f, min(open.Min.Y, face.Min.Y), max(open.Min.Y, face.Min.Y)))
 		}
-		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel == 0 {
+		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel.Height == 0 {
 			s.edge(f, topEdge, f.Overlay.Top, across(f, min(face.Max.Y, open.Max.Y), max(face.Max.Y, open.Max.Y)))
 		}
 	}

@@ -38,7 +38,7 @@ func findReveal(s *search) {
 		if stacked(c) {
 			s.gap(c, gapReveal(), r.Gap)
 		}
-		if inset || src.Worktop > 0 && src.Channel == 0 {
+		if inset || src.Worktop > 0 && src.Channel.Height == 0 {
 			s.gap(c, topReveal(), r.Top)
 		}
 		if inset {

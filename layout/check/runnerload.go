@@ -5,7 +5,6 @@ import (
 
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
-	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -17,19 +16,17 @@ var runnerLoad = Rule{
 	Forbids:  Nothing,
 	Doc: "Front, drawer and contents weigh more than the pair of runners carries, so they " +
 		"sag and wear out. Found and needed are in kg: the weight and (at most) the " +
-		"runner's load. The front's weight is its volume times the board's density. Use a " +
+		"runner's load. The front's weight is its volume times the board's density, of a frame that of its parts. Use a " +
 		"runner that carries more, or put less in.",
 	find: findRunnerLoad,
 }
 
 func findRunnerLoad(s *search) {
-	board := s.plan.Project.Boards.Front
 	s.drawers(func(f *plan.Front) {
 		if f.Runner.Load <= 0 {
 			return
 		}
-		weight := FrontWeight(f, board.Density)
-		total := weight + f.Height.Weight + s.plan.Project.FrontAt(f.Place).Contents.Weight
+		total := f.WeightKg() + f.Height.Weight + s.plan.Project.FrontAt(f.Place).Contents.Weight
 		if total <= f.Runner.Load {
 			return
 		}
@@ -52,9 +49,3 @@ func findRunnerLoad(s *search) {
 // tenthUp rounds kg up to a tenth: nobody weighs a drawer closer, and less than
 // what is over would not be enough.
 func tenthUp(kg float64) float64 { return math.Ceil(kg*10-1e-6) / 10 }
-
-// FrontWeight is a front's weight in kg: width · height · thickness · density
-// (kg/m³). 0 where the density is not given.
-func FrontWeight(f *plan.Front, density float64) float64 {
-	return length.AreaM2(f.Face.Width(), f.Face.Height()) * f.Thickness.MM() / 1000 * density
-}

@@ -45,6 +45,9 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 	for _, r := range withoutRunner(p, say) {
 		add(r)
 	}
+	if slices.ContainsFunc(p.Fronts, func(f plan.Front) bool { return f.Made.Build.Kind == model.Frame && f.Kind != model.OpenNiche }) {
+		t.Notes = append(t.Notes, say.Say(message.New("Frames: rails are listed with their tenons, panels to the bottom of the groove. Take off the panel what solid wood needs to move, and what your glue needs.")))
+	}
 	return t
 }
 
@@ -135,6 +138,10 @@ func lippedEdges(p *Piece) message.Message {
 		return message.New("all four edges")
 	case p.Lipped == FrontEdge:
 		return message.New("front edge")
+	case p.Lipped == OuterEdge:
+		return message.New("outer edge")
+	case p.Lipped == OuterEdgeAndEnds:
+		return message.New("outer edge, both ends")
 	}
 	return message.New("none")
 }
@@ -179,13 +186,13 @@ type equalPieces struct {
 // together; where that is more, all of them are told by their numbers alone.
 const longestFor = 90
 
-// byBoard gathers pieces by thickness, material and density, in the order in
+// byBoard gathers pieces by thickness, lipping, material and density, in the order in
 // which the boards are first needed; pieces of one kind and size become one.
 func byBoard(pieces []Piece) []boardGroup {
 	type board struct {
-		thickness length.Length
-		material  string
-		density   float64
+		thickness, lipping length.Length
+		material           string
+		density            float64
 	}
 	type size struct {
 		board                              int
@@ -197,7 +204,7 @@ func byBoard(pieces []Piece) []boardGroup {
 	var all []boardGroup
 	boards, equal := map[board]int{}, map[size]int{}
 	for _, p := range pieces {
-		b := board{p.Board.Thickness, p.Board.Material, p.Board.Density}
+		b := board{p.Board.Thickness, p.Board.Lipping, p.Board.Material, p.Board.Density}
 		i, ok := boards[b]
 		if !ok {
 			i = len(all)

@@ -24,18 +24,22 @@ type Piece struct {
 	CutWidth, CutHeight length.Length
 	Count               int
 	Lipped              Lipped
-	Grain               string // along Width: "horizontal", along Height: "vertical", or ""
+	MilledM3            float64 // what is milled out of each, in m³: a groove, a grip
+	Grain               string  // along Width: "horizontal", along Height: "vertical", or ""
 }
 
 // Lipped tells which edges of a piece are lipped, where its board has a lipping.
 type Lipped uint8
 
 // The edges that are lipped: none of a back, a plinth board or a filler, the
-// front edge of what stands or lies in the carcass, all four of a front.
+// front edge of what stands or lies in the carcass, all four of a front; of a frame
+// those that are the front's.
 const (
 	NoEdge Lipped = iota
 	FrontEdge
 	AllEdges
+	OuterEdge        // a rail's, away from the panel
+	OuterEdgeAndEnds // likewise of a stile, which runs from end to end
 )
 
 // AreaM2 is the area to cut of all its pieces, in square metres.
@@ -43,10 +47,10 @@ func (p *Piece) AreaM2() float64 {
 	return float64(p.Count) * length.AreaM2(p.CutWidth, p.CutHeight)
 }
 
-// WeightKg is the weight of all its finished pieces, in kg: size × thickness ×
-// density; 0 where the board has no density.
+// WeightKg is the weight of all its finished pieces, in kg: size × thickness, less
+// what is milled out, × density; 0 where the board has no density.
 func (p *Piece) WeightKg() float64 {
-	return float64(p.Count) * length.AreaM2(p.Width, p.Height) * p.Board.Thickness.MM() / 1000 * p.Board.Density
+	return float64(p.Count) * (length.AreaM2(p.Width, p.Height)*p.Board.Thickness.MM()/1000 - p.MilledM3) * p.Board.Density
 }
 
 // Pieces lists every board of the job: fronts, drawer bottoms and backs, and the
@@ -57,7 +61,7 @@ func (p *Piece) WeightKg() float64 {
 func Pieces(p *plan.Plan) []Piece {
 	var all []Piece
 	for i := range p.Fronts {
-		all = appendFront(all, p, &p.Fronts[i])
+		all = appendFront(all, &p.Fronts[i])
 	}
 	for i := range p.Fronts {
 		all = appendDrawer(all, &p.Fronts[i])
@@ -68,21 +72,67 @@ func Pieces(p *plan.Plan) []Piece {
 	return all
 }
 
-func appendFront(all []Piece, p *plan.Plan, f *plan.Front) []Piece {
+func appendFront(all []Piece, f *plan.Front) []Piece {
 	if f.Kind == model.OpenNiche {
 		return all
 	}
-	b := p.Project.Boards.Front
-	b.Thickness = f.Thickness
+	if f.Made.Build.Kind == model.Frame {
+		return appendFrame(all, f)
+	}
+	b := f.Made.Board
 	what := message.New("front")
 	if f.Kind == model.FixedPanel {
 		what = message.New("fixed panel")
 	}
+	milled := 0.0
+	for i := range f.Zones {
+		if z := &f.Zones[i]; z.Part == plan.GripPart {
+			milled = volumeM3(z.Rect.Width(), z.Rect.Height(), b.Thickness-z.Thickness)
+		}
+	}
 	return append(all, Piece{
-		What: what, For: message.New("%v %v", f.Number, f.Name), Front: f.Number, Place: f.Place, Board: b, Count: 1, Lipped: AllEdges, Grain: b.Grain,
+		What: what, For: message.New("%v %v", f.Number, f.Name), Front: f.Number, MilledM3: milled, Place: f.Place, Board: b, Count: 1, Lipped: AllEdges, Grain: b.Grain,
 		Width: f.Face.Width(), Height: f.Face.Height(),
 		CutWidth: f.Face.Width() - 2*b.Lipping, CutHeight: f.Face.Height() - 2*b.Lipping,
 	})
+}
+
+func volumeM3(w, h, thick length.Length) float64 { return length.AreaM2(w, h) * thick.MM() / 1000 }
+
+// appendFrame adds the parts of a frame front. Stiles run from edge to edge, rails
+// between them: their size is as seen, and the cut size of a rail is more by its tenons.
+// The panel reaches to the bottom of the groove. The grain of stiles and rails runs along
+// them (common practice, no source).
+func appendFrame(all []Piece, f *plan.Front) []Piece {
+	owner := message.New("%v %v", f.Number, f.Name)
+	board, panel := f.Made.Board, f.Zones[len(f.Zones)-1]
+	lip, groove := board.Lipping, panel.Rect.Min.X-panel.Whole.Min.X
+	for i := range f.Zones {
+		z := &f.Zones[i]
+		q := Piece{
+			For: owner, Front: f.Number, Place: f.Place, Board: board, Count: 1,
+			Width: z.Rect.Width(), Height: z.Rect.Height(), CutWidth: z.Whole.Width(), CutHeight: z.Whole.Height(),
+		}
+		switch z.Part {
+		case plan.LeftStile, plan.RightStile:
+			q.What, q.Grain, q.Lipped = message.New("stile"), "vertical", OuterEdgeAndEnds
+			q.CutWidth, q.CutHeight = q.CutWidth-lip, q.CutHeight-2*lip
+			q.MilledM3 = volumeM3(groove, panel.Whole.Height(), panel.Thickness)
+		case plan.TopRail, plan.BottomRail:
+			q.What, q.Grain, q.Lipped = message.New("top rail"), "horizontal", OuterEdge
+			if z.Part == plan.BottomRail {
+				q.What = message.New("bottom rail")
+			}
+			q.CutHeight -= lip
+			q.MilledM3 = volumeM3(z.Rect.Width(), groove, panel.Thickness)
+		case plan.PanelPart:
+			q.What, q.Board = message.New("panel"), f.Made.PanelBoard()
+			q.Grain, q.Board.Thickness = q.Board.Grain, z.Thickness
+			q.Width, q.Height = q.CutWidth, q.CutHeight
+		}
+		all = append(all, q)
+	}
+	return all
 }
 
 func appendDrawer(all []Piece, f *plan.Front) []Piece {
@@ -143,7 +193,7 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 			}
 			depth := c.Depth
 			if c.Mount == model.Inset { // behind the fronts
-				depth -= p.Project.Boards.Front.Thickness
+				depth -= c.Fronts
 			}
 			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, FrontEdge, 1).lying()
 		}
@@ -159,7 +209,7 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 			// sees their edges (common practice, no source).
 			depth := c.Depth + back.Thickness
 			if c.Mount == model.Overlay {
-				depth += front.Thickness
+				depth += c.Fronts
 			}
 			front.Thickness = b.Rect.Width()
 			add(message.New("end panel"), front, depth, b.Rect.Height(), depth-front.Lipping, b.Rect.Height(), FrontEdge, 1)

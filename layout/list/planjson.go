@@ -56,12 +56,23 @@ type jsonFront struct {
 	Kind         string      `json:"kind"`
 	Face         jsonRect    `json:"face"`
 	Thickness    mmLength    `json:"thickness"`
+	Board        string      `json:"board,omitempty"`
+	Zones        []jsonZone  `json:"zones,omitempty"`
 	EdgeDistance *jsonSides  `json:"edge_distance,omitempty"`
 	Drop         *mmLength   `json:"drop,omitempty"`
 	Holes        []jsonHole  `json:"holes,omitempty"`
 	HandleHoles  []jsonHole  `json:"handle_holes,omitempty"`
 	Runner       *jsonRunner `json:"runner,omitempty"`
 	Drawer       *jsonDrawer `json:"drawer,omitempty"`
+}
+
+// jsonZone is a part of a front that is of one thickness, in the face frame; Recess is
+// how far its rear face lies back from the front's, towards the room.
+type jsonZone struct {
+	Part string `json:"part"`
+	jsonRect
+	Thickness mmLength `json:"thickness"`
+	Recess    mmLength `json:"recess"`
 }
 
 type jsonSides struct {
@@ -149,6 +160,12 @@ func frontInJSON(f *plan.Front) jsonFront {
 		Kind: kindInJSON(f.Kind), Face: inJSON(f.Face), Thickness: mmLength(f.Thickness),
 		Holes: holesInJSON(f.Holes), HandleHoles: holesInJSON(f.HandleHoles),
 	}
+	if f.Made.Name != model.PlainBoard {
+		j.Board = f.Made.Name
+	}
+	for _, z := range f.Zones {
+		j.Zones = append(j.Zones, jsonZone{partInJSON[z.Part], inJSON(z.Rect), mmLength(z.Thickness), mmLength(z.Recess)})
+	}
 	if !f.Fitted {
 		return j
 	}
@@ -165,6 +182,12 @@ func frontInJSON(f *plan.Front) jsonFront {
 		Back:   jsonBack{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
 	}
 	return j
+}
+
+// partInJSON names the parts of fronts for programs.
+var partInJSON = map[plan.Part]string{
+	plan.LeftStile: "left stile", plan.RightStile: "right stile", plan.BottomRail: "bottom rail", plan.TopRail: "top rail",
+	plan.PanelPart: "panel", plan.BoardPart: "board", plan.GripPart: "grip",
 }
 
 func kindInJSON(k model.Kind) string {

@@ -100,9 +100,9 @@ func (m *maker) stackArea(pc *Cabinet, c *model.Cabinet, j int) plane.Rect {
 // a finger-pull channel that hangs from it.
 func (c *Cabinet) underChannel(doc *model.Cabinet) length.Length {
 	if c.Mount == model.Inset {
-		return c.Inside.Max.Y - doc.Channel
+		return c.Inside.Max.Y - doc.Channel.Height
 	}
-	return c.Outline.Max.Y - doc.Channel
+	return c.Outline.Max.Y - doc.Channel.Height
 }
 
 // middleOf is the x of a partition's middle plane.

@@ -87,21 +87,17 @@ func HoleEdgeIn(p *model.Project, diameter length.Length) length.Length {
 }
 
 // holesFit tells whether a drawer height's holes keep their distance from the
-// front's top edge, by the project's limit.
+// front's top edge, by the project's limit, and from where its board is thinner.
 func (m *maker) holesFit(f *Front, d *model.DrawerHeight) bool {
-	fits := func(up, diameter length.Length) bool {
-		return up+f.Drop+diameter/2+HoleEdgeIn(m.p, diameter) <= f.Face.Height()
-	}
-	c := &f.Sheet.Connector
-	for _, holes := range [2][]length.Length{d.Holes, d.RailHoles} {
-		for _, up := range holes {
-			if !fits(up, c.Diameter) {
-				return false
-			}
+	g := Front{Face: f.Face, Thickness: f.Thickness, Zones: f.Zones, Overlay: f.Overlay, Drop: f.Drop, Sheet: f.Sheet, Height: d, Holes: m.holes[:0]}
+	g.addHoles()
+	m.holes = g.Holes
+	for i := range g.Holes {
+		h := &g.Holes[i]
+		if h.At.Y+h.Diameter/2+HoleEdgeIn(m.p, h.Diameter) > f.Face.Height() {
+			return false
 		}
-	}
-	for _, p := range d.More {
-		if f.has(p) && !fits(p.Up, or(p.Diameter, c.Diameter)) {
+		if thin, apart := g.Thin(h); thin != nil && apart < h.Diameter {
 			return false
 		}
 	}
@@ -150,7 +146,7 @@ func (m *maker) limitsAbove(pc *Cabinet) []limit {
 // that hangs from it.
 func (m *maker) underTop(pc *Cabinet) limit {
 	under := limit{pc.Inside.Max.Y, CarcassAbove}
-	if c := &m.p.Cabinets[pc.Place.Cabinet]; c.Channel > 0 {
+	if c := &m.p.Cabinets[pc.Place.Cabinet]; c.Channel.Height > 0 {
 		return under.lower(pc.underChannel(c), ChannelAbove)
 	}
 	return under

@@ -39,7 +39,7 @@ func TestWhatADrawerMustStayBelow(t *testing.T) {
 
 func TestAChannelLimitsTheDrawerBelow(t *testing.T) {
 	p := tradeProject()
-	p.Cabinets[0].Channel = 60 * mm
+	p.Cabinets[0].Channel.Height = 60 * mm
 	f := &plan.Make(p).Fronts[2]
 	same(t, "limit", f.Drawer.Limit, 660*mm)
 	if f.Drawer.Above != plan.ChannelAbove {
@@ -54,7 +54,7 @@ func TestAChannelLimitsTheDrawerBelow(t *testing.T) {
 func TestAChannelOverInsetFronts(t *testing.T) {
 	p := tradeProject()
 	c := &p.Cabinets[0]
-	c.Mount, c.Height, c.Channel = model.Inset, 400*mm, 40*mm
+	c.Mount, c.Height, c.Channel.Height = model.Inset, 400*mm, 40*mm
 	c.Bays[0].Fronts = []model.Front{{Share: 1}, {Height: 120 * mm, Drawer: "low"}}
 	sheet := *p.Hardware[0].Sheet
 	sheet.Drawers = []model.DrawerHeight{{Name: "low", SideTop: 148 * mm, Holes: sheet.Drawers[0].Holes}}

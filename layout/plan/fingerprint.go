@@ -70,6 +70,12 @@ func (p *Plan) carcassFingerprint() Fingerprint {
 func (f *Front) fingerprint() Fingerprint {
 	h := digest{sha256.New()}
 	h.say(f.Number, f.Kind, f.Face.Width(), f.Face.Height(), f.Thickness, f.Inset, f.Drop)
+	for i := range f.Zones {
+		h.say(f.Zones[i])
+	}
+	if f.Made.Lipping != 0 && f.Made.Name != model.PlainBoard { // that of the plain board is the project's
+		h.say("lipping", f.Made.Lipping)
+	}
 	h.holes(f.Holes)
 	h.holes(f.HandleHoles)
 	if f.Fitted {

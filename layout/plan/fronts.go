@@ -21,6 +21,9 @@ func (m *maker) placeFronts() {
 		for j := range m.p.Cabinets[i].Bays {
 			m.placeStack(i, j)
 		}
+		if pc := &m.plan.Cabinets[i]; pc.Fronts == 0 { // niches alone
+			pc.Fronts = m.p.BoardOf(pc.Place).Thickness
+		}
 		m.trimPartitions(i)
 		m.placeBehind(i)
 	}
@@ -98,13 +101,18 @@ func (m *maker) face(at model.Place) Front {
 		Name:       src.Name,
 		Kind:       src.Kind,
 		Face:       plane.R(stackArea.Min.X, s.bottom[at.Front], stackArea.Max.X, s.top[at.Front]),
-		Thickness:  m.p.Boards.Front.Thickness,
+		Made:       m.p.BoardOf(at),
 		Inset:      pc.Mount == model.Inset,
 		Bottommost: at.Front == 0 && s.low == pc.Bays[at.Bay].Stack.Min.Y,
 		Topmost:    at.Front == len(s.top)-1 && s.high == pc.Bays[at.Bay].Stack.Max.Y,
 		Opening:    opening,
 		Bays:       m.spanOf(at),
 		part:       s.parts[at.Front],
+	}
+	f.Thickness = f.Made.Thickness
+	if f.Kind != model.OpenNiche {
+		f.Zones = zonesOf(&f.Made, f.Face.Width(), f.Face.Height())
+		pc.Fronts = max(pc.Fronts, f.Thickness)
 	}
 	if f.Name == "" {
 		// A name, and no message: it goes into lists and files, where a front is

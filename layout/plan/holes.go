@@ -19,6 +19,13 @@ func (m *maker) drill(f *Front) {
 	c := &f.Sheet.Connector
 	f.EdgeDistance = Edges{Left: c.Inset + f.Overlay.Left, Right: c.Inset + f.Overlay.Right}
 	f.Holes = make([]Hole, 0, 2*(len(f.Height.Holes)+len(f.Height.RailHoles)+len(f.Height.More))+len(f.Sheet.Stabiliser.Holes))
+	f.addHoles()
+	f.addStabiliser()
+}
+
+// addHoles adds the holes of the drawer height: connectors, rails and further ones.
+func (f *Front) addHoles() {
+	c := &f.Sheet.Connector
 	both := func(kind HoleKind, up length.Length) {
 		f.addHole(Hole{Side: Left, Kind: kind, AboveRunner: up, Diameter: c.Diameter, Depth: c.Depth}, c.Inset)
 		f.addHole(Hole{Side: Right, Kind: kind, AboveRunner: up, Diameter: c.Diameter, Depth: c.Depth}, c.Inset)
@@ -32,7 +39,6 @@ func (m *maker) drill(f *Front) {
 	for _, p := range f.Height.More {
 		f.addPattern(p)
 	}
-	f.addStabiliser()
 }
 
 // addHole puts a hole on its side's line, inset from the carcass's inside face.
@@ -103,17 +109,19 @@ func or(a, b length.Length) length.Length {
 }
 
 // handleHoles places a handle's one or two holes, Face frame. They go through
-// the front, so their depth is its thickness.
+// the front, so their depth is its thickness where they are.
 func handleHoles(f *Front, h *model.Handle) []Hole {
 	x := or(h.FromLeft, f.Face.Width()/2)
 	y := f.Face.Height() - or(h.FromTop, f.Face.Height()/2)
-	hole := Hole{Kind: HandleHole, Diameter: h.Diameter, Depth: f.Thickness, At: plane.Point{X: x, Y: y}}
-	if h.Spacing <= 0 {
-		return []Hole{hole}
+	holes := []Hole{{Kind: HandleHole, Diameter: h.Diameter, At: plane.Point{X: x, Y: y}}}
+	if h.Spacing > 0 {
+		holes = append(holes, holes[0])
+		holes[0].At.X = x - h.Spacing/2
+		holes[1].At.X = holes[0].At.X + h.Spacing
+		holes[1].Side = Right
 	}
-	left, right := hole, hole
-	left.At.X = x - h.Spacing/2
-	right.At.X = left.At.X + h.Spacing
-	right.Side = Right
-	return []Hole{left, right}
+	for i := range holes {
+		holes[i].Depth = f.ZoneAt(&holes[i]).Thickness
+	}
+	return holes
 }

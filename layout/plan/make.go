@@ -25,6 +25,7 @@ type maker struct {
 	stacks [][]stack // by cabinet and bay
 	names  map[nameKey][]model.Place
 	rows   divide.RowFinder
+	holes  []Hole // of the drawer height that is being tried
 }
 
 func (m *maker) problem(p Problem) { m.plan.Problems = append(m.plan.Problems, p) }

@@ -66,7 +66,7 @@ func TestEqualBaysAreEqual(t *testing.T) {
 
 func TestFingerPullChannel(t *testing.T) {
 	p := tradeProject()
-	p.Cabinets[0].Channel = 40 * mm
+	p.Cabinets[0].Channel.Height = 40 * mm
 	got := plan.Make(p)
 	same(t, "top edge of the highest front", got.Fronts[2].Face.Max.Y, 720*mm-3*mm-40*mm)
 }

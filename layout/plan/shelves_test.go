@@ -65,7 +65,7 @@ func TestClearHeightOfANiche(t *testing.T) {
 		{"in the middle", []model.Front{drawer, niche(200, true), drawer}, 1, nil, 200, 200},
 		{"two, the lower one", []model.Front{niche(200, false), niche(200, true), drawer}, 0, nil, 200, 200 - 16 - 8},
 		{"two, the upper one clear", []model.Front{niche(200, false), niche(200, true), drawer}, 1, nil, 208, 200},
-		{"under a channel", []model.Front{drawer, niche(200, true)}, 1, func(c *model.Cabinet) { c.Channel = length.MM(60) }, 197, 200},
+		{"under a channel", []model.Front{drawer, niche(200, true)}, 1, func(c *model.Cabinet) { c.Channel.Height = length.MM(60) }, 197, 200},
 		{"inset, at the bottom", []model.Front{niche(200, true), drawer}, 0, func(c *model.Cabinet) { c.Mount = model.Inset }, 197, 200},
 	}
 	for _, c := range cases {

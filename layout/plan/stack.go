@@ -180,7 +180,7 @@ func (m *maker) rowPhase(at model.Place, rows model.HoleRows) (length.Length, bo
 	pc := &m.plan.Cabinets[at.Cabinet]
 	f := Front{
 		Place: at, Kind: src.Kind, Sheet: pc.Bays[at.Bay].Sheet,
-		Thickness: m.p.Boards.Front.Thickness, Inset: pc.Mount == model.Inset,
+		Thickness: m.p.BoardOf(at).Thickness, Inset: pc.Mount == model.Inset,
 	}
 	if src.Hardware != "" {
 		f.Sheet = m.p.Sheet(src.Hardware)

@@ -64,6 +64,7 @@ type Cabinet struct {
 	Partitions []plane.Rect
 	Beside     []Board       // end panels and fillers, worktop
 	Depth      length.Length // inside depth: front edge to the back board
+	Fronts     length.Length // thickness of the thickest of its fronts
 	Mount      model.Mount
 	Reveals    model.Reveals
 	Bays       []Bay
@@ -121,9 +122,11 @@ type Front struct {
 	Number    int
 	Name      string // the user's, or "Front n"
 	Kind      model.Kind
-	Face      plane.Rect    // run frame
-	Clear     plane.Rect    // of an open niche: between the boards around it, run frame
-	Thickness length.Length // of the front board
+	Face      plane.Rect       // run frame
+	Clear     plane.Rect       // of an open niche: between the boards around it, run frame
+	Made      model.FrontBoard // what it is made of, and how
+	Thickness length.Length    // of its board
+	Zones     []Zone           // none where it is of one thickness all over
 	Inset     bool
 
 	Overlay      Edges // past the opening (or past the middle line's carcass face), negative for inset

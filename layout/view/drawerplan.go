@@ -36,11 +36,9 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	}
 	back := p.Project.Boards.Back.Thickness
 	add(drawing.Carcass, true, plane.R(-t, depth, inside+t, depth+back))
-	y := -f.Thickness
-	if f.Inset {
-		y = 0
+	for _, c := range cutThrough(f, false) {
+		add(drawing.Face, true, c.Rect.Move(plane.Point{X: -left}))
 	}
-	add(drawing.Face, true, plane.R(f.Face.Min.X-left, y, f.Face.Max.X-left, y+f.Thickness))
 	if f.Runner.Length <= 0 {
 		drawerPlanWithout(d, f, depth, inside+t)
 		return d

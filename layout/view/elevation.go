@@ -144,6 +144,10 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Sev
 	r := rect(m, s, f.Face)
 	r.Filled = true
 	d.Add(r)
+	for _, l := range zoneLines(f, false) {
+		l.From, l.To = l.From.Add(f.Face.Min), l.To.Add(f.Face.Min)
+		d.Add(l)
+	}
 	c := &drawing.Caption{
 		Tag: drawing.Tag{Meaning: drawing.Label, Of: s, Severity: worst}, Face: f.Face, Top: through, Size: normalLetters,
 		Number: f.Number, Name: ownName(f), Height: f.Face.Height(),

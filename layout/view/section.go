@@ -93,12 +93,11 @@ type frontSection struct {
 func (s *frontSection) add() {
 	f := s.f
 	t := drawing.Tag{Meaning: drawing.Face, Of: of(drawing.FrontThing, f.Place)}
-	near, far := f.Board()
-	panel := plane.R(near, f.Face.Min.Y, far, f.Face.Max.Y)
 	if f.Kind != model.OpenNiche {
-		r := &drawing.Rectangle{Tag: t, Rect: panel, Filled: true}
-		s.d.Add(r)
-		addCut(s.d, drawing.Tag{Meaning: drawing.Face}, panel, false)
+		for _, c := range cutThrough(f, true) {
+			s.d.Add(&drawing.Rectangle{Tag: t, Rect: c.Rect, Filled: true})
+			addCut(s.d, drawing.Tag{Meaning: drawing.Face}, c.Rect, c.Part == plan.PanelPart)
+		}
 	}
 	outermost := -3
 	if s.asked {
@@ -182,7 +181,7 @@ func (s *frontSection) measures() {
 // shelfStart is where shelves begin, depth frame: behind inset fronts.
 func shelfStart(p *plan.Plan, c *plan.Cabinet) length.Length {
 	if c.Mount == model.Inset {
-		return p.Project.Boards.Front.Thickness
+		return c.Fronts
 	}
 	return 0
 }

@@ -1,6 +1,7 @@
 package edit
 
 import (
+	"regexp"
 	"strings"
 
 	"frontlay/model"
@@ -34,11 +35,11 @@ func (e Set) Label() message.Message {
 	if m, ok := e.byWords(); ok {
 		return m
 	}
-	rows := figure.Like(e.At)
-	row, _ := figure.Find(rows, e.Key)
+	rows, key := figure.Like(e.At), index.ReplaceAllString(e.Key, "[]")
+	row, _ := figure.Find(rows, key)
 	what := e.valued(row)
-	if i := strings.LastIndex(e.Key, "."); i >= 0 {
-		if in, _ := figure.Find(rows, e.Key[:i]); !in.Name.Empty() {
+	if i := strings.LastIndex(key, "."); i >= 0 {
+		if in, _ := figure.Find(rows, key[:i]); !in.Name.Empty() {
 			return message.New("%v: %v", in.Label(), what)
 		}
 	}
@@ -47,6 +48,9 @@ func (e Set) Label() message.Message {
 	}
 	return what
 }
+
+// index is that of an item of a list, in a path.
+var index = regexp.MustCompile(`\[[0-9]+\]`)
 
 // byWords are labels that say what becomes of a thing rather than its value.
 func (e Set) byWords() (message.Message, bool) {
@@ -57,6 +61,10 @@ func (e Set) byWords() (message.Message, bool) {
 		return message.New("Bay takes what is left"), true
 	case e.Key == "reveals" && e.Value == nil:
 		return message.New("Reveals as in the project"), true
+	case e.Key == "board" && e.Value == model.PlainBoard:
+		return message.New("Plain front board"), true
+	case e.Key == "board" && e.Value == nil:
+		return message.New("Front board as around it"), true
 	case e.Key == "handle" && e.Value == nil:
 		return message.New("No handle holes"), true
 	case e.Key == "name":

@@ -50,7 +50,7 @@ func TestEditsAtTheEndsOfWhatCanBeSaved(t *testing.T) {
 		refused bool
 	}{
 		{"worktop", edit.SetCabinet(at, "worktop", large), true},
-		{"channel", edit.SetCabinet(at, "channel", large), true},
+		{"channel.height", edit.SetCabinet(at, "channel.height", large), true},
 		{"plinth", edit.SetCabinet(at, "plinth", large), false},
 		{"end panel", edit.SetCabinet(at, "left.end_panel", mm(200)+1), true},
 		{"end panel, the thickest", edit.SetCabinet(at, "left.end_panel", mm(200)), false},

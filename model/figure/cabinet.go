@@ -13,12 +13,20 @@ func Cabinet(c *model.Cabinet) []Row {
 		size("depth", "Depth", "From the front edge of the carcass to the back of the cabinet, the back board included.", &c.Depth, Positive, maxSize).needed(),
 		size("plinth", "Plinth", "Height of the plinth below the carcass.", &c.Plinth, 0, maxSize),
 		size("worktop", "Worktop", "Thickness of the worktop on the carcass.", &c.Worktop, 0, maxFitting),
-		size("channel", "Finger-pull channel", "Height of a finger-pull channel that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", &c.Channel, 0, maxFitting),
+		group("channel", "", "A finger-pull channel at the top that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", Channel(&c.Channel)),
 		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
+		line("board", "Front board", "Name of the board of the cabinet's fronts in boards.fronts, or front for boards.front; the project's where it is left out.", &c.Board),
 		part("reveals", "Reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
 		group("left", "At its left", "What stands at the left side, seen from the room.", Beside(&c.Left)),
 		group("right", "At its right", "What stands at the right side, seen from the room.", Beside(&c.Right)),
 		list("bays", "", "The openings of the cabinet, left to right.", &c.Bays, maxBays, false, bayNames, Bay).needed(),
+	}
+}
+
+// Channel are those of a finger-pull channel.
+func Channel(c *model.Channel) []Row {
+	return []Row{
+		size("height", "Finger-pull channel", "Height of the channel, as it is seen from the room; left out, there is none.", &c.Height, 0, maxFitting),
 	}
 }
 
@@ -75,6 +83,7 @@ func Front(f *model.Front) []Row {
 		flag("locked", "Locked at this height", "Whether edits and hole rows leave the fixed height alone.", &f.Locked),
 		part("line_up", "", "Another front whose edge this front's top edge is level with.", &f.LineUp, lineUp),
 		count("span", "Bays spanned", "How many bays the front spans, to the right; 1 where it is left out.", &f.Span, 1, maxBays),
+		line("board", "Front board", "Name of the front's board in boards.fronts, or front for boards.front; the cabinet's where it is left out.", &f.Board),
 		line("hardware", "Hardware", "Name of the hardware sheet; the bay's where it is left out.", &f.Hardware),
 		line("drawer", "Drawer height", "Name of a drawer height of the hardware sheet, or auto for the tallest that fits.", &f.Drawer),
 		size("runner", "Runner asked for", "Length of the runner; the longest that fits where it is left out.", &f.Runner, Positive, maxFitting),

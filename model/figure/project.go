@@ -21,6 +21,7 @@ const (
 	maxBays     = 100
 	maxFronts   = 10_000
 	maxParts    = 100 // of a hardware sheet, in each of its lists
+	maxBoards   = 50  // that fronts can be made of
 )
 
 // MostSheets is how many hardware sheets a project can use, MostSizes how many
@@ -35,7 +36,7 @@ const (
 
 // The newest format versions, which are the ones written.
 const (
-	ProjectVersion = 1
+	ProjectVersion = 2
 	SheetVersion   = 1
 )
 
@@ -54,6 +55,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		group("rounding", "", "How computed front heights are rounded.", Rounding(&p.Rounding)),
 		{Key: "hardware", Doc: message.New("Hardware sheets by the name that bays use: a sample that ships, a path beside this file, or the sheet itself. The first is used where a bay names none."), Value: &Sheets{&p.Hardware}},
 		group("boards", "", "The sheet goods.", Boards(&p.Boards)).needed(),
+		line("board", "Front board", "Name of the board of all fronts in boards.fronts; boards.front where it is left out.", &p.Board),
 		group("reveals", "Reveals", "The visible gaps.", Reveals(&p.Reveals)),
 		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
 		group("hole_rows", "Hole rows", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
@@ -117,6 +119,40 @@ func Boards(b *model.Boards) []Row {
 		group("carcass", "Carcass board", "The board of sides, bottoms, tops and partitions.", Board(&b.Carcass)).needed(),
 		group("front", "Front board", "The board of the fronts.", Board(&b.Front)).needed(),
 		group("back", "Back board", "The board of the cabinet backs; left out where there are none.", Board(&b.Back)),
+		list("fronts", "", "Further boards of fronts, each with a name that board chooses it by, and how fronts are built of it.", &b.Fronts, maxBoards, true, func(b *model.FrontBoard) string { return b.Name }, FrontBoard),
+	}
+}
+
+// FrontBoard are those of a named board of fronts.
+func FrontBoard(b *model.FrontBoard) []Row {
+	name := line("name", "Name", "What board chooses it by; front is the name of boards.front.", &b.Name).needed()
+	return append(append([]Row{name}, Board(&b.Board)...), group("build", "Build", "How fronts are built of it.", Build(&b.Build)))
+}
+
+// Build are those of how a front is built of its board.
+func Build(b *model.Build) []Row {
+	return []Row{
+		choice("kind", "Build", "The board as it is; a frame of stiles and rails around a panel; or the board with a grip, thinned from behind along an edge.", &b.Kind, "slab", "frame", "grip"),
+		size("stile", "Stiles", "Width of a frame's stiles, which run from its lower to its upper edge; 60 mm where it is left out.", &b.Stile, Positive, maxFitting),
+		size("top_rail", "Top rail", "Width of a frame's top rail, between the stiles; that of the stiles where it is left out.", &b.TopRail, Positive, maxFitting),
+		size("bottom_rail", "Bottom rail", "Width of a frame's bottom rail; that of the stiles where it is left out.", &b.BottomRail, Positive, maxFitting),
+		size("tenon", "Tenons of the rails", "How far a frame's rails reach into the stiles at each end; left out where they are butted.", &b.Tenon, 0, maxBoard),
+		group("panel", "Panel", "The panel in a frame.", Panel(&b.Panel)),
+		choice("edge", "Grip along", "The edge that has the grip.", &b.Edge, "top", "bottom"),
+		size("height", "Height of the grip", "Height of the strip that is thinned, from the edge; 30 mm where it is left out.", &b.Height, Positive, maxFitting),
+		size("thickness_left", "Thickness left in the grip", "What is left of the board's thickness in the grip, at the face; half of it where it is left out.", &b.Left, Positive, maxBoard),
+	}
+}
+
+// Panel are those of the panel in a frame.
+func Panel(p *model.Panel) []Row {
+	return []Row{
+		size("thickness", "Panel", "Thickness of the panel, and of the groove that it sits in; 8 mm where it is left out.", &p.Thickness, Positive, maxBoard),
+		size("recess", "Panel set in by", "How far the panel's rear face lies back from the frame's, towards the room.", &p.Recess, 0, maxBoard),
+		size("groove", "Groove", "Depth of the groove, and how far the panel reaches into the frame on each side; 10 mm where it is left out.", &p.Groove, Positive, maxBoard),
+		number("density", "Density of the panel", "kg/m³", "Weight in kg for a cubic metre of the panel; the frame's where it is left out.", &p.Density, 1, 25_000),
+		line("material", "Material of the panel", "What the panel is made of; as the frame where it is left out.", &p.Material),
+		word("grain", "Grain of the panel", "Which way the panel's grain runs, as the front hangs; as the frame's board where it is left out.", &p.Grain, "horizontal", "vertical"),
 	}
 }
 

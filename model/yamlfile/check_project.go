@@ -1,6 +1,7 @@
 package yamlfile
 
 import (
+	"fmt"
 	"strings"
 
 	"frontlay/model"
@@ -17,6 +18,7 @@ func (r *reader) checkProject(p *model.Project) {
 	if len(p.Cabinets) == 0 {
 		r.failBelow("", message.New("the project has no cabinets"), message.New("add one under cabinets"))
 	}
+	r.checkBoards(p)
 	if len(p.Hardware) == 0 && hasDrawers(p) {
 		r.failBelow("", message.New("the project has drawers but no hardware sheet"), message.New("name one, such as hardware: {main: sample-a}"))
 		return
@@ -25,6 +27,7 @@ func (r *reader) checkProject(p *model.Project) {
 		c := &p.Cabinets[i]
 		r.enter("cabinets")
 		r.enterAt(i)
+		r.checkBoard(p, c.Board)
 		if len(c.Bays) == 0 {
 			r.failBelow("", message.New("the cabinet %v has no bays", figure.Quote(c.Name)), message.New("add one under bays"))
 		}
@@ -38,6 +41,31 @@ func (r *reader) checkProject(p *model.Project) {
 		r.leave()
 		r.leave()
 	}
+}
+
+// checkBoards checks the named boards of fronts and the one of all fronts.
+func (r *reader) checkBoards(p *model.Project) {
+	named := map[string]bool{model.PlainBoard: true}
+	for i := range p.Boards.Fronts {
+		if name := p.Boards.Fronts[i].Name; named[name] {
+			r.failBelow(fmt.Sprintf("boards.fronts[%d].name", i), message.New("there is another front board named %v", figure.Quote(name)), message.New("choose another name; front is that of boards.front"))
+		} else {
+			named[name] = true
+		}
+	}
+	r.checkBoard(p, p.Board)
+}
+
+// checkBoard checks the name of a front board at the path.
+func (r *reader) checkBoard(p *model.Project, name string) {
+	if _, ok := p.FrontBoard(name); ok {
+		return
+	}
+	names := []string{model.PlainBoard}
+	for i := range p.Boards.Fronts {
+		names = append(names, p.Boards.Fronts[i].Name)
+	}
+	r.failBelow("board", message.New("the project has no front board named %v", figure.Quote(name)), meant(name, names))
 }
 
 func (r *reader) checkBay(p *model.Project, c *model.Cabinet, b *model.Bay) {
@@ -70,6 +98,7 @@ func (r *reader) checkFront(p *model.Project, f *model.Front, sheet *model.Hardw
 	if f.Least > 0 && f.Greatest > 0 && f.Least > f.Greatest {
 		r.failBelow("least", message.New("the front %v has a least height of %v above its greatest of %v", figure.Quote(f.Name), f.Least, f.Greatest), message.New("change one of the two"))
 	}
+	r.checkBoard(p, f.Board)
 	if f.Hardware != "" {
 		if sheet = p.Sheet(f.Hardware); sheet == nil {
 			r.failBelow("hardware", message.New("the project has no hardware sheet named %v", figure.Quote(f.Hardware)), meant(f.Hardware, hardwareNames(p)))

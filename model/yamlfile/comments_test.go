@@ -13,7 +13,7 @@ import (
 
 const commented = `# Built for the back room.
 
-frontlay: 1
+frontlay: 2
 
 # what was ordered
 title: Slip bench # as the order says

@@ -53,6 +53,8 @@ var enums = map[reflect.Type]int{
 	reflect.TypeFor[model.RowMode]():      3,
 	reflect.TypeFor[model.DivisionRule](): 4,
 	reflect.TypeFor[model.HoleSides]():    3,
+	reflect.TypeFor[model.BuildKind]():    3,
+	reflect.TypeFor[model.GripEdge]():     2,
 }
 
 // fill draws every field of a value that holds data of the model.
@@ -136,9 +138,16 @@ func (g generator) project() *model.Project {
 	if g.yes() {
 		p.Notes = "first line\nsecond: line\n  # third\n"
 	}
-	for _, b := range []*model.Board{&p.Boards.Carcass, &p.Boards.Front, &p.Boards.Back} {
-		b.Thickness, b.Grain = g.length(), []string{"", "horizontal", "vertical"}[g.int(0, 2)]
+	boards := []*model.Board{&p.Boards.Carcass, &p.Boards.Front, &p.Boards.Back}
+	for i := range p.Boards.Fronts {
+		b := &p.Boards.Fronts[i]
+		b.Name, b.Build.Panel.Grain = g.text()+strconv.Itoa(i), g.grain()
+		boards = append(boards, &b.Board)
 	}
+	for _, b := range boards {
+		b.Thickness, b.Grain = g.length(), g.grain()
+	}
+	p.Board = g.board(p)
 	for i := range p.Checks.Accepted {
 		p.Checks.Accepted[i].Rule = "cover"
 	}
@@ -152,7 +161,7 @@ func (g generator) project() *model.Project {
 }
 
 func (g generator) mend(p *model.Project, c *model.Cabinet) {
-	c.Width, c.Height, c.Depth = g.length(), g.length(), g.length()
+	c.Width, c.Height, c.Depth, c.Board = g.length(), g.length(), g.length(), g.board(p)
 	if len(c.Bays) == 0 {
 		c.Bays = make([]model.Bay, 1)
 	}
@@ -164,6 +173,7 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 		}
 		for j := range b.Fronts {
 			f := &b.Fronts[j]
+			f.Board = g.board(p)
 			if f.Hardware, f.Drawer = g.hardware(p), ""; f.Kind == model.DrawerFront && g.yes() {
 				sheet := p.SheetFor(b)
 				if f.Hardware != "" {
@@ -184,6 +194,19 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 			}
 		}
 	}
+}
+
+func (g generator) grain() string { return []string{"", "horizontal", "vertical"}[g.int(0, 2)] }
+
+// board draws the name of a front board that the project has.
+func (g generator) board(p *model.Project) string {
+	switch i := g.int(-2, len(p.Boards.Fronts)-1); {
+	case i >= 0:
+		return p.Boards.Fronts[i].Name
+	case i == -1:
+		return model.PlainBoard
+	}
+	return ""
 }
 
 func (g generator) hardware(p *model.Project) string {

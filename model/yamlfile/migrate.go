@@ -16,9 +16,26 @@ type migration func(root *yaml.Node)
 // The steps from version 1 on: the first turns 1 into 2. A version stays
 // readable for ever; testdata/versions holds a file of each.
 var (
-	projectMigrations = []migration{}
+	projectMigrations = []migration{channelsWithFigures}
 	sheetMigrations   = []migration{}
 )
+
+// channelsWithFigures turns 1 into 2: a cabinet's finger-pull channel was its height
+// alone, and is now a mapping that has it.
+func channelsWithFigures(root *yaml.Node) {
+	cabinets := valueOf(root, "cabinets")
+	if cabinets == nil || cabinets.Kind != yaml.SequenceNode {
+		return
+	}
+	for _, c := range cabinets.Content {
+		if n := valueOf(c, "channel"); n != nil && n.Kind == yaml.ScalarNode {
+			height := *n
+			height.HeadComment, height.LineComment, height.FootComment = "", "", ""
+			n.Kind, n.Tag, n.Value, n.Style = yaml.MappingNode, "!!map", "", yaml.FlowStyle
+			n.Content = []*yaml.Node{{Kind: yaml.ScalarNode, Tag: "!!str", Value: "height", Line: n.Line, Column: n.Column}, &height}
+		}
+	}
+}
 
 // readVersion checks the version and brings the tree up to the newest. It
 // gives false where the file can't be read any further.

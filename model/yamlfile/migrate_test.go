@@ -2,6 +2,7 @@ package yamlfile
 
 import (
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -9,9 +10,10 @@ import (
 
 	"frontlay/model"
 	"frontlay/model/figure"
+	"frontlay/model/length"
 )
 
-// rename is a step such as a version 2 might need: a key gets another name.
+// rename is a step such as a version might need: a key gets another name.
 func rename(old, now string) migration {
 	return func(root *yaml.Node) {
 		for i := 0; i+1 < len(root.Content); i += 2 {
@@ -50,7 +52,39 @@ func TestTheVersionIsWrittenAsTheNewest(t *testing.T) {
 	old := &yaml.Node{Kind: yaml.ScalarNode, Value: "0", LineComment: "# first"}
 	first := figure.Project(new(model.Project), nil)[0]
 	out, err := yaml.Marshal(&yaml.Node{Kind: yaml.MappingNode, Content: []*yaml.Node{{Kind: yaml.ScalarNode, Value: "frontlay"}, new(writer).value(first, old)}})
-	if err != nil || !strings.HasPrefix(string(out), "frontlay: 1 # first") {
+	if err != nil || !strings.HasPrefix(string(out), fmt.Sprintf("frontlay: %d # first", figure.ProjectVersion)) {
 		t.Errorf("%q, %v", out, err)
+	}
+}
+
+// Between versions 1 and 2 a channel's height became one of its figures, its comment
+// staying beside it.
+func TestAChannelOfVersion1IsItsHeight(t *testing.T) {
+	text := `frontlay: 1
+boards: {carcass: {thickness: 18}, front: {thickness: 20}}
+cabinets:
+  - name: Clay
+    width: 600
+    height: 700
+    depth: 500
+    # for the fingers
+    channel: 1 1/2 in # as they asked
+    bays: [{fronts: [{kind: fixed}]}]
+  - {name: Odd, width: 600, height: 700, depth: 500, channel: wide, bays: [{fronts: [{kind: fixed}]}]}
+`
+	_, err := Read("old.yaml", []byte(text), nil, nil)
+	if err == nil || !strings.Contains(err.Error(), "old.yaml:11:63:") {
+		t.Errorf("a channel that is no size is told as %v", err)
+	}
+	f, err := Read("old.yaml", []byte(strings.Replace(text, "channel: wide, ", "", 1)), nil, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got, want := f.Project.Cabinets[0].Channel.Height, 3*length.Inch/2; got != want {
+		t.Errorf("the channel is %v high, want %v", got, want)
+	}
+	out, err := f.Write(f.Project)
+	if want := "    # for the fingers\n    channel: {height: 1 1/2 in} # as they asked\n"; err != nil || !strings.Contains(string(out), want) {
+		t.Errorf("%v, written:\n%s\nwant in it:\n%s", err, out, want)
 	}
 }

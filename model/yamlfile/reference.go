@@ -51,7 +51,7 @@ Heights and widths:
   lies half on each side of where two cabinets meet, where both have overlay fronts
   and no end panel or filler stands between them; otherwise each keeps its edge
   reveal.
-- ` + "`channel`" + ` counts downwards from the carcass's upper edge for overlay fronts and
+- A cabinet's ` + "`channel`" + ` counts downwards from the carcass's upper edge for overlay fronts and
   from the opening's for inset ones; fronts stay below it by their top reveal, and
   the drawers behind them below it by the clearance above.
 
@@ -86,9 +86,25 @@ Boards:
   ` + "`depth`" + `: sides, bottom, top and partitions are as deep as that less its thickness.
 - Fronts are lipped on all four edges, carcass boards and end panels on the front edge
   alone: their cut depth is less by one lipping.
-- End panels and fillers are of the front board's material; they weigh by its density
+- End panels and fillers are of the material of ` + "`boards.front`" + `; they weigh by its density
   and, an end panel, by its own thickness. An end panel beside overlay fronts is as
-  deep as the cabinet and a front, beside inset ones as the cabinet.
+  deep as the cabinet and its thickest front, beside inset ones as the cabinet.
+  Shelves behind inset fronts are set back by the thickest of the cabinet.
+
+Front boards and builds:
+
+- A front is made of the board that its own ` + "`board`" + ` names, else its cabinet's, else the
+  project's, else of ` + "`boards.front`" + `, whose name is ` + "`front`" + `.
+- A ` + "`frame`" + ` has two stiles from its lower to its upper edge, rails between them, and a
+  panel that reaches into a groove all around. ` + "`recess`" + ` counts from the frame's rear face
+  towards the room: 0 is a panel level with the rear face. A lipping is glued around the
+  whole frame, and taken off the stiles and rails. The cut list has the stiles as long as
+  the front is high, the rails between them with their tenons, the panel to the bottom of
+  the groove: take off what solid wood needs to move.
+- A ` + "`grip`" + ` is milled from the rear along the whole edge, as deep as leaves
+  ` + "`thickness_left`" + ` at the face.
+- A hole is as deep as it can be in the part of the front that it touches, the thinnest
+  where it touches several; a handle's hole goes through that.
 `
 
 // Reference is the reference page of both files, as Markdown; limits are what the

@@ -36,7 +36,7 @@ func load(t *testing.T, text []byte) object {
 
 func TestEverySampleKeepsToItsSchema(t *testing.T) {
 	for schema, patterns := range map[string][]string{
-		string(yamlfile.ProjectSchema(limits)): {"../../assets/projects/*.yaml", "../../testdata/projects/*.yaml", "../../testdata/versions/project-1.yaml"},
+		string(yamlfile.ProjectSchema(limits)): {"../../assets/projects/*.yaml", "../../testdata/projects/*.yaml", "../../testdata/versions/project-2.yaml"},
 		string(yamlfile.SheetSchema()):         {"../../assets/sheets/*.yaml", "../../testdata/versions/hardware-1.yaml"},
 	} {
 		s := load(t, []byte(schema))

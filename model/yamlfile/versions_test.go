@@ -16,8 +16,11 @@ import (
 func TestFilesOfEveryVersionReadTheSameForEver(t *testing.T) {
 	kept := 0
 	for version, want := range map[int]string{
-		1: `Everything mm 0.5 mm top main:"sample-a" boxes:"sample-b" own:"" 18 mm 22 mm 8 mm true 32 mm Left 900 mm 900 mm 600 mm 100 mm 40 mm ` +
-			`2 bays 400 mm 25 mm 3 fronts Low 300 mm deep 24 mm 450 mm 128 mm / Wide 2 only / Carried in the project 12.7 mm 457.2 mm`,
+		1: `Everything mm 0.5 mm top main:"sample-a" boxes:"sample-b" own:"" 18 mm 22 mm 8 mm true 32 mm Left 900 mm 900 mm 600 mm 100 mm 40 mm 30 mm ` +
+			`2 bays 400 mm 25 mm 3 fronts Low 300 mm deep 24 mm 450 mm 128 mm / Wide 2 only / Carried in the project 12.7 mm 457.2 mm /   `,
+		2: `Everything mm 0.5 mm top main:"sample-a" boxes:"sample-b" own:"" 18 mm 22 mm 8 mm true 32 mm Left 900 mm 900 mm 600 mm 100 mm 40 mm 30 mm ` +
+			`2 bays 400 mm 25 mm 3 fronts Low 300 mm deep 24 mm 450 mm 128 mm / Wide 2 only / Carried in the project 12.7 mm 457.2 mm / ` +
+			`oak frames grips front / oak frames 20 mm 720 frame 60 mm 55 mm 70 mm 12 mm 8 mm 6 mm 9 mm / grips 22 mm grip bottom 28 mm 12 mm`,
 	} {
 		name := fmt.Sprintf("../../testdata/versions/project-%d.yaml", version)
 		data, err := os.ReadFile(name)
@@ -52,11 +55,21 @@ func facts(p *model.Project) string {
 		s += fmt.Sprintf(" %s:%q", u.Name, u.Source)
 	}
 	s += fmt.Sprint(" ", p.Boards.Carcass.Thickness, " ", p.Boards.Front.Thickness, " ", p.Boards.Back.Thickness, " ", p.SharedGaps, " ", p.HoleRows.Pitch)
-	s += fmt.Sprint(" ", c.Name, " ", c.Width, " ", c.Height, " ", c.Depth, " ", c.Plinth, " ", c.Worktop)
+	s += fmt.Sprint(" ", c.Name, " ", c.Width, " ", c.Height, " ", c.Depth, " ", c.Plinth, " ", c.Worktop, " ", c.Channel.Height)
 	s += fmt.Sprint(" ", len(c.Bays), " bays ", a.Width, " ", a.Partition, " ", len(a.Fronts), " fronts")
 	s += fmt.Sprint(" ", low.Name, " ", low.Height, " ", low.Drawer, " ", *low.Drop, " ", low.Runner, " ", low.Handle.Spacing)
 	s += fmt.Sprint(" / ", wide.Name, " ", wide.Share, " ", wide.Drawer)
-	return s + fmt.Sprint(" / ", own.Name, " ", own.SideClearance, " ", own.Runner.Lengths[0].Length)
+	s += fmt.Sprint(" / ", own.Name, " ", own.SideClearance, " ", own.Runner.Lengths[0].Length)
+	s += fmt.Sprint(" / ", p.Board, " ", c.Board, " ", low.Board)
+	for _, b := range p.Boards.Fronts {
+		switch o := b.Build; o.Kind {
+		case model.Frame:
+			s += fmt.Sprint(" / ", b.Name, " ", b.Thickness, " ", b.Density, " frame ", o.Stile, " ", o.TopRail, " ", o.BottomRail, " ", o.Tenon, " ", o.Panel.Thickness, " ", o.Panel.Recess, " ", o.Panel.Groove)
+		case model.GripEdged:
+			s += fmt.Sprint(" / ", b.Name, " ", b.Thickness, " grip ", []string{"top", "bottom"}[o.Edge], " ", o.Height, " ", o.Left)
+		}
+	}
+	return s
 }
 
 func TestSheetsOfEveryVersionReadTheSameForEver(t *testing.T) {

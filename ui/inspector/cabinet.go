@@ -34,7 +34,7 @@ func (f cabinetForm) fill(at model.Place) {
 		return f.say().Figure(doc().Width) + " × " + f.say().Figure(doc().Height) + " × " + f.say().Length(doc().Depth)
 	})
 	f.sheetsOf(at, doc)
-	for _, key := range []string{"width", "height", "depth", "plinth", "worktop", "channel"} {
+	for _, key := range []string{"width", "height", "depth", "plinth", "worktop", "channel.height"} {
 		f.sizeOf(at, key, f.always(at, key))
 	}
 	f.choiceOf(at, "mount", f.text("overlay"), f.text("inset"))

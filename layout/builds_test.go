@@ -1,0 +1,169 @@
+package layout_test
+
+import (
+	"math"
+	"path/filepath"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"frontlay/layout"
+	"frontlay/layout/list"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+func ofMM(left, bottom, right, top int64) plane.Rect {
+	return plane.R(length.MM(left), length.MM(bottom), length.MM(right), length.MM(top))
+}
+
+// Worked by hand from testdata/projects/frame-fronts.yaml: fronts are 600 − 2·3 = 594
+// wide. Front 1 is 280 high: stiles of 60 leave 594 − 2·60 = 474 between them, rails of
+// 70 and 60 leave 280 − 130 = 150. The rails are cut with tenons of 10 (474 + 20), the
+// panel to the bottom of a groove of 10, the usual one. The grip of front 3 takes 30,
+// the usual height, off its top edge. Handle: 30 below the top edge is in the top rail,
+// 20 thick; the middle of front 2 is in its panel, 8 thick.
+func TestBuildsOfAWorkedProject(t *testing.T) {
+	r := layout.Solve(load(t, filepath.Join("..", "testdata", "projects", "frame-fronts.yaml")))
+	for _, f := range r.Findings {
+		if f.Rule != "sample-sheet" && f.Rule != "contents" && f.Rule != "nearly-level" {
+			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
+		}
+	}
+	frame, knob, grip, plain := &r.Plan.Fronts[0], &r.Plan.Fronts[1], &r.Plan.Fronts[2], &r.Plan.Fronts[3]
+	mm := length.MM
+	wantZones(t, frame, []plan.Zone{
+		{Part: plan.LeftStile, Rect: ofMM(0, 0, 60, 280), Whole: ofMM(0, 0, 60, 280), Thickness: mm(20)},
+		{Part: plan.RightStile, Rect: ofMM(534, 0, 594, 280), Whole: ofMM(534, 0, 594, 280), Thickness: mm(20)},
+		{Part: plan.BottomRail, Rect: ofMM(60, 0, 534, 70), Whole: ofMM(50, 0, 544, 70), Thickness: mm(20)},
+		{Part: plan.TopRail, Rect: ofMM(60, 220, 534, 280), Whole: ofMM(50, 220, 544, 280), Thickness: mm(20)},
+		{Part: plan.PanelPart, Rect: ofMM(60, 70, 534, 220), Whole: ofMM(50, 60, 544, 230), Thickness: mm(8), Recess: mm(6)},
+	})
+	wantZones(t, grip, []plan.Zone{
+		{Part: plan.BoardPart, Rect: ofMM(0, 0, 594, 170), Whole: ofMM(0, 0, 594, 170), Thickness: mm(22)},
+		{Part: plan.GripPart, Rect: ofMM(0, 170, 594, 200), Whole: ofMM(0, 170, 594, 200), Thickness: mm(10), Recess: mm(12)},
+	})
+	wantZones(t, plain, nil)
+	if frame.HandleHoles[0].Depth != mm(20) || knob.HandleHoles[0].Depth != mm(8) || plain.Thickness != mm(19) {
+		t.Errorf("handles %v and %v deep, a plain front %v thick; want 20, 8 and 19 mm", frame.HandleHoles[0].Depth, knob.HandleHoles[0].Depth, plain.Thickness)
+	}
+
+	// Frame: (594·280 − 474·150)·20 less the groove (494·170 − 474·150)·8 is 1 904 400 −
+	// 103 040 mm³ at 720 kg/m³, the panel 494·170·8 = 671 840 mm³ at 650 kg/m³. Grip:
+	// 594·200·22 − 594·30·12 = 2 399 760 mm³ at 700 kg/m³.
+	for _, c := range []struct {
+		f    *plan.Front
+		want float64
+	}{{frame, 1.2969792 + 0.436696}, {grip, 1.679832}} {
+		if got := c.f.WeightKg(); math.Abs(got-c.want) > 1e-9 {
+			t.Errorf("front %d weighs %v kg, want %v", c.f.Number, got, c.want)
+		}
+	}
+
+	type part struct {
+		what                 string
+		width, height, thick int64
+		grain                string
+	}
+	want := []part{
+		{"stile", 60, 280, 20, "vertical"}, {"stile", 60, 280, 20, "vertical"},
+		{"bottom rail", 494, 70, 20, "horizontal"}, {"top rail", 494, 60, 20, "horizontal"},
+		{"panel", 494, 170, 8, "horizontal"},
+	}
+	for i, q := range list.Pieces(r.Plan)[:len(want)] {
+		if got := (part{q.What.String(), int64(q.CutWidth.MM()), int64(q.CutHeight.MM()), int64(q.Board.Thickness.MM()), q.Grain}); got != want[i] {
+			t.Errorf("piece %d is %+v, want %+v", i, got, want[i])
+		}
+	}
+}
+
+func wantZones(t *testing.T, f *plan.Front, want []plan.Zone) {
+	t.Helper()
+	if len(f.Zones) != len(want) {
+		t.Fatalf("front %d has %d zones, want %d", f.Number, len(f.Zones), len(want))
+	}
+	for i := range want {
+		if f.Zones[i] != want[i] {
+			t.Errorf("zone %d of front %d is %v, want %v", i, f.Number, f.Zones[i], want[i])
+		}
+	}
+}
+
+// The holes of a front choose its drawer: where the tallest would put one into the
+// grip, a lower one is taken.
+func TestADrawerIsChosenWhoseHolesMissTheGrip(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "projects", "frame-fronts.yaml"))
+	f := &layout.Solve(p).Plan.Fronts[2]
+	if thin, apart := f.Thin(&f.Holes[len(f.Holes)-1]); thin == nil || apart < f.Holes[0].Diameter {
+		t.Errorf("the highest hole is %v from the grip", apart)
+	}
+	chosen := f.Height.Top()
+	p.Boards.Fronts[1].Build.Kind = model.Slab
+	if g := &layout.Solve(p).Plan.Fronts[2]; g.Height.Top() < chosen {
+		t.Errorf("without a grip the drawer is lower: %v, with one %v", g.Height.Top(), chosen)
+	}
+	p.Boards.Fronts[1].Build = model.Build{Kind: model.GripEdged, Height: length.MM(90)}
+	if g := &layout.Solve(p).Plan.Fronts[2]; g.Height.Top() >= chosen {
+		t.Errorf("with a grip of 90 mm the drawer is as high: %v", g.Height.Top())
+	}
+}
+
+// TestPartsOfAFrontAddUp: whatever its build, the parts of a front add up to its width
+// and height, cover it once, and weigh as much as it does.
+func TestPartsOfAFrontAddUp(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		pl := layout.Solve(genProject(t)).Plan
+		byFront := map[int][]list.Piece{}
+		for _, q := range list.Pieces(pl) {
+			if q.Front > 0 && q.What.String() != "drawer bottom" && q.What.String() != "drawer back" {
+				byFront[q.Front] = append(byFront[q.Front], q)
+			}
+		}
+		for i := range pl.Fronts {
+			f := &pl.Fronts[i]
+			if f.Kind == model.OpenNiche {
+				continue
+			}
+			kg := 0.0
+			for _, q := range byFront[f.Number] {
+				kg += q.WeightKg()
+			}
+			if math.Abs(kg-f.WeightKg()) > 1e-9 {
+				t.Fatalf("front %d weighs %v kg, its parts %v", f.Number, f.WeightKg(), kg)
+			}
+			area := 0.0
+			for k := range f.Zones {
+				z := &f.Zones[k]
+				area += length.AreaM2(z.Rect.Width(), z.Rect.Height())
+				for j := range f.Zones[:k] {
+					if z.Rect.Overlaps(f.Zones[j].Rect) {
+						t.Fatalf("front %d: %v overlaps %v", f.Number, z, f.Zones[j])
+					}
+				}
+			}
+			if all := length.AreaM2(f.Face.Width(), f.Face.Height()); len(f.Zones) > 0 && math.Abs(area-all) > 1e-9 {
+				t.Fatalf("front %d is %v m², its zones %v", f.Number, all, area)
+			}
+			if f.Made.Build.Kind == model.Frame {
+				addsUp(t, f, byFront[f.Number])
+			}
+		}
+	})
+}
+
+// addsUp adds the cut sizes of a frame's parts, less tenons and grooves, and lippings on.
+func addsUp(t *rapid.T, f *plan.Front, parts []list.Piece) {
+	b, lip := f.Made.Filled(), f.Made.Lipping
+	size := map[string]list.Piece{}
+	for _, q := range parts {
+		size[q.What.String()] = q
+	}
+	stile, low, high, panel := size["stile"], size["bottom rail"], size["top rail"], size["panel"]
+	across := 2*(stile.CutWidth+lip) + high.CutWidth - 2*b.Tenon
+	up := low.CutHeight + lip + high.CutHeight + lip + panel.CutHeight - 2*b.Panel.Groove
+	if across != f.Face.Width() || up != f.Face.Height() || stile.CutHeight+2*lip != f.Face.Height() || low.CutWidth != high.CutWidth {
+		t.Fatalf("front %d of %v by %v: its parts add up to %v by %v", f.Number, f.Face.Width(), f.Face.Height(), across, up)
+	}
+}
