@@ -101,33 +101,32 @@ func volumeM3(w, h, thick length.Length) float64 { return length.AreaM2(w, h) * 
 
 // appendFrame adds the parts of a frame front. Stiles run from edge to edge, rails
 // between them: their size is as seen, and the cut size of a rail is more by its tenons.
-// The panel reaches to the bottom of the groove. The grain of stiles and rails runs along
-// them (common practice, no source).
+// The panel reaches to the bottom of the groove.
 func appendFrame(all []Piece, f *plan.Front) []Piece {
 	owner := message.New("%v %v", f.Number, f.Name)
-	board, panel := f.Made.Board, f.Zones[len(f.Zones)-1]
-	lip, groove := board.Lipping, panel.Rect.Min.X-panel.Whole.Min.X
+	panel := f.Zones[len(f.Zones)-1]
+	lip, groove := f.Made.Lipping, panel.Rect.Min.X-panel.Whole.Min.X
 	for i := range f.Zones {
 		z := &f.Zones[i]
+		board := z.Of(f)
 		q := Piece{
-			For: owner, Front: f.Number, Place: f.Place, Board: board, Count: 1,
+			For: owner, Front: f.Number, Place: f.Place, Board: board, Grain: board.Grain, Count: 1,
 			Width: z.Rect.Width(), Height: z.Rect.Height(), CutWidth: z.Whole.Width(), CutHeight: z.Whole.Height(),
 		}
 		switch z.Part {
 		case plan.LeftStile, plan.RightStile:
-			q.What, q.Grain, q.Lipped = message.New("stile"), "vertical", OuterEdgeAndEnds
+			q.What, q.Lipped = message.New("stile"), OuterEdgeAndEnds
 			q.CutWidth, q.CutHeight = q.CutWidth-lip, q.CutHeight-2*lip
 			q.MilledM3 = volumeM3(groove, panel.Whole.Height(), panel.Thickness)
 		case plan.TopRail, plan.BottomRail:
-			q.What, q.Grain, q.Lipped = message.New("top rail"), "horizontal", OuterEdge
+			q.What, q.Lipped = message.New("top rail"), OuterEdge
 			if z.Part == plan.BottomRail {
 				q.What = message.New("bottom rail")
 			}
 			q.CutHeight -= lip
 			q.MilledM3 = volumeM3(z.Rect.Width(), groove, panel.Thickness)
 		case plan.PanelPart:
-			q.What, q.Board = message.New("panel"), f.Made.PanelBoard()
-			q.Grain, q.Board.Thickness = q.Board.Grain, z.Thickness
+			q.What = message.New("panel")
 			q.Width, q.Height = q.CutWidth, q.CutHeight
 		}
 		all = append(all, q)

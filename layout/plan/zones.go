@@ -93,6 +93,22 @@ func (f *Front) ZoneAt(h *Hole) Zone {
 // Face is how far the zone's face lies back from the front's.
 func (z *Zone) Face(f *Front) length.Length { return f.Thickness - z.Recess - z.Thickness }
 
+// Of is the board that a zone is cut from: the front's, or a panel's. The grain of stiles
+// and rails runs along them (common practice, no source).
+func (z *Zone) Of(f *Front) model.Board {
+	b := f.Made.Board
+	switch z.Part {
+	case LeftStile, RightStile:
+		b.Grain = "vertical"
+	case TopRail, BottomRail:
+		b.Grain = "horizontal"
+	case PanelPart:
+		b = f.Made.PanelBoard()
+		b.Thickness = z.Thickness
+	}
+	return b
+}
+
 // Thin is the zone thinner than the front's board that is nearest to a hole, and what
 // lies between their edges, below zero where the hole reaches into it; nil where the
 // front has none.
@@ -136,8 +152,7 @@ func (f *Front) WeightKg() float64 {
 			sum += kg(z.Rect, z.Thickness, f.Made.Density)
 			continue
 		}
-		panel := f.Made.PanelBoard()
-		sum += kg(z.Whole, z.Thickness, panel.Density) - (kg(z.Whole, z.Thickness, f.Made.Density) - kg(z.Rect, z.Thickness, f.Made.Density))
+		sum += kg(z.Whole, z.Thickness, z.Of(f).Density) - (kg(z.Whole, z.Thickness, f.Made.Density) - kg(z.Rect, z.Thickness, f.Made.Density))
 	}
 	return sum
 }

@@ -1,6 +1,9 @@
 package sheet
 
 import (
+	"slices"
+	"strings"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
@@ -63,8 +66,14 @@ func clientFacts(p *plan.Plan) []message.Message {
 		return nil
 	}
 	all := []message.Message{message.New("Width %v, height %v, depth with fronts %v", p.Extent.Width(), p.Extent.Height(), overallDepth(p))}
-	if m := p.Project.Boards.Front.Material; m != "" {
-		all = append(all, message.New("Fronts: %v", clipped(m, 80)))
+	var materials []string
+	for i := range p.Fronts {
+		if m := p.Fronts[i].Made.Material; m != "" && p.Fronts[i].Kind != model.OpenNiche && !slices.Contains(materials, m) {
+			materials = append(materials, m)
+		}
+	}
+	if len(materials) > 0 {
+		all = append(all, message.New("Fronts: %v", clipped(strings.Join(materials, ", "), 80)))
 	}
 	return all
 }
@@ -76,7 +85,7 @@ func overallDepth(p *plan.Plan) length.Length {
 	for i := range p.Cabinets {
 		depth := p.Project.Cabinets[i].Depth
 		if p.Cabinets[i].Mount == model.Overlay && len(p.Fronts) > 0 {
-			depth += p.Project.Boards.Front.Thickness
+			depth += p.Cabinets[i].Fronts
 		}
 		deepest = max(deepest, depth)
 	}

@@ -16,7 +16,10 @@ import (
 func TestClientSheetShowsOverallSizesOnly(t *testing.T) {
 	p := stackOf(3)
 	p.Extent = plane.R(0, 0, mm(600), mm(760))
-	p.Project.Boards.Front = model.Board{Thickness: mm(19), Material: "walnut", Grain: "vertical"}
+	p.Cabinets[0].Fronts = mm(19)
+	for i := range p.Fronts {
+		p.Fronts[i].Made.Board = model.Board{Thickness: mm(19), Material: "walnut", Grain: "vertical"}
+	}
 	p.Project.Cabinets[0].Depth = mm(560)
 	p.Fronts[0].HandleHoles = append(p.Fronts[0].HandleHoles, hole(0, mm(200), mm(100), mm(5)), hole(0, mm(360), mm(100), mm(5)))
 	d := ClientSheet(p, Options{})

@@ -276,7 +276,7 @@ func (g *hanging) front(f *plan.Front) {
 	}
 	moves := g.moves(f)
 	lines := []line{{name, true}, {moves, false}}
-	if kg := check.FrontWeight(f, g.p.Project.Boards.Front.Density); kg > 0 {
+	if kg := f.WeightKg(); kg > 0 {
 		lines = append(lines, line{message.Kilograms(kg).Rounded(g.say), false})
 	}
 	high := func() length.Length {

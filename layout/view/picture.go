@@ -53,9 +53,15 @@ func Picture(p *plan.Plan) *drawing.Drawing {
 		case model.OpenNiche:
 			board(drawing.NichePart, f.Clear, &edges)
 		case model.FixedPanel:
-			board(drawing.PanelPart, f.Face, &boards.Front)
+			board(drawing.PanelPart, f.Face, &f.Made.Board)
 		default:
-			board(drawing.Face, f.Face, &boards.Front)
+			board(drawing.Face, f.Face, &f.Made.Board)
+		}
+		for k := range f.Zones {
+			if z := &f.Zones[k]; f.Made.Build.Kind == model.Frame { // a grip is behind the front
+				b := z.Of(f)
+				board(drawing.Face, z.Rect.Move(f.Face.Min), &b)
+			}
 		}
 		d.Add(handle(f)...)
 	}

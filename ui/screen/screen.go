@@ -15,6 +15,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/letter"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
@@ -285,7 +286,7 @@ func (c *Screen) strong(t drawing.Subject) bool {
 // brush begins a picture of what is shown.
 func (c *Screen) brush() *paint.Painter {
 	b := paint.New(c.shown(), c.view, c.Size(), pixelsOf(c), &c.stock)
-	b.Front = paint.WoodOf(c.session.Project().Boards.Front, c.say(), b.Palette)
+	b.Front = paint.WoodOf(c.session.Project().BoardOf(model.Whole).Board, c.say(), b.Palette)
 	b.Through = c.seeThrough && c.subject == Elevation
 	b.Plain = c.pressed && len(c.session.Result().Plan.Fronts) > mostGrained
 	return b
