@@ -73,7 +73,7 @@ func genProject(t *rapid.T) *model.Project {
 			Fronts: []model.FrontBoard{
 				{Name: "frames", Board: model.Board{Thickness: tenths(t, 18, 24, "frames"), Density: 720, Lipping: tenths(t, 0, 2, "frames' lipping")}, Build: model.Build{
 					Kind: model.Frame, Stile: tenths(t, 40, 70, "stile"), Tenon: tenths(t, 0, 20, "tenon"),
-					Panel: model.Panel{Thickness: tenths(t, 4, 12, "panel"), Recess: tenths(t, 0, 8, "recess"), Density: 600},
+					Panel: model.Panel{Board: model.Board{Thickness: tenths(t, 4, 12, "panel"), Density: 600}, Recess: tenths(t, 0, 8, "recess")},
 				}},
 				{Name: "grips", Board: model.Board{Thickness: 20 * mm, Density: 700}, Build: model.Build{Kind: model.GripEdged, Edge: model.GripEdge(rapid.IntRange(0, 1).Draw(t, "edge"))}},
 			},

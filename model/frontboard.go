@@ -52,14 +52,11 @@ const (
 
 // Panel is the panel in a frame. Its rear face lies Recess behind that of the frame,
 // towards the room, and it reaches Groove into the frame all around. Density,
-// Material and Grain are the frame's where they are not given.
+// Material and Grain are the frame's where they are not given; it has no lipping.
 type Panel struct {
-	Thickness length.Length
-	Recess    length.Length
-	Groove    length.Length
-	Density   float64
-	Material  string
-	Grain     string
+	Board
+	Recess length.Length
+	Groove length.Length
 }
 
 // Figures of a build that are not given (common practice, no source).
@@ -89,10 +86,9 @@ func (b *FrontBoard) Filled() Build {
 	return f
 }
 
-// PanelBoard is the board of the panel in a frame, without lipping.
+// PanelBoard is the board of the panel in a frame.
 func (b *FrontBoard) PanelBoard() Board {
-	panel := b.Filled().Panel
-	board := Board{Thickness: panel.Thickness, Density: panel.Density, Material: panel.Material, Grain: panel.Grain}
+	board := b.Filled().Panel.Board
 	if board.Density == 0 {
 		board.Density = b.Density
 	}

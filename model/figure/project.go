@@ -137,7 +137,7 @@ func Build(b *model.Build) []Row {
 		size("top_rail", "Top rail", "Width of a frame's top rail, between the stiles; that of the stiles where it is left out.", &b.TopRail, Positive, maxFitting),
 		size("bottom_rail", "Bottom rail", "Width of a frame's bottom rail; that of the stiles where it is left out.", &b.BottomRail, Positive, maxFitting),
 		size("tenon", "Tenons of the rails", "How far a frame's rails reach into the stiles at each end; left out where they are butted.", &b.Tenon, 0, maxBoard),
-		group("panel", "Panel", "The panel in a frame.", Panel(&b.Panel)),
+		group("panel", "Panel", "The panel in a frame; what it has not been given of density, material and grain is the frame's.", Panel(&b.Panel)),
 		choice("edge", "Grip along", "The edge that has the grip.", &b.Edge, "top", "bottom"),
 		size("height", "Height of the grip", "Height of the strip that is thinned, from the edge; 30 mm where it is left out.", &b.Height, Positive, maxFitting),
 		size("thickness_left", "Thickness left in the grip", "What is left of the board's thickness in the grip, at the face; half of it where it is left out.", &b.Left, Positive, maxBoard),
@@ -146,14 +146,17 @@ func Build(b *model.Build) []Row {
 
 // Panel are those of the panel in a frame.
 func Panel(p *model.Panel) []Row {
-	return []Row{
-		size("thickness", "Panel", "Thickness of the panel, and of the groove that it sits in; 8 mm where it is left out.", &p.Thickness, Positive, maxBoard),
-		size("recess", "Panel set in by", "How far the panel's rear face lies back from the frame's, towards the room.", &p.Recess, 0, maxBoard),
+	rows := []Row{
+		size("thickness", "Thickness", "Thickness of the panel, and of the groove that it sits in; 8 mm where it is left out.", &p.Thickness, Positive, maxBoard),
+		size("recess", "Set in by", "How far the panel's rear face lies back from the frame's, towards the room.", &p.Recess, 0, maxBoard),
 		size("groove", "Groove", "Depth of the groove, and how far the panel reaches into the frame on each side; 10 mm where it is left out.", &p.Groove, Positive, maxBoard),
-		number("density", "Density of the panel", "kg/m³", "Weight in kg for a cubic metre of the panel; the frame's where it is left out.", &p.Density, 1, 25_000),
-		line("material", "Material of the panel", "What the panel is made of; as the frame where it is left out.", &p.Material),
-		word("grain", "Grain of the panel", "Which way the panel's grain runs, as the front hangs; as the frame's board where it is left out.", &p.Grain, "horizontal", "vertical"),
 	}
+	for _, r := range Board(&p.Board) {
+		if r.Key != "thickness" && r.Key != "lipping" {
+			rows = append(rows, r)
+		}
+	}
+	return rows
 }
 
 // Board are those of one board.

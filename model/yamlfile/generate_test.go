@@ -141,7 +141,7 @@ func (g generator) project() *model.Project {
 	boards := []*model.Board{&p.Boards.Carcass, &p.Boards.Front, &p.Boards.Back}
 	for i := range p.Boards.Fronts {
 		b := &p.Boards.Fronts[i]
-		b.Name, b.Build.Panel.Grain = g.text()+strconv.Itoa(i), g.grain()
+		b.Name, b.Build.Panel.Grain, b.Build.Panel.Lipping = g.text()+strconv.Itoa(i), g.grain(), 0
 		boards = append(boards, &b.Board)
 	}
 	for _, b := range boards {
