@@ -140,7 +140,7 @@ func (m *maker) svgs() {
 	write := func(name string, d *drawing.Drawing, den int64) {
 		m.add(name+".svg", func(w io.Writer) error { return svg.Write(w, d, svg.Options{Den: den, Say: m.o.Say}) })
 	}
-	write("elevation", view.Elevation(m.p, view.ElevationOptions{Widths: true}), m.o.Den)
+	write("elevation", view.Elevation(m.p, view.ElevationOptions{Chains: true}), m.o.Den)
 	for i := range m.p.Cabinets {
 		for j := range m.p.Cabinets[i].Bays {
 			b := &m.p.Cabinets[i].Bays[j]
@@ -163,7 +163,7 @@ func (m *maker) svgs() {
 
 func (m *maker) dxfs() {
 	m.add("elevation.dxf", func(w io.Writer) error {
-		return dxf.Write(w, view.Elevation(m.p, view.ElevationOptions{Widths: true}), dxf.Options{Say: m.o.Say, Layer: pictureLayer})
+		return dxf.Write(w, view.Elevation(m.p, view.ElevationOptions{Chains: true}), dxf.Options{Say: m.o.Say, Layer: pictureLayer})
 	})
 	m.eachFront(func(f *plan.Front, name string) {
 		d, layer := FrontForMachine(f)

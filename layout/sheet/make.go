@@ -110,7 +110,7 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Client:
 		return []Page{clientPage(p, o)}
 	case Elevation:
-		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Widths: true}), o)}
+		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Chains: true}), o)}
 	case Sections:
 		return sectionPages(p, o)
 	case DrawerPlans:

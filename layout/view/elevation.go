@@ -23,7 +23,8 @@ const (
 type ElevationOptions struct {
 	SeeThrough bool  // drawers, runners, holes and covers behind the fronts
 	Found      Found // marked where it is
-	Widths     bool  // of the topmost fronts too, for who has no window to ask
+	Chains     bool  // of heights and widths, with their gaps, outside of the run: for who has no window to ask
+	From, To   int   // only the cabinets from the one up to the other; all where To is 0
 	Locks      bool  // which fronts are locked at their heights
 	Covers     bool  // which fronts cover their drawer bottoms enough
 }
@@ -31,19 +32,31 @@ type ElevationOptions struct {
 // Elevation draws the run from the room, in the run frame.
 func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Front elevation")}
-	for i := range p.Cabinets {
+	from, to := o.cabinets(p)
+	for i := from; i < to; i++ {
 		addCarcass(d, p, i, o.SeeThrough)
 	}
 	worst := o.Found.worst()
+	within := func(f *plan.Front) bool { return f.Place.Cabinet >= from && f.Place.Cabinet < to }
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
+		if !within(f) {
+			continue
+		}
 		c := addFront(d, f, o.SeeThrough, worst[f.Number])
 		if at := f.Place; o.Locks && p.Project.Cabinets[at.Cabinet].Bays[at.Bay].Fronts[at.Front].Locked {
 			c.Note, c.NoteShort = message.New("locked"), message.New("lkd.")
 		}
+		if o.Chains {
+			c.Height = 0
+			d.Add(handle(f)...)
+		}
 	}
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
+		if !within(f) {
+			continue
+		}
 		if o.SeeThrough {
 			addBehind(d, f)
 		}
@@ -51,31 +64,44 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 			d.Add(filled(drawing.Covered, of(drawing.DrawerThing, f.Place), below(f)))
 		}
 	}
-	for i := range p.Cabinets {
+	for i := from; i < to; i++ {
 		addGrips(d, p, i)
 	}
 	o.Found.addToElevation(d, p)
-	addRunDimensions(d, p)
-	if o.Widths {
-		addFrontWidths(d, p)
-	}
+	addRunDimensions(d, p, o)
 	return d
 }
 
-// addFrontWidths adds the widths of the topmost fronts above the run.
-func addFrontWidths(d *drawing.Drawing, p *plan.Plan) {
-	for i := range p.Cabinets {
-		for j := range p.Cabinets[i].Bays {
-			col := p.Cabinets[i].Bays[j].Column
-			if len(col) == 0 {
-				continue
-			}
-			f := &p.Fronts[col[len(col)-1]]
-			if f.Place.Bay == j { // a spanning front is told at its first bay
-				d.Add(across(drawing.Subject{}, f.Face.Min.X, f.Face.Max.X, p.Extent.Max.Y, 1))
-			}
+// cabinets are those that are drawn, from the one up to the other.
+func (o *ElevationOptions) cabinets(p *plan.Plan) (from, to int) {
+	if o.To == 0 {
+		return 0, len(p.Cabinets)
+	}
+	return o.From, o.To
+}
+
+// extentOf is that of some cabinets, with what stands beside, over and under them.
+func extentOf(p *plan.Plan, from, to int) plane.Rect {
+	if from == 0 && to == len(p.Cabinets) {
+		return p.Extent
+	}
+	e := p.Cabinets[from].Outline
+	for i := from; i < to; i++ {
+		c := &p.Cabinets[i]
+		e = e.Union(c.Outline)
+		if !c.Plinth.Empty() {
+			e = e.Union(c.Plinth)
+		}
+		for _, b := range c.Beside {
+			e = e.Union(b.Rect)
 		}
 	}
+	for i := range p.Fronts {
+		if f := &p.Fronts[i]; f.Place.Cabinet >= from && f.Place.Cabinet < to {
+			e = e.Union(f.Face)
+		}
+	}
+	return e
 }
 
 func of(kind drawing.SubjectKind, at model.Place) drawing.Subject {
@@ -197,10 +223,10 @@ func addGrips(d *drawing.Drawing, p *plan.Plan, i int) {
 
 // addCabinetNames writes the names of cabinets below the run, on the line of the
 // first level of dimensions; false where none has one.
-func addCabinetNames(d *drawing.Drawing, p *plan.Plan, low length.Length) (any bool) {
+func addCabinetNames(d *drawing.Drawing, cabinets []plan.Cabinet, low length.Length) (any bool) {
 	const below = length.Metre // more than any line of letters takes, at any scale
-	for i := range p.Cabinets {
-		c := &p.Cabinets[i]
+	for i := range cabinets {
+		c := &cabinets[i]
 		if c.Name == "" {
 			continue
 		}
@@ -216,46 +242,52 @@ func addCabinetNames(d *drawing.Drawing, p *plan.Plan, low length.Length) (any b
 
 // addRunDimensions adds the widths below the run and the heights at its sides:
 // chains first, then overall.
-func addRunDimensions(d *drawing.Drawing, p *plan.Plan) {
-	if len(p.Cabinets) == 0 {
+func addRunDimensions(d *drawing.Drawing, p *plan.Plan, o ElevationOptions) {
+	from, to := o.cabinets(p)
+	if from == to {
 		return
 	}
-	low := p.Extent.Min.Y
+	cabinets, extent := p.Cabinets[from:to], extentOf(p, from, to)
+	low := extent.Min.Y
 	level := -1
-	if addCabinetNames(d, p, low) {
+	if addCabinetNames(d, cabinets, low) {
 		level--
 	}
-	if bays := hasBays(p); bays {
-		for i := range p.Cabinets {
-			for j := range p.Cabinets[i].Bays {
-				b := &p.Cabinets[i].Bays[j]
+	if hasBays(cabinets) {
+		for i := range cabinets {
+			for j := range cabinets[i].Bays {
+				b := &cabinets[i].Bays[j]
 				d.Add(across(of(drawing.BayWidth, b.Place), b.Opening.Min.X, b.Opening.Max.X, low, level))
 			}
 		}
 		level--
 	}
-	for i := range p.Cabinets {
-		c := &p.Cabinets[i]
+	for i := range cabinets {
+		c := &cabinets[i]
 		d.Add(across(of(drawing.CabinetWidth, c.Place), c.Outline.Min.X, c.Outline.Max.X, low, level))
 	}
-	if first := p.Cabinets[0].Outline; p.Extent.Width() != first.Width() {
-		d.Add(across(drawing.Subject{}, p.Extent.Min.X, p.Extent.Max.X, low, level-1))
+	first, last := &cabinets[0], &cabinets[len(cabinets)-1]
+	if extent.Width() != first.Outline.Width() {
+		d.Add(across(drawing.Subject{}, extent.Min.X, extent.Max.X, low, level-1))
 	}
-	first, last := &p.Cabinets[0], &p.Cabinets[len(p.Cabinets)-1]
-	left, right := p.Extent.Min.X, p.Extent.Max.X
-	d.Add(upright(of(drawing.CabinetHeight, first.Place), first.Outline.Min.Y, first.Outline.Max.Y, left, -1))
+	atLeft, atRight := 0, 0
+	if o.Chains {
+		atLeft, atRight = addChains(d, p, cabinets, extent)
+	}
+	left, right := extent.Min.X, extent.Max.X
+	d.Add(upright(of(drawing.CabinetHeight, first.Place), first.Outline.Min.Y, first.Outline.Max.Y, left, -1-atLeft))
 	if !first.Plinth.Empty() {
-		d.Add(upright(drawing.Subject{}, 0, first.Plinth.Max.Y, left, -1))
-		d.Add(upright(drawing.Subject{}, 0, p.Extent.Max.Y, left, -2))
+		d.Add(upright(drawing.Subject{}, 0, first.Plinth.Max.Y, left, -1-atLeft))
+		d.Add(upright(drawing.Subject{}, 0, extent.Max.Y, left, -2-atLeft))
 	}
 	if last != first && (last.Outline.Min.Y != first.Outline.Min.Y || last.Outline.Max.Y != first.Outline.Max.Y) {
-		d.Add(upright(of(drawing.CabinetHeight, last.Place), last.Outline.Min.Y, last.Outline.Max.Y, right, 1))
+		d.Add(upright(of(drawing.CabinetHeight, last.Place), last.Outline.Min.Y, last.Outline.Max.Y, right, 1+atRight))
 	}
 }
 
-func hasBays(p *plan.Plan) bool {
-	for i := range p.Cabinets {
-		if len(p.Cabinets[i].Bays) > 1 {
+func hasBays(cabinets []plan.Cabinet) bool {
+	for i := range cabinets {
+		if len(cabinets[i].Bays) > 1 {
 			return true
 		}
 	}

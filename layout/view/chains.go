@@ -1,0 +1,139 @@
+package view
+
+import (
+	"slices"
+
+	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// span is a stretch of a chain of dimensions: a front or a board, run frame.
+type span struct {
+	from, to length.Length
+	of       drawing.Subject
+}
+
+// spansOfBay are the fronts that cover a bay, upwards, with the boards of the carcass
+// below and above them where the fronts stand between those, and from where to where
+// the bay's chain of heights goes.
+func spansOfBay(p *plan.Plan, c *plan.Cabinet, b *plan.Bay) (spans []span, low, high length.Length) {
+	low, high = c.Outline.Min.Y, c.Outline.Max.Y
+	if c.Mount == model.Inset {
+		spans = append(spans, span{from: low, to: b.Opening.Min.Y}, span{from: b.Opening.Max.Y, to: high})
+	}
+	for _, k := range b.Column {
+		f := &p.Fronts[k]
+		spans = append(spans, span{f.Face.Min.Y, f.Face.Max.Y, of(drawing.FrontHeight, f.Place)})
+	}
+	slices.SortStableFunc(spans, func(a, b span) int { return int(min(max(a.from-b.from, -1), 1)) })
+	return spans, low, high
+}
+
+// spansAcross are the topmost fronts of cabinets from left to right, with what stands
+// beside those, and the sides and partitions between which inset fronts stand.
+func spansAcross(p *plan.Plan, cabinets []plan.Cabinet) []span {
+	var spans []span
+	for i := range cabinets {
+		c := &cabinets[i]
+		for _, b := range c.Beside {
+			if b.Kind != plan.WorktopBoard {
+				spans = append(spans, span{from: b.Rect.Min.X, to: b.Rect.Max.X})
+			}
+		}
+		if c.Mount == model.Inset {
+			spans = append(spans, span{from: c.Outline.Min.X, to: c.Inside.Min.X}, span{from: c.Inside.Max.X, to: c.Outline.Max.X})
+			for _, r := range c.Partitions {
+				spans = append(spans, span{from: r.Min.X, to: r.Max.X})
+			}
+		}
+		for j := range c.Bays {
+			col := c.Bays[j].Column
+			if len(col) == 0 {
+				continue
+			}
+			if f := &p.Fronts[col[len(col)-1]]; f.Place.Bay == j { // a spanning front is told at its first bay
+				spans = append(spans, span{from: f.Face.Min.X, to: f.Face.Max.X})
+			}
+		}
+	}
+	slices.SortStableFunc(spans, func(a, b span) int { return int(min(max(a.from-b.from, -1), 1)) })
+	return spans
+}
+
+// withGaps gives the spans with the gaps between them, and those at both ends.
+func withGaps(spans []span, low, high length.Length) []span {
+	var all []span
+	at := low
+	for _, s := range spans {
+		if s.from > at {
+			all = append(all, span{from: at, to: s.from})
+		}
+		if s.to > s.from {
+			all = append(all, s)
+		}
+		at = max(at, s.to)
+	}
+	if high > at {
+		all = append(all, span{from: at, to: high})
+	}
+	return all
+}
+
+// chain is a chain of heights with the fronts that it is of.
+type chain struct {
+	spans  []span
+	places []model.Place // of the bays that share it
+	middle length.Length // of the first of those
+}
+
+// chains are the chains of heights of cabinets: bays with the same share one.
+func chains(p *plan.Plan, cabinets []plan.Cabinet) []chain {
+	same := func(a, b span) bool { return a.from == b.from && a.to == b.to }
+	var all []chain
+	for i := range cabinets {
+		for j := range cabinets[i].Bays {
+			b := &cabinets[i].Bays[j]
+			if len(b.Column) == 0 {
+				continue
+			}
+			spans := withGaps(spansOfBay(p, &cabinets[i], b))
+			k := slices.IndexFunc(all, func(c chain) bool { return slices.EqualFunc(c.spans, spans, same) })
+			if k < 0 {
+				k = len(all)
+				all = append(all, chain{spans: spans, middle: b.Opening.Centre().X})
+			}
+			all[k].places = append(all[k].places, b.Place)
+		}
+	}
+	return all
+}
+
+// addChains adds the heights of the fronts with their gaps beside the run, those of
+// the bay nearest to the run first, and their widths with theirs above it. It gives
+// how many levels it takes at the left and at the right.
+func addChains(d *drawing.Drawing, p *plan.Plan, cabinets []plan.Cabinet, extent plane.Rect) (left, right int) {
+	all := chains(p, cabinets)
+	middle := extent.Centre().X
+	n := 0 // how many of them stand at the left: always the first
+	for n < len(all) && (n == 0 || all[n].middle < middle) {
+		n++
+	}
+	for k, c := range all {
+		x, level := extent.Min.X, -1-k
+		if k >= n {
+			x, level = extent.Max.X, len(all)-k
+		}
+		for _, s := range c.spans {
+			d.Add(upright(s.of, s.from, s.to, x, level))
+		}
+	}
+	if spans := spansAcross(p, cabinets); len(spans) > 0 {
+		for _, s := range withGaps(spans, cabinets[0].Outline.Min.X, cabinets[len(cabinets)-1].Outline.Max.X) {
+			d.Add(across(s.of, s.from, s.to, extent.Max.Y, 1))
+		}
+	}
+	return n, len(all) - n
+}
