@@ -76,7 +76,7 @@ func (r *recorder) Clip(lo, hi ink.Point) {
 
 func (r *recorder) Unclip() { r.add(func(f *gofpdf.Fpdf) { f.ClipEnd() }) }
 
-func (r *recorder) Text(at ink.Point, size length.Length, bold bool, _ ink.Colour, s string) {
+func (r *recorder) Text(at ink.Point, size length.Length, bold, _ bool, _ ink.Colour, s string) {
 	style, em := "", pt(lettering.Em(size))
 	if bold {
 		style = "B"

@@ -221,7 +221,7 @@ func (c *canvas) Unclip() {
 
 // Text implements ink.Canvas. Letters beyond U+FFFF, which the library can't
 // write, become a replacement mark.
-func (c *canvas) Text(at ink.Point, size length.Length, bold bool, f ink.Colour, s string) {
+func (c *canvas) Text(at ink.Point, size length.Length, bold, turned bool, f ink.Colour, s string) {
 	c.fill(f)
 	c.flush()
 	p := c.inPoints(at)
@@ -230,7 +230,16 @@ func (c *canvas) Text(at ink.Point, size length.Length, bold bool, f ink.Colour,
 		return
 	}
 	c.font(bold, pt(lettering.Em(size)))
-	c.pdf.Text(p.X, c.height-p.Y, writable(s))
+	if !turned {
+		c.pdf.Text(p.X, c.height-p.Y, writable(s))
+		return
+	}
+	c.op("q 0 1 -1 0")
+	c.xy(at)
+	c.op("cm")
+	c.flush()
+	c.pdf.Text(0, c.height, writable(s))
+	c.op("Q")
 }
 
 // font sets the font where it is not set yet on this page.

@@ -166,7 +166,8 @@ type Text struct {
 	Least  message.Message // what stands for a name that has no room on paper, such as its number
 	Bold   bool
 	Within plane.Rect
-	Level  int          // steps of dimensions that it is moved up or, below zero, down
+	Turned bool         // written upwards, to be read from the right; only where Within is empty
+	Level  int          // steps of dimensions that it is moved up or, below zero, down; to the right or the left where it is turned
 	Lead   *plane.Point // where a line leads to from At, to what the text names; nil: none does
 }
 

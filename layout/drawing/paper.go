@@ -20,18 +20,8 @@ type Placed struct {
 }
 
 // DimensionStep is how far on paper one level of dimensions lies beyond the one
-// before it. Figures lie flat, so upright dimensions stand as far apart as
-// their figures are wide in the unit.
-func DimensionStep(vertical bool, unit length.Unit) length.Length {
-	switch {
-	case !vertical:
-		return length.MM(7)
-	case unit.Inches():
-		return length.MM(20)
-	default:
-		return length.MM(14)
-	}
-}
+// before it: room for a figure above its line and for the arrows of the next.
+const DimensionStep = 7 * length.Millimetre
 
 // OnPaper is the area that the drawing takes on paper at 1:den, its own
 // 0,0 at 0,0: its geometry, its dimensions with their figures, its texts.
@@ -48,19 +38,23 @@ func (d *Drawing) OnPaper(den int64, say message.Language) plane.Rect {
 	return r
 }
 
+// figureRoom is what a figure takes above its line.
+const figureRoom = 5 * length.Millimetre
+
 func markOnPaper(m Mark, den length.Length, say message.Language) plane.Rect {
 	b := m.Bounds()
 	r := plane.R(b.Min.X/den, b.Min.Y/den, b.Max.X/den, b.Max.Y/den)
 	switch m := m.(type) {
 	case *Dimension:
-		away := length.Length(m.Level) * DimensionStep(m.Vertical, say.Unit)
-		figure := lettering.Width(m.Prefix+say.Figure(m.Value), lettering.Small, false)/2 + length.MM(1)
+		// A figure too wide for its distance stands over its middle.
+		half := lettering.Width(m.Prefix+say.Figure(m.Value), lettering.Small, false)/2 + length.MM(1)
+		line := m.Line/den + length.Length(m.Level)*DimensionStep
 		if m.Vertical {
-			x := m.Line/den + away
-			r = r.Union(plane.R(x-figure, r.Min.Y, x+figure, r.Max.Y))
+			y := (r.Min.Y + r.Max.Y) / 2
+			r = r.Union(plane.R(line-figureRoom, min(r.Min.Y, y-half), line+length.MM(2), max(r.Max.Y, y+half)))
 		} else {
-			y := m.Line/den + away
-			r = r.Union(plane.R(r.Min.X, y-length.MM(2), r.Max.X, y+length.MM(2)))
+			x := (r.Min.X + r.Max.X) / 2
+			r = r.Union(plane.R(min(r.Min.X, x-half), line-length.MM(2), max(r.Max.X, x+half), line+figureRoom))
 		}
 	case *Text:
 		if m.Within.Empty() {

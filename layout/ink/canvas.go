@@ -28,8 +28,8 @@ type Canvas interface {
 	// are not nested, and text is never clipped.
 	Clip(lo, hi Point)
 	Unclip()
-	// Text writes one line.
-	Text(at Point, size length.Length, bold bool, ink Colour, s string)
+	// Text writes one line, upwards where it is turned.
+	Text(at Point, size length.Length, bold, turned bool, ink Colour, s string)
 }
 
 // Colour is red, green and blue from 0 to 1.

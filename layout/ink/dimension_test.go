@@ -1,9 +1,12 @@
 package ink
 
 import (
+	"fmt"
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/letter"
+	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -42,22 +45,76 @@ type lines struct {
 
 func (l *lines) Line(_ Pen, a, b Point) { l.all = append(l.all, [2]Point{a, b}) }
 
-// A figure that has no room between its arrows stands outside, where it could be
-// taken for the distance of what lies there: the dimension line goes on to it.
-func TestTheLineGoesOnToAFigureOutside(t *testing.T) {
-	// As on the rear face of a front at 1:10: the arrows have room between 0 and
-	// 7.65 mm, 76.5 beside them has not.
+// Each figure has its line: it stands over it, or over the end of a leader from it,
+// not over that of another. Here 3 stands between two others in a chain, with no room
+// over it, as the gaps between fronts do.
+func TestEachFigureHasItsLine(t *testing.T) {
+	at := func(x float64) plane.Point { return plane.Point{X: length.FromMM(x)} }
 	d := &drawing.Drawing{}
-	d.Add(&drawing.Dimension{To: plane.Point{X: 7650 * length.Micrometre}, Line: -5 * length.Millimetre, Value: 76500 * length.Micrometre})
-	c := &lines{}
-	Draw(c, []drawing.Placed{{Drawing: d, ScaleNum: 1, ScaleDen: 1}}, plane.R(-length.MM(100), -length.MM(100), length.MM(100), length.MM(100)), message.Language{})
-	figure, end := c.texts[0].box, 0.0
-	for _, l := range c.all {
-		if l[0].Y == -5 && l[1].Y == -5 {
-			end = max(end, l[0].X, l[1].X)
+	line := -5 * length.Millimetre
+	for _, s := range [][2]float64{{0, 7.2}, {7.2, 7.35}, {7.35, 14.55}, {14.55, 14.7}, {14.7, 22}} {
+		d.Add(&drawing.Dimension{From: at(s[0]), To: at(s[1]), Line: line, Value: length.FromMM(20 * (s[1] - s[0]))})
+	}
+	p := placedOnPage([]drawing.Placed{{Drawing: d, ScaleNum: 1, ScaleDen: 1}}, plane.R(-length.MM(100), -length.MM(100), length.MM(100), length.MM(100)), message.Language{})
+	if len(p.Missing) > 0 {
+		t.Errorf("left out: %v", p.Missing)
+	}
+	for _, fault := range figuresWithoutLines(p) {
+		t.Error(fault)
+	}
+}
+
+// placedOnPage says where everything is written of a page.
+func placedOnPage(placed []drawing.Placed, in plane.Rect, say message.Language) *letter.Written {
+	w := &writer{&letters{}, letter.New(lettering.OnPaper{}, style(), say, letter.Box{Lo: onPage(in.Min), Hi: onPage(in.Max)}), say}
+	for i := range placed {
+		w.placed(&placed[i])
+	}
+	return w.letters.Write()
+}
+
+// figuresWithoutLines tells of figures with no line of their own dimension along them,
+// and of those that stand nearer to the line of another one.
+func figuresWithoutLines(p *letter.Written) (faults []string) {
+	// beside is how far a line along a figure is from its letters; far away where it
+	// does not run along a good part of them.
+	beside := func(t *letter.Text, s letter.Stroke) float64 {
+		b, along := t.Box, [2]float64{min(s.From.X, s.To.X), max(s.From.X, s.To.X)}
+		from, to, low, high, at := b.Lo.X, b.Hi.X, b.Lo.Y, b.Hi.Y, s.From.Y
+		if t.Turned {
+			along = [2]float64{min(s.From.Y, s.To.Y), max(s.From.Y, s.To.Y)}
+			from, to, low, high, at = b.Lo.Y, b.Hi.Y, b.Lo.X, b.Hi.X, s.From.X
+			if s.From.X != s.To.X {
+				return 1e9
+			}
+		} else if s.From.Y != s.To.Y {
+			return 1e9
+		}
+		if min(to, along[1])-max(from, along[0]) < 0.4*(to-from) {
+			return 1e9
+		}
+		return max(low-at, at-high, 0)
+	}
+	for i := range p.Dimensions {
+		d := &p.Dimensions[i]
+		if d.Text < 0 {
+			continue
+		}
+		t, own := &p.Texts[d.Text], 1e9
+		for _, s := range d.Strokes {
+			own = min(own, beside(t, s))
+		}
+		if own > 3 {
+			faults = append(faults, fmt.Sprintf("%q at %v has no line", t.Lines[0].Text, t.Box))
+			continue
+		}
+		for j := range p.Dimensions {
+			for _, s := range p.Dimensions[j].Strokes {
+				if j != i && beside(t, s) < own-0.05 {
+					faults = append(faults, fmt.Sprintf("%q at %v stands over the line of another dimension %v", t.Lines[0].Text, t.Box, s))
+				}
+			}
 		}
 	}
-	if gap := figure.lo.X - end; gap > 1 || gap < 0 {
-		t.Errorf("the line ends at %.1f mm, its figure begins at %.1f mm", end, figure.lo.X)
-	}
+	return faults
 }

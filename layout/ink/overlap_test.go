@@ -31,8 +31,9 @@ func (b box) pad(d float64) box {
 type letters struct{ texts []placedText }
 
 type placedText struct {
-	box  box
-	text string
+	box    box
+	turned bool
+	text   string
 }
 
 func (*letters) Line(Pen, Point, Point)               {}
@@ -41,9 +42,13 @@ func (*letters) Circle(Pen, Point, float64)           {}
 func (*letters) Triangle(Colour, Point, Point, Point) {}
 func (*letters) Clip(Point, Point)                    {}
 func (*letters) Unclip()                              {}
-func (l *letters) Text(at Point, size length.Length, bold bool, _ Colour, s string) {
+func (l *letters) Text(at Point, size length.Length, bold, turned bool, _ Colour, s string) {
 	wide := lettering.Width(s, size, bold).MM()
-	l.texts = append(l.texts, placedText{box{at, Point{at.X + wide, at.Y + size.MM()}}, s})
+	b := box{at, Point{at.X + wide, at.Y + size.MM()}}
+	if turned {
+		b = box{Point{at.X - size.MM(), at.Y}, Point{at.X, at.Y + wide}}
+	}
+	l.texts = append(l.texts, placedText{b, turned, s})
 }
 
 // On no page does a text lie over another, or reach out of the margins: for

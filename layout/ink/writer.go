@@ -34,7 +34,7 @@ func (p placing) at(q plane.Point) Point {
 // area, texts in the language and unit of say. Lines come first, letters last, so
 // that none is hidden.
 func Draw(c Canvas, placed []drawing.Placed, in plane.Rect, say message.Language) {
-	w := &writer{c, letter.New(lettering.OnPaper{}, style(say.Unit), say, letter.Box{Lo: onPage(in.Min), Hi: onPage(in.Max)}), say}
+	w := &writer{c, letter.New(lettering.OnPaper{}, style(), say, letter.Box{Lo: onPage(in.Min), Hi: onPage(in.Max)}), say}
 	for i := range placed {
 		w.placed(&placed[i])
 	}
@@ -45,10 +45,10 @@ func onPage(q plane.Point) letter.Point { return letter.Point{X: q.X.MM(), Y: q.
 
 // style is how dimensions are drawn on paper, in millimetres: arrows of 15° (ISO
 // 129-1, from memory).
-func style(unit length.Unit) letter.Style {
+func style() letter.Style {
 	return letter.Style{
-		Head: 3, Half: 0.395 /* 3·tan 7.5° */, Arrows: true, Past: 1.5, Gap: 0.9, Figure: lettering.Small, Lines: true,
-		StepX: drawing.DimensionStep(true, unit).MM(), StepY: drawing.DimensionStep(false, unit).MM(),
+		Above: true, Head: 2.5, Half: 0.33 /* 2.5·tan 7.5° */, Arrows: true, Past: 1.5, Gap: 0.9, Figure: lettering.Small, Lines: true,
+		StepX: drawing.DimensionStep.MM(), StepY: drawing.DimensionStep.MM(),
 	}
 }
 
@@ -108,7 +108,7 @@ func (w *writer) write(all *letter.Written) {
 	for i := range all.Texts {
 		t := &all.Texts[i]
 		for _, l := range t.Lines {
-			w.Text(Point{l.At.X, l.At.Y}, length.FromMM(t.Size), t.Bold, inkFor(t.Of.Meaning), l.Text)
+			w.Text(Point{l.At.X, l.At.Y}, length.FromMM(t.Size), t.Bold, t.Turned, inkFor(t.Of.Meaning), l.Text)
 		}
 	}
 }
@@ -122,7 +122,7 @@ func placedByPage(t *letter.Text) bool {
 
 // head draws the arrow at an end of a dimension.
 func (w *writer) head(h letter.Head) {
-	half := style(0).Half
+	half := style().Half
 	tip, a, b := Point(h.Tip), Point(h.Back), Point(h.Back)
 	if h.Tip.X == h.Back.X {
 		a.X, b.X = a.X-half, b.X+half

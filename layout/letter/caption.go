@@ -71,6 +71,9 @@ func (p *Picture) writeCaptions() {
 			fits, n := make([]fitting, len(all)), 0
 			for k := range all {
 				fits[k] = p.fit(&all[k], sizes[i])
+				if fits[k].number != "" {
+					n++
+				}
 				if fits[k].wholly {
 					n++
 				}
@@ -198,7 +201,7 @@ func (p *Picture) findRow(c *caption, f *fitting) bool {
 	if f.name != "" {
 		all += behindRing*f.size + f.wide.name
 	}
-	for _, least := range []weight{faint, firm, hole, none} {
+	try := func(rows []float64, least weight) bool {
 		var best gap
 		for _, y := range rows {
 			g := widest(p.gaps(Box{Point{c.face.Lo.X + pad, y - high/2}, Point{c.face.Hi.X - pad, y + high/2}}, least))
@@ -209,12 +212,21 @@ func (p *Picture) findRow(c *caption, f *fitting) bool {
 				break
 			}
 		}
-		if best.to-best.from >= need-1e-9 {
-			f.from, f.to = best.from, best.to
+		if best.to-best.from < need-1e-9 {
+			return false
+		}
+		f.from, f.to = best.from, best.to
+		return true
+	}
+	if try(rows, faint) || try(rows, firm) {
+		return true
+	}
+	for away := high / 4; !c.Top && away <= c.face.height()/2-high/2-aroundRing*size; away += high / 4 { // a handle is in the way
+		if try([]float64{middle - away}, firm) || try([]float64{middle + away}, firm) {
 			return true
 		}
 	}
-	return false
+	return try(rows, hole) || try(rows, none)
 }
 
 func (p *Picture) writeCaption(c *caption, f fitting) {

@@ -1,7 +1,9 @@
 package letter
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
@@ -20,6 +22,7 @@ type dimension struct {
 	line     float64
 	size     float64
 	width    float64
+	turned   bool    // the figure is read from the right
 	along    float64 // half of the figure's size along
 	side     float64 // and across the dimension
 	step     float64
@@ -53,28 +56,43 @@ func (p *Picture) letter(d *dimension, s string, size float64) {
 	d.figure, d.size = s, size
 	d.width = p.metrics.Width(s, size, d.bold)
 	d.along, d.side = d.width/2, size/2
-	if d.Vertical {
+	if d.turned = p.style.Above && d.Vertical; d.Vertical && !d.turned {
 		d.along, d.side = d.side, d.along
 	}
 }
 
 // box is where the letters of the figure are with their middle at a place.
 func (p *Picture) box(d *dimension, at Point) Box {
-	return p.ink(d.corner(at), d.figure, d.size, d.bold)
+	return p.ink(d.corner(at), d.figure, d.size, d.bold, d.turned)
 }
 
-func (d *dimension) corner(at Point) Point { return Point{at.X - d.width/2, at.Y - d.size/2} }
+// corner is where the base line of the figure begins.
+func (d *dimension) corner(at Point) Point {
+	if d.turned {
+		return Point{at.X + d.size/2, at.Y - d.width/2}
+	}
+	return Point{at.X - d.width/2, at.Y - d.size/2}
+}
 
-// writeDimensions draws dimensions with their figures lying flat in breaks of the
-// lines (unidirectional dimensioning, allowed by ISO 129). First all lines have
-// their places, then figures keep out of those of others.
+// writeDimensions draws dimensions. First all lines have their places, then the figures
+// that have room between their ends, which others keep out of.
 func (p *Picture) writeDimensions() {
 	p.stick()
 	for i := range p.dimensions {
 		p.reserve(&p.dimensions[i])
 	}
+	var left []*dimension
 	for i := range p.dimensions {
-		p.dimension(&p.dimensions[i])
+		if d := &p.dimensions[i]; !p.dimension(d, false) {
+			left = append(left, d)
+		}
+	}
+	// The longer ones first, as their figures are wider.
+	slices.SortStableFunc(left, func(d, e *dimension) int { return cmp.Compare(e.b-e.a, d.b-d.a) })
+	for _, d := range left {
+		if !p.dimension(d, true) {
+			p.unwritten(d)
+		}
 	}
 }
 
@@ -134,7 +152,7 @@ func (p *Picture) reserve(d *dimension) {
 	size := p.metrics.Sizes(p.style.Figure)[0]
 	p.letter(d, p.short(d), size)
 	out := p.style.Half
-	if p.style.Arrows && d.b-d.a < 2*(d.along+p.style.Gap+p.style.Head) {
+	if p.style.Arrows && !p.headsInside(d) {
 		out = 2 * p.style.Head
 	}
 	line := stroke{weight: firm, own: d.number}
@@ -151,57 +169,114 @@ func (p *Picture) reserve(d *dimension) {
 // short is the figure of a dimension alone.
 func (p *Picture) short(d *dimension) string { return d.Prefix + p.say.Figure(d.Value) }
 
-// dimension gives a dimension its figure: in a break of its line, or beside it
-// where it does not fit between the ends. Where there is no place at all the figure
-// is left out rather than written over another.
-func (p *Picture) dimension(d *dimension) {
+// headsInside tells that arrows have room between the ends, and the figure too where
+// it stands in a break of the line.
+func (p *Picture) headsInside(d *dimension) bool {
+	if p.style.Above {
+		return d.b-d.a >= p.leastInside()
+	}
+	return d.b-d.a >= 2*(d.along+p.style.Gap+p.style.Head)
+}
+
+// dimension draws a dimension if there is a way to write its figure in one of its
+// forms at its line, or beside that too: whole before short, large before small.
+func (p *Picture) dimension(d *dimension, beside bool) bool {
+	for _, s := range p.figures(d) {
+		for i, size := range p.metrics.Sizes(p.style.Figure) {
+			if i > 0 && (p.style.Above || s == p.short(d) && !beside) {
+				break // one that has no room at its line is better read beside it
+			}
+			p.letter(d, s, size)
+			out := p.extended(d)
+			if p.writeOnLine(d, &out) || beside && p.writeBeside(d, &out) {
+				p.out.Dimensions = append(p.out.Dimensions, out)
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// extended is a dimension with nothing but its extension lines.
+func (p *Picture) extended(d *dimension) Dimension {
 	out := Dimension{Of: d.Tag, Mark: d.Dimension, Text: -1}
 	for _, e := range [][2]float64{{d.a, d.a0}, {d.b, d.b0}} {
 		if s, ok := p.extension(d, e[0], e[1]); ok {
 			out.Strokes = append(out.Strokes, s)
 		}
 	}
-	line := func(from, to float64) {
-		if to > from {
-			out.Strokes = append(out.Strokes, Stroke{d.at(from, d.line), d.at(to, d.line)})
-		}
+	return out
+}
+
+// stretch adds a part of the dimension line.
+func (d *dimension) stretch(out *Dimension, from, to float64) {
+	if to > from {
+		out.Strokes = append(out.Strokes, Stroke{d.at(from, d.line), d.at(to, d.line)})
 	}
-	inside := d.b-d.a >= 2.5*p.style.Head
-	done := false
-	for _, s := range p.figures(d) {
-		for _, size := range p.metrics.Sizes(p.style.Figure) {
-			p.letter(d, s, size)
-			if c, ok := p.onLine(d); ok {
-				gap := d.along + p.style.Gap
-				line(d.a, c-gap)
-				line(c+gap, d.b)
-				inside = d.b-d.a >= 2*(gap+p.style.Head)
-				out.Text = p.putFigure(d, d.at(c, d.line))
-				done = true
-			} else if s == p.short(d) {
-				if at, ok := p.besideLine(d); ok {
-					line(d.a, d.b)
-					if from, to, ok := p.leader(d, at); ok {
-						line(from, to)
-					}
-					out.Text = p.putFigure(d, at)
-					done = true
-				}
-			}
-			if done {
-				break
-			}
-		}
-		if done {
-			break
-		}
+}
+
+// writeOnLine writes a figure at its line, between the ends.
+func (p *Picture) writeOnLine(d *dimension, out *Dimension) bool {
+	c, ok := p.onLine(d)
+	if !ok {
+		return false
 	}
-	if !done {
-		line(d.a, d.b)
-		p.miss(d.Tag, p.short(d), NoRoom)
+	if p.style.Above {
+		d.stretch(out, d.a, d.b)
+	} else {
+		gap := d.along + p.style.Gap
+		d.stretch(out, d.a, c-gap)
+		d.stretch(out, c+gap, d.b)
 	}
-	p.heads(d, &out, inside)
+	out.Text = p.putFigure(d, d.at(c, d.line+p.over(d)))
+	p.heads(d, out, p.headsInside(d))
+	return true
+}
+
+// writeBeside writes a figure, not in words, where it has no room between the ends.
+func (p *Picture) writeBeside(d *dimension, out *Dimension) bool {
+	if d.figure != p.short(d) {
+		return false
+	}
+	at, ok := p.besideLine(d)
+	if !ok {
+		return false
+	}
+	d.stretch(out, d.a, d.b)
+	for _, s := range at.lead {
+		v := strokeOf(s.From, s.To, firm)
+		v.own = d.number
+		p.strokes.add(v)
+	}
+	out.Strokes = append(out.Strokes, at.lead...)
+	out.Text = p.putFigure(d, at.at)
+	p.heads(d, out, d.b-d.a >= p.leastInside())
+	return true
+}
+
+// unwritten draws a dimension whose figure has no place at all: it is left out rather
+// than written over another.
+func (p *Picture) unwritten(d *dimension) {
+	out := p.extended(d)
+	d.stretch(&out, d.a, d.b)
+	p.heads(d, &out, d.b-d.a >= p.leastInside())
 	p.out.Dimensions = append(p.out.Dimensions, out)
+	p.miss(d.Tag, p.short(d), NoRoom)
+}
+
+// leastInside is the least distance between whose ends two arrows have room.
+func (p *Picture) leastInside() float64 { return 2.2 * p.style.Head }
+
+// over is how far the middle of a figure stands from its line: above those across
+// and left of upright ones, as they are read from the right; 0 in a break of it.
+func (p *Picture) over(d *dimension) float64 {
+	switch {
+	case !p.style.Above:
+		return 0
+	case d.Vertical:
+		return -d.side - p.style.Gap
+	}
+	return d.side + p.style.Gap
 }
 
 // figures are what can be written at a dimension: in words, where it has any, and
@@ -214,7 +289,7 @@ func (p *Picture) figures(d *dimension) []string {
 }
 
 func (p *Picture) putFigure(d *dimension, at Point) int {
-	i := p.put(Text{Of: d.Tag, Mark: d.Dimension, Size: d.size, Bold: d.bold}, d.corner(at), d.figure)
+	i := p.put(Text{Of: d.Tag, Mark: d.Dimension, Size: d.size, Bold: d.bold, Turned: d.turned}, d.corner(at), d.figure)
 	p.owners[i] = d.number
 	return i
 }
@@ -246,15 +321,18 @@ func (p *Picture) extension(d *dimension, along, from float64) (Stroke, bool) {
 // tries is how many places a figure is tried at each way of the middle of its line.
 const tries = 12
 
-// onLine looks for a place of the figure in a break of its line, from the middle of
-// what is seen of it outwards, whole in the area: first where nothing runs through
-// it.
+// onLine looks for a place of the figure above its line or in a break of it, from the
+// middle of what is seen of it outwards, whole in the area: first where nothing runs
+// through it.
 func (p *Picture) onLine(d *dimension) (along float64, ok bool) {
 	need := d.along + p.style.Gap
-	if !p.style.Arrows {
+	switch {
+	case p.style.Above:
+		need = d.along + p.style.Gap/2
+	case !p.style.Arrows:
 		need = max(need, d.along+p.style.Head)
 	}
-	middle := (d.from + d.to) / 2
+	middle, across := (d.from+d.to)/2, d.line+p.over(d)
 	for _, avoid := range []weight{firm, none} {
 		step := d.along
 		if avoid == none {
@@ -266,7 +344,7 @@ func (p *Picture) onLine(d *dimension) (along float64, ok bool) {
 				break
 			}
 			for _, c := range []float64{middle + off, middle - off} {
-				b := p.box(d, d.at(c, d.line))
+				b := p.box(d, d.at(c, across))
 				if c+need <= d.to && c-need >= d.from && b.within(p.area) && !p.taken.covers(b) && (avoid == none || !p.struck(d, b, avoid)) {
 					return c, true
 				}
@@ -288,31 +366,17 @@ func (p *Picture) struck(d *dimension, b Box, least weight) bool {
 	return found
 }
 
-// leader is the stretch by which the dimension line goes on to a figure outside of
-// its ends, so that nobody takes it for that of what lies there: up to it on the
-// line, or along all of it beside the line. False for a figure between the ends.
-func (p *Picture) leader(d *dimension, at Point) (from, to float64, ok bool) {
-	along, across := at.X, at.Y
-	if d.Vertical {
-		along, across = at.Y, at.X
-	}
-	reach := d.along
-	if across == d.line {
-		reach = -d.along - p.style.Gap
-	}
-	switch {
-	case along > d.b:
-		return d.b, along + reach, true
-	case along < d.a:
-		return along - reach, d.a, true
-	}
-	return 0, 0, false
+// place is where the middle of a figure can stand, and the strokes that lead to it from
+// its dimension: none to one over its own line.
+type place struct {
+	at   Point
+	lead []Stroke
 }
 
 // besideLine looks for a place of the figure outside of its ends or beside its
 // line: near it where nothing runs through it, else where no other dimension does,
 // else where it covers no text.
-func (p *Picture) besideLine(d *dimension) (Point, bool) {
+func (p *Picture) besideLine(d *dimension) (place, bool) {
 	if at, ok := p.freePlace(d, 2, func(b Box) bool { return p.struck(d, b, firm) }); ok {
 		return at, true
 	}
@@ -331,32 +395,96 @@ func (p *Picture) besideLine(d *dimension) (Point, bool) {
 	return p.freePlace(d, 5, func(Box) bool { return false })
 }
 
-func (p *Picture) freePlace(d *dimension, far int, struck func(Box) bool) (Point, bool) {
+func (p *Picture) freePlace(d *dimension, far int, struck func(Box) bool) (place, bool) {
+	for k := range far {
+		for _, at := range p.places(d, k) {
+			b := p.box(d, at.at)
+			if !b.within(p.area) || p.taken.covers(b) || struck(b) {
+				continue
+			}
+			if !slices.ContainsFunc(at.lead, func(s Stroke) bool { return p.astray(d, s) }) {
+				return at, true
+			}
+		}
+	}
+	return place{}, false
+}
+
+// astray tells that a stroke to a figure would run through another, or along the line
+// of another dimension, whose figure it would then be.
+func (p *Picture) astray(d *dimension, s Stroke) bool {
+	v := strokeOf(s.From, s.To, firm)
+	through := false
+	p.taken.near(v.Box, func(i int) bool {
+		through = v.meets(p.taken.all[i])
+		return !through
+	})
+	if through || v.slanted {
+		return through
+	}
+	p.strokes.near(v.Box, func(i int) bool {
+		o := &p.strokes.list[i]
+		through = o.own != 0 && o.own != d.number && o.Lo.X <= v.Hi.X && v.Lo.X <= o.Hi.X && o.Lo.Y <= v.Hi.Y && v.Lo.Y <= o.Hi.Y &&
+			(v.Lo.Y == v.Hi.Y) == (o.Lo.Y == o.Hi.Y) && (v.Lo.X == v.Hi.X) == (o.Lo.X == o.Hi.X)
+		return !through
+	})
+	return through
+}
+
+// places are where a figure can stand that has no room between the ends, so many
+// steps away. The dimension line goes on to one outside of the ends, so that nobody
+// takes it for that of what lies there. Where figures stand above lines they stand
+// first over the middle, past the ends of the extension lines and on the other side;
+// then over the line that goes on, and where that would be another's at the end of a
+// leader.
+func (p *Picture) places(d *dimension, away int) []place {
 	tail := p.style.Head + p.style.Gap + d.along
 	if p.style.Arrows {
 		tail += p.style.Head
 	}
+	out := tail + float64(away)*2*(d.along+p.style.Gap)
 	side := d.side + p.style.Gap
 	middle := (d.a + d.b) / 2
-	for k := range far {
-		out := tail + float64(k)*2*(d.along+p.style.Gap)
-		for _, at := range []Point{
-			d.at(d.b+out, d.line), d.at(d.a-out, d.line),
-			d.at(middle, d.line+side), d.at(middle, d.line-side),
-			d.at(d.b+out, d.line+side), d.at(d.a-out, d.line-side),
-			d.at(d.b+out, d.line-side), d.at(d.a-out, d.line+side),
-		} {
-			b := p.box(d, at)
-			if !b.within(p.area) || p.taken.covers(b) || struck(b) {
-				continue
-			}
-			if from, to, ok := p.leader(d, at); ok && p.taken.covers(Box{d.at(from, d.line), d.at(to, d.line)}) {
-				continue // it would run through another figure
-			}
-			return at, true
+	near := func(across float64) place { return place{at: d.at(middle, across)} }
+	after := func(across, reach float64) place {
+		return place{d.at(d.b+out, across), []Stroke{{d.at(d.b, d.line), d.at(d.b+out+reach, d.line)}}}
+	}
+	before := func(across, reach float64) place {
+		return place{d.at(d.a-out, across), []Stroke{{d.at(d.a, d.line), d.at(d.a-out-reach, d.line)}}}
+	}
+	if !p.style.Above {
+		on := -d.along - p.style.Gap
+		return []place{
+			after(d.line, on), before(d.line, on),
+			near(d.line + side), near(d.line - side),
+			after(d.line+side, d.along), before(d.line-side, d.along),
+			after(d.line-side, d.along), before(d.line+side, d.along),
 		}
 	}
-	return Point{}, false
+	over := p.over(d)
+	past := over + math.Copysign(p.style.Past-p.style.Gap/4, over)
+	all := []place{
+		near(d.line + over), near(d.line - over), near(d.line + past), near(d.line - past),
+		after(d.line+over, d.along), before(d.line+over, d.along),
+	}
+	// A leader goes to a line under the figure, which is nearer to it than other lines.
+	under := p.style.Gap * 2
+	slant := under + float64(away)*(d.along+p.style.Gap)
+	for _, way := range []float64{-1, 1} {
+		base := d.line + way*math.Copysign(under, over) // of the line under the figure
+		across := base + math.Copysign(d.side+p.style.Gap/2, over)
+		if way < 0 {
+			base -= math.Copysign(2*d.side, over)
+			across = base + math.Copysign(d.side+p.style.Gap/2, over)
+		}
+		for _, to := range []float64{1, -1} {
+			from := middle + to*slant
+			all = append(all, place{d.at(from+to*d.along, across), []Stroke{
+				{d.at(middle, d.line), d.at(from, base)}, {d.at(from, base), d.at(from+to*2*d.along, base)},
+			}})
+		}
+	}
+	return all
 }
 
 // insideDimension adds the dimension line of a front's height through its figure.

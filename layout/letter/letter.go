@@ -43,6 +43,7 @@ type Metrics interface {
 type Style struct {
 	Head   float64       // length of an arrow, or how far a tick reaches to each side of its end
 	Half   float64       // half the width of an arrow or tick
+	Above  bool          // figures stand above unbroken lines, those of upright ones turned, to be read from below and from the right (ISO 129-1); else flat in breaks of their lines
 	Arrows bool          // heads are arrows, which stand outside where there is no room between the ends
 	Past   float64       // how far extension lines go past the dimension line
 	Gap    float64       // around a figure, and before an extension line
@@ -71,7 +72,8 @@ const (
 	Least         // the number of a front alone
 )
 
-// Line is one line of a text, from the beginning of its base line.
+// Line is one line of a text, from the beginning of its base line, which runs upwards
+// where the text is turned.
 type Line struct {
 	At   Point
 	Text string
@@ -86,6 +88,7 @@ type Text struct {
 	Lines   []Line
 	Size    float64
 	Bold    bool
+	Turned  bool
 	Box     Box
 	Variant Variant
 	Ground  bool
@@ -112,7 +115,7 @@ type Head struct{ Tip, Back Point }
 type Dimension struct {
 	Of      drawing.Tag
 	Mark    drawing.Mark
-	Strokes []Stroke // the dimension line, broken at its figure, and extension lines
+	Strokes []Stroke // the dimension line and extension lines
 	Heads   [2]Head
 	Text    int
 	Inside  bool
@@ -237,8 +240,12 @@ func (p *Picture) mark(m drawing.Mark, to Placing) {
 	case *drawing.Text:
 		if at := to.At(v.At); to.Clip == nil || to.Clip.holds(at) {
 			t := text{Text: v, at: at, within: to.box(v.Within), drawing: p.drawings}
-			down := float64(v.Level) * p.style.StepY
-			t.at.Y, t.within = t.at.Y+down, t.within.moved(0, down)
+			if v.Turned {
+				t.at.X += float64(v.Level) * p.style.StepX
+			} else {
+				down := float64(v.Level) * p.style.StepY
+				t.at.Y, t.within = t.at.Y+down, t.within.moved(0, down)
+			}
 			if t.fixed() && v.Meaning == drawing.FindingMark { // a flag stands where it covers no other text
 				t.flag, t.within = true, p.area
 			}
@@ -329,12 +336,16 @@ func (p *Picture) under(b Box) *drawing.Rectangle {
 // put writes a text of one line with its base line's beginning at a place.
 func (p *Picture) put(t Text, at Point, s string) int {
 	t.Lines = []Line{{at, s}}
-	t.Box = p.ink(at, s, t.Size, t.Bold)
+	t.Box = p.ink(at, s, t.Size, t.Bold, t.Turned)
 	return p.keep(t)
 }
 
 func (p *Picture) keep(t Text) int {
-	p.taken.add(t.Box.grown(apart*t.Size, 0))
+	beside := t.Box.grown(apart*t.Size, 0)
+	if t.Turned {
+		beside = t.Box.grown(0, apart*t.Size)
+	}
+	p.taken.add(beside)
 	p.out.Texts, p.owners = append(p.out.Texts, t), append(p.owners, 0)
 	return len(p.out.Texts) - 1
 }
@@ -343,9 +354,13 @@ func (p *Picture) keep(t Text) int {
 const apart = 0.4
 
 // ink is where the letters of a text are that begins at a place.
-func (p *Picture) ink(at Point, s string, size float64, bold bool) Box {
+func (p *Picture) ink(at Point, s string, size float64, bold, turned bool) Box {
 	above, below := p.metrics.Reach(s, size)
-	return Box{Point{at.X, at.Y - below}, Point{at.X + p.metrics.Width(s, size, bold), at.Y + size + above}}
+	wide := p.metrics.Width(s, size, bold)
+	if turned {
+		return Box{Point{at.X - size - above, at.Y}, Point{at.X + below, at.Y + wide}}
+	}
+	return Box{Point{at.X, at.Y - below}, Point{at.X + wide, at.Y + size + above}}
 }
 
 func (p *Picture) miss(of drawing.Tag, s string, why Reason) {
@@ -367,7 +382,7 @@ func (w *Written) Dump() string {
 		for _, f := range []struct {
 			on  bool
 			say string
-		}{{t.Bold, " bold"}, {t.Variant != Whole, " " + t.Variant.String()}, {t.Ground, " ground"}} {
+		}{{t.Bold, " bold"}, {t.Turned, " turned"}, {t.Variant != Whole, " " + t.Variant.String()}, {t.Ground, " ground"}} {
 			if f.on {
 				b.WriteString(f.say)
 			}

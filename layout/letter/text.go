@@ -29,9 +29,12 @@ func (p *Picture) writeFixed(t *text) {
 		return
 	}
 	at := t.begin(t.at, p.metrics.Width(s, size, t.Bold), size)
+	if t.Turned { // past the arrows of what it names
+		at.Y += (2*p.style.Head + p.style.Gap) * (1 - 2*t.Anchor.X)
+	}
 	if t.Lead != nil {
 		at.X += p.style.Gap * (1 - 2*t.Anchor.X)
-		if b := p.ink(at, s, size, t.Bold); p.taken.covers(b) || p.strokes.through(b, 0) {
+		if b := p.ink(at, s, size, t.Bold, t.Turned); p.taken.covers(b) || p.strokes.through(b, 0) {
 			p.miss(t.Tag, s, NoRoom)
 			return
 		}
@@ -41,11 +44,14 @@ func (p *Picture) writeFixed(t *text) {
 }
 
 func (t *text) written(size float64, v Variant) Text {
-	return Text{Of: t.Tag, Mark: t.Text, Size: size, Bold: t.Bold, Variant: v}
+	return Text{Of: t.Tag, Mark: t.Text, Size: size, Bold: t.Bold, Turned: t.Turned, Variant: v}
 }
 
 // begin is where the base line of a text begins whose anchor is at a place.
 func (t *text) begin(at Point, width, size float64) Point {
+	if t.Turned {
+		return Point{at.X + t.Anchor.Y*size, at.Y - t.Anchor.X*width}
+	}
 	return Point{at.X - t.Anchor.X*width, at.Y - t.Anchor.Y*size}
 }
 
@@ -215,7 +221,7 @@ func (p *Picture) writeBlock(t *text, a attempt, at Point, width, pitch float64)
 	for i, s := range a.lines {
 		from := Point{at.X + (width-p.metrics.Width(s, a.size, t.Bold))/2, at.Y - float64(i)*pitch}
 		w.Lines = append(w.Lines, Line{from, s})
-		ink := p.ink(from, s, a.size, t.Bold)
+		ink := p.ink(from, s, a.size, t.Bold, false)
 		if i == 0 {
 			w.Box = ink
 		}

@@ -128,7 +128,6 @@ func titleHeight(lines []titleLine) length.Length {
 type measured struct {
 	corner
 	width    length.Length
-	unit     length.Unit
 	beside   bool // the chain of heights has room between edge and holes
 	compact  bool // the edge distance is written beside the holes only
 	labels   []holeLabel
@@ -164,19 +163,22 @@ func (h holeLabel) bottom() length.Length {
 	return h.top - length.Length(len(h.lines))*lettering.Pitch(holeLetters)
 }
 
+// chainRoom is what a chain of heights takes, its line in the middle.
+const chainRoom = 10 * length.Millimetre
+
 // textWidth is the width of labels and title: what is left inwards of the
 // holes.
 func (m measured) textWidth() length.Length {
 	w := m.width - m.tab() - m.edge() - labelGap - mm(2)
 	if !m.beside {
-		w -= drawing.DimensionStep(true, m.unit) // the chain of heights stands at the inner end
+		w -= chainRoom // the chain of heights stands at the inner end
 	}
 	return w
 }
 
 func measure(c corner, width length.Length, say message.Language, compact bool) measured {
-	m := measured{corner: c, width: width, unit: say.Unit, compact: compact}
-	m.beside = c.edge() >= drawing.DimensionStep(true, say.Unit)+mm(8)
+	m := measured{corner: c, width: width, compact: compact}
+	m.beside = c.edge() >= chainRoom+mm(5)
 	f := c.of.first()
 	floor := length.Length(0)
 	for _, b := range c.bores {
@@ -342,7 +344,7 @@ func (m measured) dimensions(d *draft, edgeY length.Length, in func(length.Lengt
 	}
 	chain := in(fromSide(f, top) / 2)
 	if !m.beside {
-		chain = in(m.width - m.tab() - drawing.DimensionStep(true, m.unit)/2)
+		chain = in(m.width - m.tab() - chainRoom/2)
 	}
 	last := plane.Point{X: chain, Y: edgeY}
 	for _, b := range m.bores {

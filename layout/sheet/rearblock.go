@@ -79,7 +79,7 @@ func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect) {
 	levels := length.Length(max(len(left), len(right)))
 	face := plane.Rect{
 		Min: picture.Min.Add(plane.Point{X: mm(5) + d.widest(f), Y: rearNote + (levels+1)*rearLevel + mm(1)}),
-		Max: plane.Point{X: picture.Max.X - drawing.DimensionStep(true, d.say.Unit), Y: picture.Max.Y - mm(1)},
+		Max: plane.Point{X: picture.Max.X - 2*drawing.DimensionStep, Y: picture.Max.Y - mm(1)},
 	}
 	v := &drawing.Drawing{Title: g.names()}
 	for _, m := range view.Rear(f).Marks {
@@ -136,7 +136,7 @@ func (d *draft) rearSizes(f *plan.Front, placed drawing.Placed) {
 	}
 	w, h := f.Face.Width(), f.Face.Height()
 	low, high := at(0, 0), at(w, h)
-	d.dimension(at(w, 0), high, true, high.X+drawing.DimensionStep(true, d.say.Unit)/2, h)
+	d.dimension(at(w, 0), high, true, high.X+drawing.DimensionStep, h)
 	var ys []length.Length
 	for _, b := range append(rearBores(f), faceBoresFromBehind(f)...) {
 		ys = append(ys, b.at.Y)

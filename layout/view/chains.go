@@ -1,13 +1,17 @@
 package view
 
 import (
+	"fmt"
 	"slices"
+	"strconv"
+	"strings"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // span is a stretch of a chain of dimensions: a front or a board, run frame.
@@ -85,8 +89,31 @@ func withGaps(spans []span, low, high length.Length) []span {
 // chain is a chain of heights with the fronts that it is of.
 type chain struct {
 	spans  []span
-	places []model.Place // of the bays that share it
+	bays   []string      // numbers of the fronts of the bays that share it
 	middle length.Length // of the first of those
+}
+
+// numbersOf are the numbers of the fronts of a bay, from the lowest to the topmost.
+func numbersOf(p *plan.Plan, column []int) string {
+	first, last := p.Fronts[column[0]].Number, p.Fronts[column[len(column)-1]].Number
+	if first == last {
+		return strconv.Itoa(first)
+	}
+	return fmt.Sprintf("%d–%d", first, last)
+}
+
+// mostNamed is how many bays that share a chain are told each.
+const mostNamed = 4
+
+// fronts tells which fronts a chain is of.
+func (c *chain) fronts() message.Message {
+	if more := len(c.bays) - mostNamed; more > 0 {
+		return message.New("fronts %v and %v more bays", strings.Join(c.bays[:mostNamed], ", "), more)
+	}
+	if len(c.bays) == 1 && !strings.ContainsRune(c.bays[0], '–') {
+		return message.New("front %v", c.bays[0])
+	}
+	return message.New("fronts %v", strings.Join(c.bays, ", "))
 }
 
 // chains are the chains of heights of cabinets: bays with the same share one.
@@ -105,7 +132,7 @@ func chains(p *plan.Plan, cabinets []plan.Cabinet) []chain {
 				k = len(all)
 				all = append(all, chain{spans: spans, middle: b.Opening.Centre().X})
 			}
-			all[k].places = append(all[k].places, b.Place)
+			all[k].bays = append(all[k].bays, numbersOf(p, b.Column))
 		}
 	}
 	return all
@@ -117,11 +144,20 @@ func chains(p *plan.Plan, cabinets []plan.Cabinet) []chain {
 func addChains(d *drawing.Drawing, p *plan.Plan, cabinets []plan.Cabinet, extent plane.Rect) (left, right int) {
 	all := chains(p, cabinets)
 	middle := extent.Centre().X
+	label := func(c *chain, x length.Length, level int) {
+		if len(all) > 1 {
+			d.Add(&drawing.Text{
+				Tag: drawing.Tag{Meaning: drawing.Note}, At: plane.Point{X: x, Y: extent.Min.Y}, Anchor: drawing.Anchor{X: 1, Y: 0.5},
+				Size: smallLetters, Turned: true, Level: level, Say: c.fronts(),
+			})
+		}
+	}
 	n := 0 // how many of them stand at the left: always the first
 	for n < len(all) && (n == 0 || all[n].middle < middle) {
 		n++
 	}
-	for k, c := range all {
+	for k := range all {
+		c := &all[k]
 		x, level := extent.Min.X, -1-k
 		if k >= n {
 			x, level = extent.Max.X, len(all)-k
@@ -129,6 +165,7 @@ func addChains(d *drawing.Drawing, p *plan.Plan, cabinets []plan.Cabinet, extent
 		for _, s := range c.spans {
 			d.Add(upright(s.of, s.from, s.to, x, level))
 		}
+		label(c, x, level)
 	}
 	if spans := spansAcross(p, cabinets); len(spans) > 0 {
 		for _, s := range withGaps(spans, cabinets[0].Outline.Min.X, cabinets[len(cabinets)-1].Outline.Max.X) {

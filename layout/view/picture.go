@@ -81,7 +81,8 @@ const (
 	knob       = 30 * length.Millimetre
 )
 
-// handle draws the handle or the knob of a front, in the run frame.
+// handle draws the handle or the knob of a front, in the run frame, as far as it lies on
+// the front.
 func handle(f *plan.Front) []drawing.Mark {
 	t := drawing.Tag{Meaning: drawing.HandlePart, Of: of(drawing.FrontThing, f.Place)}
 	switch n := len(f.HandleHoles); n {
@@ -89,13 +90,20 @@ func handle(f *plan.Front) []drawing.Mark {
 		return nil
 	case 1:
 		c := f.HandleHoles[0].At.Add(f.Face.Min)
+		if on := (plane.Rect{Min: c, Max: c}).Grow(knob / 2); on.Intersect(f.Face) != on {
+			return nil
+		}
 		return []drawing.Mark{
 			&drawing.Circle{Tag: t, Centre: c, Radius: knob / 2},
 			&drawing.Circle{Tag: t, Centre: c, Radius: knob / 3},
 		}
 	default:
 		a, b := f.HandleHoles[0].At.Add(f.Face.Min), f.HandleHoles[n-1].At.Add(f.Face.Min)
-		return []drawing.Mark{&drawing.Rectangle{Tag: t, Filled: true, Rect: plane.R(
-			min(a.X, b.X)-handlePast, min(a.Y, b.Y)-handleBar/2, max(a.X, b.X)+handlePast, max(a.Y, b.Y)+handleBar/2)}}
+		bar := plane.R(
+			min(a.X, b.X)-handlePast, min(a.Y, b.Y)-handleBar/2, max(a.X, b.X)+handlePast, max(a.Y, b.Y)+handleBar/2).Intersect(f.Face)
+		if bar.Empty() {
+			return nil
+		}
+		return []drawing.Mark{&drawing.Rectangle{Tag: t, Filled: true, Rect: bar}}
 	}
 }

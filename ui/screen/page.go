@@ -7,6 +7,7 @@ import (
 	"fyne.io/fyne/v2"
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
+	"frontlay/layout/export/picture"
 	"frontlay/layout/ink"
 	"frontlay/layout/lettering"
 	"frontlay/layout/sheet"
@@ -168,8 +169,28 @@ func (p *paper) Clip(lo, hi ink.Point) { p.clip = &[2]ink.Point{lo, hi} }
 // Unclip ends it.
 func (p *paper) Unclip() { p.clip = nil }
 
+// turned paints a line that is written upwards as a picture, which the toolkit can't
+// write; where that fails nothing is there, as the paper itself is another matter.
+func (p *paper) turned(at ink.Point, size length.Length, bold bool, c ink.Colour, s string) {
+	const finer = 2 // than a unit of the screen, for those with more pixels
+	img, err := picture.Turned(s, size, bold, finer*p.scale, c)
+	if err != nil {
+		return
+	}
+	i := fynecanvas.NewImageFromImage(img)
+	above, _ := lettering.Reach(s, size)
+	whole := img.Bounds().Size()
+	i.Resize(fyne.NewSize(float32(whole.X)/finer, float32(whole.Y)/finer))
+	i.Move(p.place(ink.Point{X: at.X - (above + size).MM(), Y: at.Y}).SubtractXY(0, i.Size().Height))
+	p.objects = append(p.objects, i)
+}
+
 // Text writes one line as wide as on paper, where other letters are used.
-func (p *paper) Text(at ink.Point, size length.Length, bold bool, c ink.Colour, s string) {
+func (p *paper) Text(at ink.Point, size length.Length, bold, turned bool, c ink.Colour, s string) {
+	if turned {
+		p.turned(at, size, bold, c, s)
+		return
+	}
 	font := float32(lettering.Em(size).MM() * p.scale)
 	want := float32(lettering.Width(s, size, bold).MM() * p.scale)
 	// Widths are measured large: small letters are laid out in whole pixels.

@@ -135,11 +135,14 @@ func (c *canvas) Unclip() { fmt.Fprint(c.w, "</g>\n") }
 
 // Text implements ink.Canvas. textLength keeps the width that was reckoned with,
 // whatever font the reader has.
-func (c *canvas) Text(at ink.Point, size length.Length, bold bool, colour ink.Colour, s string) {
+func (c *canvas) Text(at ink.Point, size length.Length, bold, turned bool, colour ink.Colour, s string) {
 	x, y := c.xy(at)
 	weight := ""
 	if bold {
 		weight = ` font-weight="bold"`
+	}
+	if turned {
+		weight += fmt.Sprintf(` transform="rotate(-90 %s %s)"`, x, y)
 	}
 	fmt.Fprintf(c.w, "<text x=\"%s\" y=\"%s\" font-size=\"%s\"%s fill=\"%s\" textLength=\"%s\" lengthAdjust=\"spacingAndGlyphs\">%s</text>\n",
 		x, y, c.n(lettering.Em(size).MM()), weight, hex(colour), c.n(lettering.Width(s, size, bold).MM()), escaped(s))

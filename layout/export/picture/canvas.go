@@ -216,7 +216,11 @@ func (c *canvas) Unclip() { c.clip = c.img.Rect }
 
 // Text implements ink.Canvas. A letter that the fonts do not have becomes their mark
 // for that.
-func (c *canvas) Text(at ink.Point, size length.Length, bold bool, f ink.Colour, s string) {
+func (c *canvas) Text(at ink.Point, size length.Length, bold, turned bool, f ink.Colour, s string) {
+	c.write(at, size, bold, turned, f, s)
+}
+
+func (c *canvas) write(at ink.Point, size length.Length, bold, turned bool, f ink.Colour, s string) {
 	face := c.fonts[0]
 	if bold {
 		face = c.fonts[1]
@@ -236,7 +240,11 @@ func (c *canvas) Text(at ink.Point, size length.Length, bold bool, f ink.Colour,
 			return
 		}
 		place := func(p fixed.Point26_6) ink.Point {
-			return ink.Point{X: pen.X + float64(p.X)*k, Y: pen.Y + float64(p.Y)*k}
+			x, y := float64(p.X)*k, float64(p.Y)*k
+			if turned {
+				x, y = y, -x
+			}
+			return ink.Point{X: pen.X + x, Y: pen.Y + y}
 		}
 		var outline []step
 		for _, g := range segments {
@@ -257,7 +265,11 @@ func (c *canvas) Text(at ink.Point, size length.Length, bold bool, f ink.Colour,
 			c.fault(err)
 			return
 		}
-		pen.X += float64(wide) * k
+		if turned {
+			pen.Y -= float64(wide) * k
+		} else {
+			pen.X += float64(wide) * k
+		}
 	}
 }
 
