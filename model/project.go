@@ -22,6 +22,7 @@ type Project struct {
 	Reveals  Reveals
 	HoleRows HoleRows
 	Saw      Saw
+	Matched  string // of all bays that have no other
 	Checks   Checks
 	Cabinets []Cabinet // left to right
 	// SharedGaps tells that fronts of neighbouring cabinets keep one Gap
@@ -95,6 +96,15 @@ const (
 	Inset
 )
 
+// Matched of a project, cabinet or bay tells which fronts are cut from one board in
+// order, so that the grain runs from each into the next: none, those of a stack, those
+// of a row through the run. Empty: what is around says so.
+const (
+	NotMatched     = "none"
+	MatchedUpright = "vertical"
+	MatchedAcross  = "horizontal"
+)
+
 // Cabinet is one carcass. Height is the carcass alone; the plinth stands below
 // it. Width is the outside, Depth from the front edge of the side to the back of
 // the cabinet, the back board's thickness included.
@@ -106,6 +116,7 @@ type Cabinet struct {
 	Plinth  length.Length
 	Mount   Mount
 	Board   string        // front board; empty: the project's
+	Matched string        // empty: the project's
 	Reveals *Reveals      // nil: the project's
 	Worktop length.Length // thickness of a worktop on the carcass; 0: none
 	Channel Channel       // a finger-pull channel at the top that fronts stay below, from where they are measured downwards: the outline, or the opening for inset fronts
@@ -140,6 +151,7 @@ type Bay struct {
 	Share     float64
 	Partition length.Length // the partition at this bay's right; 0: the carcass board
 	Division  Division
+	Matched   string  // empty: the cabinet's
 	Fronts    []Front // bottom to top
 }
 

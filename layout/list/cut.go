@@ -27,19 +27,26 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 		t.Rows = append(t.Rows, r)
 	}
 	for _, g := range groups {
-		add(Row{Cells: []string{say.Say(boardName(g.board))}, Group: true})
-		area, heavy, count := 0.0, 0.0, 0
+		add(Row{Cells: []string{say.Say(BoardName(g.board))}, Group: true})
+		area, weight, count := 0.0, 0.0, 0
 		for i := range g.pieces {
 			q := &g.pieces[i]
-			area, heavy, count = area+q.AreaM2(), heavy+q.WeightKg(), count+q.Count
-			add(Row{Cells: []string{
+			area, weight = area+q.AreaM2(), weight+q.WeightKg()
+			if q.Matched == 0 {
+				count += q.Count
+			}
+			cells := []string{
 				"□", strconv.Itoa(q.Count), say.Say(q.What), q.sayFor(say),
 				say.Figure(q.CutWidth), say.Figure(q.CutHeight), say.Say(grain(q.Grain)), say.Say(lippedEdges(&q.Piece)),
-				message.SquareMetres(q.AreaM2()).Figure(say, 3), weight(say, q.WeightKg()),
-			}})
+				fixed(say, q.AreaM2(), 3), kilograms(say, q.WeightKg()),
+			}
+			if q.Blank > 0 && q.Matched == 0 {
+				cells[8] = "" // its blank has it
+			}
+			add(Row{Cells: cells})
 		}
 		add(Row{Total: true, Cells: []string{
-			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", message.SquareMetres(area).Figure(say, 3), weight(say, heavy),
+			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", fixed(say, area, 3), kilograms(say, weight),
 		}})
 	}
 	for _, r := range withoutRunner(p, say) {
@@ -74,8 +81,8 @@ func cutHead(say Speaker, withLipping bool) Table {
 			{Head: head("Height"), Weight: 1.3, Right: true, Length: true},
 			{Head: head("Grain"), Weight: 1.7},
 			{Head: head("Lipped"), Weight: 2},
-			{Head: say.AreaUnit(), Weight: 1.1, Right: true},
-			{Head: say.WeightUnit(), Weight: 1.1, Right: true},
+			{Head: "m²", Weight: 1.1, Right: true},
+			{Head: "kg", Weight: 1.1, Right: true},
 		},
 		Notes: []string{
 			head("Worktops and the sides and fronts of wooden drawers are not listed: their sizes are not in the project. Weight is that of the finished pieces; it is left out where a board has no density."),
@@ -107,7 +114,8 @@ func withoutRunner(p *plan.Plan, say Speaker) []Row {
 	return rows
 }
 
-func boardName(b model.Board) message.Message {
+// BoardName says what a board is: its thickness, material and lipping.
+func BoardName(b model.Board) message.Message {
 	m := message.New("Board %v", b.Thickness)
 	if b.Material != "" {
 		m = message.New("Board %v, %v", b.Thickness, b.Material)
@@ -163,12 +171,11 @@ func comma(s string) string {
 	return string(b)
 }
 
-// weight is a weight in kg as a figure of its column; empty where it is not known.
-func weight(say Speaker, kg float64) string {
-	if kg == 0 {
+func kilograms(say Speaker, v float64) string {
+	if v == 0 {
 		return ""
 	}
-	return message.Kilograms(kg).Figure(say, 2)
+	return fixed(say, v, 2)
 }
 
 // boardGroup is the pieces cut from one board, equal ones together.

@@ -25,6 +25,8 @@ type Piece struct {
 	Count               int
 	Lipped              Lipped
 	MilledM3            float64 // what is milled out of each, in m³: a groove, a grip
+	Blank               int     // number of the blank of matched fronts that it is, or is cut from; 0: none
+	Matched             int     // of a blank: how many fronts are cut from it
 	Grain               string  // along Width: "horizontal", along Height: "vertical", or ""
 }
 
@@ -42,14 +44,22 @@ const (
 	OuterEdgeAndEnds // likewise of a stile, which runs from end to end
 )
 
-// AreaM2 is the area to cut of all its pieces, in square metres.
+// AreaM2 is the area to cut of all its pieces, in square metres; 0 of what is cut from
+// a blank, which counts for it.
 func (p *Piece) AreaM2() float64 {
+	if p.Blank > 0 && p.Matched == 0 {
+		return 0
+	}
 	return float64(p.Count) * length.AreaM2(p.CutWidth, p.CutHeight)
 }
 
 // WeightKg is the weight of all its finished pieces, in kg: size × thickness, less
-// what is milled out, × density; 0 where the board has no density.
+// what is milled out, × density; 0 where the board has no density, and of a blank, whose
+// fronts weigh for it.
 func (p *Piece) WeightKg() float64 {
+	if p.Matched > 0 {
+		return 0
+	}
 	return float64(p.Count) * (length.AreaM2(p.Width, p.Height)*p.Board.Thickness.MM()/1000 - p.MilledM3) * p.Board.Density
 }
 
@@ -60,8 +70,22 @@ func (p *Piece) WeightKg() float64 {
 // drawers are not listed: their sizes are not in the project.
 func Pieces(p *plan.Plan) []Piece {
 	var all []Piece
+	blanks, of := Blanks(p), map[int]int{}
+	for _, b := range blanks {
+		for _, f := range b.Fronts {
+			of[f.Number] = b.Number
+		}
+	}
 	for i := range p.Fronts {
+		number := of[p.Fronts[i].Number]
+		if number > 0 && blanks[number-1].Fronts[0] == &p.Fronts[i] {
+			all = append(all, blanks[number-1].piece())
+		}
+		from := len(all)
 		all = appendFront(all, &p.Fronts[i])
+		for k := from; k < len(all); k++ {
+			all[k].cutFrom(number)
+		}
 	}
 	for i := range p.Fronts {
 		all = appendDrawer(all, &p.Fronts[i])

@@ -46,6 +46,9 @@ func StockPlans(p *plan.Plan) []StockPlan {
 		s := StockPlan{Board: b, rows: g.pieces}
 		for row := range g.pieces {
 			q := &g.pieces[row]
+			if q.Blank > 0 && q.Matched == 0 {
+				continue // its blank is laid
+			}
 			part := cutting.Part{Along: q.CutWidth, Across: q.CutHeight, Turns: b.Stock.Plain || q.Grain == ""}
 			if q.Grain == "vertical" && !b.Stock.Plain {
 				part.Along, part.Across = part.Across, part.Along
@@ -76,7 +79,7 @@ func (s *StockPlan) AreaM2() (bought, used float64) {
 
 // Name is the board's with the size of its sheets.
 func (s *StockPlan) Name() message.Message {
-	return message.New("%v, sheets %v × %v", boardName(s.Board), s.Board.Stock.Length, s.Board.Stock.Width)
+	return message.New("%v, sheets %v × %v", BoardName(s.Board), s.Board.Stock.Length, s.Board.Stock.Width)
 }
 
 // StockList is the table of the sheets to buy: of each board how many, what of them
@@ -95,7 +98,7 @@ func StockList(p *plan.Plan, say Speaker) Table {
 			{Head: head("Board"), Weight: 5},
 			{Head: head("Sheets"), Weight: 1.2, Right: true},
 			{Head: head("Parts"), Weight: 1.2, Right: true},
-			{Head: say.AreaUnit(), Weight: 1.4, Right: true},
+			{Head: "m²", Weight: 1.4, Right: true},
 			{Head: head("Used"), Weight: 1.2, Right: true},
 			{Head: head("Price"), Weight: 1.6, Right: true},
 		},
@@ -112,7 +115,7 @@ func StockList(p *plan.Plan, say Speaker) Table {
 			share = fixed(say, 100*used/bought, 0) + " %"
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{
-			"□", say.Say(s.Name()), strconv.Itoa(len(s.Laying.Sheets)), strconv.Itoa(len(s.Parts) - len(s.Laying.TooLarge)), message.SquareMetres(bought).Figure(say, 2), share, price,
+			"□", say.Say(s.Name()), strconv.Itoa(len(s.Laying.Sheets)), strconv.Itoa(len(s.Parts) - len(s.Laying.TooLarge)), fixed(say, bought, 2), share, price,
 		}})
 		for _, i := range s.Laying.TooLarge {
 			t.Rows = append(t.Rows, Row{Cells: []string{"", say.Say(s.tooLarge(i)), "", "", "", "", ""}})

@@ -19,13 +19,14 @@ import (
 
 // cuttingPages are the sheets to buy as a table, then a page for each stock sheet:
 // its parts, its cuts in their order, and what is left over. Sheets that are cut alike
-// are drawn once. There are none where no board has the size of its stock sheets.
+// are drawn once. Then come the blanks of matched fronts. There are no pages where no board
+// has the size of its stock sheets and no fronts are matched.
 func cuttingPages(p *plan.Plan, o Options) []Page {
 	plans := list.StockPlans(p)
-	if len(plans) == 0 {
-		return nil
+	var pages []Page
+	if len(plans) > 0 {
+		pages = tablePages(CuttingPlan, list.StockList(p, o.Say), o)
 	}
-	pages := tablePages(CuttingPlan, list.StockList(p, o.Say), o)
 	for _, s := range plans {
 		first, alike := []int{}, map[string][]int{}
 		for i, sheet := range s.Laying.Sheets {
@@ -38,6 +39,40 @@ func cuttingPages(p *plan.Plan, o Options) []Page {
 		for _, i := range first {
 			pages = append(pages, cuttingSheet(&s, alike[cutAlike(&s, s.Laying.Sheets[i])], o)...)
 		}
+	}
+	return append(pages, blankPages(list.Blanks(p), o)...)
+}
+
+// blanksEach is how many blanks are drawn on a page, one above the other.
+const blanksEach = 3
+
+// blankPages draw the blanks of matched fronts.
+func blankPages(all []list.Blank, o Options) []Page {
+	w, h := o.Paper.Width, o.Paper.Height
+	if o.Paper.Roll() {
+		h = w * 14142 / 10000
+	}
+	title := message.New("Blanks of matched fronts")
+	var pages []Page
+	for len(all) > 0 {
+		d := newDraft(CuttingPlan, title, w, h, o)
+		above := d.titleBlock(title, message.New("as noted"), o)
+		d.box(drawing.Frame, d.area)
+		above.Max.Y = d.paragraph(above.Min.X+mm(2), above.Max.Y-mm(2), above.Width()-mm(4), lettering.Small, false,
+			message.New("As they hang, seen from the room. Number the fronts on their rear faces before you cut them apart. Between two lies what their gap hides, or the kerf where it is more; all around lies what is trimmed off."))
+		high := above.Height() / blanksEach
+		n := min(blanksEach, len(all))
+		for i := range all[:n] {
+			b := &all[i]
+			r := plane.R(above.Min.X, above.Max.Y-length.Length(i+1)*high, above.Max.X, above.Max.Y-length.Length(i)*high).Grow(-mm(2))
+			v := view.Blank(b.Size, b.Places, b.Numbers())
+			top := d.heightOf(r.Width(), lettering.Medium, true, b.Name()) + mm(1)
+			placed, den := fit(v, plane.R(r.Min.X, r.Min.Y, r.Max.X, r.Max.Y-top), o.Say)
+			d.place(placed)
+			d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Medium, true, message.New("Blank %v: %v × %v, %v. %v", b.Number, b.Size.X, b.Size.Y, list.BoardName(b.Board), scaleText(den)))
+		}
+		pages = append(pages, d.finish())
+		all = all[n:]
 	}
 	return pages
 }
@@ -71,7 +106,7 @@ func cuttingSheet(s *list.StockPlan, alike []int, o Options) []Page {
 	}
 	title := message.New("%v: sheet %v of %v", s.Name(), alike[0], len(s.Laying.Sheets))
 	if len(alike) > 1 {
-		title = message.New("%v: sheets %v of %v, cut alike", s.Name(), ranges(alike), len(s.Laying.Sheets))
+		title = message.New("%v: sheets %v of %v, cut alike", s.Name(), list.Numbers(alike), len(s.Laying.Sheets))
 	}
 	lines := slices.Concat(partLines(s, sheet, o.Say), cutLines(sheet, o.Say), leftLines(sheet, o.Say))
 	picture := view.CuttingSheet(s.Laying.Stock, sheet, func(q *cutting.Piece) (whole, short message.Message) {
@@ -181,24 +216,4 @@ func cutLines(sheet *cutting.Piece, say message.Language) []columnLine {
 		lines = append(lines, columnLine{say.Say(m), false})
 	}
 	return lines
-}
-
-// ranges writes rising numbers, neighbours as a range.
-func ranges(all []int) string {
-	var b strings.Builder
-	for i := 0; i < len(all); i++ {
-		j := i
-		for j+1 < len(all) && all[j+1] == all[j]+1 {
-			j++
-		}
-		if i > 0 {
-			b.WriteString(", ")
-		}
-		fmt.Fprint(&b, all[i])
-		if j > i {
-			fmt.Fprintf(&b, "–%d", all[j])
-		}
-		i = j
-	}
-	return b.String()
 }

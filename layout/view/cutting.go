@@ -54,3 +54,31 @@ func CuttingSheet(s cutting.Stock, sheet *cutting.Piece, named func(*cutting.Pie
 	d.Add(upright(drawing.Subject{}, 0, s.Width, 0, -1))
 	return d
 }
+
+// Blank draws a board from which matched fronts are cut, with their numbers, an arrow
+// to the top edge of each, and its size; places are where they lie on it, as they hang
+// seen from the room.
+func Blank(size plane.Point, places []plane.Rect, numbers []int) *drawing.Drawing {
+	d := &drawing.Drawing{Title: message.New("Blank")}
+	whole := plane.R(0, 0, size.X, size.Y)
+	d.Add(&drawing.Hatch{Tag: drawing.Tag{Meaning: drawing.Hidden}, Rect: whole})
+	d.Add(rect(drawing.Carcass, drawing.Subject{}, whole))
+	for i, p := range places {
+		r := rect(drawing.Face, drawing.Subject{}, p)
+		r.Filled = true
+		d.Add(r)
+		d.Add(&drawing.Text{
+			Tag: drawing.Tag{Meaning: drawing.Label}, At: p.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: normalLetters, Bold: true,
+			Say: message.New("%v ↑", numbers[i]), Within: p,
+		})
+		if places[0].Min.X == p.Min.X {
+			d.Add(upright(drawing.Subject{}, p.Min.Y, p.Max.Y, 0, -1))
+		}
+		if places[0].Min.Y == p.Min.Y {
+			d.Add(across(drawing.Subject{}, p.Min.X, p.Max.X, 0, -1))
+		}
+	}
+	d.Add(across(drawing.Subject{}, 0, size.X, 0, -2))
+	d.Add(upright(drawing.Subject{}, 0, size.Y, 0, -2))
+	return d
+}

@@ -16,11 +16,17 @@ func Cabinet(c *model.Cabinet) []Row {
 		group("channel", "", "A finger-pull channel at the top that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", Channel(&c.Channel)),
 		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
 		line("board", "Front board", "Name of the board of the cabinet's fronts in boards.fronts, or front for boards.front; the project's where it is left out.", &c.Board),
+		matched(&c.Matched),
 		part("reveals", "Reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
 		group("left", "At its left", "What stands at the left side, seen from the room.", Beside(&c.Left)),
 		group("right", "At its right", "What stands at the right side, seen from the room.", Beside(&c.Right)),
 		list("bays", "", "The openings of the cabinet, left to right.", &c.Bays, maxBays, false, bayNames, Bay).needed(),
 	}
+}
+
+// matched is which fronts are cut from one board in order.
+func matched(at *string) Row {
+	return word("matched", "Grain matched", "Which fronts are cut from one board in order, so that the grain runs from each into the next: none, those of a stack (vertical) or those of a row through the run (horizontal); left out, what the cabinet or the project says.", at, model.NotMatched, model.MatchedUpright, model.MatchedAcross)
 }
 
 // Channel are those of a finger-pull channel.
@@ -57,6 +63,7 @@ func Bay(b *model.Bay) []Row {
 		number("share", "", "", "Share of the width that the bays with a width leave; 1 where it is left out.", &b.Share, 0.001, 1000),
 		size("partition", "", "Thickness of the partition at the right of this bay; the carcass board where it is left out.", &b.Partition, Positive, maxBoard),
 		group("division", "", "The rule by which fronts without a height share what is left.", Division(&b.Division)),
+		matched(&b.Matched),
 		list("fronts", "", "What stands in the bay, bottom to top.", &b.Fronts, maxFronts, true, func(f *model.Front) string { return f.Name }, Front).needed(),
 	}
 }

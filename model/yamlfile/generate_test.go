@@ -147,7 +147,7 @@ func (g generator) project() *model.Project {
 	for _, b := range boards {
 		b.Thickness, b.Grain = g.length(), g.grain()
 	}
-	p.Board = g.board(p)
+	p.Board, p.Matched = g.board(p), g.matched()
 	for i := range p.Checks.Accepted {
 		p.Checks.Accepted[i].Rule = "cover"
 	}
@@ -161,13 +161,13 @@ func (g generator) project() *model.Project {
 }
 
 func (g generator) mend(p *model.Project, c *model.Cabinet) {
-	c.Width, c.Height, c.Depth, c.Board = g.length(), g.length(), g.length(), g.board(p)
+	c.Width, c.Height, c.Depth, c.Board, c.Matched = g.length(), g.length(), g.length(), g.board(p), g.matched()
 	if len(c.Bays) == 0 {
 		c.Bays = make([]model.Bay, 1)
 	}
 	for i := range c.Bays {
 		b := &c.Bays[i]
-		b.Hardware = g.hardware(p)
+		b.Hardware, b.Matched = g.hardware(p), g.matched()
 		if len(b.Fronts) == 0 {
 			b.Fronts = make([]model.Front, 1)
 		}
@@ -194,6 +194,10 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 			}
 		}
 	}
+}
+
+func (g generator) matched() string {
+	return []string{"", model.NotMatched, model.MatchedUpright, model.MatchedAcross}[g.int(0, 3)]
 }
 
 func (g generator) grain() string { return []string{"", "horizontal", "vertical"}[g.int(0, 2)] }
