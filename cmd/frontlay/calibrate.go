@@ -12,6 +12,7 @@ import (
 
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/model/store"
 	"frontlay/pdfout"
 )
@@ -55,7 +56,8 @@ func runCalibrate(args []string, c console) int {
 		return exitFailed
 	}
 	across, up := sheet.CalibrationBars(o)
-	fmt.Fprintf(c.out, "%s: print it at actual size, measure the long bars (they should be %s across and %s up), then write:\n  frontlay calibrate --printer NAME --paper %s --measured ACROSSxUP\n", *out, across, up, *paper)
+	u := o.RuleUnit()
+	fmt.Fprintf(c.out, "%s: print it at actual size, measure the long bars (they should be %s across and %s up), then write:\n  frontlay calibrate --printer NAME --paper %s --measured ACROSSxUP\n", *out, u.WithSymbol(across), u.WithSymbol(up), *paper)
 	return exitFine
 }
 
@@ -68,15 +70,15 @@ func measuredExample() string {
 // keepMeasured turns what the rule said into a correction and keeps it.
 func keepMeasured(o sheet.Options, printer, measured string, sure bool, c console) int {
 	a, u, ok := strings.Cut(measured, "x")
-	across, err := length.Parse(a, length.UnitMM)
-	up, err2 := length.Parse(u, length.UnitMM)
+	across, err := length.Parse(a, o.RuleUnit())
+	up, err2 := length.Parse(u, o.RuleUnit())
 	if err = errors.Join(err, err2); !ok || err != nil || printer == "" {
 		fmt.Fprintln(c.err, "frontlay calibrate: write the printer's name and both lengths, such as --printer workshop --measured", measuredExample())
 		return exitFailed
 	}
 	nominalAcross, nominalUp := sheet.CalibrationBars(o)
 	correction, verdict, what := sheet.Measured(printer, o.Paper.Name, nominalAcross, nominalUp, across, up)
-	fmt.Fprintln(c.out, what)
+	fmt.Fprintln(c.out, message.Language{Unit: o.RuleUnit()}.Say(what))
 	switch {
 	case verdict == sheet.Refuse:
 		return exitFailed

@@ -8,6 +8,7 @@ import (
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // onRows is a plan of one front whose runner is up above the hole row below it,
@@ -79,8 +80,16 @@ func TestRowsBehindInsetFronts(t *testing.T) {
 
 // Masses are said as one weighs them, and never so that too little is taken out.
 func TestMassesAreRoundedUp(t *testing.T) {
-	for _, c := range []struct{ kg, want float64 }{{0.09982, 0.1}, {0.1, 0.1}, {40.01, 40.1}, {0.30000000000000004, 0.3}, {12, 12}} {
-		if got := tenthUp(c.kg); got != c.want {
+	inches := message.Language{Unit: length.UnitInch}
+	for _, c := range []struct {
+		kg   float64
+		say  message.Language
+		want string
+	}{
+		{0.09982, message.Language{}, "0.1 kg"}, {0.1, message.Language{}, "0.1 kg"}, {40.01, message.Language{}, "40.1 kg"}, {0.30000000000000004, message.Language{}, "0.3 kg"}, {12, message.Language{}, "12 kg"},
+		{0.45359237, inches, "1 lb"}, {0.46, inches, "1.1 lb"}, // 1.0141 lb
+	} {
+		if got := roundedUp(c.kg).Say(c.say); got != c.want {
 			t.Errorf("%v kg is said as %v, want %v", c.kg, got, c.want)
 		}
 	}

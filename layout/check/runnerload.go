@@ -1,8 +1,6 @@
 package check
 
 import (
-	"math"
-
 	"frontlay/layout/plan"
 	"frontlay/model/edit"
 	"frontlay/model/message"
@@ -33,19 +31,22 @@ func findRunnerLoad(s *search) {
 		depth := s.plan.Cabinets[f.Place.Cabinet].Depth - f.Runner.Start - f.Sheet.Runner.ClearanceBehind
 		finding := Finding{
 			FoundKg: total, NeededKg: f.Runner.Load,
-			What:   message.New("front, drawer and contents weigh %v kg; the runners carry %v kg", tenthUp(total), f.Runner.Load),
-			Change: message.New("use runners that carry more, or keep %v kg out of the drawer", tenthUp(total-f.Runner.Load)),
+			What:   message.New("front, drawer and contents weigh %v; the runners carry %v", roundedUp(total), message.Kilograms(f.Runner.Load)),
+			Change: message.New("use runners that carry more, or keep %v out of the drawer", roundedUp(total-f.Runner.Load)),
 			Spots:  runners(f),
-			Flag:   message.New("%v kg too heavy", tenthUp(total-f.Runner.Load)),
+			Flag:   message.New("%v too heavy", roundedUp(total-f.Runner.Load)),
 		}
 		if best := longestIn(f, depth, total); best > 0 {
-			finding.Change = message.New("use the runners of %v, which carry more, or keep %v kg out of the drawer", best, tenthUp(total-f.Runner.Load))
+			finding.Change = message.New("use the runners of %v, which carry more, or keep %v out of the drawer", best, roundedUp(total-f.Runner.Load))
 			finding.Fixes = []edit.Edit{edit.SetRunner{At: f.Place, Length: best}}
 		}
 		s.front(f, finding)
 	})
 }
 
-// tenthUp rounds kg up to a tenth: nobody weighs a drawer closer, and less than
-// what is over would not be enough.
-func tenthUp(kg float64) float64 { return math.Ceil(kg*10-1e-6) / 10 }
+// roundedUp is a weight in kg that is said in tenths of its unit, rounded up: nobody
+// weighs a drawer closer, and less than what is over would not be enough.
+type roundedUp float64
+
+// Say writes the weight with its unit.
+func (kg roundedUp) Say(l message.Language) string { return message.Kilograms(kg).RoundedUp(l) }

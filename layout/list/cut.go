@@ -28,17 +28,17 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 	}
 	for _, g := range groups {
 		add(Row{Cells: []string{say.Say(BoardName(g.board))}, Group: true})
-		area, weight, count := 0.0, 0.0, 0
+		area, heavy, count := 0.0, 0.0, 0
 		for i := range g.pieces {
 			q := &g.pieces[i]
-			area, weight = area+q.AreaM2(), weight+q.WeightKg()
+			area, heavy = area+q.AreaM2(), heavy+q.WeightKg()
 			if q.Matched == 0 {
 				count += q.Count
 			}
 			cells := []string{
 				"□", strconv.Itoa(q.Count), say.Say(q.What), q.sayFor(say),
 				say.Figure(q.CutWidth), say.Figure(q.CutHeight), say.Say(grain(q.Grain)), say.Say(lippedEdges(&q.Piece)),
-				fixed(say, q.AreaM2(), 3), kilograms(say, q.WeightKg()),
+				message.SquareMetres(q.AreaM2()).Figure(say, 3), weight(say, q.WeightKg()),
 			}
 			if q.Blank > 0 && q.Matched == 0 {
 				cells[8] = "" // its blank has it
@@ -46,7 +46,7 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 			add(Row{Cells: cells})
 		}
 		add(Row{Total: true, Cells: []string{
-			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", fixed(say, area, 3), kilograms(say, weight),
+			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", message.SquareMetres(area).Figure(say, 3), weight(say, heavy),
 		}})
 	}
 	for _, r := range withoutRunner(p, say) {
@@ -81,8 +81,8 @@ func cutHead(say Speaker, withLipping bool) Table {
 			{Head: head("Height"), Weight: 1.3, Right: true, Length: true},
 			{Head: head("Grain"), Weight: 1.7},
 			{Head: head("Lipped"), Weight: 2},
-			{Head: "m²", Weight: 1.1, Right: true},
-			{Head: "kg", Weight: 1.1, Right: true},
+			{Head: say.AreaUnit(), Weight: 1.1, Right: true},
+			{Head: say.WeightUnit(), Weight: 1.1, Right: true},
 		},
 		Notes: []string{
 			head("Worktops and the sides and fronts of wooden drawers are not listed: their sizes are not in the project. Weight is that of the finished pieces; it is left out where a board has no density."),
@@ -171,11 +171,12 @@ func comma(s string) string {
 	return string(b)
 }
 
-func kilograms(say Speaker, v float64) string {
-	if v == 0 {
+// weight is a weight in kg as a figure of its column; empty where it is not known.
+func weight(say Speaker, kg float64) string {
+	if kg == 0 {
 		return ""
 	}
-	return fixed(say, v, 2)
+	return message.Kilograms(kg).Figure(say, 2)
 }
 
 // boardGroup is the pieces cut from one board, equal ones together.

@@ -136,7 +136,7 @@ func (t *toOrder) add(n int, small bool, unit, what message.Message) {
 // is counted too: otherwise the list would order too few without a word.
 func runners(f *plan.Front) message.Message {
 	if f.Runner.Length > 0 && f.Runner.Load > 0 {
-		return message.New("%v, for %v kg", runnerOf(f), f.Runner.Load)
+		return message.New("%v, for %v", runnerOf(f), message.Kilograms(f.Runner.Load))
 	}
 	return runnerOf(f)
 }

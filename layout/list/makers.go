@@ -21,6 +21,9 @@ type MakersLength struct {
 // other system, the project's after it.
 func (m MakersLength) Say(l message.Language) string {
 	if !m.foreign(l) {
+		if s := m.Own(l); s != l.Figure(m.Length) {
+			return s
+		}
 		return l.Length(m.Length)
 	}
 	return m.Own(l) + " (" + l.Length(m.Length) + ")"
@@ -30,6 +33,9 @@ func (m MakersLength) Say(l message.Language) string {
 // symbol, where the project counts in the other system; else as a plain figure.
 func (m MakersLength) Own(l message.Language) string {
 	if !m.foreign(l) {
+		if m.Sheet != nil {
+			return l.Typed(m.Length) // 5 mm among inches, where that was typed
+		}
 		return l.Figure(m.Length)
 	}
 	l.Unit = m.Sheet.Unit

@@ -98,7 +98,7 @@ func StockList(p *plan.Plan, say Speaker) Table {
 			{Head: head("Board"), Weight: 5},
 			{Head: head("Sheets"), Weight: 1.2, Right: true},
 			{Head: head("Parts"), Weight: 1.2, Right: true},
-			{Head: "m²", Weight: 1.4, Right: true},
+			{Head: say.AreaUnit(), Weight: 1.4, Right: true},
 			{Head: head("Used"), Weight: 1.2, Right: true},
 			{Head: head("Price"), Weight: 1.6, Right: true},
 		},
@@ -115,7 +115,7 @@ func StockList(p *plan.Plan, say Speaker) Table {
 			share = fixed(say, 100*used/bought, 0) + " %"
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{
-			"□", say.Say(s.Name()), strconv.Itoa(len(s.Laying.Sheets)), strconv.Itoa(len(s.Parts) - len(s.Laying.TooLarge)), fixed(say, bought, 2), share, price,
+			"□", say.Say(s.Name()), strconv.Itoa(len(s.Laying.Sheets)), strconv.Itoa(len(s.Parts) - len(s.Laying.TooLarge)), message.SquareMetres(bought).Figure(say, 2), share, price,
 		}})
 		for _, i := range s.Laying.TooLarge {
 			t.Rows = append(t.Rows, Row{Cells: []string{"", say.Say(s.tooLarge(i)), "", "", "", "", ""}})

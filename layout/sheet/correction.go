@@ -57,7 +57,7 @@ func Measured(printer, paper string, nominalAcross, nominalUp, across, up length
 	offAcross, offUp := off(c.Across), off(c.Up)
 	worst := max(offAcross, offUp)
 	found := message.New("Across: %v. Up: %v.", found(nominalAcross, across), found(nominalUp, up))
-	doubt := message.New("A reading half a millimetre off is an error of %v mm on 1000 mm.", round2(500/min(nominalAcross.MM(), nominalUp.MM())))
+	doubt := misread{min(nominalAcross, nominalUp)}
 	switch {
 	case worst < ignoreBelow:
 		return none, True, message.New("The printer is true to a thousandth; nothing is corrected. %v", doubt)
@@ -75,6 +75,19 @@ func Measured(printer, paper string, nominalAcross, nominalUp, across, up length
 		c.Up = 1
 	}
 	return c, Apply, message.New("%v Pages are corrected by %v across and %v up. %v", found, c.Across, c.Up, doubt)
+}
+
+// misread tells how far a reading goes that is a little off: half a millimetre, or
+// 1/64 in.
+type misread struct{ nominal length.Length }
+
+// Say tells it in the system of the unit.
+func (m misread) Say(l message.Language) string {
+	if l.Unit.Inches() {
+		per := round2(40 * float64(length.Inch64th) / float64(m.nominal) * 1000)
+		return l.Say(message.New("A reading 1/64 in off is an error of %v thousandths of an inch on 40 in.", per))
+	}
+	return l.Say(message.New("A reading half a millimetre off is an error of %v mm on 1000 mm.", round2(500/m.nominal.MM())))
 }
 
 // found tells what a bar came to beside what it should be, in parts of that.

@@ -7,6 +7,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/model/length"
+	"frontlay/model/message"
 
 	"pgregory.net/rapid"
 )
@@ -106,4 +107,62 @@ func TestCalibrationBarsFit(t *testing.T) {
 			}
 		}
 	})
+}
+
+// Bars are in inches where the project counts in inches and on American paper, whose
+// sizes are of ASME Y14.1; 1 in is 25.4 mm (NIST SP 811): 4 in are 101.6 mm.
+func TestBarsFollowProjectAndPaper(t *testing.T) {
+	inches := message.Language{Unit: length.UnitInch}
+	paper := func(name string) Paper {
+		p, err := ParsePaper(name, length.UnitMM)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return p
+	}
+	tenth := length.Millimetre / 10
+	for _, c := range []struct {
+		paper           string
+		say             message.Language
+		bar, across, up length.Length
+		name            string
+	}{
+		{"A4", message.Language{}, mm(100), mm(170), mm(210), "100 mm"},
+		{"A4", inches, 1016 * tenth, 6 * length.Inch, 8 * length.Inch, "4 in"},
+		{"Letter", message.Language{}, 1016 * tenth, 7 * length.Inch, 7 * length.Inch, "4 in = 101.6 mm"},
+		{"Letter", inches, 1016 * tenth, 7 * length.Inch, 7 * length.Inch, "4 in"},
+		{"Legal", inches, 1016 * tenth, 7 * length.Inch, 10 * length.Inch, "4 in"},
+		{"Tabloid", inches, 1016 * tenth, 9 * length.Inch, 13 * length.Inch, "4 in"},
+		{"8.5x11 in", message.Language{Comma: true}, 1016 * tenth, 7 * length.Inch, 7 * length.Inch, "4 in = 101,6 mm"},
+		{"roll 24 in", message.Language{}, 1016 * tenth, 22 * length.Inch, 20 * length.Inch, "4 in = 101.6 mm"},
+		{"roll 610", message.Language{}, mm(100), mm(570), mm(520), "100 mm"},
+	} {
+		o := Options{Paper: paper(c.paper), Say: c.say}.with()
+		across, up := CalibrationBars(o)
+		if r := o.rule(); r.bar != c.bar || across != c.across || up != c.up || r.name(r.bar, c.say) != c.name {
+			t.Errorf("%s: bars of %v, named %q, %v and %v long to calibrate", c.paper, r.bar, r.name(r.bar, c.say), across, up)
+		}
+		for _, m := range foot(t, o) {
+			if l := m.To.Sub(m.From); m.Meaning == drawing.CheckBar && max(l.X, l.Y) > mm(10) && max(l.X, l.Y) != c.bar {
+				t.Errorf("%s: a check bar is %v long", c.paper, max(l.X, l.Y))
+			}
+		}
+	}
+}
+
+// foot draws both check bars of a page.
+func foot(t *testing.T, o Options) (all []*drawing.Line) {
+	t.Helper()
+	d := newDraft(CornerTemplates, CornerTemplates.Title(), o.Paper.Width, mm(400), o)
+	d.foot()
+	d.uprightBar(0, 0)
+	for _, m := range d.own.Marks {
+		if l, ok := m.(*drawing.Line); ok {
+			all = append(all, l)
+		}
+	}
+	if len(all) != 6 {
+		t.Fatalf("two bars of %d lines", len(all))
+	}
+	return all
 }

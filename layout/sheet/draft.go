@@ -19,6 +19,7 @@ type draft struct {
 	say   message.Language
 	area  plane.Rect // inside the margins
 	wraps wraps
+	rule  rule // by which its bars are measured
 	// Which of its own marks tell what ≈ means: from the one up to the other.
 	rounded, roundedEnd int
 }
@@ -53,6 +54,7 @@ func newDraft(kind Part, title message.Message, width, height length.Length, o O
 		say:   o.Say,
 		area:  area,
 		wraps: o.wraps,
+		rule:  o.rule(),
 	}
 }
 

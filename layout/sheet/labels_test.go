@@ -125,9 +125,8 @@ func TestLabelsStayOnTheirStickers(t *testing.T) {
 func TestLabelsSayWhatIsAtEachHand(t *testing.T) {
 	p := stackOf(1)
 	p.Cabinets[0].Depth = mm(552)
-	p.Project.Boards = model.Boards{Carcass: model.Board{Thickness: mm(18), Grain: "vertical"}, Front: model.Board{Lipping: mm(1), Grain: "horizontal"}}
-	p.Fronts[0].Made.Board = p.Project.Boards.Front
-	p.Fronts[0].Made.Thickness, p.Fronts[0].Thickness = mm(19), mm(19)
+	p.Project.Boards = model.Boards{Carcass: model.Board{Thickness: mm(18), Grain: "vertical"}}
+	p.Fronts[0].Made.Board = model.Board{Thickness: mm(19), Lipping: mm(1), Grain: "horizontal"}
 	var got []string
 	say := message.Language{}
 	for _, l := range list.Labels(p) {

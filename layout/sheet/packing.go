@@ -158,7 +158,7 @@ func (q *packing) put(row []measured) {
 			}
 		}
 	}
-	height = max(height, barLength+mm(1)+barFoot) // the upright bar stands beside the first row
+	height = max(height, q.k.o.rule().bar+mm(1)+barFoot) // the upright bar stands beside the first row
 	q.pages = append(q.pages, &packedPage{rows: []packedRow{{row, 0, height}}, used: height})
 }
 

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strings"
 
 	"frontlay/model/length"
@@ -103,6 +104,17 @@ func (p Paper) checked(typed string) (Paper, error) {
 
 // Roll tells that the paper has a width and any length.
 func (p Paper) Roll() bool { return p.Height == 0 }
+
+// american tells that the paper's edges are whole quarters of an inch and no whole
+// millimetres.
+func (p Paper) american() bool {
+	edges := []length.Length{p.Width}
+	if !p.Roll() {
+		edges = append(edges, p.Height)
+	}
+	return !slices.ContainsFunc(edges, func(e length.Length) bool { return e%(length.Inch/4) != 0 }) &&
+		slices.ContainsFunc(edges, func(e length.Length) bool { return e%length.Millimetre != 0 })
+}
 
 // Margins are what a printer leaves white: Side left and right, End at the top
 // and the bottom.

@@ -100,7 +100,7 @@ func (s *stack) better(than *stack) bool {
 // cut shortens the pages of a roll to what the blocks need.
 func (s *stack) cut() {
 	d := s.blank()
-	used := barLength + mm(4)
+	used := d.rule.bar + mm(4)
 	for _, p := range s.parts {
 		used = max(used, p.top+p.height)
 	}
@@ -123,7 +123,7 @@ func (s *stack) drawWith(tall []block, first int) []Page {
 		body := s.body(d)
 		d.head(s.head, d.area.Width())
 		d.foot()
-		d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
+		d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-d.rule.bar)/2)
 		for i := range s.parts {
 			if s.parts[i].page == page {
 				s.drawPart(d, body, i, first)

@@ -172,7 +172,7 @@ func (s spread) onRoll(o Options) (w, h length.Length) {
 // on its width, for the region's height.
 func (s spread) inside(w, h length.Length, o Options) length.Length {
 	d := newDraft(s.kind, s.title, w, h, o)
-	return d.area.Height() - s.body(d).Height() + max(s.region.Height(), barLength+mm(4))
+	return d.area.Height() - s.body(d).Height() + max(s.region.Height(), d.rule.bar+mm(4))
 }
 
 const mapWidth = 26 * length.Millimetre
@@ -268,7 +268,7 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	box := plane.R(d.area.Max.X-mapWidth, body.Max.Y+mm(2), d.area.Max.X, d.area.Max.Y)
 	d.smallMap(box, s.mapped(), s.bores, shown, s.missing(t, page))
 	d.foot()
-	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-barLength)/2)
+	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-d.rule.bar)/2)
 
 	sheet := newTileSheet(s, d, t, col, row, shown, at)
 	sheet.seams(page)

@@ -27,6 +27,12 @@ func (k Kilograms) Rounded(l Language) string {
 	return l.Number(math.Round(v*10)/10) + " " + unit
 }
 
+// RoundedUp is the weight to a tenth of its unit, no less than it is.
+func (k Kilograms) RoundedUp(l Language) string {
+	v, unit := k.in(l)
+	return l.Number(math.Ceil(v*10-1e-6)/10) + " " + unit
+}
+
 // Figure writes the weight without its unit, to so many decimals.
 func (k Kilograms) Figure(l Language, decimals int) string {
 	v, _ := k.in(l)
