@@ -26,6 +26,7 @@ const (
 	Edged               // a field's surface and edge; tinted when chosen
 	Segment             // a part of a Choice; tinted, underlined and bold when chosen
 	Filled              // always filled
+	Link                // no surface, in the colour of what leads elsewhere
 	Chip                // round, in the tint of a severity
 	Good                // a chip that tells of nothing bad
 )
@@ -272,6 +273,8 @@ func (b *Button) colours() colours {
 		if b.chosen {
 			c.ground, c.ink, c.icon, c.bold = p.Accent, p.OnAccent, p.OnAccent, true
 		}
+	case Link:
+		c.ink, c.icon = p.Accent, p.Accent
 	case Filled:
 		c.ground, c.ink, c.icon, c.bold = p.Accent, p.OnAccent, p.OnAccent, true
 	case Edged:

@@ -77,7 +77,8 @@ func shorter(s string, letters int) string {
 // their order there: what is nearest to what is pointed at comes first.
 var around = []string{"Draw", "Stack", "Hardware", "View", "Edit"}
 
-// Context makes the menu of the drawing for what is selected.
+// Context makes the menu of the drawing for what is selected. It has only what can be
+// done now, so that the longest fits a screen in large letters too.
 func (t *Table) Context(on Things, run func(*Command)) *fyne.Menu {
 	menu := fyne.NewMenu("")
 	for _, name := range around {
@@ -88,16 +89,14 @@ func (t *Table) Context(on Things, run func(*Command)) *fyne.Menu {
 				continue
 			}
 			apart = apart || c.After
-			if c.On&on == 0 {
+			if c.On&on == 0 || !c.Possible() {
 				continue
 			}
 			if apart && len(menu.Items) > 0 {
 				menu.Items = append(menu.Items, fyne.NewMenuItemSeparator())
 			}
 			apart = false
-			item := fyne.NewMenuItem(t.menu[i].Label, func() { run(c) })
-			item.Disabled = !c.Possible()
-			menu.Items = append(menu.Items, item)
+			menu.Items = append(menu.Items, fyne.NewMenuItem(t.menu[i].Label, func() { run(c) }))
 		}
 	}
 	return menu

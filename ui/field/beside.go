@@ -44,6 +44,9 @@ func (b *beside) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	label := o[0].(*caption)
 	if b.above = !b.fits(o, s.Width); !b.above {
 		w := s.Width * b.part
+		if _, figure := o[1].(*caption); figure && label.Need()+needOf(o[1]) <= s.Width { // what stands at the right leaves the label its line
+			w = max(w, label.Need())
+		}
 		label.Move(fyne.NewPos(0, 0))
 		label.Resize(fyne.NewSize(w, s.Height))
 		high := o[1].MinSize().Height // beside two lines a field keeps its height
@@ -55,8 +58,11 @@ func (b *beside) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	label.Move(fyne.NewPos(0, 0))
 	label.Resize(fyne.NewSize(s.Width, h))
 	o[1].Move(fyne.NewPos(0, h-overlap()))
-	o[1].Resize(fyne.NewSize(s.Width, s.Height-h+overlap()))
+	o[1].Resize(fyne.NewSize(s.Width, s.Height-h+overlap()-belowAbove))
 }
+
+// belowAbove is free below a field whose label stands above it.
+const belowAbove = 4
 
 // overlap is how much nearer a label is to its field below than captions are to
 // others.
@@ -71,9 +77,13 @@ func (b *beside) MinSize(o []fyne.CanvasObject) fyne.Size {
 	case b.width == 0:
 		return fyne.NewSize(width, max(label.MinSize().Height, value.Height))
 	case !b.above:
+		_, figure := o[1].(*caption)
+		if figure && label.Need()+needOf(o[1]) <= b.width {
+			return fyne.NewSize(width, max(label.MinSize().Height, value.Height))
+		}
 		return fyne.NewSize(width, max(label.heightAt(b.width*b.part), value.Height))
 	default:
-		return fyne.NewSize(width, label.heightAt(b.width)-overlap()+value.Height)
+		return fyne.NewSize(width, label.heightAt(b.width)-overlap()+value.Height+belowAbove)
 	}
 }
 

@@ -80,5 +80,5 @@ func (b *Button) press() {
 
 // CreateRenderer draws the button with its ring.
 func (b *Button) CreateRenderer() fyne.WidgetRenderer {
-	return b.edge(b.Button.CreateRenderer(), func() bool { return b.Importance == widget.MediumImportance })
+	return b.edge(b.Button.CreateRenderer(), func() bool { return b.Importance == widget.MediumImportance || b.Disabled() })
 }

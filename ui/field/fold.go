@@ -93,7 +93,8 @@ func (f *Fold) TypedRune(r rune) {
 
 // Places in a head, in units of the screen.
 const (
-	foldTop   = 6 // below the line
+	foldOver  = 5 // above the line
+	foldTop   = 6 // below it
 	foldArrow = 18
 )
 
@@ -114,7 +115,7 @@ func (f *Fold) MinSize() fyne.Size {
 	if f.told() && w > 0 && !f.beside() {
 		high += f.brief.heightAt(w - foldArrow)
 	}
-	return fyne.NewSize(80, high+2*foldTop+2)
+	return fyne.NewSize(80, foldOver+high+2*foldTop+2)
 }
 
 // CreateRenderer draws the head with its ring.
@@ -127,10 +128,11 @@ func (f *Fold) CreateRenderer() fyne.WidgetRenderer {
 type foldRenderer struct{ *Fold }
 
 func (r *foldRenderer) Layout(s fyne.Size) {
+	r.line.Move(fyne.NewPos(0, foldOver))
 	r.line.Resize(fyne.NewSize(s.Width, 1))
-	r.back.Move(fyne.NewPos(0, 2))
-	r.back.Resize(fyne.NewSize(s.Width, s.Height-3))
-	y := float32(foldTop + 1)
+	r.back.Move(fyne.NewPos(0, foldOver+2))
+	r.back.Resize(fyne.NewSize(s.Width, s.Height-foldOver-3))
+	y := float32(foldOver + foldTop + 1)
 	title := s.Width - foldArrow
 	if r.told() && r.beside() {
 		title = r.title.Need() + 1

@@ -48,6 +48,14 @@ func (r *Row) Use(s Source) {
 	r.Entry.Use(r.own(s))
 }
 
+// SetUnit shows another unit in the field.
+func (r *Row) SetUnit(unit string) {
+	r.unit, r.Entry.source.Unit = unit, unit
+	if r.Entry.tail != nil {
+		r.Entry.tail.Refresh()
+	}
+}
+
 // own makes a source tell what is wrong below the field, and show the row's unit.
 func (r *Row) own(s Source) Source {
 	s.Tell, s.Unit = r.tell, r.unit

@@ -193,7 +193,7 @@ type chipsLayout struct{ bar *chipsBar }
 const (
 	barPad   = 14
 	chipGap  = 8
-	toldPart = 0.25 // of the bar, which is kept for what the window tells
+	toldPart = 0.22 // of the bar, which is kept for what the window tells
 )
 
 // barHeight is how high the bar of the check is.
@@ -228,14 +228,20 @@ func (l *chipsLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 			chips += c.Width(true) - c.Width(false)
 		}
 	}
-	for i := len(b.shown) - 1; i > 0; i-- {
+	for i := len(b.shown) - 1; i > 1; i-- {
 		shorten(i)
 	}
-	if narrow() { // the worst keeps its words longest
+	if narrow() { // the worst keep their words longest
 		passes = 0
 	}
-	if len(b.shown) > 0 {
-		shorten(0)
+	for i := min(len(b.shown), 2) - 1; i >= 0; i-- {
+		shorten(i)
+	}
+	for i, c := range b.shown { // what one long name has freed is for others
+		if more := c.Width(false) - c.Width(true); short[i] && head+chips+more+passes+told <= room {
+			short[i] = false
+			chips += more
+		}
 	}
 	if head+chips+told > room {
 		head = 0

@@ -87,7 +87,7 @@ func (p *Page) build() {
 	head := container.NewBorder(nil, nil, nil, container.NewHBox(p.undo, p.redo), p.views)
 	foot := container.New(foot{}, p.caption.object, p.faults.object)
 	right := container.NewBorder(container.NewPadded(head), foot, nil, nil, paper(p.sketch))
-	p.content = field.Abreast([]float32{0.44, 0.56}, field.Scrolling(p.form.scroll), container.NewPadded(right))
+	p.content = field.Abreast([]float32{0.43, 0.57}, field.Scrolling(p.form.scroll), right)
 }
 
 // Content is what to put into a window.

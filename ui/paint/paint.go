@@ -25,6 +25,7 @@ type Painter struct {
 	Plain bool
 
 	over    []fyne.CanvasObject // the marks of the chosen finding
+	many    bool                // places are marked, so that each is marked quietly
 	drawing *drawing.Drawing
 	stock   *Stock
 }
@@ -59,6 +60,14 @@ func (p *Painter) Marks() {
 			}
 		}
 		p.mark(m)
+	}
+	const several = 12
+	spots := 0
+	for _, m := range d.Marks {
+		if s, ok := m.(*drawing.Spot); ok {
+			spots++
+			p.many = p.many || s.Chosen || spots > several
+		}
 	}
 	for _, m := range d.Marks {
 		if s, ok := m.(*drawing.Spot); ok {

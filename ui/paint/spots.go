@@ -54,8 +54,13 @@ func (p *Painter) spot(m *drawing.Spot) {
 	}
 	s := stylus{Painter: p, severity: m.Severity, width: 2, chosen: m.Chosen, tint: p.Palette.Tint(m.Severity)}
 	_, s.ink = p.Palette.Severity(m.Severity)
-	if m.Chosen {
+	switch {
+	case p.many && !m.Chosen:
+		s.width = 1.5
+	case m.Chosen:
 		s.width = 3
+	}
+	if m.Chosen {
 		below := p.Objects // what is chosen lies over the frame of what is selected
 		p.Objects = p.over
 		defer func() { p.over, p.Objects = p.Objects, below }()
@@ -183,7 +188,7 @@ func (s *stylus) ring(b Box) {
 	s.circleAt(x, y, r, s.ink, s.width)
 	switch s.severity {
 	case drawing.OfError:
-		s.circleAt(x, y, r+s.width+2, s.ink, s.width-1)
+		s.circleAt(x, y, r+s.width+1.5, s.ink, max(s.width-1, 0.7))
 	case drawing.OfWarning:
 		for _, d := range [4][2]float32{{1, 0}, {-1, 0}, {0, 1}, {0, -1}} {
 			s.Line(x+d[0]*r, y+d[1]*r, x+d[0]*(r+stop), y+d[1]*(r+stop), s.ink, s.width)

@@ -48,7 +48,7 @@ func newCard(c *Screen) *card {
 	k := &card{c: c, ground: fynecanvas.NewRectangle(color.Transparent), title: fynecanvas.NewText("", color.Black), picture: container.NewWithoutLayout()}
 	k.title.TextStyle.Bold = true
 	k.clip = container.NewClip(k.picture)
-	k.whole = bar.NewButton(bar.Plain, "", "", k.show)
+	k.whole = bar.NewButton(bar.Link, "", "", k.show)
 	k.close = bar.NewButton(bar.Plain, "close", "", func() {
 		k.hidden = k.of
 		k.c.repaint()

@@ -7,7 +7,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
-	"frontlay/model/message"
+	"frontlay/ui/look"
 	"frontlay/ui/paint"
 )
 
@@ -25,6 +25,9 @@ type banner struct {
 // What a flag has around its letters.
 const flagPadX, flagPadY = 8, 5
 
+// sign is how large the sign of a flag is, which tells the severity without colour.
+func (f *banner) sign() float32 { return 1.2 * f.letter }
+
 // flag gives the flag of the chosen finding its place near what it points at,
 // where no other text is.
 func (p *painter) flag(m *drawing.Text) {
@@ -36,10 +39,10 @@ func (p *painter) flag(m *drawing.Text) {
 	if at.X1 > at.X2 || at.Y1 > at.Y2 {
 		return // out of sight
 	}
-	f := banner{of: m.Tag, say: p.signed(m.Say, m.Severity), letter: p.text, points: at}
+	f := banner{of: m.Tag, say: p.say.Say(m.Say), letter: p.text, points: at}
 	f.size = p.measure.Of(f.say, f.letter, true)
 	const away = 12 // room for its tip
-	wide, high := f.size.Width+2*flagPadX, f.letter*1.1+2*flagPadY
+	wide, high := f.size.Width+f.sign()+flagPadX/2+2*flagPadX, f.letter*1.1+2*flagPadY
 	least := float32(-1)
 	for row := range 8 {
 		for _, y := range [2]float32{at.Y1 - away - high - float32(row)*high/2, at.Y2 + away + float32(row)*high/2} {
@@ -104,7 +107,12 @@ func (p *painter) paintFlag(f *banner) {
 	r.Move(b.Place())
 	r.Resize(b.Extent())
 	p.Objects = append(p.Objects, r)
-	p.put(f.say, fyne.NewPos((b.X1+b.X2)/2, (b.Y1+b.Y2)/2), drawing.Anchor{X: 0.5, Y: 0.5}, f.letter, true, p.Palette.OnSign)
+	sign := &fynecanvas.Image{FillMode: fynecanvas.ImageFillContain}
+	look.SetIcon(sign, look.SeverityIcon(f.of.Severity), p.Palette.OnSign, c)
+	sign.Move(fyne.NewPos(b.X1+flagPadX, (b.Y1+b.Y2-f.sign())/2))
+	sign.Resize(fyne.NewSquareSize(f.sign()))
+	p.Objects = append(p.Objects, sign)
+	p.put(f.say, fyne.NewPos(b.X2-flagPadX, (b.Y1+b.Y2)/2), drawing.Anchor{X: 1, Y: 0.5}, f.letter, true, p.Palette.OnSign)
 	if at.Y1 < b.Y2 && at.Y2 > b.Y1 {
 		return // beside it
 	}
@@ -117,12 +125,6 @@ func (p *painter) paintFlag(f *banner) {
 	for d := float32(-half); d <= half; d++ { // a triangle of lines
 		p.Line(x+d, y, x, tip, c, 1.5)
 	}
-}
-
-// signed is a text with the sign of a severity, which tells it without colour.
-func (p *painter) signed(m message.Message, s drawing.Severity) string {
-	sign, _ := p.Palette.Severity(s)
-	return sign + " " + p.say.Say(m)
 }
 
 // backdrop paints a ground over what must not be seen.

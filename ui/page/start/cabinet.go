@@ -16,6 +16,7 @@ import (
 	"frontlay/assets"
 	"frontlay/layout"
 	"frontlay/layout/check"
+	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/figure"
@@ -24,7 +25,6 @@ import (
 	"frontlay/model/yamlfile"
 	"frontlay/ui/command"
 	"frontlay/ui/field"
-	"frontlay/ui/findings"
 	"frontlay/ui/look"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
@@ -44,13 +44,14 @@ type Page struct {
 	rows    []*field.Row
 	choices []*field.Choice
 	told    *field.Label
-	found   *field.Label // what the check finds, under the picture
+	found   *field.Label      // what the check finds, under the picture
+	sign    *fynecanvas.Image // before it
 }
 
 // New makes the page. The form begins with the figures of a project where there is
 // one; nil: with the usual ones.
 func New(h Host, figures *model.Project, doors []Door) *Page {
-	b := &Page{host: h, told: field.NewLabel(""), found: field.NewLabel("")}
+	b := &Page{host: h, told: field.NewLabel(""), found: field.NewLabel(""), sign: &fynecanvas.Image{FillMode: fynecanvas.ImageFillContain}}
 	ask := h.Ask()
 	b.told.Wrapping, b.found.Wrapping = fyne.TextWrapWord, fyne.TextWrapWord
 	p := Project()
@@ -72,6 +73,7 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	b.Screen.OnTell = func(m message.Message) { b.told.SetText(b.say().Say(m)) }
 	b.Session.Listen(func(session.Change) {
 		for _, r := range b.rows {
+			r.SetUnit(b.Session.Project().Unit.Symbol())
 			r.Entry.Update()
 		}
 		for _, c := range b.choices {
@@ -100,7 +102,7 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	hint.Importance = widget.LowImportance
 	room := fynecanvas.NewRectangle(color.Transparent) // so that the picture stays where it is when something is found
 	room.SetMinSize(fyne.NewSize(0, 3*look.Text()+2*fynetheme.Size(fynetheme.SizeNameInnerPadding)))
-	below := container.NewVBox(container.NewStack(room, b.found), hint)
+	below := container.NewVBox(container.NewStack(room, container.NewBorder(nil, nil, container.NewPadded(container.NewVBox(field.Spacer(look.Text()/4), b.sign)), nil, b.found)), hint)
 	picture := container.NewBorder(nil, below, nil, nil, b.Screen)
 	_, scrolled := field.Scrolled(form)
 	_, right := field.Scrolled(beside(h, doors))
@@ -112,14 +114,19 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 // check finds, and how much more there is.
 func (b *Page) tellFound() {
 	all := b.Session.Result().Findings
+	p := look.Current()
+	b.sign.SetMinSize(fyne.NewSquareSize(look.IconSize()))
 	if len(all) == 0 {
+		look.SetIcon(b.sign, "good", p.Good, p.OnSign)
 		b.found.Importance = widget.LowImportance
 		b.found.SetText(b.host.Ask().Text("Check: nothing found"))
 		return
 	}
 	worst := slices.MinFunc(all, func(x, y check.Finding) int { return cmp.Compare(x.Severity, y.Severity) })
-	sign, word, _ := findings.Sign(&worst)
-	text := sign + " " + b.say().Say(word) + ": " + b.say().Say(worst.Where) + ": " + b.say().Say(worst.What) + "."
+	severity := view.Severity(&worst)
+	_, ink := p.Severity(severity)
+	look.SetIcon(b.sign, look.SeverityIcon(severity), ink, p.OnSign)
+	text := b.say().Say(worst.Where) + ": " + b.say().Say(worst.What) + "."
 	if more := len(all) - 1; more > 0 {
 		text += " " + b.say().Say(message.New("Further findings: %v.", more))
 	}
@@ -149,7 +156,7 @@ func (b *Page) size(label, key string, steps length.Length) fyne.CanvasObject {
 		v, err := field.ParseSize(text, b.Session.Project().Unit)
 		return edit.Set{At: at, Key: key, Value: v}, err
 	}
-	r := field.NewRow(b.host.Ask().Text(label), "", field.Source{
+	r := field.NewRow(b.host.Ask().Text(label), b.Session.Project().Unit.Symbol(), field.Source{
 		Figure:  true,
 		Focused: b.Session.Apart,
 		Get:     func() field.Value { return field.Value{Text: b.say().Figure(get())} },
