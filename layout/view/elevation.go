@@ -181,7 +181,7 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Sev
 	d.Add(c)
 	if f.Kind == model.OpenNiche {
 		d.Add(&drawing.Text{
-			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: f.Face.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.Anchor{X: 0.5, Y: -0.8}, Size: smallLetters,
+			Tag: drawing.Tag{Meaning: drawing.Label, Of: s}, At: plane.Point{X: f.Face.Centre().X, Y: f.Face.Min.Y}, Anchor: drawing.Anchor{X: 0.5, Y: -0.4}, Size: smallLetters,
 			Say: message.New("clear %v", f.Clear.Height()), Short: message.New("(%v)", f.Clear.Height()), Within: f.Face,
 		})
 	}

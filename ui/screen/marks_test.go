@@ -31,9 +31,8 @@ func TestOnlyTheChosenFindingHasAFlag(t *testing.T) {
 			f := &st.screen.session.Result().Findings[i]
 			p := st.screen.placed()
 			for _, w := range p.flags {
-				sign, _ := p.Palette.Severity(view.Severity(f))
-				if w.say != sign+" "+p.say.Say(f.Flag) {
-					t.Errorf("%s: the flag of %s is %q", sc.name, f.Rule, w.say)
+				if w.say != p.say.Say(f.Flag) || w.of.Severity != view.Severity(f) {
+					t.Errorf("%s: the flag of %s is %q with the sign of %v", sc.name, f.Rule, w.say, w.of.Severity)
 				}
 				if !w.around.Within(boxOf(0, 0, p.Size.Width, p.Size.Height)) {
 					t.Errorf("%s: the flag %q stands at %v, out of sight", sc.name, w.say, w.around)
