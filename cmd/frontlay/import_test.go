@@ -64,7 +64,7 @@ ui/page/rules: layout/check layout/drawing model model/edit model/length model/m
 ui/page/steps: model/message ui/ask ui/command ui/field ui/session fyne.io/fyne/v2
 ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
 ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/page/output ui/screen ui/session fyne.io/fyne/v2
-ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/findings ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
+ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
 ui: assets assets/language layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/exporting ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
 ui/tip: ui/look fyne.io/fyne/v2
 ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
