@@ -27,7 +27,7 @@ func (w *window) rows() [][]command.Command {
 			{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Icon: "templates", Words: "Templates", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting(printing.New) }},
 			{Name: "export", Menu: "File", Words: "Export DXF, SVG and lists…", Scope: command.Project, Leaves: true, Key: fyne.KeyE, Mod: command.Ctrl | command.Shift,
 				Do: func() {
-					w.stage.showOver(reading{}, w.ask.Text("Files for machines and other programs"), exporting.New(w, w.options.Export).Object)
+					w.stage.showOver(reading{}, w.ask.Text("Files for machines and other programs"), exporting.New(w, w.options.Export, w.options.Date).Object)
 				},
 				Can: func() bool { return w.options.Export != nil }},
 			{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},

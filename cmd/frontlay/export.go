@@ -7,7 +7,6 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/export"
-	"frontlay/layout/export/picture"
 )
 
 // runExport writes the files of a job for machines and other programs.
@@ -15,7 +14,7 @@ func runExport(args []string, c console) int {
 	fs := flag.NewFlagSet("export", flag.ContinueOnError)
 	out := fs.String("o", "", "")
 	only := fs.String("only", "", "")
-	pixels := fs.Int("pixels", picture.DefaultPixels, "")
+	pixels := fs.Int("pixels", export.DefaultPixels, "")
 	project := addProjectFlags(fs)
 	rest, err := parse(fs, args, c)
 	if err != nil {

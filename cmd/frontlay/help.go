@@ -8,7 +8,6 @@ import (
 	"unicode/utf8"
 
 	"frontlay/layout/export"
-	"frontlay/layout/export/picture"
 	"frontlay/layout/list"
 	"frontlay/model/message"
 )
@@ -42,7 +41,7 @@ Flags of print:
 
 Flags of export:
   -o FOLDER        where to write
-` + paragraph("  --only LIST      ", "only these kinds: "+export.KindNames()) + `  --pixels N       of the picture's longer edge; ` + strconv.Itoa(picture.DefaultPixels) + ` where you do not say
+` + paragraph("  --only LIST      ", "only these kinds: "+export.KindNames()) + `  --pixels N       of the picture's longer edge; ` + strconv.Itoa(export.DefaultPixels) + ` where you do not say
 
 Flags of calibrate:
   -o FILE, --paper NAME        write the page to print and measure

@@ -75,7 +75,7 @@ ui/page/exporting: layout/export model/message ui/ask ui/field ui/page/output ui
 assets:
 assets/language: assets model/message
 cmd/frontlay/locale:
-cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/export/picture layout/list layout/plan layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
+cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/sheet model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

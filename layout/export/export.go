@@ -8,6 +8,7 @@ import (
 	"cmp"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 
 	"frontlay/layout/check"
@@ -59,6 +60,22 @@ func (k Kind) Title() message.Message {
 		return message.New("PNG: the client sheet as a picture")
 	}
 	return message.New("%v", string(k))
+}
+
+// DefaultPixels is how many the longer edge of the picture has where nobody says.
+const DefaultPixels = picture.DefaultPixels
+
+// ParsePixels reads how many pixels the longer edge of the picture has; empty text is
+// DefaultPixels. The error is a message for the user.
+func ParsePixels(s string) (int, error) {
+	if strings.TrimSpace(s) == "" {
+		return DefaultPixels, nil
+	}
+	n, err := strconv.Atoi(strings.TrimSpace(s))
+	if err != nil {
+		return 0, message.New("“%v” is no count of pixels: write one such as %v", s, DefaultPixels)
+	}
+	return n, picture.Check(n)
 }
 
 // Options choose what is made. The zero value is every kind, with drawings of

@@ -23,12 +23,21 @@ const (
 	DefaultPixels  = 2400
 )
 
+// Check tells whether the longer edge of a picture can have so many pixels; the error
+// is a message for the user.
+func Check(pixels int) error {
+	if pixels < LeastPixels || pixels > GreatestPixels {
+		return message.New("a picture of %v pixels can’t be made: its longer edge has from %v to %v", pixels, LeastPixels, GreatestPixels)
+	}
+	return nil
+}
+
 // PNG paints a page so many pixels wide or high, whichever is more. The same page
 // gives the same bytes. The error tells a count out of bounds, or a page that can't be
 // painted.
 func PNG(p *sheet.Page, say message.Language, pixels int) ([]byte, error) {
-	if pixels < LeastPixels || pixels > GreatestPixels {
-		return nil, message.New("a picture of %v pixels can’t be made: its longer edge has from %v to %v", pixels, LeastPixels, GreatestPixels)
+	if err := Check(pixels); err != nil {
+		return nil, err
 	}
 	longer := max(p.Width, p.Height)
 	if longer <= 0 || min(p.Width, p.Height) <= 0 {

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -43,16 +44,23 @@ type Page struct {
 	made    map[export.Kind][]export.File // of the kinds that were asked for
 	boxes   map[export.Kind]*field.Check
 	folder  *field.Text
+	pixels  *field.Text // of the picture
+	wrong   *field.Mistake
+	date    func() string
 	outcome *output.Outcome
 	list    *fyne.Container
 	write   *field.Button
 }
 
+// prefPixels keeps how large pictures are made.
+const prefPixels = "pixels of pictures"
+
 // New makes the page. It begins with what was chosen for the project last, else
-// with DXF files and lists beside the project.
-func New(h Host, write Write) *Page {
+// with DXF files and lists beside the project. date gives the date and time as they
+// are to be written on a picture; nil: none.
+func New(h Host, write Write, date func() string) *Page {
 	a := h.Ask()
-	p := &Page{host: h, into: write, choices: output.Choices{Host: h, Page: "export"}, made: map[export.Kind][]export.File{},
+	p := &Page{host: h, into: write, date: date, choices: output.Choices{Host: h, Page: "export"}, made: map[export.Kind][]export.File{},
 		boxes: map[export.Kind]*field.Check{}, folder: field.NewText(a.Text("Folder")), outcome: output.New(h), list: field.Column()}
 	folder, chosen := p.proposed(), []string{string(export.DXF), string(export.CSV)}
 	if last, ok := p.choices.Last(); ok {
@@ -73,11 +81,31 @@ func New(h Host, write Write) *Page {
 	})
 	p.write = field.NewButton(a.Text("Write the files"), func() { p.writeFiles() })
 	p.write.Importance = widget.HighImportance
-	form := field.Column(field.Heading(a.Text("Formats")), formats,
+	form := field.Column(field.Heading(a.Text("Formats")), formats, p.pixelsRow(),
 		field.Heading(a.Text("Folder")), container.NewPadded(p.folder), container.NewPadded(choose))
 	p.Object = output.Halves(form, p.outcome, []fyne.CanvasObject{p.write}, field.NewView(container.NewPadded(p.list)))
 	p.make()
 	return p
+}
+
+// pixelsRow is how many pixels the longer edge of the picture has.
+func (p *Page) pixelsRow() fyne.CanvasObject {
+	a := p.host.Ask()
+	p.pixels = field.NewText(strconv.Itoa(export.DefaultPixels))
+	p.pixels.Figure = true
+	label := a.Text("Pixels of the picture")
+	p.wrong = field.NewMistake(label, field.Labelled(label, p.pixels))
+	p.pixels.SetText(p.host.Preferences().String(prefPixels))
+	p.pixels.OnChanged = func(s string) {
+		p.made[export.Picture] = nil
+		_, err := export.ParsePixels(s)
+		p.wrong.Tell(a.Say(), err)
+		if err == nil {
+			p.host.Preferences().SetString(prefPixels, s)
+		}
+		p.make()
+	}
+	return p.wrong.Object
 }
 
 // name is that of the folder for the files, which do not mix with others there.
@@ -97,9 +125,17 @@ func (p *Page) path() string { return ask.FromHome(strings.TrimSpace(p.folder.Te
 // files are those of the formats that are ticked.
 func (p *Page) files() (all []export.File, err error) {
 	r := p.host.Session().CommittedResult()
+	o := export.Options{Say: p.host.Ask().Say()}
+	if o.Pixels, err = export.ParsePixels(p.pixels.Text); err != nil {
+		o.Pixels, err = 0, nil // told under its field; nothing is written meanwhile
+	}
+	if p.date != nil {
+		o.Date = p.date()
+	}
 	for _, k := range p.ticked() {
 		if p.made[k] == nil {
-			if p.made[k], err = export.Files(r.Plan, r.Findings, export.Options{Kinds: []export.Kind{k}, Say: p.host.Ask().Say()}); err != nil {
+			o.Kinds = []export.Kind{k}
+			if p.made[k], err = export.Files(r.Plan, r.Findings, o); err != nil {
 				return nil, err
 			}
 		}
@@ -131,7 +167,10 @@ func (p *Page) make() {
 		p.list.Add(field.NewLabel(strings.TrimSpace(listed)))
 	}
 	p.list.Refresh()
+	wrong := field.Mistaken(p.wrong)
 	switch {
+	case len(wrong) > 0:
+		p.outcome.Need.SetText(a.Text("Mend first: %v", strings.Join(wrong, ", ")))
 	case err != nil:
 		p.outcome.Need.SetText(a.Say().Say(message.Of(err)))
 	case len(files) == 0:
@@ -141,7 +180,7 @@ func (p *Page) make() {
 	default:
 		p.outcome.Need.SetText(a.Text("Files: %v", len(files)))
 	}
-	p.write.Able(err == nil && len(files) > 0 && into != "" && p.into != nil)
+	p.write.Able(err == nil && len(wrong) == 0 && len(files) > 0 && into != "" && p.into != nil)
 	before := a.Text("Check each file against the project before a machine cuts or drills by it: what reads it may scale or mirror it.")
 	if n := there(into, files); n > 0 {
 		before = a.Text("Files that are there already and will be replaced: %v.", n) + " " + before

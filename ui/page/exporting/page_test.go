@@ -1,7 +1,9 @@
 package exporting
 
 import (
+	"bytes"
 	"context"
+	"image/png"
 	"os"
 	"path/filepath"
 	"strings"
@@ -25,7 +27,7 @@ func TestFilesAreNamedAndWritten(t *testing.T) {
 		}
 		return nil
 	}
-	p := New(h, write)
+	p := New(h, write, nil)
 	h.Win.SetContent(p.Object)
 	for _, k := range export.Kinds() {
 		p.boxes[k].SetChecked(k == export.DXF || k == export.JSON)
@@ -49,7 +51,7 @@ func TestFilesAreNamedAndWritten(t *testing.T) {
 			t.Errorf("the page does not name %s", n)
 		}
 	}
-	again := New(h, write)
+	again := New(h, write, nil)
 	if again.folder.Text != folder || again.boxes[export.SVG].Checked || !again.boxes[export.JSON].Checked {
 		t.Errorf("the next time the page begins with %q, %v", again.folder.Text, again.ticked())
 	}
@@ -59,7 +61,7 @@ func TestFilesAreNamedAndWritten(t *testing.T) {
 // written.
 func TestWhatIsThereAlreadyIsTold(t *testing.T) {
 	h := pagetest.New(t)
-	p := New(h, func(context.Context, string, []export.File, func(done, of int)) error { return nil })
+	p := New(h, func(context.Context, string, []export.File, func(done, of int)) error { return nil }, nil)
 	folder := t.TempDir()
 	for _, n := range []string{"elevation.dxf", "my-own.txt"} {
 		if err := os.WriteFile(filepath.Join(folder, n), nil, 0o600); err != nil {
@@ -80,5 +82,34 @@ func TestWhatIsThereAlreadyIsTold(t *testing.T) {
 	}
 	if !p.write.Disabled() {
 		t.Error("nothing is ticked, and yet something can be written")
+	}
+}
+
+// The picture has the pixels that are typed, now and the next time; what is no count
+// of them is told, and nothing is written.
+func TestPictureHasTheTypedPixels(t *testing.T) {
+	h := pagetest.New(t)
+	p := New(h, func(context.Context, string, []export.File, func(done, of int)) error { return nil }, func() string { return "2026-11-28 12:00" })
+	for k, b := range p.boxes {
+		b.SetChecked(k == export.Picture)
+	}
+	p.folder.SetText(t.TempDir())
+	p.pixels.SetText("640")
+	files, err := p.files()
+	if err != nil || len(files) != 1 {
+		t.Fatalf("%d files, %v", len(files), err)
+	}
+	c, err := png.DecodeConfig(bytes.NewReader(files[0].Data))
+	if err != nil || max(c.Width, c.Height) != 640 {
+		t.Errorf("the picture has %d × %d pixels, %v", c.Width, c.Height, err)
+	}
+	for _, bad := range []string{"many", "10"} {
+		p.pixels.SetText(bad)
+		if !p.write.Disabled() || !p.wrong.Note.Visible() {
+			t.Errorf("%q is taken", bad)
+		}
+	}
+	if again := New(h, nil, nil); again.pixels.Text != "640" {
+		t.Errorf("the next time it begins with %q", again.pixels.Text)
 	}
 }
