@@ -167,3 +167,76 @@ func addsUp(t *rapid.T, f *plan.Front, parts []list.Piece) {
 		t.Fatalf("front %d of %v by %v: its parts add up to %v by %v", f.Number, f.Face.Width(), f.Face.Height(), across, up)
 	}
 }
+
+// Worked by hand from testdata/projects/channels.yaml: of 760 mm, 3 are the reveal below,
+// 30 the channel's gap, 6 the gap asked for, 40 the channel at the top, and 450 the two
+// fixed fronts: 231 are left. In the run frame, above a plinth of 100: fronts from 103
+// to 353, 383 to 583 and 589 to 820; the carcass ends at 860, its inside at 842. The
+// lowest drawer stays below its channel, at 353, which no drawer had to without one.
+func TestChannelsOfAWorkedProject(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
+	r := layout.Solve(p)
+	for _, f := range r.Findings {
+		if f.Rule != "sample-sheet" && f.Rule != "contents" {
+			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
+		}
+	}
+	mm := length.MM
+	for i, want := range [][2]int64{{103, 353}, {383, 583}, {589, 820}} {
+		if f := r.Plan.Fronts[i].Face; f.Min.Y != mm(want[0]) || f.Max.Y != mm(want[1]) {
+			t.Errorf("front %d stands from %v to %v, want %v", i+1, f.Min.Y, f.Max.Y, want)
+		}
+	}
+	want := []plan.Channel{
+		{Rect: ofMM(18, 353, 582, 383), Near: mm(25), Far: mm(43)},
+		{Rect: ofMM(18, 820, 582, 842), Near: mm(25), Far: mm(43)},
+	}
+	if got := r.Plan.Cabinets[0].Bays[0].Channels; len(got) != 2 || got[0] != want[0] || got[1] != want[1] {
+		t.Errorf("channels %v, want %v", got, want)
+	}
+	for i, at := range []int64{353, 583, 820} {
+		d := r.Plan.Fronts[i].Drawer
+		if i != 1 && (d.Above != plan.ChannelAbove || d.Limit != mm(at)) {
+			t.Errorf("drawer %d stays below %v at %v, want the channel at %d", i+1, d.Above.Say(), d.Limit, at)
+		}
+	}
+	var cut []string
+	for _, q := range list.Pieces(r.Plan) {
+		if q.What.String() == "channel board" {
+			cut = append(cut, q.CutWidth.String()+" × "+q.CutHeight.String())
+		}
+	}
+	if len(cut) != 2 || cut[0] != "564 mm × 30 mm" || cut[1] != "564 mm × 22 mm" {
+		t.Errorf("channel boards %v", cut)
+	}
+}
+
+// A gap that a front has of its own is told where it is too narrow or too wide; before a
+// channel it may be wide. Taken back, the cabinet's holds.
+func TestOwnGapsAreChecked(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		gap     length.Length
+		channel length.Length
+		told    int
+	}{{"narrow", 9 * mm / 10, 0, 1}, {"as narrow as it may be", mm, 0, 0}, {"wide", 61 * mm / 10, 0, 1}, {"as wide as it may be", 6 * mm, 0, 0}, {"wide before a channel", 30 * mm, 60 * mm, 0}, {"narrow before a channel", 9 * mm / 10, 60 * mm, 1}} {
+		t.Run(c.name, func(t *testing.T) {
+			p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
+			f := &p.Cabinets[0].Bays[0].Fronts[1]
+			f.GapAbove, f.Channel.Height = &c.gap, c.channel
+			r := layout.Solve(p)
+			told := 0
+			for _, g := range r.Findings {
+				if g.Rule == "reveal" {
+					told++
+					if g.Front != 2 || len(layout.Offered(p, r, g)) == 0 {
+						t.Errorf("%v: %v, with %d ways to mend it", g.Where, g.What, len(layout.Offered(p, r, g)))
+					}
+				}
+			}
+			if told != c.told {
+				t.Errorf("told %d times, want %d", told, c.told)
+			}
+		})
+	}
+}

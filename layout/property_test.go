@@ -25,7 +25,7 @@ func TestFrontsAndGapsFillTheStack(t *testing.T) {
 					sum += pl.Fronts[k].Face.Height()
 					if k > b.First {
 						gap := pl.Fronts[k].Face.Min.Y - pl.Fronts[k-1].Face.Max.Y
-						if gap != p.Reveals.Gap {
+						if gap != p.GapAbove(pl.Fronts[k-1].Place) {
 							t.Fatalf("a gap of %v, not %v", gap, p.Reveals.Gap)
 						}
 						sum += gap

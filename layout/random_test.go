@@ -148,6 +148,13 @@ func genFront(t *rapid.T, k int) model.Front {
 		f.Cover = tenths(t, 0, 12, "cover")
 		f.Contents = model.Contents{Height: tenths(t, 0, 200, "contents"), Weight: rapid.Float64Range(0, 40).Draw(t, "weight")}
 	}
+	switch rapid.IntRange(0, 9).Draw(t, "line") {
+	case 0:
+		gap := tenths(t, 0, 30, "gap above")
+		f.GapAbove = &gap
+	case 1:
+		f.Channel = model.Channel{Height: tenths(t, 15, 40, "channel"), Depth: tenths(t, 0, 40, "channel's depth")}
+	}
 	f.Board = rapid.SampledFrom([]string{"", "", "", "", model.PlainBoard, "frames", "grips"}).Draw(t, "board")
 	f.Drawer = rapid.SampledFrom([]string{"", "low", "mid", "tall"}).Draw(t, "drawer")
 	if rapid.IntRange(0, 4).Draw(t, "other") == 0 {

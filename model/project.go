@@ -125,10 +125,12 @@ type Cabinet struct {
 	Bays    []Bay // left to right
 }
 
-// Channel is a finger-pull channel: what fronts leave free, so that fingers reach
-// behind their edges. Height is that of the opening seen from the room; 0: none.
+// Channel is a finger-pull channel: a recess behind a gap, so that fingers reach behind
+// the front below it. Height is from its upper edge, where the front above begins,
+// down; 0: none. Depth is from the carcass's front edge to a board that closes it at
+// the back; 0: it has none of the carcass's boards, such as a bought profile.
 type Channel struct {
-	Height length.Length
+	Height, Depth length.Length
 }
 
 // Beside is what stands at a side of a cabinet: an end panel, then a filler,
@@ -210,7 +212,9 @@ type Front struct {
 	Drawer   string
 	Runner   length.Length // runner length asked for; 0: the longest that fits
 	Drop     *length.Length
-	Cover    length.Length // the least cover asked for, 0 or more
+	Cover    length.Length  // the least cover asked for, 0 or more
+	GapAbove *length.Length // visible gap above it; nil: its channel's height, or else the cabinet's gap
+	Channel  Channel        // a finger-pull channel in the gap above it
 	Contents Contents
 	Handle   *Handle
 }
@@ -304,6 +308,10 @@ func (f Front) Clone() Front {
 		d := *f.Drop
 		f.Drop = &d
 	}
+	if f.GapAbove != nil {
+		g := *f.GapAbove
+		f.GapAbove = &g
+	}
 	if f.LineUp != nil {
 		l := *f.LineUp
 		f.LineUp = &l
@@ -347,6 +355,37 @@ func (p *Project) RevealsOf(c *Cabinet) Reveals {
 		return *c.Reveals
 	}
 	return p.Reveals
+}
+
+// GapAbove gives the visible gap above the front at a place: its own, or else the height
+// of its channel, or else the cabinet's gap.
+func (p *Project) GapAbove(at Place) length.Length {
+	gap := p.RevealsOf(p.CabinetAt(at)).Gap
+	if f := p.FrontAt(at); f != nil {
+		gap = f.ownGap(gap)
+	}
+	return gap
+}
+
+// ownGap is the gap above a front: its own, or else its channel's, or else usual.
+func (f *Front) ownGap(usual length.Length) length.Length {
+	switch {
+	case f.GapAbove != nil:
+		return *f.GapAbove
+	case f.Channel.Height > 0:
+		return f.Channel.Height
+	}
+	return usual
+}
+
+// TopReveal gives what the highest front of the bay at a place keeps from where fronts
+// are measured at the top: its own gap, or else the cabinet's reveal.
+func (p *Project) TopReveal(at Place) length.Length {
+	top := p.RevealsOf(p.CabinetAt(at)).Top
+	if b := p.BayAt(at); b != nil && len(b.Fronts) > 0 {
+		top = b.Fronts[len(b.Fronts)-1].ownGap(top)
+	}
+	return top
 }
 
 // SheetFor gives the hardware sheet of a bay, nil where the name is unknown or

@@ -43,10 +43,15 @@ func findOverlay(s *search) {
 		if f.Bottommost {
 			s.edge(f, bottomEdge, f.Overlay.Bottom, across(f, min(open.Min.Y, face.Min.Y), max(open.Min.Y, face.Min.Y)))
 		}
-		if f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel.Height == 0 {
+		if f.Topmost && !s.underChannel(f) {
 			s.edge(f, topEdge, f.Overlay.Top, across(f, min(face.Max.Y, open.Max.Y), max(face.Max.Y, open.Max.Y)))
 		}
 	}
+}
+
+// underChannel tells that a finger-pull channel is above a front.
+func (s *search) underChannel(f *plan.Front) bool {
+	return f.Topmost && s.plan.Project.CabinetAt(f.Place).Channel.Height > 0 || s.plan.Project.FrontAt(f.Place).Channel.Height > 0
 }
 
 // edge compares the overlay at one edge.
@@ -68,6 +73,10 @@ func (s *search) edge(f *plan.Front, which int, found length.Length, area plane.
 		to := c.Reveals.Bottom - short
 		fixes, change = s.otherReveal(c, bottomReveal(), to), smaller(bottomReveal(), short, to)
 	case topEdge:
+		if own := s.plan.Project.FrontAt(f.Place).GapAbove; own != nil {
+			fixes, change = []edit.Edit{edit.Set{At: f.Place, Key: "gap_above", Value: *own - short}}, message.New("make the gap above smaller by %v, to %v", short, *own-short)
+			break
+		}
 		to := c.Reveals.Top - short
 		fixes, change = s.otherReveal(c, topReveal(), to), smaller(topReveal(), short, to)
 	default:

@@ -52,6 +52,27 @@ func findReveal(s *search) {
 		}
 		s.neighbours(i)
 	}
+	for i := range s.plan.Fronts {
+		s.ownGap(&s.plan.Fronts[i])
+	}
+}
+
+// ownGap compares the gap of its own that a front has above it, which may be as wide as
+// it likes before a finger-pull channel.
+func (s *search) ownGap(f *plan.Front) {
+	src := s.plan.Project.FrontAt(f.Place)
+	top := f.Place.Front+1 == len(s.plan.Project.BayAt(f.Place).Fronts)
+	if src.GapAbove == nil || top && !f.Inset {
+		return // at the top it is told where the carcass's edge shows
+	}
+	gap := *src.GapAbove
+	found, ok := s.outOfRange(message.New("above the front"), gap)
+	if !ok || gap > found.Needed && s.underChannel(f) {
+		return
+	}
+	found.Spots = []mark.Spot{onBoard(f, mark.Gap, inDepth, across(f, f.Face.Max.Y, f.Face.Max.Y+gap))}
+	found.Fixes = []edit.Edit{edit.Set{At: f.Place, Key: "gap_above", Value: found.Needed}, edit.Set{At: f.Place, Key: "gap_above"}}
+	s.front(f, found)
 }
 
 func stacked(c *plan.Cabinet) bool {

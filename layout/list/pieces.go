@@ -221,6 +221,13 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, FrontEdge, 1).lying()
 		}
 	}
+	for j := range c.Bays {
+		for _, h := range c.Bays[j].Channels {
+			if h.Far > h.Near {
+				add(message.New("channel board"), board, h.Rect.Width(), h.Rect.Height(), h.Rect.Width(), h.Rect.Height(), NoEdge, 1).Grain = alongWidth
+			}
+		}
+	}
 	back := p.Project.Boards.Back
 	add(message.New("back"), back, c.Outline.Width(), c.Outline.Height(), c.Outline.Width(), c.Outline.Height(), NoEdge, 1)
 	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), NoEdge, 1).Grain = alongWidth

@@ -76,7 +76,7 @@ func (m *maker) stackArea(pc *Cabinet, c *model.Cabinet, j int) plane.Rect {
 	if pc.Mount == model.Inset {
 		around = pc.Bays[j].Opening
 	}
-	area := plane.R(around.Min.X+r.Left, around.Min.Y+r.Bottom, around.Max.X-r.Right, pc.underChannel(c)-r.Top)
+	area := plane.R(around.Min.X+r.Left, around.Min.Y+r.Bottom, around.Max.X-r.Right, pc.underChannel(c)-m.p.TopReveal(pc.Bays[j].Place))
 	if pc.Mount == model.Inset {
 		return area
 	}

@@ -125,7 +125,7 @@ func (m *maker) limitsAbove(pc *Cabinet) []limit {
 	last := &pc.Bays[len(pc.Bays)-1]
 	limits := make([]limit, last.First+last.Count-first)
 	for k := range limits {
-		limits[k] = m.underTop(pc)
+		limits[k] = m.underTop(pc, m.plan.Fronts[first+k].Place)
 	}
 	for j := range pc.Bays {
 		col := pc.Bays[j].Column
@@ -137,17 +137,24 @@ func (m *maker) limitsAbove(pc *Cabinet) []limit {
 			if y, ok := m.shelfOver(&m.plan.Fronts[k]); ok {
 				*l = l.lower(y, ShelfAbove)
 			}
+			if r, ok := m.channelAbove(&m.plan.Fronts[k]); ok {
+				*l = l.lower(r.Min.Y, ChannelAbove)
+			}
 		}
 	}
 	return limits
 }
 
-// underTop is the limit under the carcass top, or under the finger-pull channel
-// that hangs from it.
-func (m *maker) underTop(pc *Cabinet) limit {
+// underTop is the limit under the carcass top, or under a finger-pull channel that
+// hangs from it: the cabinet's, or that of the highest front of the bay at a place.
+func (m *maker) underTop(pc *Cabinet, at model.Place) limit {
 	under := limit{pc.Inside.Max.Y, CarcassAbove}
-	if c := &m.p.Cabinets[pc.Place.Cabinet]; c.Channel.Height > 0 {
-		return under.lower(pc.underChannel(c), ChannelAbove)
+	c := &m.p.Cabinets[pc.Place.Cabinet]
+	if c.Channel.Height > 0 {
+		under = under.lower(pc.underChannel(c), ChannelAbove)
+	}
+	if fronts := c.Bays[at.Bay].Fronts; len(fronts) > 0 && fronts[len(fronts)-1].Channel.Height > 0 {
+		under = under.lower(pc.underChannel(c)-fronts[len(fronts)-1].Channel.Height, ChannelAbove)
 	}
 	return under
 }

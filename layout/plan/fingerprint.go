@@ -56,6 +56,11 @@ func (p *Plan) carcassFingerprint() Fingerprint {
 			for _, s := range c.Bays[j].Shelves {
 				h.say(s.Rect)
 			}
+			for _, a := range c.Bays[j].Channels {
+				if a.Far > 0 {
+					h.say(a.Rect, a.Near, a.Far)
+				}
+			}
 		}
 	}
 	for i := range p.Fronts {

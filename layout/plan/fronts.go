@@ -41,6 +41,7 @@ func (m *maker) placeBehind(i int) {
 	for j := range pc.Bays {
 		m.standOn(&pc.Bays[j])
 		m.placeShelves(&pc.Bays[j])
+		m.placeChannels(pc, &pc.Bays[j])
 	}
 	for k := range fronts {
 		m.placeRunner(&fronts[k])

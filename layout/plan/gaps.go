@@ -86,7 +86,8 @@ func left(f, g *Front) length.Length  { return f.Face.Min.X - g.Face.Max.X }
 func right(f, g *Front) length.Length { return g.Face.Min.X - f.Face.Max.X }
 
 // farApart is from where on nobody takes what is between two fronts for a gap: there
-// is a board, a wall or another cabinet's edge between them.
+// is a board, a wall or another cabinet's edge between them. In a stack there is none,
+// however wide a gap is asked for.
 const farApart = 15 * length.Millimetre
 
 // beside finds the nearest front that lies in a way, rather a board than an open niche;
@@ -99,8 +100,8 @@ func (p *Plan) beside(f *Front, lies func(*Front) bool, way func(f, g *Front) le
 		if g == f || g.Inset != f.Inset || f.Inset && g.Place.Cabinet != f.Place.Cabinet || !lies(g) {
 			continue
 		}
-		d := way(f, g)
-		if d <= farApart && (nearest == nil || d < way(f, nearest) || nearest.Kind == model.OpenNiche && d == way(f, nearest)) {
+		d, stacked := way(f, g), g.Place.Cabinet == f.Place.Cabinet && g.Place.Bay == f.Place.Bay
+		if (d <= farApart || stacked) && (nearest == nil || d < way(f, nearest) || nearest.Kind == model.OpenNiche && d == way(f, nearest)) {
 			nearest = g
 		}
 	}

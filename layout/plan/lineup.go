@@ -19,9 +19,9 @@ type nameKey struct {
 func (m *maker) pins(i, j int, s *stack) []pin {
 	var pins []pin
 	fronts := m.p.Cabinets[i].Bays[j].Fronts
-	gap := m.plan.Cabinets[i].Reveals.Gap
 	least := s.low // the lowest that the next front can end
 	for k := range fronts {
+		gap := m.gapAbove(i, j, k)
 		least += m.leastHeight(i, j, k)
 		if up := fronts[k].LineUp; up != nil {
 			at := model.Place{Cabinet: i, Bay: j, Front: k}

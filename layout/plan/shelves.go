@@ -61,19 +61,20 @@ func (m *maker) placeNiche(b *Bay, at int) {
 func (m *maker) boardsIn(i, j, k int) (below, above length.Length) {
 	pc, s := &m.plan.Cabinets[i], &m.stacks[i][j]
 	area, fronts := pc.Bays[j].Stack, m.p.Cabinets[i].Bays[j].Fronts
-	t, gap := m.p.Boards.Carcass.Thickness, pc.Reveals.Gap
-	half := t/2 - gap/2 // of the shelf between two niches, in the lower one
+	t := m.p.Boards.Carcass.Thickness
+	half := func(gap length.Length) length.Length { return t/2 - gap/2 } // of the shelf between two niches, in the lower one
 	switch {
 	case k == 0 && s.low == area.Min.Y:
 		below = pc.Inside.Min.Y - area.Min.Y
 	case k == 0 && s.lowNiche, k > 0 && fronts[k-1].Kind == model.OpenNiche:
-		below = t - gap - half
+		gap := m.gapBelow(model.Place{Cabinet: i, Bay: j, Front: k})
+		below = t - gap - half(gap)
 	}
 	switch last := len(fronts) - 1; {
 	case k == last && s.high == area.Max.Y:
-		above = area.Max.Y - m.underTop(pc).at
+		above = area.Max.Y - m.underTop(pc, pc.Bays[j].Place).at
 	case k == last && s.highNiche, k < last && fronts[k+1].Kind == model.OpenNiche:
-		above = half
+		above = half(m.gapAbove(i, j, k))
 	}
 	return below, above
 }
@@ -92,7 +93,7 @@ func (m *maker) shelfOver(f *Front) (length.Length, bool) {
 	if f.Kind == model.OpenNiche || f.Bays < 2 || f.Place.Front != lowRun(stack, f.Bays)-1 || !m.cutsOff(f) {
 		return 0, false
 	}
-	return f.Face.Max.Y + m.plan.Cabinets[f.Place.Cabinet].Reveals.Gap - m.p.Boards.Carcass.Thickness, true
+	return f.Face.Max.Y + m.p.GapAbove(f.Place) - m.p.Boards.Carcass.Thickness, true
 }
 
 // shelfUnder is the lower face, run frame, of the shelf under a spanning front that
@@ -103,7 +104,14 @@ func (m *maker) shelfUnder(f *Front) (length.Length, bool) {
 	if f.Kind == model.OpenNiche || f.Bays < 2 || f.Place.Front != len(stack)-highRun(stack, f.Bays) || !m.cutsOff(f) {
 		return 0, false
 	}
-	return f.Face.Min.Y - m.plan.Cabinets[f.Place.Cabinet].Reveals.Gap, true
+	return f.Face.Min.Y - m.gapBelow(f.Place), true
+}
+
+// gapBelow is the gap below a front: that above the one below it in its stack, or the
+// cabinet's where it is the lowest.
+func (m *maker) gapBelow(at model.Place) length.Length {
+	at.Front--
+	return m.p.GapAbove(at)
 }
 
 // cutsOff tells that something is left of a partition that a spanning front passes.

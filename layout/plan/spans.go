@@ -42,7 +42,6 @@ func highRun(fronts []model.Front, n int) int {
 // leaveSpans takes what spanning fronts of bays to the left cover off a stack.
 func (m *maker) leaveSpans(i, j int, s *stack) {
 	c := &m.p.Cabinets[i]
-	gap := m.plan.Cabinets[i].Reveals.Gap
 	for b := 0; b < j; b++ {
 		fronts := c.Bays[b].Fronts
 		for k := range fronts {
@@ -53,10 +52,10 @@ func (m *maker) leaveSpans(i, j int, s *stack) {
 			}
 			of := &m.stacks[i][b]
 			if k < lowRun(fronts, n) {
-				if low := of.top[k] + gap; low > s.low {
+				if low := of.top[k] + m.gapAbove(i, b, k); low > s.low {
 					s.low, s.lowNiche = low, fronts[k].Kind == model.OpenNiche
 				}
-			} else if high := of.bottom[k] - gap; high < s.high {
+			} else if high := of.bottom[k] - m.gapAbove(i, j, len(c.Bays[j].Fronts)-1); high < s.high {
 				s.high, s.highNiche = high, fronts[k].Kind == model.OpenNiche
 			}
 		}
@@ -75,7 +74,7 @@ func (m *maker) spanned(at model.Place) (area, opening plane.Rect) {
 // such a front needs, or at that of a spanning niche.
 func (m *maker) trimPartitions(i int) {
 	pc := &m.plan.Cabinets[i]
-	gap, t := pc.Reveals.Gap, m.p.Boards.Carcass.Thickness
+	t := m.p.Boards.Carcass.Thickness
 	for j := range pc.Partitions {
 		r := &pc.Partitions[j]
 		for _, k := range pc.Bays[j+1].Column {
@@ -83,7 +82,7 @@ func (m *maker) trimPartitions(i int) {
 			if f.Place.Bay > j {
 				continue
 			}
-			low, high := f.Face.Max.Y+gap, f.Face.Min.Y-gap
+			low, high := f.Face.Max.Y+m.p.GapAbove(f.Place), f.Face.Min.Y-m.gapBelow(f.Place)
 			below := low <= m.stacks[i][j+1].low
 			if f.Kind == model.OpenNiche {
 				low, high = f.Clear.Max.Y+t, f.Clear.Min.Y-t

@@ -73,14 +73,15 @@ type pin struct {
 // divideStack divides the stretches between pins, each on its own.
 func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 	bay := &m.p.Cabinets[i].Bays[j]
-	gap := m.plan.Cabinets[i].Reveals.Gap
 	first, y := 0, s.low
 	for _, p := range append(pins, pin{len(bay.Fronts) - 1, s.high}) {
 		if p.front < first {
 			continue
 		}
-		fronts := bay.Fronts[first : p.front+1]
-		parts, gaps := m.partsOf(i, j, first, p.front), gap*length.Length(len(fronts)-1)
+		parts, gaps := m.partsOf(i, j, first, p.front), length.Length(0)
+		for k := first; k < p.front; k++ {
+			gaps += m.gapAbove(i, j, k)
+		}
 		got := divide.Stack(p.at-y-gaps, parts, bay.Division, model.Rounding{Step: m.p.RoundingStep(), Rest: m.p.Rounding.Rest})
 		of := newStretch(p.at-y, gaps, parts, &got, bay.Division, m.p.RoundingStep())
 		of.above = first > 0
@@ -95,10 +96,15 @@ func (m *maker) divideStack(i, j int, s *stack, pins []pin) {
 		for k, h := range got.Heights {
 			s.bottom[first+k], s.top[first+k] = y, y+h
 			s.parts[first+k] = part{of, got.Shares[k], h}
-			y += h + gap
+			y += h + m.gapAbove(i, j, first+k)
 		}
 		first = p.front + 1
 	}
+}
+
+// gapAbove is the gap above a front of a stack.
+func (m *maker) gapAbove(i, j, k int) length.Length {
+	return m.p.GapAbove(model.Place{Cabinet: i, Bay: j, Front: k})
 }
 
 // partsOf are the fronts first to last of a bay as parts to divide.
@@ -146,10 +152,16 @@ func (m *maker) moveToRows(i, j int, s *stack) {
 	rows := m.p.HoleRows.Filled()
 	gap := m.plan.Cabinets[i].Reveals.Gap
 	parts := make([]divide.RowPart, n)
+	// The rows are found as if all gaps were the cabinet's: what gaps of their own are
+	// more by is taken off all heights above them, and put back.
+	more := make([]length.Length, n)
 	for k := range parts {
 		src := &m.p.Cabinets[i].Bays[j].Fronts[k]
 		p := &parts[k]
-		p.Wanted = s.bottom[k]
+		if k > 0 {
+			more[k] = more[k-1] + m.gapAbove(i, j, k-1) - gap
+		}
+		p.Wanted = s.bottom[k] - more[k]
 		p.Least, p.Greatest = max(src.Least, length.Millimetre), src.Greatest
 		if src.Locked && src.Height > 0 {
 			p.Least = m.fixedHeight(i, j, k)
@@ -158,16 +170,17 @@ func (m *maker) moveToRows(i, j int, s *stack) {
 		if k > 0 {
 			p.Fixed = m.p.Cabinets[i].Bays[j].Fronts[k-1].LineUp != nil
 			p.Phase, p.Bound = m.rowPhase(model.Place{Cabinet: i, Bay: j, Front: k}, rows)
+			p.Phase -= more[k]
 		}
 	}
-	bottoms, ok := m.rows.Rows(s.low, s.high, gap, rows.Pitch, parts)
+	bottoms, ok := m.rows.Rows(s.low, s.high-more[n-1], gap, rows.Pitch, parts)
 	if !ok {
 		return
 	}
 	for k, y := range bottoms {
-		s.bottom[k] = y
+		s.bottom[k] = y + more[k]
 		if k > 0 {
-			s.top[k-1] = y - gap
+			s.top[k-1] = s.bottom[k] - m.gapAbove(i, j, k-1)
 		}
 	}
 	s.top[n-1] = s.high
@@ -198,7 +211,7 @@ func (m *maker) rowPhase(at model.Place, rows model.HoleRows) (length.Length, bo
 	case at.Front == 0:
 	case fronts[at.Front-1].Kind == model.OpenNiche, m.spanOf(at) > 1 && at.Front == len(fronts)-highRun(fronts, src.Span):
 		// It stands on a shelf, which its front overlays less the gap.
-		drop = max(drop, m.p.Boards.Carcass.Thickness-pc.Reveals.Gap+f.Sheet.Runner.LeastHeight)
+		drop = max(drop, m.p.Boards.Carcass.Thickness-m.gapBelow(at)+f.Sheet.Runner.LeastHeight)
 	case src.Span <= 1 && fronts[at.Front-1].Span > 1 && m.spanOf(below) > 1:
 		// It stands on a shelf whose upper face is level with its bottom edge.
 		drop = max(drop, f.Sheet.Runner.LeastHeight)

@@ -88,17 +88,18 @@ type Board struct {
 
 // Bay is a placed opening, in the run frame.
 type Bay struct {
-	Place   model.Place
-	Opening plane.Rect // clear opening of the carcass
-	Stack   plane.Rect // what the stack of fronts and gaps fills
-	First   int        // index of its lowest front in Plan.Fronts
-	Count   int        // how many fronts it holds
-	Sheet   *model.HardwareSheet
-	Room    length.Length // height that the stack's own fronts and gaps have: Stack less what spanning fronts of other bays take
-	Column  []int         // all fronts that cover this bay, spanning ones of other bays too: indexes in Plan.Fronts, bottom to top
-	Shelves []Shelf
-	Over    length.Length // what the heights are over (above zero) or under the stack
-	part    part          // how its width came about
+	Place    model.Place
+	Opening  plane.Rect // clear opening of the carcass
+	Stack    plane.Rect // what the stack of fronts and gaps fills
+	First    int        // index of its lowest front in Plan.Fronts
+	Count    int        // how many fronts it holds
+	Sheet    *model.HardwareSheet
+	Room     length.Length // height that the stack's own fronts and gaps have: Stack less what spanning fronts of other bays take
+	Column   []int         // all fronts that cover this bay, spanning ones of other bays too: indexes in Plan.Fronts, bottom to top
+	Shelves  []Shelf
+	Channels []Channel     // bottom to top
+	Over     length.Length // what the heights are over (above zero) or under the stack
+	part     part          // how its width came about
 }
 
 // Shelf is a board of the carcass's thickness that a front needs: under or over
@@ -109,6 +110,14 @@ type Shelf struct {
 	Rect plane.Rect
 	Of   model.Place
 	Over bool
+}
+
+// Channel is a placed finger-pull channel. Rect is the recess in the run frame, Board
+// the board that closes it, between Near and Far in the depth frame; both are 0 where
+// there is none.
+type Channel struct {
+	Rect      plane.Rect
+	Near, Far length.Length
 }
 
 // Edges are four figures, one for each edge of a front.

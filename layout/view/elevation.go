@@ -146,6 +146,9 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 		if through || c.Mount == model.Inset || b.Count == 0 {
 			d.Add(open)
 		}
+		for _, h := range b.Channels { // seen behind the gap, and between the fronts' edges
+			d.Add(filled(drawing.NichePart, drawing.Subject{}, h.Rect))
+		}
 		for _, shelf := range b.Shelves {
 			if through {
 				r := rect(drawing.Hidden, drawing.Subject{}, shelf.Rect)

@@ -38,6 +38,13 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 			}
 		}
 	}
+	for j := range c.Bays[:at.Bay+1] { // likewise those of spanning fronts
+		for _, h := range c.Bays[j].Channels {
+			if h.Far > h.Near && h.Rect.Max.X > b.Opening.Min.X {
+				boards = append(boards, plane.R(h.Near, h.Rect.Min.Y, h.Far, h.Rect.Max.Y))
+			}
+		}
+	}
 	carcass := drawing.Tag{Meaning: drawing.Carcass, Of: of(drawing.CabinetThing, c.Place)}
 	for _, r := range boards {
 		addCut(d, carcass, r, true)

@@ -151,6 +151,7 @@ func (e SplitFront) Apply(p *model.Project) (*model.Project, error) {
 	if upper.Kind == model.DrawerFront {
 		upper.Drawer, upper.Drop = model.DrawerAuto, nil
 	}
+	f.GapAbove, f.Channel = nil, model.Channel{} // they stay above the upper one
 	fix(f, e.Lower)
 	if f.Kind == model.DrawerFront {
 		f.Drawer = model.DrawerAuto

@@ -55,6 +55,8 @@ var index = regexp.MustCompile(`\[[0-9]+\]`)
 // byWords are labels that say what becomes of a thing rather than its value.
 func (e Set) byWords() (message.Message, bool) {
 	switch {
+	case e.Key == "gap_above" && e.Value == nil:
+		return message.New("Gap above as in the cabinet"), true
 	case e.Key == "drop" && e.Value == nil:
 		return message.New("Drop worked out"), true
 	case e.Key == "width" && e.Value == nil:

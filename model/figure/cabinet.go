@@ -32,7 +32,8 @@ func matched(at *string) Row {
 // Channel are those of a finger-pull channel.
 func Channel(c *model.Channel) []Row {
 	return []Row{
-		size("height", "Finger-pull channel", "Height of the channel, as it is seen from the room; left out, there is none.", &c.Height, 0, maxFitting),
+		size("height", "Finger-pull channel", "Height of the channel, from its upper edge down; left out, there is none.", &c.Height, 0, maxFitting),
+		size("depth", "Depth of the channel", "From the carcass's front edge back to the board that closes the channel; left out where none of the carcass's boards does.", &c.Depth, 0, maxFitting),
 	}
 }
 
@@ -96,6 +97,8 @@ func Front(f *model.Front) []Row {
 		size("runner", "Runner asked for", "Length of the runner; the longest that fits where it is left out.", &f.Runner, Positive, maxFitting),
 		sizeOrNil("drop", "Drop", "How far the front's bottom edge lies below the runner's lower edge; worked out where it is left out.", &f.Drop, -maxFitting, maxFitting),
 		size("cover", "Least cover", "How far the front must at least reach past the drawer bottom's underside.", &f.Cover, 0, maxFitting),
+		sizeOrNil("gap_above", "Gap above", "Visible gap above the front, at the top of the stack instead of the top reveal; the height of its channel, or else the cabinet's, where it is left out.", &f.GapAbove, 0, maxFitting),
+		group("channel", "", "A finger-pull channel above the front: its upper edge is level with the lower edge of the front above, or at the top of the stack with that of the cabinet's fronts.", Channel(&f.Channel)),
 		group("contents", "", "What the drawer is to hold.", Contents(&f.Contents)),
 		part("handle", "Handle holes", "One hole or two for a handle, drilled from the face.", &f.Handle, Handle),
 	}

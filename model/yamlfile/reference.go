@@ -53,7 +53,11 @@ Heights and widths:
   reveal.
 - A cabinet's ` + "`channel`" + ` counts downwards from the carcass's upper edge for overlay fronts and
   from the opening's for inset ones; fronts stay below it by their top reveal, and
-  the drawers behind them below it by the clearance above.
+  the drawers behind them below it by the clearance above. That of a front has its
+  upper edge where the front above begins, or, above the highest one, where fronts are
+  measured from at the top. Its height is the gap, unless ` + "`gap_above`" + ` is given: then it
+  reaches behind the front below it as far as it is higher. Where it has a ` + "`depth`" + `, a
+  board of the carcass's, as wide as the opening, closes it at the back.
 
 Niches and spanning fronts:
 

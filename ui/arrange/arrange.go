@@ -115,8 +115,8 @@ func (a *Arranger) removeFronts(at []model.Place) {
 // freed is the height that removing a front makes free: its own and one gap.
 func (a *Arranger) freed(at model.Place) length.Length {
 	pl := a.session().CommittedResult().Plan
-	if f, c := pl.FrontAt(at), pl.CabinetAt(at); f != nil && c != nil {
-		return f.Face.Height() + c.Reveals.Gap
+	if f := pl.FrontAt(at); f != nil {
+		return f.Face.Height() + pl.Project.GapAbove(at)
 	}
 	return 0
 }

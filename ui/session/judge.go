@@ -57,8 +57,10 @@ func tooHigh(height, most length.Length) error {
 // ones, their gaps, and what the computed ones need: their least height, or the
 // step that heights are rounded to.
 func room(p *model.Project, at model.Place, stack length.Length) length.Length {
-	gap := p.RevealsOf(p.CabinetAt(at)).Gap
 	for i, f := range p.BayAt(at).Fronts {
+		if i > 0 {
+			stack -= p.GapAbove(model.Place{Cabinet: at.Cabinet, Bay: at.Bay, Front: i - 1})
+		}
 		switch {
 		case i == at.Front:
 			continue
@@ -67,7 +69,6 @@ func room(p *model.Project, at model.Place, stack length.Length) length.Length {
 		default:
 			stack -= max(f.Least, p.RoundingStep())
 		}
-		stack -= gap
 	}
 	return stack
 }
