@@ -152,6 +152,7 @@ const (
 	barTick    = 3 * length.Millimetre // length of the ticks at a bar's ends
 	footHeight = 14 * length.Millimetre
 	barStrip   = 9 * length.Millimetre // width that the upright bar takes
+	barSide    = 7 * length.Millimetre // of which at its right, for its name
 )
 
 // acrossBar draws the level check bar from its left end.
@@ -160,7 +161,7 @@ func (d *draft) acrossBar(left, y length.Length) {
 	d.line(drawing.CheckBar, left, y, left+long, y)
 	d.line(drawing.CheckBar, left, y-barTick/2, left, y+barTick/2)
 	d.line(drawing.CheckBar, left+long, y-barTick/2, left+long, y+barTick/2)
-	d.text(plane.Point{X: left + long/2, Y: y + mm(1)/2}, drawing.Anchor{X: 0.5}, lettering.Tiny, false, d.rule.name(long, d.say))
+	d.text(plane.Point{X: left + long/2, Y: y + mm(1)/2}, drawing.Anchor{X: 0.5}, lettering.Small, false, d.rule.name(long, d.say))
 }
 
 // barFoot is what the name of an upright check bar takes below it.
@@ -170,7 +171,7 @@ const barFoot = 4 * length.Millimetre
 // end; its name stands below it, where it runs into no figure of theirs.
 func (d *draft) barBetween(x, bottom length.Length) {
 	d.barStroke(x, bottom)
-	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Tiny, false, d.rule.name(d.rule.bar, d.say))
+	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Small, false, d.rule.name(d.rule.bar, d.say))
 }
 
 func (d *draft) barStroke(x, bottom length.Length) {
@@ -186,8 +187,8 @@ func (d *draft) uprightBar(x, bottom length.Length) {
 	d.barStroke(x, bottom)
 	words := strings.SplitN(d.rule.name(d.rule.bar, d.say), " ", 3) // figure, unit, and what that is in another
 	for i, s := range words[:2] {
-		at := plane.Point{X: x + mm(7)/10, Y: bottom + d.rule.bar/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Tiny)}
-		d.text(at, drawing.Anchor{Y: 0.5}, lettering.Tiny, false, s)
+		at := plane.Point{X: x + mm(7)/10, Y: bottom + d.rule.bar/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Small)}
+		d.text(at, drawing.Anchor{Y: 0.5}, lettering.Small, false, s)
 	}
 }
 
@@ -196,8 +197,8 @@ func (d *draft) uprightBar(x, bottom length.Length) {
 func (d *draft) foot() length.Length {
 	d.acrossBar(d.area.Min.X, d.area.Min.Y+barTick/2)
 	d.page.footFrom = d.area.Min.X + d.rule.bar + mm(2)
-	note := message.New("Measure both bars before you drill. Not %v? Print again at actual size (100 %%), not fitted to the page, or drill by the figures.", d.rule.name(d.rule.bar, d.say))
+	note := message.New("Measure both bars before you drill. Not %v? Print again at 100 %%, not fitted to the page, or drill by the figures.", d.rule.name(d.rule.bar, d.say))
 	top := d.area.Min.Y + footHeight - mm(1)
-	d.paragraph(d.area.Min.X, top, d.area.Width(), lettering.Tiny, false, note)
+	d.paragraph(d.area.Min.X, top, d.area.Width(), lettering.Small, false, note)
 	return d.area.Min.Y + footHeight
 }

@@ -157,7 +157,7 @@ func sidePages(p *plan.Plan, o Options, first int) []Page {
 		for _, f := range same[key] {
 			names = append(names, o.Say.Say(f.Name))
 		}
-		pages = append(pages, c.spread(clipped(strings.Join(names, "; "), 200)).pages(o, first+len(pages))...)
+		pages = append(pages, c.spread(clipped(strings.Join(names, "; "), 200), o).pages(o, first+len(pages))...)
 	}
 	return pages
 }
@@ -176,7 +176,7 @@ func (c *CarcassFace) key() string {
 	return b.String()
 }
 
-func (c *CarcassFace) spread(names string) spread {
+func (c *CarcassFace) spread(names string, o Options) spread {
 	s := spread{
 		kind:   SideTemplates,
 		title:  said(names),
@@ -188,12 +188,13 @@ func (c *CarcassFace) spread(names string) spread {
 		bores:  c.bores(),
 		datum:  -1,
 		region: c.Panel.Grow(beyond),
-		place: func(b bore) message.Message {
+		how:    message.New("At holes and crosses: → or ← from the front edge, ↑ from the bottom edge."),
+		place: func(b bore) string {
 			back := b.at.X
 			if !c.FrontLeft {
 				back = c.Panel.Width() - b.at.X
 			}
-			return message.New("%v from the front edge, %v from the bottom edge", back, b.at.Y)
+			return arrows(o.Say, c.FrontLeft, back, b.at.Y)
 		},
 		leftName: message.New("← FRONT edge: fold here"), rightName: message.New("back edge →"),
 	}

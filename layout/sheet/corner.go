@@ -12,10 +12,11 @@ import (
 
 // Sizes of a corner template.
 const (
-	leastTab   = 8 * length.Millimetre  // paper past an edge, to fold over it
-	labelWidth = 34 * length.Millimetre // least room for a hole's label
-	cellGap    = 12 * length.Millimetre // between two templates on one sheet
-	labelGap   = 4 * length.Millimetre  // from a hole's circle to its label
+	leastTab   = 8 * length.Millimetre     // paper past an edge, to fold over it
+	labelWidth = 34 * length.Millimetre    // least room for a hole's label
+	cellGap    = 12 * length.Millimetre    // between two templates on one sheet
+	labelGap   = 4 * length.Millimetre     // from a hole's circle to its label
+	edgeGap    = 5 * length.Millimetre / 2 // from the side edge or a hole's cross to the labels between them
 )
 
 // corner is the template of the holes near one side edge: the holes lowest
@@ -32,7 +33,7 @@ type corner struct {
 // the one that stands at the left on paper first.
 func corners(p *plan.Plan, o Options) []corner {
 	var all []corner
-	for _, g := range groups(p, o, sameCorners) {
+	for _, g := range cornerGroups(p, o) {
 		bores := rearBores(g.first())
 		for _, side := range []plan.Side{plan.Right, plan.Left} {
 			if of := sides(bores, side); len(of) > 0 {
@@ -52,7 +53,25 @@ func (c corner) edge() length.Length {
 	return far
 }
 
-func (c corner) leastWidth() length.Length { return c.tab() + c.edge() + labelGap + labelWidth }
+// near is how far from the side edge the nearest hole's cross begins.
+func (c corner) near() length.Length {
+	n := c.edge()
+	for _, b := range c.bores {
+		n = min(n, fromSide(c.of.first(), b)-b.whole().Width()/2)
+	}
+	return n
+}
+
+// between tells that labels have room between side edge and holes, so that the
+// template ends where the holes do.
+func (c corner) between() bool { return c.near()-2*edgeGap >= labelWidth }
+
+func (c corner) leastWidth() length.Length {
+	if c.between() {
+		return c.tab() + c.edge() + crossReach + mm(1)
+	}
+	return c.tab() + c.edge() + labelGap + labelWidth
+}
 
 // tab is how far the template reaches past the side edge: more where a hole
 // does.
@@ -128,7 +147,7 @@ func titleHeight(lines []titleLine) length.Length {
 type measured struct {
 	corner
 	width    length.Length
-	beside   bool // the chain of heights has room between edge and holes
+	chain    chainAt
 	compact  bool // the edge distance is written beside the holes only
 	labels   []holeLabel
 	title    []titleLine
@@ -138,20 +157,19 @@ type measured struct {
 	top      length.Length
 }
 
+// chainAt says where the chain of heights stands.
+type chainAt uint8
+
+const (
+	atInnerEnd chainAt = iota
+	besideEdge         // between side edge and holes
+	noChain            // the labels alone say the heights
+)
+
 func (m measured) height() length.Length { return m.below() + m.top }
 
 // holeLetters is how high the figures of holes are.
 const holeLetters = lettering.Medium
-
-// from says how far a hole lies from the side edge and from the bottom edge, by
-// arrows that point away from the edges.
-func (c corner) from(side, bottom length.Length, say message.Language) string {
-	arrow := "→"
-	if c.side == plan.Left {
-		arrow = "←"
-	}
-	return arrow + "\u00a0" + say.Figure(side) + "  ↑\u00a0" + say.Figure(bottom)
-}
 
 type holeLabel struct {
 	top   length.Length
@@ -166,25 +184,50 @@ func (h holeLabel) bottom() length.Length {
 // chainRoom is what a chain of heights takes, its line in the middle.
 const chainRoom = 10 * length.Millimetre
 
-// textWidth is the width of labels and title: what is left inwards of the
-// holes.
+// textFrom is how far from the side edge labels and title begin.
+func (m measured) textFrom() length.Length {
+	if m.between() {
+		return edgeGap
+	}
+	return m.edge() + labelGap
+}
+
+// textWidth is the width of labels and title: what is left inwards of the holes, or
+// between them and the side edge.
 func (m measured) textWidth() length.Length {
-	w := m.width - m.tab() - m.edge() - labelGap - mm(2)
-	if !m.beside {
-		w -= chainRoom // the chain of heights stands at the inner end
+	if m.between() {
+		return m.near() - 2*edgeGap
+	}
+	w := m.width - m.tab() - m.textFrom() - mm(2)
+	if m.chain == atInnerEnd {
+		w -= chainRoom
 	}
 	return w
 }
 
+// chainPlace finds room for the chain of heights.
+func (m measured) chainPlace() chainAt {
+	switch {
+	case m.between() && m.width-m.tab()-m.edge()-crossReach < chainRoom:
+		return noChain
+	case !m.between() && m.edge() >= chainRoom+mm(5):
+		return besideEdge
+	}
+	return atInnerEnd
+}
+
 func measure(c corner, width length.Length, say message.Language, compact bool) measured {
 	m := measured{corner: c, width: width, compact: compact}
-	m.beside = c.edge() >= chainRoom+mm(5)
+	m.chain = m.chainPlace()
 	f := c.of.first()
 	floor := length.Length(0)
 	for _, b := range c.bores {
 		l := holeLabel{lines: lettering.Wrap(say.Say(b.drilling()), holeLetters, true, m.textWidth())}
+		if only := c.of.only(b); !only.Empty() {
+			l.lines = append(lettering.Wrap(say.Say(only), holeLetters, true, m.textWidth()), l.lines...)
+		}
 		l.bold = len(l.lines)
-		l.lines = append(l.lines, lettering.Wrap(c.from(fromSide(f, b), b.at.Y, say), holeLetters, false, m.textWidth())...)
+		l.lines = append(l.lines, lettering.Wrap(arrows(say, c.side == plan.Right, fromSide(f, b), b.at.Y), holeLetters, false, m.textWidth())...)
 		high := length.Length(len(l.lines)) * lettering.Pitch(holeLetters)
 		l.top = max(b.at.Y+high/2, floor+high)
 		if line := m.topEdge(); line > 0 && l.top > line-topName && l.top-high < line+mm(1) {
@@ -197,7 +240,11 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 		floor = l.top + mm(1)/2
 		m.labels = append(m.labels, l)
 	}
+	labelsTop := m.labels[len(m.labels)-1].top
 	m.dimLine = c.highest() + mm(5)
+	if c.between() {
+		m.dimLine = max(m.dimLine, labelsTop+mm(3))
+	}
 	m.edgeTop = m.dimLine + mm(7)
 	if compact {
 		m.edgeTop = c.highest()
@@ -205,30 +252,49 @@ func measure(c corner, width length.Length, say message.Language, compact bool) 
 			m.edgeTop += lettering.Pitch(lettering.Small)
 		}
 	}
-	if lettering.Width(m.edgeName(say, m.edgeRoom()), lettering.Small, true)+mm(3) > m.edge() { // it reaches over the labels
-		m.edgeTop = max(m.edgeTop, m.labels[len(m.labels)-1].top+lettering.Pitch(lettering.Small))
+	if m.nameOverLabels(say) {
+		m.edgeTop = max(m.edgeTop, labelsTop+lettering.Pitch(lettering.Small))
 	}
 	if line := m.topEdge(); line > m.edgeTop-mm(4) && line < m.edgeTop+mm(5) {
 		m.edgeTop = line + mm(4)
 	}
-	m.top = max(m.edgeTop+mm(1), m.labels[len(m.labels)-1].top)
+	m.top = max(m.edgeTop+mm(1), labelsTop)
 	m.title = c.title(say, m.textWidth())
 	m.titleTop = m.roomForTitle(say)
 	m.top = max(m.top, m.titleTop+mm(2))
 	return m
 }
 
+// nameOverLabels tells that the side edge's name reaches over the labels.
+func (m measured) nameOverLabels(say message.Language) bool {
+	return m.between() || lettering.Width(m.edgeName(say, m.edgeRoom()), lettering.Small, true)+mm(3) > m.edge()
+}
+
 // topName is the room that the top edge's name takes below its line.
 const topName = 5 * length.Millimetre
 
 // topEdge is the height of the front's top edge where its line may cross what is
-// written on the template, which keeps clear of it; else 0.
+// written on the template, which keeps clear of it; else 0, as where the template
+// serves fronts of several heights and shows none.
 func (c corner) topEdge() length.Length {
-	if h := c.of.first().Face.Height(); h < c.highest()+mm(80) {
+	if h := c.of.first().Face.Height(); c.of.sameHeight() && h < c.highest()+mm(80) {
 		return h
 	}
 	return 0
 }
+
+// panel is the rear face of the first front; without its top edge where the others
+// have theirs elsewhere.
+func (c corner) panel() *drawing.Drawing {
+	d := rearPanel(c.of.first())
+	if r, ok := d.Marks[0].(*drawing.Rectangle); ok && !c.of.sameHeight() {
+		r.Rect.Max.Y += farAbove
+	}
+	return d
+}
+
+// farAbove is more than any template is high.
+const farAbove = 10_000 * length.Millimetre
 
 // roomForTitle looks for a gap between the labels, from the bottom edge up, and
 // gives the height at which the title begins; above everything where there is
@@ -247,7 +313,7 @@ func (m measured) roomForTitle(say message.Language) length.Length {
 		}
 		floor = l.top
 	}
-	if lettering.Width(m.edgeName(say, m.edgeRoom()), lettering.Small, true)+mm(3) > m.edge() {
+	if m.nameOverLabels(say) {
 		floor = max(m.top, floor) // the edge's name reaches over the labels
 	}
 	if line > 0 && line-topName-floor < need {
@@ -296,10 +362,10 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 		at.X = left + m.width - m.tab()
 		in = func(u length.Length) length.Length { return left + m.width - m.tab() - u }
 	}
-	d.place(drawing.Placed{Drawing: rearPanel(f), Origin: origin, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
+	d.place(drawing.Placed{Drawing: m.panel(), Origin: origin, At: at, ScaleNum: 1, ScaleDen: 1, Clip: clip})
 	m.edges(d, left, edgeY, in)
 	m.dimensions(d, edgeY, in)
-	textLeft := in(m.edge() + labelGap)
+	textLeft := in(m.textFrom())
 	if m.side == plan.Left {
 		textLeft -= m.textWidth()
 	}
@@ -327,7 +393,7 @@ func (m measured) edges(d *draft, left, edgeY length.Length, in func(length.Leng
 		anchor = drawing.Anchor{X: 1, Y: 1}
 	}
 	if line := m.topEdge(); line > 0 && line <= m.top {
-		d.text(plane.Point{X: in(m.edge() + labelGap), Y: edgeY + line - mm(1)}, anchor, lettering.Small, true,
+		d.text(plane.Point{X: in(m.textFrom()), Y: edgeY + line - mm(1)}, anchor, lettering.Small, true,
 			fitting(d.say, m.textWidth(), message.New("TOP EDGE of the front"), message.New("TOP EDGE")))
 	}
 	d.text(plane.Point{X: in(mm(2)), Y: edgeY + m.edgeTop}, anchor, lettering.Small, true, m.edgeName(d.say, m.edgeRoom()))
@@ -342,14 +408,17 @@ func (m measured) dimensions(d *draft, edgeY length.Length, in func(length.Lengt
 		d.dimension(plane.Point{X: in(0), Y: edgeY}, plane.Point{X: in(fromSide(f, top)), Y: edgeY + top.whole().Max.Y},
 			false, edgeY+m.dimLine, fromSide(f, top))
 	}
+	if m.chain == noChain {
+		return
+	}
 	chain := in(fromSide(f, top) / 2)
-	if !m.beside {
+	if m.chain == atInnerEnd {
 		chain = in(m.width - m.tab() - chainRoom/2)
 	}
 	last := plane.Point{X: chain, Y: edgeY}
 	for _, b := range m.bores {
 		arm := b.whole().Width() / 2
-		if m.beside {
+		if m.chain == besideEdge {
 			arm = -arm
 		}
 		hole := plane.Point{X: in(fromSide(f, b) + arm), Y: edgeY + b.at.Y}

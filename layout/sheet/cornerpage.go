@@ -130,7 +130,7 @@ func (f *filling) cut(x, top, bottom length.Length) {
 func (f *filling) bar(row []measured, top, height length.Length) {
 	f.barX = f.body.Min.X + row[0].width + cellGap/2
 	if len(row) == 1 {
-		f.d.uprightBar(min(f.barX, f.body.Max.X-mm(6)), top-(height+f.d.rule.bar)/2)
+		f.d.uprightBar(min(f.barX, f.body.Max.X-barSide), top-(height+f.d.rule.bar)/2)
 		f.barX = 0 // nothing is cut there
 		return
 	}

@@ -13,13 +13,49 @@ import (
 )
 
 // group is the fronts that one template serves: the same holes from the bottom
-// edge and from their own side edge.
+// edge and from their own side edge, or some of those of the first.
 type group struct {
 	fronts []*plan.Front
+	some   []group // those of its fronts that have only some of its holes
 }
 
-// first stands for the group: its holes are those of all.
+// first stands for the group: it has the holes of all.
 func (g group) first() *plan.Front { return g.fronts[0] }
+
+// inOrder are the group's fronts by number.
+func (g group) inOrder() []*plan.Front {
+	return slices.SortedFunc(slices.Values(g.fronts), func(a, b *plan.Front) int { return a.Number - b.Number })
+}
+
+// sameHeight tells that the group's fronts have their top edge at the same height.
+func (g group) sameHeight() bool {
+	return !slices.ContainsFunc(g.fronts, func(f *plan.Front) bool { return f.Face.Height() != g.first().Face.Height() })
+}
+
+// only says which fronts of the group have a hole of the first; empty where all do.
+func (g group) only(b bore) message.Message {
+	without := map[*plan.Front]bool{}
+	for _, part := range g.some {
+		if !slices.Contains(cornerHoles(part.first()), cornerHoles(g.first())[b.subject.Index]) {
+			for _, f := range part.fronts {
+				without[f] = true
+			}
+		}
+	}
+	var numbers []string
+	for _, f := range g.inOrder() {
+		if !without[f] {
+			numbers = append(numbers, strconv.Itoa(f.Number))
+		}
+	}
+	switch len(numbers) {
+	case len(g.fronts):
+		return message.Message{}
+	case 1:
+		return message.New("ONLY front %v", numbers[0])
+	}
+	return message.New("ONLY fronts %v", strings.Join(numbers, ", "))
+}
 
 // longestNames is how many letters the names of fronts may take together; their
 // numbers are enough where that is more.
@@ -31,7 +67,7 @@ func (g group) names() message.Message {
 		return message.New("Front %v: %v", g.first().Number, clipped(g.first().Name, 90))
 	}
 	var names, numbers []string
-	for _, f := range g.fronts {
+	for _, f := range g.inOrder() {
 		names = append(names, fmt.Sprintf("%d %s", f.Number, f.Name))
 		numbers = append(numbers, fmt.Sprint(f.Number))
 	}
@@ -47,7 +83,7 @@ const mostSizes = 3
 // sizes says how large the panels are that the template is laid on.
 func (g group) sizes(say message.Language) message.Message {
 	var all []string
-	for _, f := range g.fronts {
+	for _, f := range g.inOrder() {
 		if s := say.Figure(f.Face.Width()) + "\u00a0×\u00a0" + say.Length(f.Face.Height()); !slices.Contains(all, s) {
 			all = append(all, s)
 		}
@@ -80,21 +116,63 @@ func groups(p *plan.Plan, o Options, same func(*plan.Front) string) []group {
 	return all
 }
 
-// sameCorners holds what a pair of corner templates shows.
-func sameCorners(f *plan.Front) string {
-	var b strings.Builder
-	for _, h := range f.Holes {
-		if h.Kind == plan.StabiliserHole {
+// cornerGroups gathers the fronts that share corner templates. A front whose holes
+// are some of another's shares that one's, which say what is not for all.
+func cornerGroups(p *plan.Plan, o Options) []group {
+	all := groups(p, o, sameCorners)
+	most := slices.Clone(all)
+	slices.SortStableFunc(most, func(a, b group) int { return len(b.first().Holes) - len(a.first().Holes) })
+	serves := map[*plan.Front][]group{} // by the first of the group that serves them
+	served := map[*plan.Front]bool{}
+	having := map[string][]*plan.Front{} // the firsts of groups that serve, by each of their holes
+	for _, g := range most {
+		own := cornerHoles(g.first())
+		common := having[own[0]]
+		for _, k := range own[1:] {
+			common = slices.DeleteFunc(slices.Clone(common), func(f *plan.Front) bool { return !slices.Contains(having[k], f) })
+		}
+		if len(common) > 0 {
+			serves[common[0]], served[g.first()] = append(serves[common[0]], g), true
 			continue
 		}
+		for _, k := range own {
+			having[k] = append(having[k], g.first())
+		}
+	}
+	var kept []group
+	for _, g := range all {
+		if served[g.first()] {
+			continue
+		}
+		g.some = serves[g.first()]
+		for _, part := range g.some {
+			g.fronts = append(g.fronts, part.fronts...)
+		}
+		kept = append(kept, g)
+	}
+	return kept
+}
+
+// cornerHoles holds what a pair of corner templates shows of each of a front's
+// holes; the same of all in its middle, which it does not show.
+func cornerHoles(f *plan.Front) []string {
+	var all []string
+	for _, h := range f.Holes {
 		in := h.At.X
 		if h.Side == plan.Right {
 			in = f.Face.Width() - h.At.X
 		}
-		fmt.Fprintln(&b, h.Side, int64(in), int64(h.At.Y), int64(h.Diameter), int64(h.Depth))
+		key := fmt.Sprintln(h.Side, int64(in), int64(h.At.Y), int64(h.Diameter), int64(h.Depth))
+		if h.Kind == plan.StabiliserHole {
+			key = ""
+		}
+		all = append(all, key)
 	}
-	return b.String()
+	return all
 }
+
+// sameCorners holds what a pair of corner templates shows.
+func sameCorners(f *plan.Front) string { return strings.Join(cornerHoles(f), "") }
 
 // sameWhole holds what a whole-front template shows.
 func sameWhole(f *plan.Front) string {

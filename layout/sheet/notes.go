@@ -25,7 +25,7 @@ func faceDown() message.Message {
 // lying says how the panel lies, and where that swaps its sides says so in letters
 // that are read at arm's length.
 func lying(how message.Message) []headLine {
-	if how.Text != faceDown().Text {
+	if !contains(how, faceDown()) {
 		return []headLine{{how, lettering.Small, false}}
 	}
 	return []headLine{{message.New("Left on this paper is RIGHT in the room."), lettering.Large, true}, {how, lettering.Small, false}}
@@ -96,4 +96,30 @@ func (d *draft) head(lines []headLine, width length.Length) length.Length {
 		}
 	}
 	return y - mm(2)
+}
+
+// contains tells that a message is another or has it in it.
+func contains(m, other message.Message) bool {
+	return m.Text == other.Text || slices.ContainsFunc(m.Args, func(a any) bool {
+		in, ok := a.(message.Message)
+		return ok && contains(in, other)
+	})
+}
+
+// fromEdges says what the arrows at the holes and crosses of a panel mean.
+func fromEdges() message.Message {
+	return message.New("At holes and crosses: → from the left edge as it lies, ← from the right edge, ↑ from the bottom edge.")
+}
+
+// arrows says how far a hole lies from a side edge, or another line at its side, and
+// how far up (below zero: down), by arrows that point away from them.
+func arrows(say message.Language, right bool, side, up length.Length) string {
+	across, along := "←", "↑"
+	if right {
+		across = "→"
+	}
+	if up < 0 {
+		along = "↓"
+	}
+	return across + "\u00a0" + say.Figure(side.Abs()) + "  " + along + "\u00a0" + say.Figure(up.Abs())
 }

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
@@ -49,8 +48,8 @@ type measureKey struct {
 }
 
 func newPacker(p *plan.Plan, o Options) *packer {
-	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: warned(o, o.templateHead(message.New("%v: drilling templates 1:1, REAR FACE", title(p)), faceDown(),
-		headLine{message.New("At each hole: the arrow across from the side edge, the arrow up from the bottom edge."), lettering.Small, false}))}
+	return &packer{p: p, o: o, memory: map[measureKey]measured{}, tiled: map[int]int{}, head: warned(o, o.templateHead(message.New("%v: drilling templates 1:1, REAR FACE", title(p)),
+		message.New("%v At each hole: → or ← from the side edge, ↑ from the bottom edge.", faceDown())))}
 }
 
 func (k *packer) measure(c corner, width length.Length, compact bool) measured {

@@ -1,7 +1,9 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
+	"slices"
 	"strings"
 
 	"frontlay/layout/check"
@@ -16,7 +18,7 @@ import (
 // lineSpread makes a template of holes that lie too far from a side edge to hook
 // over it: it is laid on a pencil line at the middle of the holes, and on the
 // bottom or the top edge, whichever is nearer.
-func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore) spread {
+func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore, say message.Language) spread {
 	area := bores[0].whole()
 	for _, b := range bores {
 		area = area.Union(b.whole())
@@ -25,11 +27,13 @@ func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore) spread {
 	s := spread{
 		panel: panel, blind: f.Blind(), bores: bores, keepAll: true, line: x,
 		region: area.Union(plane.R(x-mm(40), area.Min.Y, x+mm(40), area.Max.Y)).Grow(mm(12)),
-		place: func(b bore) message.Message {
-			if b.at.Y > f.Face.Height()/2 {
-				return message.New("%v, %v from the top edge", besideLine(b.at.X-x), f.Face.Height()-b.at.Y)
+		how:    besideLine(),
+		place: func(b bore) string {
+			up := b.at.Y
+			if up > f.Face.Height()/2 {
+				up -= f.Face.Height()
 			}
-			return message.New("%v, %v from the bottom edge", besideLine(b.at.X-x), b.at.Y)
+			return arrows(say, b.at.X >= x, b.at.X-x, up)
 		},
 	}
 	if area.Centre().Y > f.Face.Height()/2 {
@@ -37,23 +41,57 @@ func lineSpread(f *plan.Front, panel *drawing.Drawing, bores []bore) spread {
 	} else {
 		s.region.Min.Y = min(s.region.Min.Y, -beyond)
 	}
-	panel.Add(&drawing.Line{
-		Tag:  drawing.Tag{Meaning: drawing.Register},
-		From: plane.Point{X: x, Y: s.region.Min.Y}, To: plane.Point{X: x, Y: s.region.Max.Y},
-	})
+	panel.Add(pencilLine(plane.Point{X: x, Y: s.region.Min.Y}, plane.Point{X: x, Y: s.region.Max.Y}, bores)...)
 	return s
 }
 
-// besideLine says how far to the right (below zero: left) of an upright line
-// something is, as the sheet lies.
-func besideLine(x length.Length) message.Message {
-	switch {
-	case x > 0:
-		return message.New("%v to the right of the line", x)
-	case x < 0:
-		return message.New("%v to the left of the line", -x)
+// pencilLine draws the line that a sheet is laid on, level or upright, with a break
+// where a hole lies on it: there the cross goes on.
+func pencilLine(from, to plane.Point, bores []bore) []drawing.Mark {
+	level := from.Y == to.Y
+	on := func(p plane.Point) (along, off length.Length) {
+		if level {
+			return p.X, p.Y - from.Y
+		}
+		return p.Y, p.X - from.X
 	}
-	return message.New("on the line")
+	at := func(v length.Length) plane.Point {
+		if level {
+			return plane.Point{X: v, Y: from.Y}
+		}
+		return plane.Point{X: from.X, Y: v}
+	}
+	a, _ := on(from)
+	b, _ := on(to)
+	lo, hi := min(a, b), max(a, b)
+	sorted := slices.SortedFunc(slices.Values(bores), func(p, q bore) int {
+		v, _ := on(p.at)
+		w, _ := on(q.at)
+		return cmp.Compare(v, w)
+	})
+	var marks []drawing.Mark
+	line := func(from, to length.Length) {
+		if from < to {
+			marks = append(marks, &drawing.Line{Tag: drawing.Tag{Meaning: drawing.Register}, From: at(from), To: at(to)})
+		}
+	}
+	for _, b := range sorted {
+		v, off := on(b.at)
+		reach := b.whole().Width() / 2
+		if off.Abs() >= reach || v-reach > hi {
+			continue
+		}
+		line(lo, v-reach)
+		lo = max(lo, v+reach)
+	}
+	line(lo, hi)
+	return marks
+}
+
+// besideLine says what the arrows at the holes and crosses of a sheet mean that is
+// laid on an upright line.
+func besideLine() message.Message {
+	return message.New("At holes and crosses: → right and ← left of the pencil line, ↑ from the bottom edge, ↓ from the top edge.")
 }
 
 // pencil says where the line is drawn on the front, in the frame of the sheet.
@@ -70,12 +108,12 @@ func middlePages(p *plan.Plan, o Options, first int) []Page {
 		if len(bores) == 0 {
 			return spread{}, false
 		}
-		return lineSpread(f, rearPanel(f), bores), true
+		return lineSpread(f, rearPanel(f), bores, o.Say), true
 	})
 	for i := range blocks {
 		blocks[i].spread.what = message.New("Stabiliser template 1:1, REAR FACE. %v", blocks[i].name)
 	}
-	return stackPages(CornerTemplates, o.templateHead(message.New("%v: stabiliser templates 1:1, REAR FACE", title(p)), faceDown(), layUpright()), blocks, o, first)
+	return stackPages(CornerTemplates, o.templateHead(message.New("%v: stabiliser templates 1:1, REAR FACE", title(p)), faceDown(), layUpright(), headLine{besideLine(), lettering.Small, false}), blocks, o, first)
 }
 
 func layUpright() headLine {
@@ -165,12 +203,12 @@ func handlePages(p *plan.Plan, o Options, first int) []Page {
 		if len(bores) == 0 {
 			return spread{}, false
 		}
-		return lineSpread(f, facePanel(f, bores), bores), true
+		return lineSpread(f, facePanel(f, bores), bores, o.Say), true
 	})
 	for i := range blocks {
 		blocks[i].spread.what = message.New("Handle template 1:1, FACE. %v", blocks[i].name)
 	}
-	return stackPages(HandleTemplates, o.templateHead(message.New("%v: handle templates 1:1, FACE", title(p)), lies, layUpright()), blocks, o, first)
+	return stackPages(HandleTemplates, o.templateHead(message.New("%v: handle templates 1:1, FACE", title(p)), lies, layUpright(), headLine{besideLine(), lettering.Small, false}), blocks, o, first)
 }
 
 func handleKey(f *plan.Front) string {

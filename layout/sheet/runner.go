@@ -1,12 +1,14 @@
 package sheet
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
 
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -23,7 +25,8 @@ func runnerPages(p *plan.Plan, o Options, first int) []Page {
 		all = append(all, s.block(o))
 	}
 	return stackPages(RunnerTemplates, o.templateHead(message.New("%v: runner templates 1:1, INSIDE FACE of carcass sides", title(p)),
-		message.New("The inside face lies up, the bottom edge towards you. Draw the pencil lines and lay the level line on each.")), all, o, first)
+		message.New("The inside face lies up, the bottom edge towards you. Draw the pencil lines and lay the level line on each."),
+		headLine{onStrip(), lettering.Small, false}), all, o, first)
 }
 
 // block is the strip with the heights of its pencil lines.
@@ -153,6 +156,84 @@ func (s strip) key() string {
 	return b.String()
 }
 
+// How far a strip reaches below and above its line.
+const (
+	stripBelow = 11 * length.Millimetre
+	stripAbove = 20 * length.Millimetre
+	endGap     = 6 * length.Millimetre // between the two ends of a strip
+)
+
+// piece is a part of a strip that stands by itself on its sheet; mark is the x of an
+// upright mark that it is laid on, 0 where it is laid on the front edge or taped to
+// another.
+type piece struct {
+	shown plane.Rect
+	mark  length.Length
+}
+
+// ends gives the two ends of a strip, as they lie from the left, where they stand
+// beside each other in a width, what is between them being left out: the one at the
+// front edge, and one that is laid on a mark at a round distance from it. Nil where
+// they don't fit, or the spread is no strip.
+func (s spread) ends(width length.Length, o Options) []piece {
+	if !s.onLine {
+		return nil
+	}
+	bores := slices.SortedFunc(slices.Values(s.bores), func(a, b bore) int { return cmp.Compare(a.at.X.Abs(), b.at.X.Abs()) })
+	hand := length.Length(-s.datum)
+	part := func(from, to, mark length.Length) piece {
+		r := plane.R(hand*from, s.region.Min.Y, hand*to, s.region.Max.Y)
+		return piece{plane.R(min(r.Min.X, r.Max.X), r.Min.Y, max(r.Min.X, r.Max.X), r.Max.Y), hand * mark}
+	}
+	fits := width
+	var best []piece
+	for i := 1; i < len(bores); i++ {
+		_, to := stretch(bores[:i])
+		from, end := stretch(bores[i:])
+		mark := markAmong(bores[i:], o)
+		first, last := to+mm(1), min(from, mark-mm(4))-mm(1) // what is left out lies between
+		w := func() length.Length { return beyond + first + endGap + max(end, mark+mm(4)) + mm(1) - last }
+		if least := w(); least <= fits && first < last {
+			fits = least
+			spare := min(width-least, last-first)
+			first += min(spare, mm(20))
+			last -= max(spare-mm(20), 0)
+			best = []piece{part(-beyond, first, 0), part(last, max(end, mark+mm(4))+mm(1), mark)}
+		}
+	}
+	if hand < 0 {
+		slices.Reverse(best)
+	}
+	return best
+}
+
+// stretch is how far from the front edge holes with their crosses begin and end.
+func stretch(bores []bore) (from, to length.Length) {
+	from = bores[0].at.X.Abs()
+	for _, b := range bores {
+		from, to = min(from, b.at.X.Abs()-b.whole().Width()/2), max(to, b.at.X.Abs()+b.whole().Width()/2)
+	}
+	return from, to
+}
+
+// markAmong is a round distance from the front edge at which a mark lies clear of
+// holes: in the middle of the widest room between them, or before a single one.
+func markAmong(bores []bore, o Options) length.Length {
+	step := length.Centimetre
+	if o.Say.Unit.Inches() {
+		step = length.Inch / 2
+	}
+	mark, widest := (bores[0].at.X.Abs() - bores[0].whole().Width()/2 - mm(6)).FloorTo(step), mm(30)
+	for i := 1; i < len(bores); i++ {
+		_, from := stretch(bores[i-1 : i])
+		to, _ := stretch(bores[i : i+1])
+		if to-from > widest {
+			mark, widest = ((from + to) / 2).RoundTo(step), to-from
+		}
+	}
+	return mark
+}
+
 // spread shows the strip with its front edge at x = 0 and its line at y = 0; to
 // the left of 0 where the front edge is at the right.
 func (s strip) spread(o Options) spread {
@@ -170,19 +251,17 @@ func (s strip) spread(o Options) spread {
 		far = max(far, h.At.X)
 	}
 	far += mm(16)
-	region := plane.R(-beyond, -mm(14), far, mm(22))
+	region := plane.R(-beyond, -stripBelow, far, stripAbove)
 	if hand < 0 {
-		region = plane.R(-far, -mm(14), beyond, mm(22))
+		region = plane.R(-far, -stripBelow, beyond, stripAbove)
 	}
 	for _, b := range bores {
 		region = region.Union(b.whole())
 	}
 	panel := &drawing.Drawing{Title: message.New("Screws of a runner %v long", s.length)}
 	register := drawing.Tag{Meaning: drawing.Register}
-	panel.Add(
-		&drawing.Line{Tag: register, From: plane.Point{Y: region.Min.Y}, To: plane.Point{Y: region.Max.Y}},
-		&drawing.Line{Tag: register, From: plane.Point{}, To: plane.Point{X: hand * far}},
-	)
+	panel.Add(&drawing.Line{Tag: register, From: plane.Point{Y: region.Min.Y}, To: plane.Point{Y: region.Max.Y + lettering.Pitch(holeLetters)}})
+	panel.Add(pencilLine(plane.Point{}, plane.Point{X: hand * far}, bores)...)
 	for _, b := range bores {
 		panel.Add(b.marks()...)
 	}
@@ -196,22 +275,16 @@ func (s strip) spread(o Options) spread {
 		bores:    bores,
 		blind:    plane.Rect{}, // only lines to lay on: nothing is an outline
 		datum:    -int(hand),
-		place:    placeOnStrip,
+		how:      onStrip(),
+		place:    func(b bore) string { return arrows(o.Say, s.frontLeft, b.at.X, b.at.Y) },
 		leftName: frontEdge(s.frontLeft),
 		onLine:   true,
 	}
 }
 
-// placeOnStrip says where a hole of a strip is, from the front edge and from the
-// pencil line.
-func placeOnStrip(b bore) message.Message {
-	switch {
-	case b.at.Y > 0:
-		return message.New("%v from the front edge, %v above the line", b.at.X.Abs(), b.at.Y)
-	case b.at.Y < 0:
-		return message.New("%v from the front edge, %v below the line", b.at.X.Abs(), -b.at.Y)
-	}
-	return message.New("%v from the front edge, on the line", b.at.X.Abs())
+// onStrip says what the arrows at the holes and crosses of a strip mean.
+func onStrip() message.Message {
+	return message.New("At holes and crosses: → or ← from the front edge; ↑ above the pencil line, ↓ below it, ↑ 0 on it.")
 }
 
 func frontEdge(left bool) message.Message {

@@ -1,31 +1,27 @@
 package sheet
 
 import (
+	"strings"
 	"testing"
 
-	"frontlay/layout/plane"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
-// A person measures up or down from the line, never minus something up.
-func TestPlacesOnAStripAreSaidUpOrDown(t *testing.T) {
-	for want, at := range map[string]plane.Point{
-		"37 mm from the front edge, 7.5 mm below the line": {X: mm(37), Y: -length.FromMM(7.5)},
-		"37 mm from the front edge, on the line":           {X: mm(37)},
-		"37 mm from the front edge, 9 mm above the line":   {X: -mm(37), Y: mm(9)},
+// A person measures up or down from the line, left or right of it, never minus
+// something.
+func TestPlacesAreSaidByArrows(t *testing.T) {
+	for _, c := range []struct {
+		want     string
+		right    bool
+		side, up length.Length
+	}{
+		{"→ 37  ↓ 7.5", true, mm(37), -length.FromMM(7.5)},
+		{"→ 37  ↑ 0", true, mm(37), 0},
+		{"← 37  ↑ 9", false, -mm(37), mm(9)},
 	} {
-		if got := placeOnStrip(bore{at: at}).String(); got != want {
-			t.Errorf("said %q; want %q", got, want)
-		}
-	}
-}
-
-func TestPlacesBesideALineAreSaidLeftOrRight(t *testing.T) {
-	for want, x := range map[string]length.Length{
-		"on the line": 0, "12 mm to the left of the line": -mm(12), "12 mm to the right of the line": mm(12),
-	} {
-		if got := besideLine(x).String(); got != want {
-			t.Errorf("said %q; want %q", got, want)
+		if got := strings.ReplaceAll(arrows(message.Language{}, c.right, c.side, c.up), "\u00a0", " "); got != c.want {
+			t.Errorf("said %q; want %q", got, c.want)
 		}
 	}
 }

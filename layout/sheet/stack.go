@@ -1,6 +1,8 @@
 package sheet
 
 import (
+	"slices"
+
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
@@ -9,8 +11,8 @@ import (
 )
 
 // block is a template that is laid on a pencil line and shares its sheet with
-// others, one below the other. Where it is wider than the paper its parts follow
-// each other.
+// others, beside and below each other. Where it is wider than the paper its two ends
+// stand beside each other, or its parts follow each other.
 type block struct {
 	spread spread
 	name   message.Message // what it is for
@@ -28,14 +30,102 @@ type stack struct {
 	count int // of pages
 }
 
-// stackPart is what one sheet shows of a block: its place below the body's top.
+// stackPart is what one sheet shows of a block: its place in the body, from the left
+// and below the top.
 type stackPart struct {
 	block  block
 	t      tiling
 	col    int
-	page   int // from 0
+	pieces []piece
+	untold []counted // holes whose figures have no room beside them
+	page   int       // from 0
+	left   length.Length
 	top    length.Length
+	width  length.Length
 	height length.Length
+}
+
+// partWidth is the least width of a part that shares a row with others, for the words
+// above it.
+const partWidth = 84 * length.Millimetre
+
+// least is the width that a part needs.
+func (p *stackPart) least() length.Length {
+	return max(partWidth, p.wide())
+}
+
+// wide is how far a part's pieces reach.
+func (p *stackPart) wide() length.Length {
+	w := -endGap
+	for _, q := range p.pieces {
+		w += endGap + q.shown.Width()
+	}
+	return w
+}
+
+// ends tells that a part is the two ends of a block.
+func (p *stackPart) ends() bool { return len(p.pieces) > 1 }
+
+// parts are those of a block on paper of a width: higher where that gives the figures
+// of its holes room beside them.
+func (b block) parts(width length.Length, o Options) []stackPart {
+	parts := b.partsOf(width, o)
+	if !b.spread.onLine || !slices.ContainsFunc(parts, func(p stackPart) bool { return len(p.untold) > 0 }) {
+		return parts
+	}
+	b.spread.region.Max.Y += lettering.Pitch(holeLetters)
+	higher := b.partsOf(width, o)
+	if slices.ContainsFunc(higher, func(p stackPart) bool { return len(p.untold) > 0 }) {
+		return parts
+	}
+	return higher
+}
+
+func (b block) partsOf(width length.Length, o Options) []stackPart {
+	t := b.spread.tiling(plane.Point{X: b.spread.region.Width(), Y: b.spread.region.Height()}, o)
+	if b.spread.region.Width() > width {
+		if ends := b.spread.ends(width, o); ends != nil {
+			return []stackPart{stackPart{block: b, t: t, pieces: ends}.trying(o)}
+		}
+		t = b.spread.tiling(plane.Point{X: width, Y: b.spread.region.Height()}, o)
+	}
+	var parts []stackPart
+	for col := range t.cols {
+		parts = append(parts, stackPart{block: b, t: t, col: col, pieces: []piece{{shown: t.at(col, 0)}}}.trying(o))
+	}
+	return parts
+}
+
+// trying gives the part with those of its holes whose figures find no room beside them,
+// found by lettering it once on a sheet that is thrown away.
+func (p stackPart) trying(o Options) stackPart {
+	d := newDraft(p.block.spread.kind, p.block.spread.title, greatestEdge, greatestEdge, o)
+	p.untold = p.letter(d, d.area.Min, func(col, row int) int {
+		if row == 0 && col >= 0 && col < p.t.cols {
+			return 1
+		}
+		return 0
+	})
+	return p
+}
+
+// letter draws the pieces of a part side by side, from their lower left corner, and
+// gives the holes whose figures have no room beside them.
+func (p *stackPart) letter(d *draft, at plane.Point, page func(col, row int) int) (untold []counted) {
+	for k, q := range p.pieces {
+		if k > 0 {
+			d.dashed(drawing.Cut, at.X-endGap/2, at.Y, at.X-endGap/2, at.Y+q.shown.Height())
+		}
+		d.place(drawing.Placed{
+			Drawing: p.block.spread.panel, Origin: q.shown.Min, At: at, ScaleNum: 1, ScaleDen: 1,
+			Clip: plane.Rect{Min: at, Max: at.Add(q.shown.Max.Sub(q.shown.Min))},
+		})
+		sheet := newTileSheet(p.block.spread, d, p.t, p.col, 0, q.shown, at)
+		sheet.counted = len(untold)
+		untold = append(untold, sheet.letter(page, q.mark)...)
+		at.X += q.shown.Width() + endGap
+	}
+	return untold
 }
 
 // stackPages puts blocks on as few sheets as it can, upright or lengthwise. A
@@ -63,29 +153,69 @@ func stackBlocks(kind Part, head []headLine, all []block, w, h length.Length, o 
 	s = &stack{kind: kind, o: o, w: w, h: h, head: warned(o, head)}
 	body := s.body(s.blank())
 	used := body.Height()
-	for _, b := range all {
-		t := newTiling(b.spread.region, plane.Point{X: body.Width(), Y: b.spread.region.Height()}, o.Overlap, b.spread.bores)
-		var parts []stackPart
-		for col := range t.cols {
-			p := stackPart{block: b, t: t, col: col}
-			p.height = s.textHeight(p, body.Width()) + t.at(col, 0).Height()
-			parts = append(parts, p)
+	var row []stackPart
+	end := func() {
+		if len(row) == 0 {
+			return
 		}
-		if parts[0].height > body.Height() {
+		height := s.row(row, body.Width())
+		if used+cellGap+height > body.Height() {
+			s.count++
+			used = -cellGap
+		}
+		for i := range row {
+			row[i].page, row[i].top = s.count-1, used+cellGap
+		}
+		used += cellGap + height
+		s.parts = append(s.parts, row...)
+		row = nil
+	}
+	for _, b := range all {
+		parts := b.parts(body.Width(), o)
+		if alone := parts[:1:1]; s.row(alone, body.Width()) > body.Height() {
 			tall = append(tall, b)
 			continue
 		}
 		for _, p := range parts {
-			if used+cellGap+p.height > body.Height() {
-				s.count++
-				used = -cellGap
+			if !s.joins(row, p, body) {
+				end()
 			}
-			p.page, p.top = s.count-1, used+cellGap
-			used += cellGap + p.height
-			s.parts = append(s.parts, p)
+			row = append(row, p)
+			if len(parts) > 1 { // taped parts stand one below the other
+				end()
+			}
 		}
 	}
+	end()
 	return s, tall
+}
+
+// joins tells that a part has room beside those of a row.
+func (s *stack) joins(row []stackPart, p stackPart, body plane.Rect) bool {
+	all := append(row[:len(row):len(row)], p)
+	need := -cellGap
+	for i := range all {
+		need += cellGap + all[i].least()
+	}
+	return need <= body.Width() && s.row(slices.Clone(all), body.Width()) <= body.Height()
+}
+
+// row places parts side by side, what is left shared between them, and gives their
+// height.
+func (s *stack) row(row []stackPart, width length.Length) (height length.Length) {
+	spare := width + cellGap
+	for i := range row {
+		spare -= cellGap + row[i].least()
+	}
+	left := length.Length(0)
+	for i := range row {
+		p := &row[i]
+		p.left, p.width = left, p.least()+max(spare, 0)/length.Length(len(row))
+		p.height = s.textHeight(*p, p.width) + p.pieces[0].shown.Height()
+		left += p.width + cellGap
+		height = max(height, p.height)
+	}
+	return height
 }
 
 // better tells that a stack needs fewer sheets than another, or as many with
@@ -123,7 +253,7 @@ func (s *stack) drawWith(tall []block, first int) []Page {
 		body := s.body(d)
 		d.head(s.head, d.area.Width())
 		d.foot()
-		d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-d.rule.bar)/2)
+		d.uprightBar(d.area.Max.X-barSide, body.Min.Y+(body.Height()-d.rule.bar)/2)
 		for i := range s.parts {
 			if s.parts[i].page == page {
 				s.drawPart(d, body, i, first)
@@ -140,8 +270,10 @@ func (s *stack) drawWith(tall []block, first int) []Page {
 // drawPart draws one part of a block with its words.
 func (s *stack) drawPart(d *draft, body plane.Rect, i, first int) {
 	p := &s.parts[i]
-	top := body.Max.Y - p.top
-	if p.top > 0 {
+	top, left := body.Max.Y-p.top, body.Min.X+p.left
+	if p.left > 0 {
+		d.dashed(drawing.Cut, left-cellGap/2, top, left-cellGap/2, top-s.rowHeight(i))
+	} else if p.top > 0 {
 		d.dashed(drawing.Cut, body.Min.X, top+cellGap/2, body.Max.X, top+cellGap/2)
 	}
 	pageOf := func(col, row int) int {
@@ -150,7 +282,7 @@ func (s *stack) drawPart(d *draft, body plane.Rect, i, first int) {
 		}
 		return 0
 	}
-	s.write(d, plane.R(body.Min.X, top-p.height, body.Max.X, top), p, func(col int) message.Message {
+	s.write(d, plane.R(left, top-p.height, left+p.width, top), p, func(col int) message.Message {
 		if q := s.parts[i+col-p.col]; q.page != p.page {
 			return message.New("part %v on page %v", col+1, first+q.page)
 		}
@@ -159,16 +291,17 @@ func (s *stack) drawPart(d *draft, body plane.Rect, i, first int) {
 		}
 		return message.New("part %v above", col+1)
 	})
-	shown := p.t.at(p.col, 0)
-	at := plane.Point{X: body.Min.X, Y: top - p.height}
-	d.place(drawing.Placed{
-		Drawing: p.block.spread.panel, Origin: shown.Min, At: at, ScaleNum: 1, ScaleDen: 1,
-		Clip: plane.Rect{Min: at, Max: at.Add(shown.Max.Sub(shown.Min))},
-	})
-	sheet := newTileSheet(p.block.spread, d, p.t, p.col, 0, shown, at)
-	sheet.seams(pageOf)
-	sheet.edgeNames()
-	sheet.labels()
+	p.letter(d, plane.Point{X: left, Y: top - p.height}, pageOf)
+}
+
+// rowHeight is the height of the row in which a part stands.
+func (s *stack) rowHeight(i int) (height length.Length) {
+	for _, p := range s.parts {
+		if p.page == s.parts[i].page && p.top == s.parts[i].top {
+			height = max(height, p.height)
+		}
+	}
+	return height
 }
 
 // pencilLines tells above a template where it is laid: a sentence, or a small
@@ -184,7 +317,7 @@ const columnGap = 4 * length.Millimetre
 
 // texts are the lines above a part of a block; of names another part. Only the
 // first part has the table.
-func (p *stackPart) texts(of func(col int) message.Message) []headLine {
+func (p *stackPart) texts(say message.Language, of func(col int) message.Message) []headLine {
 	name := p.block.name
 	if p.t.cols > 1 {
 		name = message.New("%v. Part %v of %v from the left", name, p.col+1, p.t.cols)
@@ -194,20 +327,27 @@ func (p *stackPart) texts(of func(col int) message.Message) []headLine {
 		lines = append(lines, headLine{p.block.spread.stop, lettering.Medium, true})
 	}
 	lines = append(lines, headLine{name, lettering.Small, true})
+	for _, b := range p.untold {
+		lines = append(lines, headLine{said(p.block.spread.told(b, say)), holeLetters, false})
+	}
+	if p.ends() {
+		at := p.pieces[0].mark + p.pieces[1].mark // one of them is none
+		return append(lines, headLine{message.New("Draw a mark across each pencil line %v from the front edge. Lay the end with the front edge on that edge, the other end on the mark, both on the pencil line.", at.Abs()), lettering.Small, false})
+	}
 	if p.t.cols == 1 {
 		return lines
 	}
-	crosses := message.New("At the crosses: the distance to the front edge.")
-	if p.block.spread.line != 0 {
-		crosses = message.New("At the crosses: the distance to the pencil line.")
-	}
+	var joins message.Message
 	if p.col > 0 {
-		crosses = message.New("Cut along the dashed line and lay it over %v, cross on cross. %v", of(p.col-1), crosses)
+		joins = message.New("Cut along the dashed line and lay it over %v, cross on cross.", of(p.col-1))
 	}
 	if p.col+1 < p.t.cols {
-		crosses = message.New("Its right end lies under %v, cross on cross. %v", of(p.col+1), crosses)
+		under := message.New("Its right end lies under %v, cross on cross.", of(p.col+1))
+		if joins = message.New("%v %v", joins, under); p.col == 0 {
+			joins = under
+		}
 	}
-	return append(lines, headLine{crosses, lettering.Small, false})
+	return append(lines, headLine{joins, lettering.Small, false})
 }
 
 // textWidth is what the small map leaves.
@@ -222,7 +362,7 @@ func (s *stack) textHeight(p stackPart, width length.Length) length.Length {
 	d := s.blank()
 	high := mm(1)
 	width = p.textWidth(width)
-	for _, l := range p.texts(func(int) message.Message { return message.New("part %v on page %v", 88, 888) }) {
+	for _, l := range p.texts(s.o.Say, func(int) message.Message { return message.New("part %v on page %v", 88, 888) }) {
 		high += d.heightOf(width, l.size, l.bold, l.say)
 	}
 	if p.col == 0 {
@@ -237,7 +377,7 @@ func (s *stack) textHeight(p stackPart, width length.Length) length.Length {
 // write writes what stands above a part at the top of its area.
 func (s *stack) write(d *draft, area plane.Rect, p *stackPart, of func(col int) message.Message) {
 	y, width := area.Max.Y, p.textWidth(area.Width())
-	for _, l := range p.texts(of) {
+	for _, l := range p.texts(s.o.Say, of) {
 		y = d.paragraph(area.Min.X, y, width, l.size, l.bold, l.say)
 	}
 	if p.col > 0 {

@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -51,7 +52,7 @@ func TestTallTemplatesTellEveryLine(t *testing.T) {
 	}
 	for i, page := range d.Pages {
 		s := strings.ReplaceAll(words(page), "\u00a0", " ")
-		for _, want := range []string{"front 1: 300 mm from", "front 2: 450 mm from", "the distance to the pencil line"} {
+		for _, want := range []string{"front 1: 300 mm from", "front 2: 450 mm from", "→ right and ← left of the pencil line"} {
 			if !strings.Contains(s, want) {
 				t.Errorf("sheet %d does not say %q: %s", i+1, want, s)
 			}
@@ -62,7 +63,9 @@ func TestTallTemplatesTellEveryLine(t *testing.T) {
 // Parts of a strip name each other by where they lie: “page 1” on page 1 sends
 // nobody anywhere. Only a part with a dashed line says to cut along it.
 func TestPartsOfAStripSayWhereTheOthersLie(t *testing.T) {
-	d := Make(pedestal(), nil, Options{Parts: []Part{RunnerTemplates}, Paper: Paper{"least", leastEdge, leastEdge}})
+	plan := pedestal()
+	screwed(plan, mm(37), mm(140), mm(255)) // the widest room between them is no wider than a sheet's lack
+	d := Make(plan, nil, Options{Parts: []Part{RunnerTemplates}, Paper: Paper{"least", leastEdge, leastEdge}})
 	joined := 0
 	for i, p := range d.Pages {
 		cuts, says := 0, 0
@@ -130,6 +133,80 @@ func TestLabelsCrossNoEdge(t *testing.T) {
 					}
 				}
 			}
+		}
+	}
+}
+
+// screwed gives all runners screws at distances from the front edge.
+func screwed(p *plan.Plan, back ...length.Length) {
+	for i := range p.Fronts {
+		r := &p.Fronts[i].Runner
+		one := r.Screws[0]
+		r.Screws = nil
+		for _, b := range back {
+			one.Back = b
+			r.Screws = append(r.Screws, one)
+		}
+	}
+}
+
+// A strip longer than the sheet is not taped where its two ends stand beside each
+// other on it: every hole lies at its distance from the front edge, or from the mark
+// that its end says it is laid on.
+func TestStripsByTheirTwoEnds(t *testing.T) {
+	p := pedestal()
+	back := []length.Length{mm(37), mm(261), mm(453)}
+	screwed(p, back...)
+	d := Make(p, nil, Options{Parts: []Part{RunnerTemplates}})
+	if len(d.Pages) != 1 {
+		t.Fatalf("%d sheets; want both hands on one", len(d.Pages))
+	}
+	page := d.Pages[0]
+	seen := map[length.Length]int{}
+	for _, placed := range page.Placed[:len(page.Placed)-1] {
+		by := placed.At.Sub(placed.Origin)
+		lines := 0
+		var upright, told length.Length
+		for _, m := range append(placed.Drawing.Marks, page.Placed[len(page.Placed)-1].Drawing.Marks...) {
+			l, ok := m.(*drawing.Line)
+			if !ok || l.Meaning != drawing.Register || l.From.X != l.To.X {
+				continue
+			}
+			at := plane.Point{X: l.From.X, Y: (l.From.Y + l.To.Y) / 2}
+			if slices.Contains(placed.Drawing.Marks, m) {
+				at = at.Add(by)
+			}
+			if placed.Clip.Contains(at) && l.Bounds().Height() > mm(20) {
+				lines, upright = lines+1, at.X
+			}
+		}
+		for _, text := range ownTexts(page) {
+			s := strings.ReplaceAll(plain(text), "\u00a0", " ")
+			var v int64
+			if n, _ := fmt.Sscanf(s, "← mark, %d mm", &v); n == 1 && placed.Clip.Contains(text.At) {
+				told = mm(v)
+			}
+		}
+		if lines != 1 {
+			t.Fatalf("an end has %d lines to lay it on; want one", lines)
+		}
+		for _, m := range placed.Drawing.Marks {
+			c, ok := m.(*drawing.Circle)
+			if !ok || !placed.Clip.Contains(c.Centre.Add(by)) {
+				continue
+			}
+			at := (c.Centre.X + by.X - upright).Abs()
+			if told > 0 { // the mark lies between the holes
+				seen[told+at]++
+				seen[told-at]++
+				continue
+			}
+			seen[at]++
+		}
+	}
+	for _, b := range back {
+		if seen[b] != 2 {
+			t.Errorf("the hole at %v is seen %d times; want it at both hands", b, seen[b])
 		}
 	}
 }

@@ -1,8 +1,6 @@
 package sheet
 
 import (
-	"slices"
-
 	"frontlay/layout/drawing"
 	"frontlay/layout/letter"
 	"frontlay/layout/lettering"
@@ -21,6 +19,8 @@ type tileSheet struct {
 	shown    plane.Rect
 	by       plane.Point
 	letters  *letter.Picture // of what the sheet shows, in millimetres on the page
+	marks    []plane.Point   // registration crosses that are drawn, in the panel's frame
+	counted  int             // holes that have a number
 }
 
 // newTileSheet begins what is written on a sheet that shows a part of the panel,
@@ -52,15 +52,28 @@ func (s *tileSheet) first(in plane.Rect, areas []plane.Rect) int {
 	return s.letters.First(inMM(in.Intersect(s.shown.Move(s.by))), air, boxes)
 }
 
+// letter draws and writes what a part of a strip or a small template has, and gives the
+// holes whose figures have no room beside them.
+func (s *tileSheet) letter(page func(col, row int) int, mark length.Length) []counted {
+	s.seams(page)
+	s.mark(mark)
+	untold := s.labels()
+	s.edgeNames()
+	s.crossTexts()
+	return untold
+}
+
+// keep keeps letters off an area of the page.
+func (s *tileSheet) keep(r plane.Rect) { s.letters.Keep(inMM(r.Grow(mm(1)))) }
+
 // cut draws a line to cut the sheet along, which letters keep off.
 func (s *tileSheet) cut(x1, y1, x2, y2 length.Length) {
 	s.d.dashed(drawing.Cut, x1, y1, x2, y2)
-	s.letters.Keep(inMM(plane.R(x1, y1, x2, y2)))
+	s.keep(plane.R(x1, y1, x2, y2))
 }
 
-// seams draws the registration crosses with their distances to the datum edges,
-// and the lines to cut along, at the left and below only, so that this sheet
-// lies on its neighbours.
+// seams draws the registration crosses, and the lines to cut along, at the left and
+// below only, so that this sheet lies on its neighbours.
 func (s *tileSheet) seams(page func(col, row int) int) {
 	in := s.t.inner(s.col, s.row).Move(s.by)
 	if page(s.col-1, s.row) > 0 {
@@ -73,36 +86,58 @@ func (s *tileSheet) seams(page func(col, row int) int) {
 		if page(cross.col, cross.row) == 0 {
 			continue
 		}
-		c := cross.at
-		p := c.Add(s.by)
-		arm := mm(4)
-		s.d.line(drawing.Register, p.X-arm, p.Y, p.X+arm, p.Y)
-		s.d.line(drawing.Register, p.X, p.Y-arm, p.X, p.Y+arm)
-		text := s.d.say.Say(message.New("← %v ↓ %v", c.X-s.blind.Min.X, c.Y-s.blind.Min.Y))
-		switch {
-		case s.onLine:
-			text = s.d.say.Say(message.New("%v", c.X.Abs()))
-		case s.line != 0:
-			text = s.d.say.Say(message.New("%v", (c.X - s.line).Abs()))
-		}
-		s.letters.Keep(inMM(plane.R(p.X-arm, p.Y, p.X+arm, p.Y)))
-		s.letters.Keep(inMM(plane.R(p.X, p.Y-arm, p.X, p.Y+arm)))
-		s.crossText(p, text)
+		p := cross.at.Add(s.by)
+		s.d.line(drawing.Register, p.X-crossArm, p.Y, p.X+crossArm, p.Y)
+		s.d.line(drawing.Register, p.X, p.Y-crossArm, p.X, p.Y+crossArm)
+		s.keep(plane.R(p.X-crossArm, p.Y, p.X+crossArm, p.Y))
+		s.keep(plane.R(p.X, p.Y-crossArm, p.X, p.Y+crossArm))
+		s.marks = append(s.marks, cross.at)
 	}
 }
 
-// crossText writes the distances of a registration cross beside it, where the
-// sheet has room.
+// crossTexts writes the distances of registration crosses beside them, from the edge
+// or line that the holes are measured from, where the sheet has room.
+func (s *tileSheet) crossTexts() {
+	for _, c := range s.marks {
+		text := arrows(s.d.say, true, c.X-s.blind.Min.X, c.Y-s.blind.Min.Y)
+		switch {
+		case s.onLine:
+			text = arrows(s.d.say, s.datum < 0, c.X, c.Y)
+		case s.line != 0:
+			text = arrows(s.d.say, c.X >= s.line, c.X-s.line, c.Y-s.blind.Min.Y)
+		case s.datum > 0:
+			text = arrows(s.d.say, false, s.blind.Max.X-c.X, c.Y-s.blind.Min.Y)
+		}
+		s.crossText(c.Add(s.by), text)
+	}
+}
+
+// mark draws the upright line that an end of a strip is laid on, and says where it is.
+func (s *tileSheet) mark(x length.Length) {
+	if x == 0 {
+		return
+	}
+	shown := s.shown.Move(s.by)
+	on := x + s.by.X
+	s.d.line(drawing.Register, on, shown.Min.Y, on, shown.Max.Y)
+	s.keep(plane.R(on, shown.Min.Y, on, shown.Max.Y))
+	at := upright(on+mm(2), places(shown.Max.Y-mm(2), -mm(4), 8))
+	s.name(at, drawing.Anchor{Y: 1}, message.New("← mark, %v from the front edge", x.Abs()), shown)
+}
+
+// crossText writes the distances of a registration cross beside it.
 func (s *tileSheet) crossText(p plane.Point, text string) {
-	anchors := []drawing.Anchor{{}, {X: 1}, {Y: 1}, {X: 1, Y: 1}}
+	var anchors []drawing.Anchor
 	var at []plane.Point
 	var areas []plane.Rect
-	for _, a := range anchors {
-		q := plane.Point{X: p.X + mm(int64(1-2*a.X)), Y: p.Y + mm(int64(1-2*a.Y))}
-		at, areas = append(at, q), append(areas, drawing.TextArea(q, a, lettering.Tiny, false, text))
+	for _, out := range []int64{2, 6} {
+		for _, a := range []drawing.Anchor{{}, {X: 1}, {Y: 1}, {X: 1, Y: 1}} {
+			q := plane.Point{X: p.X + mm(2*int64(1-2*a.X)), Y: p.Y + mm(out*int64(1-2*a.Y))}
+			anchors, at, areas = append(anchors, a), append(at, q), append(areas, drawing.TextArea(q, a, lettering.Small, false, text))
+		}
 	}
 	if i := s.first(s.shown.Move(s.by), areas); i >= 0 {
-		s.d.text(at[i], anchors[i], lettering.Tiny, false, text)
+		s.d.text(at[i], anchors[i], lettering.Small, false, text)
 	}
 }
 
@@ -156,15 +191,15 @@ func (s *tileSheet) lineNames(shown plane.Rect) {
 // name writes a name at the first of the places where it lies over nothing; not
 // at all where there is none.
 func (s *tileSheet) name(at []plane.Point, a drawing.Anchor, m message.Message, room plane.Rect) {
-	text := lettering.Shorten(s.d.say.Say(m), lettering.Tiny, true, room.Width())
+	text := lettering.Shorten(s.d.say.Say(m), lettering.Small, true, room.Width())
 	var areas []plane.Rect
 	for _, p := range at {
-		areas = append(areas, drawing.TextArea(p, a, lettering.Tiny, true, text))
+		areas = append(areas, drawing.TextArea(p, a, lettering.Small, true, text))
 	}
 	room.Min.X, room.Max.X = room.Min.X-mm(1), room.Max.X+mm(1)
 	room.Min.Y, room.Max.Y = s.shown.Min.Y+s.by.Y, s.shown.Max.Y+s.by.Y
 	if i := s.first(room, areas); i >= 0 {
-		s.d.text(at[i], a, lettering.Tiny, true, text)
+		s.d.text(at[i], a, lettering.Small, true, text)
 	}
 }
 
@@ -202,47 +237,4 @@ func or(a, b message.Message) message.Message {
 		return b
 	}
 	return a
-}
-
-// labels writes beside each hole that is whole on the sheet what it is and how
-// far from the edges, where there is room.
-func (s *tileSheet) labels() {
-	shown := s.shown.Move(s.by)
-	for _, b := range s.bores {
-		if w := b.whole(); w.Intersect(s.shown) != w {
-			continue
-		}
-		s.label(b, shown)
-	}
-}
-
-func (s *tileSheet) label(b bore, shown plane.Rect) {
-	at := b.at.Add(s.by)
-	room := []length.Length{mm(48), mm(34), mm(24)}
-	for _, width := range room {
-		lines := s.d.wraps.wrap(s.d.say.Say(b.drilling()), lettering.Tiny, true, width)
-		bold := len(lines)
-		lines = slices.Concat(lines, s.d.wraps.wrap(s.d.say.Say(s.place(b)), lettering.Tiny, false, width))
-		wide := length.Length(0)
-		for i, l := range lines {
-			wide = max(wide, lettering.Width(l, lettering.Tiny, i < bold))
-		}
-		high := length.Length(len(lines)) * lettering.Pitch(lettering.Tiny)
-		off := b.diameter/2 + labelGap
-		at := []plane.Point{
-			{X: at.X + off, Y: at.Y + high/2}, {X: at.X - off - wide, Y: at.Y + high/2},
-			{X: at.X - wide/2, Y: at.Y + off + high}, {X: at.X - wide/2, Y: at.Y - off},
-			{X: at.X + mm(1), Y: at.Y + off + high}, {X: at.X - mm(1) - wide, Y: at.Y + off + high},
-			{X: at.X + mm(1), Y: at.Y - off}, {X: at.X - mm(1) - wide, Y: at.Y - off},
-		}
-		var areas []plane.Rect
-		for _, p := range at {
-			areas = append(areas, plane.R(p.X, p.Y-high, p.X+wide, p.Y))
-		}
-		if i := s.first(shown, areas); i >= 0 {
-			y := s.d.lines(at[i].X, at[i].Y, lettering.Tiny, true, lines[:bold])
-			s.d.lines(at[i].X, y, lettering.Tiny, false, lines[bold:])
-			return
-		}
-	}
 }

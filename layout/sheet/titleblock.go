@@ -119,21 +119,25 @@ func number(pages []Page, o Options) {
 			d.field(room, o.Say.Say(message.New("%v of %v", i+1, len(pages))))
 			continue
 		}
+		size := lettering.Tiny
+		if Part(pages[i].Kind).Template() {
+			size = lettering.Small // read at the bench
+		}
 		room := d.area.Max.X - max(d.area.Min.X, pages[i].footFrom) - mm(3)
 		page := o.Say.Say(message.New("page %v of %v", i+1, len(pages)))
 		foot := []string{joined(s.job, s.revision, printed, page)}
-		if lettering.Width(foot[0], lettering.Tiny, false) > room {
+		if lettering.Width(foot[0], size, false) > room {
 			least := joined(s.revision, page)
-			job := lettering.Shorten(s.job, lettering.Tiny, false, room-lettering.Width(between+least, lettering.Tiny, false))
+			job := lettering.Shorten(s.job, size, false, room-lettering.Width(between+least, size, false))
 			foot = []string{joined(job, least), printed}
 		}
 		if c := pages[i].Correction; !c.None() {
 			last := &foot[len(foot)-1]
-			*last = joined(c.shortened(o.Say, room-lettering.Width(*last+between, lettering.Tiny, false)), *last)
+			*last = joined(c.shortened(o.Say, room-lettering.Width(*last+between, size, false)), *last)
 		}
 		for k, line := range foot {
-			at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1) + length.Length(k)*lettering.Pitch(lettering.Tiny)}
-			d.text(at, drawing.Anchor{X: 1}, lettering.Tiny, false, line)
+			at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1) + length.Length(k)*lettering.Pitch(size)}
+			d.text(at, drawing.Anchor{X: 1}, size, false, line)
 		}
 	}
 }

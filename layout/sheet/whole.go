@@ -2,10 +2,12 @@ package sheet
 
 import (
 	"slices"
+	"strconv"
 
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
+	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
@@ -27,14 +29,13 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 			stop:   o.refusal(check.Drilling, g.fronts),
 			what:   message.New("Whole-front template 1:1, REAR FACE. %v", g.names()),
 			job:    message.New("%v. The front is %v wide and %v high.", title(p), f.Face.Width(), f.Face.Height()),
+			how:    fromEdges(),
 			lies:   faceDown(),
 			panel:  rearPanel(f),
 			blind:  f.Blind(),
 			region: f.Blind().Grow(beyond),
 			bores:  rearBores(f),
-			place: func(b bore) message.Message {
-				return message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
-			},
+			place:  func(b bore) string { return arrows(o.Say, b.side == plan.Right, fromSide(f, b), b.at.Y) },
 		}
 		for _, b := range s.bores {
 			s.region = s.region.Union(b.whole()) // a hole past the edge is a finding, and still shown
@@ -64,13 +65,14 @@ func cornerSpread(c corner, o Options) spread {
 		stop:   c.stop,
 		what:   message.New("Drilling template 1:1, REAR FACE, %v. %v. %v", sideInRoom(c.side), c.of.names(), c.of.sizes(o.Say)),
 		job:    message.New("The holes near one side edge of the front."),
+		how:    fromEdges(),
 		lies:   faceDown(),
-		panel:  rearPanel(f),
+		panel:  c.panel(),
 		blind:  f.Blind(),
 		region: region,
 		bores:  c.bores,
-		place: func(b bore) message.Message {
-			return message.New("%v from the side edge, %v from the bottom edge", fromSide(f, b), b.at.Y)
+		place: func(b bore) string {
+			return joined(arrows(o.Say, b.side == plan.Right, fromSide(f, b), b.at.Y), o.Say.Say(c.of.only(b)))
 		},
 	}
 }
@@ -80,12 +82,13 @@ type spread struct {
 	kind            Part
 	title           message.Message
 	what, job, lies message.Message
+	how             message.Message // what the arrows at holes and crosses mean
 	stop            message.Message // that it must not be drilled; empty: it may be
 	panel           *drawing.Drawing
 	blind           plane.Rect // the panel's edges in its drilling frame
 	region          plane.Rect // what is shown
 	bores           []bore
-	place           func(bore) message.Message // how a hole is measured from the edges
+	place           func(bore) string // how a hole is measured from the edges
 
 	o         Options         // of the job; pages and sheets set it
 	datum     int             // sheets join as far as the left edge (−1), the right (1) or the nearer (0)
@@ -143,12 +146,28 @@ func (s spread) sheets(o Options) int {
 // tiles cuts the region for sheets of a size and tells which are printed.
 func (s spread) tiles(w, h length.Length, o Options) (tiling, []bool) {
 	body := s.body(newDraft(s.kind, s.title, w, h, o))
-	t := newTiling(s.region, plane.Point{X: body.Width(), Y: max(body.Height(), mm(20))}, o.Overlap, s.bores)
+	t := s.tiling(plane.Point{X: body.Width(), Y: max(body.Height(), mm(20))}, o)
 	need := t.needed(s.bores, s.datum)
 	for i := range need {
 		need[i] = need[i] || s.keepAll
 	}
 	return t, need
+}
+
+// tiling cuts the region into tiles of at most a size.
+func (s spread) tiling(most plane.Point, o Options) tiling {
+	t := newTiling(s.region, most, o.Overlap, s.bores)
+	if s.onLine {
+		t.keep = append(t.keep, plane.R(s.region.Min.X, 0, s.region.Max.X, 0), plane.R(0, s.region.Min.Y, 0, s.region.Max.Y))
+		return t
+	}
+	if s.line != 0 {
+		t.keep = append(t.keep, plane.R(s.line, s.region.Min.Y, s.line, s.region.Max.Y))
+	}
+	b := s.blind
+	t.keep = append(t.keep, plane.R(b.Min.X, b.Min.Y, b.Max.X, b.Min.Y), plane.R(b.Min.X, b.Max.Y, b.Max.X, b.Max.Y),
+		plane.R(b.Min.X, b.Min.Y, b.Min.X, b.Max.Y), plane.R(b.Max.X, b.Min.Y, b.Max.X, b.Max.Y))
+	return t
 }
 
 // onRoll gives the size of the piece of a roll that holds the whole region:
@@ -179,7 +198,7 @@ const mapWidth = 26 * length.Millimetre
 
 func (s spread) headLines(where message.Message) []headLine {
 	lines := s.o.templateHead(s.what, s.lies, headLine{s.job, lettering.Small, false})
-	lines = append(lines, headLine{where, lettering.Small, true})
+	lines = append(lines, headLine{s.how, lettering.Small, false}, headLine{where, lettering.Small, true})
 	if !s.stop.Empty() {
 		lines = slices.Insert(lines, 1, headLine{s.stop, lettering.Medium, true})
 	}
@@ -225,10 +244,7 @@ func (s spread) where(t tiling, col, row int, page func(col, row int) int) messa
 	if joins == 0 {
 		return message.New("%v It joins no other: the sheets beside it show no holes and are not printed.", at)
 	}
-	if s.line != 0 {
-		return message.New("%v At the crosses: the distance to the pencil line. Cut along the dashed line, lay cross on cross.", at)
-	}
-	return message.New("%v At the crosses: ← to the left edge, ↓ to the bottom edge. Cut along the dashed line, lay cross on cross.", at)
+	return message.New("%v Cut along the dashed line, lay cross on cross.", at)
 }
 
 // on makes the sheets of one size.
@@ -247,16 +263,34 @@ func (s spread) on(w, h length.Length, o Options, first int) []Page {
 		}
 		return number[row*t.cols+col]
 	}
-	var pages []Page
+	var pages, more []Page
 	for i := range need {
 		if need[i] {
-			pages = append(pages, s.sheet(t, i%t.cols, i/t.cols, page, w, h, o))
+			page, untold := s.sheet(t, i%t.cols, i/t.cols, page, w, h, o)
+			pages = append(pages, page)
+			if len(untold) > 0 {
+				more = append(more, s.untold(number[i], untold, o)...)
+			}
 		}
 	}
-	return pages
+	return append(pages, more...)
 }
 
-func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h length.Length, o Options) Page {
+// untold is a table of holes that had no room on their sheet.
+func (s spread) untold(page int, bores []counted, o Options) []Page {
+	say := func(m message.Message) string { return o.Say.Say(m) }
+	t := list.Table{Title: say(message.New("Holes of page %v", page)), Intro: []string{say(s.what), say(s.how)}, Columns: []list.Column{
+		{Head: say(message.New("Hole")), Weight: 1, Right: true}, {Head: say(message.New("Drilled")), Weight: 4}, {Head: say(message.New("Place")), Weight: 4},
+	}}
+	for _, b := range bores {
+		t.Rows = append(t.Rows, list.Row{Cells: []string{strconv.Itoa(b.number), say(b.drilling()), s.place(b.bore)}})
+	}
+	return tablePages(s.kind, t, o)
+}
+
+// sheet makes one sheet; untold are the holes that have no room on it for their
+// figures.
+func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h length.Length, o Options) (p Page, untold []counted) {
 	d := newDraft(s.kind, s.title, w, h, o)
 	body := s.body(d)
 	shown := t.at(col, row)
@@ -268,13 +302,17 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	box := plane.R(d.area.Max.X-mapWidth, body.Max.Y+mm(2), d.area.Max.X, d.area.Max.Y)
 	d.smallMap(box, s.mapped(), s.bores, shown, s.missing(t, page))
 	d.foot()
-	d.uprightBar(d.area.Max.X-barStrip+barTick, body.Min.Y+(body.Height()-d.rule.bar)/2)
+	d.uprightBar(d.area.Max.X-barSide, body.Min.Y+(body.Height()-d.rule.bar)/2)
 
 	sheet := newTileSheet(s, d, t, col, row, shown, at)
 	sheet.seams(page)
+	untold = sheet.labels()
+	if sheet.table(untold) {
+		untold = nil
+	}
 	sheet.edgeNames()
-	sheet.labels()
-	return d.finish()
+	sheet.crossTexts()
+	return d.finish(), untold
 }
 
 // missing are the tiles that are not printed.
