@@ -4,13 +4,15 @@ import (
 	"bytes"
 	"encoding/xml"
 	"io"
+	"os"
 	"os/exec"
 	"path/filepath"
-	"slices"
 	"strings"
 	"testing"
 
+	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -18,12 +20,11 @@ import (
 	"frontlay/model/yamlfile"
 )
 
-// line is a line of text that MuPDF reads on a page: how high its capitals are, in
-// millimetres, and where it stands, from the upper left corner.
+// line is a line of text that MuPDF reads on a page, and how high its capitals are, in
+// millimetres.
 type line struct {
 	text   string
 	height float64
-	box    box
 }
 
 // capitals is how high capitals are in an em of the Go fonts (their OS/2 table:
@@ -38,7 +39,6 @@ func read(t *testing.T, pdf string) [][]line {
 		t.Fatal(err)
 	}
 	var pages [][]line
-	const mm = 25.4 / 72
 	for dec := xml.NewDecoder(bytes.NewReader(out)); ; {
 		token, err := dec.Token()
 		if err == io.EOF {
@@ -55,17 +55,10 @@ func read(t *testing.T, pdf string) [][]line {
 		switch e.Name.Local {
 		case "page":
 			pages = append(pages, nil)
-		case "line":
-			f := strings.Fields(attr(e, "bbox"))
-			b := box{point{number(f[0]) * mm, number(f[1]) * mm}, point{number(f[2]) * mm, number(f[3]) * mm}}
-			pages[last] = append(pages[last], line{text: attr(e, "text"), box: b})
-		case "font":
-			l := &pages[last][len(pages[last])-1]
-			l.height = number(attr(e, "size")) * mm * capitals
+		case "font": // a line has one, or more where it goes on in another
+			pages[last] = append(pages[last], line{height: number(attr(e, "size")) * 25.4 / 72 * capitals})
 		case "char":
-			if l := &pages[last][len(pages[last])-1]; attr(e, "c") != "" {
-				l.text += attr(e, "c")
-			}
+			pages[last][len(pages[last])-1].text += attr(e, "c")
 		}
 	}
 }
@@ -75,6 +68,92 @@ var benchPapers = []sheet.Paper{
 	papers[0], papers[1], papers[2], {Name: "roll 610", Width: length.MM(610)},
 }
 
+// Templates of all test projects and those that ship, on all papers of a bench: each
+// hole is where the sheet says and is told on it, two templates on a sheet and pieces of
+// a roll included; each page says what it belongs to; and it can be read at the bench.
+// Capitals are 2.5 mm high at least, holes 3.5 mm, what keeps from drilling
+// the mirror of a front 5 mm.
+func TestTemplatesOfProjects(t *testing.T) {
+	shared := 0
+	for name, p := range projects(t) {
+		r := layout.Solve(p)
+		for _, paper := range benchPapers {
+			t.Run(name+", "+paper.Name, func(t *testing.T) {
+				d := sheet.Make(r.Plan, r.Findings, sheet.Options{
+					Paper: paper, Date: "2026-11-28 07:30", Say: message.Language{Unit: p.Unit},
+					Parts: []sheet.Part{sheet.CornerTemplates, sheet.RunnerTemplates, sheet.HandleTemplates},
+				})
+				pdf := written(t, d)
+				paths, texts := traced(t, pdf), read(t, pdf)
+				for i := range d.Pages {
+					page := &d.Pages[i]
+					holes := comparePage(t, page, paths[i])
+					if holes == 0 {
+						t.Errorf("page %d shows no hole", i+1)
+					}
+					if len(page.Placed) > 2 {
+						shared++
+					}
+					readable(t, i+1, page, holes, texts[i])
+					belongs(t, i+1, d, p, texts[i])
+				}
+			})
+		}
+	}
+	if shared < 20 {
+		t.Errorf("%d sheets are shared; want more", shared)
+	}
+}
+
+// readable holds the letters of a page with so many holes to their least heights.
+func readable(t *testing.T, n int, page *sheet.Page, holes int, lines []line) {
+	t.Helper()
+	const off = 0.005 // what the file rounds a size by
+	warned, told := false, 0
+	for _, l := range lines {
+		if strings.TrimSpace(l.text) == "" {
+			continue
+		}
+		least := 2.5
+		switch text := strings.ReplaceAll(l.text, "\u00a0", " "); {
+		case strings.HasPrefix(text, "Left on this paper is RIGHT in the room"):
+			least, warned = 5, true
+		case strings.HasPrefix(text, "Ø"), strings.HasPrefix(text, "ONLY"):
+			least = 3.5
+		}
+		if l.height < least-off {
+			t.Errorf("page %d: %q is %.2f mm high; want %.1f", n, l.text, l.height, least)
+		}
+		if l.height > 3.5-off {
+			told += strings.Count(l.text, "↑") + strings.Count(l.text, "↓")
+		}
+	}
+	if page.Kind == string(sheet.CornerTemplates) && !warned {
+		t.Errorf("page %d does not say which side is which", n)
+	}
+	if told < holes {
+		t.Errorf("page %d has %d holes and says of %d where they are, in letters of 3.5 mm", n, holes, told)
+	}
+}
+
+// belongs looks for what tells a page from those of another job or plan.
+func belongs(t *testing.T, n int, d sheet.Document, p *model.Project, lines []line) {
+	t.Helper()
+	var words []string
+	for _, l := range lines {
+		words = append(words, l.text)
+	}
+	all := strings.ReplaceAll(strings.Join(words, " "), "\u00a0", " ")
+	for _, want := range []string{"2026-11-28 07:30", d.Paper.Plan.String(), p.Revision} {
+		if !strings.Contains(all, want) {
+			t.Errorf("page %d does not say %q", n, want)
+		}
+	}
+	if !strings.Contains(all, " × ") {
+		t.Errorf("page %d does not say how large its panel is", n)
+	}
+}
+
 // projects are all test projects and those that ship.
 func projects(t *testing.T) map[string]*model.Project {
 	t.Helper()
@@ -82,11 +161,37 @@ func projects(t *testing.T) map[string]*model.Project {
 	for _, pattern := range []string{"../testdata/projects/*.yaml", "../assets/projects/*.yaml"} {
 		files, err := filepath.Glob(pattern)
 		if err != nil || len(files) == 0 {
-			t.Fatalf("no projects in %s (%v)", pattern, err)
+			t.Fatalf("no projects at %s (%v)", pattern, err)
 		}
-		for _, file := range files {
-			all[filepath.Base(file)] = loaded(t, file)
+		for _, path := range files {
+			data, err := os.ReadFile(path)
+			if err != nil {
+				t.Fatal(err)
+			}
+			f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
+				if data, ok := assets.Sheet(source); ok {
+					return source, data, nil
+				}
+				file := filepath.Join(filepath.Dir(path), source)
+				data, err := os.ReadFile(file)
+				return file, data, err
+			}, check.Limits())
+			if err != nil {
+				t.Fatal(err)
+			}
+			all[filepath.Base(path)] = f.Project
 		}
 	}
 	return all
+}
+
+// A chest of three drawers takes three sheets of templates, the demo nine at most.
+func TestFewSheets(t *testing.T) {
+	for name, most := range map[string]int{"new-cabinet.yaml": 3, "one-cabinet.yaml": 3, "glaze-bench.yaml": 9} {
+		r := layout.Solve(projects(t)[name])
+		d := sheet.Make(r.Plan, nil, sheet.Options{Parts: []sheet.Part{sheet.CornerTemplates, sheet.RunnerTemplates}})
+		if n := len(d.Pages); n > most {
+			t.Errorf("%s takes %d sheets; want %d at most", name, n, most)
+		}
+	}
 }

@@ -67,7 +67,6 @@ func (s *strokes) Circle(p Pen, at Point, radius float64) {
 	}
 }
 
-
 // touches tells that a level or upright line runs into an area.
 func (l stroked) touches(b box) bool {
 	return box{Point{min(l.a.X, l.b.X), min(l.a.Y, l.b.Y)}, Point{max(l.a.X, l.b.X), max(l.a.Y, l.b.Y)}}.pad(0.001).overlaps(b)

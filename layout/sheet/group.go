@@ -84,7 +84,7 @@ const mostSizes = 3
 func (g group) sizes(say message.Language) message.Message {
 	var all []string
 	for _, f := range g.inOrder() {
-		if s := say.Figure(f.Face.Width()) + "\u00a0×\u00a0" + say.Length(f.Face.Height()); !slices.Contains(all, s) {
+		if s := panelSize(f.Face.Width(), f.Face.Height(), say); !slices.Contains(all, s) {
 			all = append(all, s)
 		}
 	}
@@ -92,6 +92,11 @@ func (g group) sizes(say message.Language) message.Message {
 		return message.New("Panels of %v sizes, see the cut list", len(all))
 	}
 	return said(strings.Join(all, ", "))
+}
+
+// panelSize writes the size of a panel, which no line parts.
+func panelSize(w, h length.Length, say message.Language) string {
+	return say.Figure(w) + "\u00a0×\u00a0" + say.Length(h)
 }
 
 // groups gathers the fronts that are asked for and drilled; same tells what must

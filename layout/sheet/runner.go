@@ -43,7 +43,7 @@ func (s strip) block(o Options) block {
 		for _, l := range u.lines {
 			heights = append(heights, o.Say.Length(l))
 		}
-		lines.rows = append(lines.rows, []string{o.Say.Say(u.face.Name), strings.Join(heights, ", ")})
+		lines.rows = append(lines.rows, []string{o.Say.Say(u.face.Name) + ", " + panelSize(u.face.Panel.Width(), u.face.Panel.Height(), o.Say), strings.Join(heights, ", ")})
 	}
 	if len(lines.rows) == 1 {
 		lines.only = message.New("%v: pencil lines %v above the bottom edge", lines.rows[0][0], lines.rows[0][1])

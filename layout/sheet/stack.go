@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"slices"
+	"strings"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
@@ -327,6 +328,13 @@ func (p *stackPart) texts(say message.Language, of func(col int) message.Message
 		lines = append(lines, headLine{p.block.spread.stop, lettering.Medium, true})
 	}
 	lines = append(lines, headLine{name, lettering.Small, true})
+	if p.col > 0 && p.block.spread.onLine { // the table stands above the first part
+		var boards []string
+		for _, r := range p.block.lines.rows {
+			boards = append(boards, r[0])
+		}
+		lines = append(lines, headLine{said(strings.Join(boards, "; ")), lettering.Small, false})
+	}
 	for _, b := range p.untold {
 		lines = append(lines, headLine{said(p.block.spread.told(b, say)), holeLetters, false})
 	}
