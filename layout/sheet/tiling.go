@@ -70,8 +70,8 @@ func seamsOf(whole span, parts int, most, overlap length.Length, clear []span, e
 	start := whole.lo // of the part before the seam
 	for i := 1; i < parts; i++ {
 		left := length.Length(parts - i)
-		// What follows must fit into the parts that are left.
-		least := max(whole.hi-left*most+(left-1)*overlap+half, start+overlap)
+		// What follows must fit into the parts that are left, and no part reach past the next.
+		least := max(whole.hi-left*most+(left-1)*overlap+half, start+overlap+half)
 		greatest := start + most - half
 		want := greatest
 		if even {

@@ -133,7 +133,7 @@ func number(pages []Page, o Options) {
 		}
 		if c := pages[i].Correction; !c.None() {
 			last := &foot[len(foot)-1]
-			*last = joined(c.shortened(o.Say, room-lettering.Width(*last+between, size, false)), *last)
+			*last = joined(c.shortened(o.Say, (room-lettering.Width(*last+between, size, false))*lettering.Tiny/size), *last)
 		}
 		for k, line := range foot {
 			at := plane.Point{X: d.area.Max.X - mm(1), Y: d.area.Min.Y + mm(1) + length.Length(k)*lettering.Pitch(size)}
