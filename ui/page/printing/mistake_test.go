@@ -8,6 +8,7 @@ import (
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/layout/sheet"
+	"frontlay/ui/field"
 	"frontlay/ui/page/pagetest"
 )
 
@@ -37,7 +38,7 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 	p.fronts.SetText("99,abc")
 	off("both", "Fronts", "Size or roll")
 	h.LayOut()
-	for _, m := range p.wrong {
+	for _, m := range []*field.Mistake{fronts, size} {
 		if need := m.Note.MinSize().Height; m.Note.Size().Height < need || m.Object.Size().Height < m.Note.Position().Y+need {
 			t.Errorf("what is wrong with %s is cut: %v of %v", m.Name, m.Note.Size(), need)
 		}

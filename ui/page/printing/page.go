@@ -69,6 +69,7 @@ type Page struct {
 	asking  bool // for the printers
 	parts   *fyne.Container
 	boxes   map[sheet.Part]*field.Check
+	labels  labels
 	write   *field.Button
 	print   *field.Button
 	keeps   bool // what is chosen
@@ -133,7 +134,7 @@ func laidOut(h Host, s System) *Page {
 	form := field.Column(
 		field.Heading(p.ask.Text("What to print")), p.sets(), p.parts,
 		field.Heading(p.ask.Text("Fronts")), p.frontsRow(),
-		field.Heading(p.ask.Text("Paper")), p.paperRow(), p.correctionRow(),
+		field.Heading(p.ask.Text("Paper")), p.paperRow(), p.correctionRow(), p.labelRows(),
 	)
 	buttons := []fyne.CanvasObject{p.write}
 	if p.system.Printer != nil {
@@ -271,6 +272,7 @@ func (p *Page) make() {
 	}
 	p.outcome.Before(p.ask.Text("Print at actual size (100 %) and measure the check bars before you drill."))
 	defer p.able()
+	p.readLabels()
 	if wrong := field.Mistaken(p.wrong...); len(wrong) > 0 {
 		p.outcome.Need.SetText(p.ask.Text("Mend first: %v", strings.Join(wrong, ", ")))
 		return
