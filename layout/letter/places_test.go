@@ -121,3 +121,34 @@ func TestGrounds(t *testing.T) {
 }
 
 func point(x, y int64) plane.Point { return plane.Point{X: length.MM(x), Y: length.MM(y)} }
+
+// A front too low for a ring keeps the sign of what is found about it, and the sign
+// holds the number alone.
+func TestALowFrontKeepsItsSign(t *testing.T) {
+	for _, of := range []struct {
+		severity drawing.Severity
+		signs    int
+	}{{drawing.OfNothing, 0}, {drawing.OfError, 1}} {
+		face := plane.Rect{Min: point(0, 0), Max: point(600, 24)}
+		d := &drawing.Drawing{}
+		d.Add(&drawing.Caption{
+			Tag:  drawing.Tag{Meaning: drawing.Label, Of: drawing.Subject{Kind: drawing.FrontThing}, Severity: of.severity},
+			Face: face, Size: 3500 * length.Micrometre, Number: 2, Name: message.New("Jars"), Height: length.MM(24),
+		})
+		p := letter.New(screenLetters{13}, renderers()[0].style, message.Language{}, letter.Box{Hi: letter.Point{X: 700, Y: 100}})
+		p.Add(d, letter.Placing{At: func(q plane.Point) letter.Point {
+			return letter.Point{X: float64(q.X) / float64(length.Millimetre), Y: float64(q.Y) / float64(length.Millimetre) * 0.7}
+		}})
+		w := p.Write()
+		if len(w.Rings) != of.signs {
+			t.Fatalf("severity %v: %d signs", of.severity, len(w.Rings))
+		}
+		for _, r := range w.Rings {
+			for i := range w.Texts {
+				if s := w.Texts[i].Lines[0].Text; overlap(r.Box, w.Texts[i].Box) != (s == "2") {
+					t.Errorf("the sign of the number and %q", s)
+				}
+			}
+		}
+	}
+}
