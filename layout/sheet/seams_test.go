@@ -69,3 +69,32 @@ func shared(a, b []plane.Point, within plane.Rect) int {
 	}
 	return n
 }
+
+// No seam lies within 6 mm of a hole's centre where holes leave room for it, as those
+// of a 32 mm row do (common practice, no source).
+func TestSeamsKeepClearOfHoles(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		region := plane.R(0, 0, mm(rapid.Int64Range(100, 1500).Draw(t, "width")), mm(rapid.Int64Range(100, 2500).Draw(t, "height")))
+		most := plane.Point{X: tenths(t, mm(150), mm(500), "most across"), Y: tenths(t, mm(150), mm(500), "most up")}
+		var bores []bore
+		from, diameter := tenths(t, 0, mm(32), "first hole"), mm(rapid.Int64Range(2, 15).Draw(t, "diameter"))
+		for y := from; y < region.Max.Y; y += mm(32) {
+			for x := from; x < region.Max.X; x += mm(32) {
+				bores = append(bores, bore{at: plane.Point{X: x, Y: y}, diameter: diameter})
+			}
+		}
+		til := newTiling(region, most, mm(10), bores)
+		for _, b := range bores {
+			for _, x := range til.x {
+				if (b.at.X - x).Abs() < mm(6) {
+					t.Fatalf("the seam at %v lies %v from a hole", x, (b.at.X - x).Abs())
+				}
+			}
+			for _, y := range til.y {
+				if (b.at.Y - y).Abs() < mm(6) {
+					t.Fatalf("the seam at %v lies %v from a hole", y, (b.at.Y - y).Abs())
+				}
+			}
+		}
+	})
+}

@@ -210,3 +210,25 @@ func TestStripsByTheirTwoEnds(t *testing.T) {
 		}
 	}
 }
+
+// Where holes stand too close for their figures, each has a number, and the table above
+// the strip says what it is and where: none is left out.
+func TestCrowdedHolesAreTold(t *testing.T) {
+	p := pedestal()
+	var back []length.Length
+	for x := int64(37); x < 160; x += 16 {
+		back = append(back, mm(x))
+	}
+	screwed(p, back...)
+	for i, page := range Make(p, nil, Options{Parts: []Part{RunnerTemplates}}).Pages {
+		s := strings.ReplaceAll(words(page), "\u00a0", " ")
+		for _, b := range back {
+			if !strings.Contains(s, fmt.Sprintf(" %d  ↑ 0", b/length.Millimetre)) && !strings.Contains(s, fmt.Sprintf(" %d ↑ 0", b/length.Millimetre)) {
+				t.Errorf("page %d does not say where the hole at %v is: %s", i+1, b, s)
+			}
+		}
+		if !strings.Contains(s, "1:  Ø") {
+			t.Errorf("page %d has no table: %s", i+1, s)
+		}
+	}
+}

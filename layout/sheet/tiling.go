@@ -45,7 +45,7 @@ type span struct{ lo, hi length.Length }
 
 // seams divides a stretch into parts of at most most that overlap, and gives the
 // middles of the overlaps, at whole millimetres and clear of what lies in the way:
-// with one part more where that is needed, and where even that is not enough, as
+// with a few parts more where that is needed, and where even that is not enough, as
 // clear as can be.
 func seams(whole span, most, overlap length.Length, clear []span, even bool) []length.Length {
 	length := whole.hi - whole.lo
@@ -54,7 +54,7 @@ func seams(whole span, most, overlap length.Length, clear []span, even bool) []l
 	}
 	step := most - overlap
 	n := int((length - overlap + step - 1) / step)
-	for parts := n; parts <= n+1; parts++ {
+	for parts := n; parts <= n+1+n/4; parts++ { // each seam moves by less than a quarter of a part
 		if all, ok := seamsOf(whole, parts, most, overlap, clear, even); ok {
 			return all
 		}
