@@ -9,6 +9,7 @@ import (
 
 	"frontlay/layout/export"
 	"frontlay/layout/list"
+	"frontlay/layout/sheet"
 	"frontlay/model/message"
 )
 
@@ -31,7 +32,7 @@ Flags of print:
   -o FILE          where to write; without --only the templates get a file of
                    their own beside it, OUT-templates.pdf
   --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, "roll 610"
-` + paragraph("  --only LIST      ", "only these parts, with commas between: "+partNames()) + `  --fronts LIST    templates only for these fronts, by number: 2,5-7
+` + forPlaces() + paragraph("  --only LIST      ", "only these parts, with commas between, in one file: "+listed(sheet.Parts())) + `  --fronts LIST    templates only for these fronts, by number: 2,5-7
   --printer NAME   undo this printer's measured fault of scale
   --labels 3x8     print labels for all boards: columns x rows on a sheet
   --label-margins LEFTxTOP, --label-pitch ACROSSxDOWN
@@ -63,6 +64,7 @@ Examples:
   frontlay bench.yaml
   frontlay check bench.yaml
   frontlay print bench.yaml -o bench.pdf --paper A3
+  frontlay print bench.yaml -o file.pdf --for office
   frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1-3
   frontlay print bench.yaml -o labels.pdf --labels 3x8 --first 5
   frontlay export bench.yaml -o machine --only dxf
@@ -77,6 +79,30 @@ Exit codes: 0 fine; 1 the check found errors, or paper does not fit any more;
 	for _, r := range cautions.Rows {
 		b.WriteString(paragraph("  - ", r.Cells[1]))
 	}
+	return b.String()
+}
+
+// forPlaces says what is printed for each place of work.
+func forPlaces() string {
+	var b strings.Builder
+	sign := "  --for PLACE      "
+	for i, p := range sheet.Presets() {
+		of := " "
+		if i == 0 {
+			of = " (default) "
+		}
+		var parts []string
+		for _, part := range p.Parts() {
+			name := string(part)
+			if p == sheet.Bench && part.Spared() {
+				name += "*"
+			}
+			parts = append(parts, name)
+		}
+		b.WriteString(paragraph(sign, string(p)+of+"prints "+strings.Join(parts, ", ")))
+		sign = strings.Repeat(" ", len(sign))
+	}
+	b.WriteString(paragraph(sign, "* only where the shop sheets do not tell it"))
 	return b.String()
 }
 

@@ -2,6 +2,7 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"context"
 	"errors"
 	"flag"
@@ -9,6 +10,7 @@ import (
 	"os"
 	"os/signal"
 	"runtime/debug"
+	"slices"
 	"strings"
 
 	"frontlay/layout"
@@ -19,12 +21,14 @@ import (
 )
 
 // runPrint writes a project's pages: the parts that are asked for as one PDF, or
-// the booklet and, as a second PDF, the templates, whose printer settings differ.
+// those for a place of work and, as a second PDF, their templates, whose printer
+// settings differ.
 func runPrint(args []string, c console) int {
 	fs := flag.NewFlagSet("print", flag.ContinueOnError)
 	out := fs.String("o", "", "")
 	paper := fs.String("paper", "A4", "")
 	printer := fs.String("printer", "", "")
+	preset := fs.String("for", "", "")
 	only := fs.String("only", "", "")
 	fronts := fs.String("fronts", "", "")
 	labels := addLabelFlags(fs)
@@ -41,7 +45,7 @@ func runPrint(args []string, c console) int {
 		fmt.Fprintln(c.err, "frontlay print: say where to write the PDF: -o OUT.pdf")
 		return exitFailed
 	}
-	o, err := sheetOptions(*paper, *only)
+	o, err := sheetOptions(*paper, *preset, *only)
 	if err == nil {
 		err = labels.use(&o)
 	}
@@ -80,7 +84,7 @@ func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c 
 		err = writePDF(ctx, out, sheet.Make(r.Plan, r.Findings, o), o, c)
 	} else {
 		err = writePDF(ctx, out, sheet.Booklet(r.Plan, r.Findings, o), o, c)
-		if err == nil {
+		if err == nil && slices.ContainsFunc(o.For.Parts(), sheet.Part.Template) {
 			err = writePDF(ctx, sheet.TemplatesName(out), sheet.Templates(r.Plan, r.Findings, o), o, c)
 		}
 	}
@@ -161,16 +165,22 @@ func usePrinter(o *sheet.Options, printer string) error {
 }
 
 // sheetOptions reads the flags of print.
-func sheetOptions(paper, only string) (sheet.Options, error) {
+func sheetOptions(paper, preset, only string) (sheet.Options, error) {
 	var o sheet.Options
 	var err error
 	if o.Paper, err = sheet.ParsePaper(paper, length.UnitMM); err != nil {
 		return o, err
 	}
+	switch o.For = sheet.Preset(cmp.Or(preset, string(sheet.Bench))); {
+	case !slices.Contains(sheet.Presets(), o.For):
+		return o, fmt.Errorf("there is no paper for %q; write --for %s", preset, listed(sheet.Presets()))
+	case preset != "" && only != "":
+		return o, errors.New("--for and --only choose the parts both: leave out one of them")
+	}
 	for _, name := range split(only) {
-		part, ok := partNamed(name)
-		if !ok {
-			return o, fmt.Errorf("there is no part named %q; the parts are %s", name, partNames())
+		part := sheet.Part(name)
+		if !slices.Contains(sheet.Parts(), part) {
+			return o, fmt.Errorf("there is no part named %q; the parts are %s", name, listed(sheet.Parts()))
 		}
 		o.Parts = append(o.Parts, part)
 	}
@@ -187,19 +197,11 @@ func split(list string) []string {
 	return items
 }
 
-func partNamed(name string) (sheet.Part, bool) {
-	for _, p := range sheet.Parts() {
-		if string(p) == name {
-			return p, true
-		}
+// listed are names with commas between them.
+func listed[N ~string](names []N) string {
+	var all []string
+	for _, n := range names {
+		all = append(all, string(n))
 	}
-	return "", false
-}
-
-func partNames() string {
-	var names []string
-	for _, p := range sheet.Parts() {
-		names = append(names, string(p))
-	}
-	return strings.Join(names, ", ")
+	return strings.Join(all, ", ")
 }

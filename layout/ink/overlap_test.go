@@ -2,6 +2,7 @@ package ink
 
 import (
 	"fmt"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -174,4 +175,23 @@ func inventedSheet() *model.HardwareSheet {
 		Bottom: model.BottomFigures{Underside: mm(14), Thickness: mm(16), DeductWidth: mm(62), DeductLength: mm(18)},
 		Back:   model.BackFigures{DeductWidth: mm(74), Thickness: mm(16)},
 	}
+}
+
+// On sheets for the bench nothing but the line at the foot is lower than 2.5 mm.
+func TestSheetsForTheBenchAreReadable(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		d := sheet.Make(plan.Make(randomRun(t)), nil, sheet.Options{Say: randomLanguage(t), Parts: []sheet.Part{sheet.ShopSheets, sheet.JigSettings}})
+		for i := range d.Pages {
+			p := &d.Pages[i]
+			var l letters
+			Draw(&l, p.Drawings(), p.LetterArea(), d.Say)
+			for _, a := range l.texts {
+				foot := a.box.lo.Y < p.LetterArea().Min.Y.MM()+5
+				_, err := strconv.Atoi(a.text) // of a front that is lower than its number
+				if high := a.box.hi.Y - a.box.lo.Y; high < 2.49 && !foot && err != nil {
+					t.Fatalf("page %d: %q is %.2f mm high", i+1, a.text, high)
+				}
+			}
+		}
+	})
 }

@@ -255,3 +255,30 @@ func (q *equalPieces) sayFor(say Speaker) string {
 	}
 	return strings.Join(names, ", ")
 }
+
+// EqualFronts are fronts that are cut to one size from one board.
+type EqualFronts struct {
+	Board         message.Message
+	Numbers       []int
+	Width, Height length.Length // to cut, less by the lipping
+	Grain         string        // as a Piece has it
+}
+
+// FrontsToCut are the fronts of a plan, equal ones together.
+func FrontsToCut(p *plan.Plan) []EqualFronts {
+	var pieces []Piece
+	for i := range p.Fronts {
+		pieces = appendFront(pieces, p, &p.Fronts[i])
+	}
+	var all []EqualFronts
+	for _, g := range byBoard(pieces) {
+		for _, q := range g.pieces {
+			e := EqualFronts{Board: boardName(g.board), Width: q.CutWidth, Height: q.CutHeight, Grain: q.Grain}
+			for _, o := range q.owners {
+				e.Numbers = append(e.Numbers, o.Front)
+			}
+			all = append(all, e)
+		}
+	}
+	return all
+}

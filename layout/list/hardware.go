@@ -70,6 +70,22 @@ func orderRow(r hardwareRow, spare float64, say Speaker) Row {
 	return Row{Cells: []string{"□", say.Say(r.what), say.Say(r.unit), strconv.Itoa(r.count), strconv.Itoa(order)}}
 }
 
+// Order says what to order but small parts, without spares: runners, drawers,
+// connectors, rails, stabilisers and handles with how many of each are needed.
+func Order(p *plan.Plan) []message.Message {
+	var rows []hardwareRow
+	for _, s := range sheetsUsed(p) {
+		rows = append(rows, countHardware(p, s)...)
+	}
+	var all []message.Message
+	for _, r := range append(rows, countHandles(p)...) {
+		if !r.small {
+			all = append(all, message.New("%v × %v (%v)", r.count, r.what, r.unit))
+		}
+	}
+	return all
+}
+
 // sheetsUsed are the hardware sheets of fitted drawers, in order of first use.
 func sheetsUsed(p *plan.Plan) []*model.HardwareSheet {
 	var all []*model.HardwareSheet

@@ -135,19 +135,6 @@ func jigTable(p *plan.Plan, findings []check.Finding, say Speaker) Table {
 	return t
 }
 
-// Moved tells which stops are moved from one setting to the next.
-func Moved(from, to Setting) message.Message {
-	switch {
-	case from == to:
-		return message.New("Both stops stay")
-	case from.EdgeDistance == to.EdgeDistance:
-		return message.New("Move the drop only")
-	case from.Drop == to.Drop:
-		return message.New("Move the edge distance only")
-	}
-	return message.New("Move both stops")
-}
-
 func (w JigWork) cells(say Speaker) []string {
 	var heights []string
 	for _, h := range w.Holes {

@@ -21,7 +21,11 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 	}
 	d := newDraft(Cover, Cover.Title(), w, h, o)
 	width := d.area.Width()
-	y := d.paragraph(d.area.Min.X, d.area.Max.Y, width, lettering.Huge, true, said(title(p))) - mm(2)
+	size := lettering.Huge
+	if d.heightOf(width, size, true, said(title(p))) > 2*lettering.Pitch(size) {
+		size = lettering.Large
+	}
+	y := d.paragraph(d.area.Min.X, d.area.Max.Y, width, size, true, said(title(p))) - mm(2)
 	for _, m := range facts(p) {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, m)
 	}
@@ -174,7 +178,7 @@ func used(p *plan.Plan, s *model.HardwareSheet) bool {
 }
 
 // contentsLine is the pitch of the lines of the contents.
-const contentsLine = 6 * length.Millimetre
+const contentsLine = 5 * length.Millimetre
 
 // fillContents writes the contents at the foot of the cover: each part and the
 // page it begins on.

@@ -104,19 +104,32 @@ func panelSize(w, h length.Length, say message.Language) string {
 // nothing to drill.
 func groups(p *plan.Plan, o Options, same func(*plan.Front) string) []group {
 	var all []group
+	for _, equal := range gathered(p.Fronts, func(f *plan.Front) string {
+		if !o.wantsFront(f.Number) {
+			return ""
+		}
+		return same(f)
+	}) {
+		all = append(all, group{fronts: equal})
+	}
+	return all
+}
+
+// gathered puts together what is the same, in the order of the first of each; what is
+// the same as nothing, not even itself, is left out.
+func gathered[T any](list []T, same func(*T) string) [][]*T {
+	var all [][]*T
 	at := map[string]int{}
-	for i := range p.Fronts {
-		f := &p.Fronts[i]
-		key := same(f)
-		if key == "" || !o.wantsFront(f.Number) {
+	for i := range list {
+		key := same(&list[i])
+		if key == "" {
 			continue
 		}
-		if j, ok := at[key]; ok {
-			all[j].fronts = append(all[j].fronts, f)
-			continue
+		if _, ok := at[key]; !ok {
+			at[key] = len(all)
+			all = append(all, nil)
 		}
-		at[key] = len(all)
-		all = append(all, group{fronts: []*plan.Front{f}})
+		all[at[key]] = append(all[at[key]], &list[i])
 	}
 	return all
 }

@@ -15,25 +15,24 @@ import (
 	"frontlay/model/message"
 )
 
-// The sizes of a box of the jig page. It is read at arm's length: the two figures
-// that the stops are set to are Huge, what a hand acts on else is Medium or more.
+// Sizes of the settings. They are read at arm's length: the two figures that the
+// stops are set to are Huge, what a hand acts on else is Small or more.
 const (
-	jigBoxWidth = 86 * length.Millimetre // at least, so that A4 has two beside each other
-	jigBetween  = 4 * length.Millimetre
-	jigPad      = 2 * length.Millimetre
-	jigRow      = 65 * length.Millimetre / 10 // of a front with its boxes to tick
-	jigTick     = 4 * length.Millimetre
-	jigMostRows = 23 // of one box; a setting for more fronts goes on in another
-	jigHoleRows = 3  // as much room as a row of bushings takes
-	jigSketch   = 62 * length.Millimetre
+	jigPad    = 15 * length.Millimetre / 10
+	jigRow    = 65 * length.Millimetre / 10 // of a front with its boxes to tick
+	jigTick   = 4 * length.Millimetre
+	jigHand   = 155 * length.Millimetre / 10     // a box to tick with its word
+	jigFronts = 2*jigHand + 12*length.Millimetre // for fronts, at least
+	jigSketch = 62 * length.Millimetre
 )
 
-// jigBox is a setting of the jig, or a part of the fronts that it is for.
+// jigBox is a setting of the jig for a row of bushings, or a part of the fronts that
+// need it.
 type jigBox struct {
-	number, first int // of the setting, and which of its boxes
-	reset         list.Reset
-	moved         message.Message // from the setting before; empty: it is the first
-	rows          []jigBushings
+	number int // of the setting
+	reset  list.Reset
+	before *list.Setting // that the stops have; nil: none yet
+	row    jigBushings
 }
 
 // jigBushings are a row of holes as the jig has them, and the fronts that need it.
@@ -48,6 +47,121 @@ type jigFront struct {
 	left, right bool // hands at the bench, where the rear face lies up
 }
 
+// jigTable writes boxes one below the other, their figures in columns.
+type jigTable struct {
+	o                             Options
+	boxes                         []jigBox
+	bit, edge, drop, holes, width length.Length // of the columns, and of all
+	under                         bool          // bushings stand under the two figures: there is no room beside them
+}
+
+// newJigTable makes the boxes of all settings; none is higher than the room, where a
+// single front has room.
+func newJigTable(p *plan.Plan, width, room length.Length, o Options) *jigTable {
+	t := &jigTable{o: o, width: width}
+	resets := list.Resets(p)
+	most := max(int(room/jigRow)-1, 1)
+	t.boxes = jigBoxes(resets, most)
+	t.columns()
+	for most > 1 && slices.ContainsFunc(t.boxes, func(b jigBox) bool { return t.high(b) > room }) {
+		most = most * 2 / 3
+		t.boxes = jigBoxes(resets, most)
+	}
+	return t
+}
+
+// columns makes the columns as wide as what stands in them.
+func (t *jigTable) columns() {
+	const apart = 4 * length.Millimetre
+	o := t.o
+	wide := func(column *length.Length, size length.Length, bold bool, s string) {
+		*column = max(*column, lettering.Width(s, size, bold)+apart)
+	}
+	heads := t.heads()
+	for i, column := range []*length.Length{&t.bit, &t.edge, &t.drop} {
+		for _, s := range heads[i] {
+			wide(column, lettering.Small, false, s)
+		}
+	}
+	for _, b := range t.boxes {
+		for _, s := range b.bit(o) {
+			wide(&t.bit, lettering.Medium, true, s)
+		}
+		wide(&t.edge, lettering.Huge, true, o.Say.Figure(b.reset.Setting.EdgeDistance))
+		wide(&t.drop, lettering.Huge, true, o.Say.Figure(b.reset.Setting.Drop))
+		wide(&t.holes, lettering.Large, true, b.row.above(o))
+		wide(&t.holes, lettering.Small, false, o.Say.Say(b.row.check(o)))
+	}
+	room := max(t.width-2*jigPad-t.bit-t.edge-t.drop-jigFronts, 0)
+	t.holes, t.under = min(t.holes, room), t.holes > room
+}
+
+// heads are the lines that stand over the columns, two each.
+func (t *jigTable) heads() (all [4][]string) {
+	for i, m := range []message.Message{
+		message.New("bit and\ndepth stop"), message.New("edge distance\n(side stop)"), message.New("drop\n(bottom stop)"), message.New("bushings above\nthe runner"),
+	} {
+		all[i] = strings.Split(t.o.Say.Say(m), "\n")
+	}
+	return all
+}
+
+// jigHeads is how high what stands over the columns is.
+const jigHeads = 2*17*lettering.Small/10 + length.Millimetre
+
+func (t *jigTable) lefts(left length.Length) [5]length.Length {
+	a := left + jigPad
+	return [5]length.Length{a, a + t.bit, a + t.bit + t.edge, a + t.bit + t.edge + t.drop, a + t.bit + t.edge + t.drop + t.holes}
+}
+
+// head writes what stands over the columns and gives the y below it.
+func (t *jigTable) head(d *draft, left, top length.Length) length.Length {
+	x := t.lefts(left)
+	for i, s := range t.heads() {
+		if i < 3 || !t.under {
+			d.lines(x[i], top, lettering.Small, false, s)
+		}
+	}
+	return top - jigHeads
+}
+
+// draw writes a box and gives the y below it.
+func (t *jigTable) draw(d *draft, b jigBox, left, top length.Length) length.Length {
+	o, x := t.o, t.lefts(left)
+	low := top - jigPad
+	d.lines(x[0], low-mm(1), lettering.Medium, true, b.bit(o))
+	for i, of := range []func(list.Setting) length.Length{
+		func(s list.Setting) length.Length { return s.EdgeDistance }, func(s list.Setting) length.Length { return s.Drop },
+	} {
+		v := of(b.reset.Setting)
+		d.text(plane.Point{X: x[1+i], Y: low}, drawing.Anchor{Y: 1}, lettering.Huge, true, o.Say.Figure(v))
+		if b.before != nil && of(*b.before) == v {
+			d.text(plane.Point{X: x[1+i], Y: low - lettering.Huge - mm(1)}, drawing.Anchor{Y: 1}, lettering.Small, false, o.Say.Say(message.New("stays")))
+		}
+	}
+	ends := low - lettering.Huge - mm(1) - lettering.Small
+	from, y := x[3], low-mm(1)
+	if t.under {
+		head := strings.Join(t.heads()[3], " ")
+		from, y = x[1], d.paragraph(x[1], ends-mm(2), x[4]-x[1]-mm(2), lettering.Small, false, said(head))
+	}
+	y = d.paragraph(from, y, x[4]-from-mm(2), lettering.Large, true, said(b.row.above(o)))
+	y = d.paragraph(from, y+mm(1), x[4]-from-mm(2), lettering.Small, false, b.row.check(o)) + mm(1)
+	ends = min(ends, y, low-mm(1)-2*lettering.Pitch(lettering.Medium)+mm(1))
+	y = low - mm(1)/2
+	for _, f := range b.row.fronts {
+		y = f.draw(d, x[4], y, left+t.width-jigPad-x[4], o)
+	}
+	ends = min(ends, y) - jigPad
+	d.box(drawing.Frame, plane.R(left, ends, left+t.width, top))
+	return ends
+}
+
+// high is how high a box is.
+func (t *jigTable) high(b jigBox) length.Length {
+	return -t.draw(&draft{own: &drawing.Drawing{}, say: t.o.Say, wraps: t.o.wraps}, b, 0, 0)
+}
+
 // jigPages are the settings of a drilling jig, for the bench.
 func jigPages(p *plan.Plan, o Options) []Page {
 	w, h := o.Paper.Width, o.Paper.Height
@@ -55,44 +169,24 @@ func jigPages(p *plan.Plan, o Options) []Page {
 		h = w * 14142 / 10000
 	}
 	first := newDraft(JigSettings, JigSettings.Title(), w, h, o)
-	room := first.jigHead(false, o) - first.area.Min.Y - pageNumber
-	columns := max(int((first.area.Width()+jigBetween)/(jigBoxWidth+jigBetween)), 1)
-	wide := (first.area.Width() - length.Length(columns-1)*jigBetween) / length.Length(columns)
-	high := func(b jigBox) length.Length {
-		return b.draw(&draft{own: &drawing.Drawing{}, say: o.Say, wraps: o.wraps}, plane.R(0, 0, wide, 0), o)
-	}
-	resets := list.Resets(p)
-	boxes := jigBoxes(resets, jigMostRows)
-	for most := jigMostRows; most > jigHoleRows+1 && slices.ContainsFunc(boxes, func(b jigBox) bool { return high(b) > room }); most-- {
-		boxes = jigBoxes(resets, most)
-	}
+	room := min(first.jigHead(false, o), first.jigHead(true, o)) - first.area.Min.Y - pageNumber - jigHeads
+	t := newJigTable(p, first.area.Width(), room, o)
+	boxes := t.boxes
 	var pages []Page
 	for len(pages) == 0 || len(boxes) > 0 {
 		d := newDraft(JigSettings, JigSettings.Title(), w, h, o)
 		top := d.jigHead(len(pages) > 0, o)
 		if len(boxes) == 0 {
 			top = d.paragraph(d.area.Min.X, top, d.area.Width(), lettering.Medium, false, message.New("No front of this project is drilled."))
+		} else {
+			top = t.head(d, d.area.Min.X, top)
 		}
-		for first := true; len(boxes) > 0; first = false {
-			row := boxes[:min(columns, len(boxes))]
-			highest := length.Length(0)
-			for _, b := range row {
-				highest = max(highest, high(b))
-			}
-			if !first && top-highest < d.area.Min.Y+pageNumber {
-				break
-			}
-			for i, b := range row {
-				left := d.area.Min.X + length.Length(i)*(wide+jigBetween)
-				r := plane.R(left, top-highest, left+wide, top)
-				d.box(drawing.Frame, r)
-				b.draw(d, r, o)
-			}
-			top -= highest + jigBetween
-			boxes = boxes[len(row):]
+		for first := true; len(boxes) > 0 && (first || top-t.high(boxes[0]) >= d.area.Min.Y+pageNumber); first = false {
+			top = t.draw(d, boxes[0], d.area.Min.X, top)
+			boxes = boxes[1:]
 		}
 		if len(boxes) == 0 {
-			d.jigNotes(p, top)
+			d.jigNotes(p, top-mm(2))
 		}
 		pages = append(pages, d.finish())
 	}
@@ -124,7 +218,7 @@ func (d *draft) jigHead(again bool, o Options) length.Length {
 	y = d.paragraph(d.area.Min.X, y, width, lettering.Large, true, message.New("REAR FACE up: your left hand is RIGHT in the room.")) - mm(1)
 	y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, o.careful()) - mm(1)
 	if !again {
-		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, message.New("Edge distance: from the front’s side edge to the line of holes. Drop: how far the front’s bottom edge lies below the runner’s lower edge (negative: above).")) - mm(1)
+		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, jigWords()) - mm(1)
 	}
 	if list.InInches(o.Say) {
 		d.rounded = len(d.own.Marks)
@@ -133,6 +227,11 @@ func (d *draft) jigHead(again bool, o Options) length.Length {
 	}
 	bottom := d.jigInItsCorner(plane.R(d.area.Max.X-jigSketch, d.area.Max.Y-mm(44), d.area.Max.X, d.area.Max.Y))
 	return min(y, bottom) - mm(2)
+}
+
+// jigWords say what the two figures are.
+func jigWords() message.Message {
+	return message.New("Edge distance: from the front’s side edge to the line of holes. Drop: how far the front’s bottom edge lies below the runner’s lower edge (negative: above).")
 }
 
 // jigInItsCorner sketches the rear face with the jig in a lower corner and names its
@@ -161,30 +260,16 @@ func (d *draft) jigInItsCorner(r plane.Rect) length.Length {
 	return r.Min.Y
 }
 
-// jigBoxes parts the settings into boxes of at most so many rows.
+// jigBoxes parts the settings into boxes of at most so many fronts.
 func jigBoxes(resets []list.Reset, most int) []jigBox {
 	var boxes []jigBox
-	for i, r := range resets {
-		b := jigBox{number: i + 1, reset: r}
-		if i > 0 {
-			b.moved = list.Moved(resets[i-1].Setting, r.Setting)
-		}
-		rows := bushings(r)
-		for n := 0; len(rows) > 0; n++ {
-			part := b
-			part.first, part.rows = n, nil
-			for left := most; len(rows) > 0 && (left > jigHoleRows || part.rows == nil); {
-				row := rows[0]
-				left = max(left-jigHoleRows, 1)
-				if len(row.fronts) > left {
-					rows[0].fronts, row.fronts = row.fronts[left:], row.fronts[:left]
-				} else {
-					rows = rows[1:]
-				}
-				left -= len(row.fronts)
-				part.rows = append(part.rows, row)
+	var before *list.Setting
+	for i := range resets {
+		for _, row := range bushings(resets[i]) {
+			for fronts := range slices.Chunk(row.fronts, most) {
+				boxes = append(boxes, jigBox{i + 1, resets[i], before, jigBushings{row.holes, fronts}})
+				before = &resets[i].Setting
 			}
-			boxes = append(boxes, part)
 		}
 	}
 	return boxes
@@ -220,73 +305,55 @@ func heights(holes []plan.Hole, say func(plan.Hole) string) string {
 	return strings.Join(all, " · ")
 }
 
-// draw writes a box from the upper edge of an area downwards and gives how high it is.
-func (b jigBox) draw(d *draft, r plane.Rect, o Options) length.Length {
-	left, width := r.Min.X+jigPad, r.Width()-2*jigPad
-	y := r.Max.Y - jigPad
-	y = d.paragraph(left, y, width, lettering.Medium, true, message.New("%v.  %v", b.number, b.bit(o)))
-	switch {
-	case b.first > 0:
-		y = d.paragraph(left, y, width, lettering.Small, false, message.New("Goes on: nothing is moved."))
-	case !b.moved.Empty():
-		y = d.paragraph(left, y, width, lettering.Small, false, b.moved)
-	}
-	y -= mm(2)
-	for i, f := range []struct {
-		name  message.Message
-		value length.Length
-	}{
-		{message.New("edge distance"), b.reset.Setting.EdgeDistance},
-		{message.New("drop"), b.reset.Setting.Drop},
-	} {
-		x := left + length.Length(i)*width/2
-		d.text(plane.Point{X: x, Y: y}, drawing.Anchor{Y: 1}, lettering.Small, false, d.say.Say(f.name))
-		d.text(plane.Point{X: x, Y: y - mm(4)}, drawing.Anchor{Y: 1}, lettering.Huge, true, o.Say.Figure(f.value))
-	}
-	y -= mm(4) + lettering.Huge + mm(4)
-	for _, row := range b.rows {
-		y = d.paragraph(left, y, width, lettering.Small, false, message.New("bushings above the runner"))
-		y = d.paragraph(left, y, width, lettering.Large, true, said(heights(row.holes, func(h plan.Hole) string {
-			return list.MakersLength{Length: h.AboveRunner, Sheet: row.fronts[0].front.Sheet}.Own(o.Say)
-		})))
-		y = d.paragraph(left, y, width, lettering.Small, false, message.New("check, from the bottom edge: %v", heights(row.holes, func(h plan.Hole) string { return o.Say.Figure(h.At.Y) }))) - mm(1)
-		for _, f := range row.fronts {
-			y = f.draw(d, left, y, width, o)
-		}
-		y -= mm(2)
-	}
-	return r.Max.Y - y
+// above are the bushings as the jig has them.
+func (r jigBushings) above(o Options) string {
+	return heights(r.holes, func(h plan.Hole) string {
+		own := list.MakersLength{Length: h.AboveRunner, Sheet: r.fronts[0].front.Sheet}.Own(o.Say)
+		return strings.ReplaceAll(own, " ", "\u00a0") // a figure is not parted from its unit
+	})
 }
 
-// bit says what is in the drill and where its stop is set.
-func (b jigBox) bit(o Options) message.Message {
-	f := b.reset.Work[0].Front
+// check is where their holes are on the front.
+func (r jigBushings) check(o Options) message.Message {
+	return message.New("from bottom edge: %v", heights(r.holes, func(h plan.Hole) string { return strings.ReplaceAll(o.Say.Figure(h.At.Y), " ", "\u00a0") }))
+}
+
+// bit says what is in the drill and where its stop is set, below each other.
+func (b jigBox) bit(o Options) []string {
+	f := b.row.fronts[0].front
 	diameter, depth := list.MakersLength{Length: b.reset.Bit.Diameter, Sheet: f.Sheet}, list.MakersLength{Length: b.reset.Bit.Depth, Sheet: f.Sheet}
-	if b.reset.Bit.Depth == 0 {
-		return message.New("Bit Ø %v", diameter)
+	all := []string{o.Say.Say(message.New("%v.  Ø %v", b.number, diameter.Own(o.Say)))}
+	if b.reset.Bit.Depth > 0 {
+		all = append(all, o.Say.Say(message.New("stop %v", depth.Own(o.Say))))
 	}
-	return message.New("Bit Ø %v, depth stop %v", diameter, depth)
+	return all
 }
 
-// draw writes a front with a box to tick for each hand, and gives the y below.
+// draw writes a front with a box to tick for each hand, and gives the y below. Where it
+// must not be drilled there is nothing to tick.
 func (f jigFront) draw(d *draft, left, top, width length.Length, o Options) length.Length {
-	const hand = 15 * length.Millimetre
+	number, middle := strconv.Itoa(f.front.Number), top-jigTick/2
+	write := func(x, size length.Length, bold bool, s string) {
+		d.text(plane.Point{X: x, Y: middle}, drawing.Anchor{Y: 0.5}, size, bold, lettering.Shorten(s, size, bold, left+width-x))
+	}
+	if o.refused[forbidden{check.Drilling, f.front.Number}] {
+		write(left, lettering.Medium, true, number+"  "+d.say.Say(message.New("DO NOT DRILL")))
+		return top - jigRow
+	}
 	for i, h := range []struct {
 		drilled bool
 		name    message.Message
 	}{{f.left, message.New("left")}, {f.right, message.New("right")}} {
 		if h.drilled {
-			x := left + length.Length(i)*hand
+			x := left + length.Length(i)*jigHand
 			d.box(drawing.Carcass, plane.R(x, top-jigTick, x+jigTick, top))
-			d.text(plane.Point{X: x + jigTick + mm(1), Y: top - jigTick/2}, drawing.Anchor{Y: 0.5}, lettering.Small, false, d.say.Say(h.name))
+			write(x+jigTick+mm(1), lettering.Small, false, d.say.Say(h.name))
 		}
 	}
-	x := left + 2*hand + mm(1)
-	name := strconv.Itoa(f.front.Number) + "  " + f.front.Name
-	if o.refused[forbidden{check.Drilling, f.front.Number}] {
-		name = strconv.Itoa(f.front.Number) + "  " + d.say.Say(message.New("DO NOT DRILL"))
+	x := left + 2*jigHand + mm(1)
+	write(x, lettering.Medium, true, number)
+	if x += lettering.Width(number+" ", lettering.Medium, true); f.front.Named() && left+width-x > lettering.Width("xxxxxxx", lettering.Small, false) {
+		write(x, lettering.Small, false, f.front.Name)
 	}
-	name = lettering.Shorten(name, lettering.Medium, true, left+width-x)
-	d.text(plane.Point{X: x, Y: top - jigTick/2}, drawing.Anchor{Y: 0.5}, lettering.Medium, true, name)
 	return top - jigRow
 }

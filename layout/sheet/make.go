@@ -22,7 +22,7 @@ func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	m.o.warn, m.o.refused = stopNote(findings), refused(findings)
 	m.o.depth, m.o.stamp = list.DepthStop(p), stampOf(p, m.d.Paper, o.Say)
 	for _, part := range Parts() {
-		if !m.o.wants(part) {
+		if !m.o.wants(part) || m.o.sparing && part.Spared() && !m.needs(part) {
 			continue
 		}
 		first := len(m.d.Pages)
@@ -37,20 +37,22 @@ func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	return m.d
 }
 
-// Booklet makes the drawings and lists of a job, with a cover: everything but
-// the templates, or the parts that are asked for.
+// Booklet makes the parts that are asked for but the templates: the drawings and
+// lists, which are a file of their own.
 func Booklet(p *plan.Plan, findings []check.Finding, o Options) Document {
-	if len(o.Parts) == 0 {
-		o.Parts = BookletParts()
-	}
-	return Make(p, findings, o)
+	return half(p, findings, o, false)
 }
 
-// Templates makes the pages at 1:1 of a job: the templates that need the fewest
-// sheets, or the parts that are asked for.
+// Templates makes those of the parts that are asked for that are at 1:1.
 func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
+	return half(p, findings, o, true)
+}
+
+func half(p *plan.Plan, findings []check.Finding, o Options, template bool) Document {
+	o = o.with()
+	o.Parts = slices.DeleteFunc(slices.Clone(o.Parts), func(part Part) bool { return part.Template() != template })
 	if len(o.Parts) == 0 {
-		o.Parts = []Part{CornerTemplates, RunnerTemplates, HandleTemplates}
+		return Document{}
 	}
 	return Make(p, findings, o)
 }
@@ -97,6 +99,15 @@ type maker struct {
 	findings []check.Finding
 	o        Options
 	d        Document
+	left     map[Part]bool // what the shop sheets had no room for is there
+}
+
+// needs tells that a part has something that the shop sheets do not tell.
+func (m *maker) needs(part Part) bool {
+	if part == Cautions {
+		return len(m.p.Cabinets) == 0 // there are no shop sheets, at whose foot they stand
+	}
+	return m.left[part]
 }
 
 // pages makes the pages of one part, the first of which will be the first-th of
@@ -107,6 +118,10 @@ func (m *maker) pages(part Part, first int) []Page {
 	switch part {
 	case Cover:
 		return []Page{coverPage(p, m.findings, o)}
+	case ShopSheets:
+		var pages []Page
+		pages, m.left = shopPages(p, m.findings, o)
+		return pages
 	case Client:
 		return []Page{clientPage(p, o)}
 	case Elevation:

@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"cmp"
 	"slices"
 	"strconv"
 	"strings"
@@ -10,13 +11,13 @@ import (
 	"frontlay/model/message"
 )
 
-// Options choose what is printed and on what. The zero value is everything but
-// whole-front templates, on A4 with the default margins, in English and
-// millimetres.
+// Options choose what is printed and on what. The zero value is what the bench
+// needs, on A4 with the default margins, in English and millimetres.
 type Options struct {
 	Paper   Paper            // zero: A4
 	Margins Margins          // zero: DefaultMargins
-	Parts   []Part           // empty: all but WholeTemplates
+	Parts   []Part           // empty: those of For
+	For     Preset           // empty: Bench
 	Fronts  []int            // numbers of the fronts that get templates; empty: all
 	Spare   float64          // part added to small parts of the hardware list; zero: a tenth; below zero: none
 	Overlap length.Length    // of tiles; zero: 10 mm; at most 30 mm
@@ -30,6 +31,7 @@ type Options struct {
 	depth      message.Message    // how the depths of holes are meant
 	stamp      stamp              // what tells the pages from others
 	refused    map[forbidden]bool // what errors forbid that are not accepted
+	sparing    bool               // no pages of parts that are not needed
 	Date       string             // and time of printing, as it shall be printed; may be empty
 }
 
@@ -44,7 +46,8 @@ func (o Options) with() Options {
 	o.Margins.Side = min(max(o.Margins.Side, LeastMargin), GreatestMargin)
 	o.Margins.End = min(max(o.Margins.End, LeastMargin), GreatestMargin)
 	if len(o.Parts) == 0 {
-		o.Parts = []Part{JigSettings, Elevation, Findings, CornerTemplates}
+		o.For = cmp.Or(o.For, Bench)
+		o.Parts, o.sparing = o.For.Parts(), o.For == Bench
 	}
 	if o.Labels == (LabelFormat{}) {
 		o.Labels = DefaultLabels
@@ -100,112 +103,4 @@ func ParseFronts(s string, have int) ([]int, error) {
 
 func (o Options) wantsFront(number int) bool {
 	return len(o.Fronts) == 0 || slices.Contains(o.Fronts, number)
-}
-
-// Part is one kind of page that can be chosen.
-type Part string
-
-// The parts of a job's paper, in the order they are printed.
-const (
-	Cover           Part = "cover"     // picture and contents
-	Client          Part = "client"    // view from the room, for who is to say yes to it
-	Elevation       Part = "elevation" // the run to scale with dimensions
-	Sections        Part = "sections"  // upright sections through each bay
-	DrawerPlans     Part = "drawers"   // drawers from above
-	RearFaces       Part = "rear"      // rear faces with their holes
-	JigSettings     Part = "jig"       // jig settings, fewest resets first
-	DrillList       Part = "drill"     // every hole, from the edges
-	CutList         Part = "cut"       // boards to cut
-	CuttingPlan     Part = "cutting"   // parts on stock sheets, and the sheets to buy
-	HardwareList    Part = "hardware"  // what to order
-	Figures         Part = "figures"   // how every figure came about
-	Findings        Part = "findings"  // what the check found
-	Hanging         Part = "hanging"   // gaps to measure, room of adjustment, order of work
-	Cautions        Part = "cautions"  // before you cut, drill and hang
-	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
-	WholeTemplates  Part = "whole"     // templates 1:1 of whole fronts, tiled
-	RunnerTemplates Part = "runners"   // templates 1:1 of runner screws, laid on pencil lines
-	SideTemplates   Part = "sides"     // templates 1:1 of whole carcass sides with their runner screws
-	HandleTemplates Part = "handles"   // templates 1:1 of handle holes, on the face
-	Labels          Part = "labels"    // stickers for all boards
-)
-
-// CalibrationPage is the kind of the page that measures a printer; it is not a
-// part of a job.
-const CalibrationPage Part = "calibration"
-
-// parts names every part in the order they are printed.
-func parts() []struct {
-	part     Part
-	title    message.Message
-	template bool
-} {
-	return []struct {
-		part     Part
-		title    message.Message
-		template bool
-	}{
-		{Cover, message.New("Cover and contents"), false},
-		{Client, message.New("Client sheet"), false},
-		{Elevation, message.New("Elevation"), false},
-		{Sections, message.New("Sections"), false},
-		{DrawerPlans, message.New("Plans of drawers"), false},
-		{RearFaces, message.New("Rear faces"), false},
-		{JigSettings, message.New("Jig settings"), false},
-		{DrillList, message.New("Drill list"), false},
-		{CutList, message.New("Cut list"), false},
-		{CuttingPlan, message.New("Cutting plan"), false},
-		{HardwareList, message.New("Hardware list"), false},
-		{Figures, message.New("How the figures came about"), false},
-		{Findings, message.New("Findings"), false},
-		{Hanging, message.New("Hanging and adjusting"), false},
-		{Cautions, message.New("Cautions"), false},
-		{CornerTemplates, message.New("Corner templates"), true},
-		{WholeTemplates, message.New("Whole-front templates"), true},
-		{RunnerTemplates, message.New("Runner templates"), true},
-		{SideTemplates, message.New("Carcass side templates"), true},
-		{HandleTemplates, message.New("Handle templates"), true},
-		{Labels, message.New("Labels"), true},
-	}
-}
-
-// Parts lists every part in the order they are printed.
-func Parts() []Part {
-	var all []Part
-	for _, p := range parts() {
-		all = append(all, p.part)
-	}
-	return all
-}
-
-// BookletParts are the drawings and lists, in order: everything but templates.
-func BookletParts() []Part {
-	var all []Part
-	for _, p := range parts() {
-		if !p.template {
-			all = append(all, p.part)
-		}
-	}
-	return all
-}
-
-// Title is the part's name for a person.
-func (p Part) Title() message.Message {
-	for _, q := range parts() {
-		if q.part == p {
-			return q.title
-		}
-	}
-	return message.New("%v", string(p))
-}
-
-// Template tells that the part is printed at 1:1, with the printer's settings
-// that this needs.
-func (p Part) Template() bool {
-	for _, q := range parts() {
-		if q.part == p {
-			return q.template
-		}
-	}
-	return p == CalibrationPage
 }

@@ -43,12 +43,12 @@ func TestNothingIsPrintedWhileSomethingTypedIsWrong(t *testing.T) {
 			t.Errorf("what is wrong with %s is cut: %v of %v", m.Name, m.Note.Size(), need)
 		}
 	}
-	p.boxes[sheet.Cover].SetChecked(false)
+	p.boxes[sheet.ShopSheets].SetChecked(false)
 	off("another choice", "Fronts", "Size or roll")
 	p.paper.SetText("A4")
 	off("the paper is mended", "Fronts")
 	p.fronts.SetText("")
-	p.boxes[sheet.Cover].SetChecked(true)
+	p.boxes[sheet.ShopSheets].SetChecked(true)
 	if p.write.Disabled() || p.print.Disabled() || p.outcome.Need.Text != pages || size.Note.Visible() || fronts.Note.Visible() {
 		t.Errorf("all is mended, and yet writing is off (%v), the foot says %q", p.write.Disabled(), p.outcome.Need.Text)
 	}
@@ -77,7 +77,7 @@ func TestThePageTellsHowWritingWent(t *testing.T) {
 			if !strings.Contains(p.outcome.Told.Text, c.say) || p.outcome.Told.Importance != c.how {
 				t.Errorf("the page says %q", p.outcome.Told.Text)
 			}
-			p.boxes[sheet.Cover].SetChecked(false)
+			p.boxes[sheet.ShopSheets].SetChecked(false)
 			if p.outcome.Told.Text != caution {
 				t.Errorf("other pages are chosen, and the page still says %q", p.outcome.Told.Text)
 			}

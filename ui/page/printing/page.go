@@ -67,6 +67,10 @@ type Page struct {
 	paper   *field.Offer
 	wrong   []*field.Mistake
 	asking  bool // for the printers
+	form    *fyne.Container
+	chosen  bool // the parts are, one by one; else those for a place of work are printed
+	places  *field.Choice
+	comes   *field.Label // what is printed for the place
 	parts   *fyne.Container
 	boxes   map[sheet.Part]*field.Check
 	labels  labels
@@ -81,12 +85,7 @@ func New(h Host, s System) *Page {
 	p := laidOut(h, s)
 	if last, ok := p.choices.Last(); ok {
 		p.fronts.SetText(last[0])
-		p.options.Parts = nil
-		for _, part := range sheet.Parts() {
-			if slices.Contains(last[1:], string(part)) {
-				p.options.Parts = append(p.options.Parts, part)
-			}
-		}
+		p.take(last[1:])
 	}
 	p.keeps = true
 	p.begin()
@@ -96,7 +95,7 @@ func New(h Host, s System) *Page {
 // Templates makes the page with the templates of the fronts that are selected.
 func Templates(h Host, s System) *Page {
 	p := laidOut(h, s)
-	p.options.Parts = []sheet.Part{sheet.CornerTemplates}
+	p.take([]string{string(sheet.CornerTemplates)})
 	p.fronts.SetText(strings.Join(Drilled(h.Session()), ", "))
 	p.begin()
 	return p
@@ -122,8 +121,9 @@ func (p *Page) begin() {
 }
 
 func laidOut(h Host, s System) *Page {
-	p := &Page{host: h, system: s, ask: h.Ask(), zoom: 1, outcome: output.New(h), choices: output.Choices{Host: h, Page: "print"}, title: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
-	p.options = sheet.Options{Say: p.ask.Say()}
+	p := &Page{host: h, system: s, ask: h.Ask(), zoom: 1, outcome: output.New(h), choices: output.Choices{Host: h, Page: "print"}, title: field.NewLabel(""), comes: field.NewLabel(""), parts: field.Column(), boxes: map[sheet.Part]*field.Check{}}
+	p.options = sheet.Options{Say: p.ask.Say(), For: sheet.Bench}
+	p.comes.Wrapping = fyne.TextWrapWord
 	p.picture = screen.NewPage(&sheet.Page{}, p.options.Say, fyne.NewSize(200, 260))
 	for _, part := range sheet.Parts() {
 		p.parts.Add(p.partBox(part))
@@ -131,8 +131,8 @@ func laidOut(h Host, s System) *Page {
 	p.write = field.NewButton(p.ask.Text("Write PDF…"), p.writePDF)
 	p.write.Importance = widget.HighImportance
 	p.print = field.NewButton(p.ask.Text("Print…"), func() { p.printNow() })
-	form := field.Column(
-		field.Heading(p.ask.Text("What to print")), p.sets(), p.parts,
+	p.form = field.Column(
+		field.Heading(p.ask.Text("What to print")), p.placesRow(), p.comes, p.parts,
 		field.Heading(p.ask.Text("Fronts")), p.frontsRow(),
 		field.Heading(p.ask.Text("Paper")), p.paperRow(), p.correctionRow(), p.labelRows(),
 	)
@@ -151,7 +151,7 @@ func laidOut(h Host, s System) *Page {
 	)
 	view := field.NewView(p.picture)
 	p.frame = view.Scroll
-	p.Object = output.Halves(form, p.outcome, buttons, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
+	p.Object = output.Halves(p.form, p.outcome, buttons, container.NewBorder(nil, container.NewPadded(turn), nil, nil, view))
 	return p
 }
 
@@ -162,55 +162,68 @@ func (p *Page) Focus() {
 	}
 }
 
-// sets are the usual choices of parts.
-func (p *Page) sets() fyne.CanvasObject {
-	choose := func(want func(sheet.Part) bool) func() {
-		return func() {
-			p.options.Parts = nil
-			for _, part := range sheet.Parts() {
-				if want(part) {
-					p.options.Parts = append(p.options.Parts, part)
-				}
-			}
-			p.make()
+// placesRow chooses the place of work that the paper is for, or that the parts are
+// chosen one by one.
+func (p *Page) placesRow() fyne.CanvasObject {
+	var names []string
+	for _, preset := range sheet.Presets() {
+		names = append(names, p.ask.Say().Say(preset.Title()))
+	}
+	names = append(names, p.ask.Text("Choose the parts"))
+	p.places = field.NewChoice(names, func() int {
+		if p.chosen {
+			return len(names) - 1
+		}
+		return slices.Index(sheet.Presets(), p.options.For)
+	}, func(i int) {
+		if i < len(sheet.Presets()) {
+			p.chosen, p.options.Parts, p.options.For = false, nil, sheet.Presets()[i]
+		} else {
+			p.choose(p.ticked())
+		}
+		p.make()
+	})
+	return container.NewPadded(p.places)
+}
+
+// forPlace stands before the name of a preset where what was chosen is kept.
+const forPlace = "for "
+
+// take takes what was kept: the name of a preset, or parts.
+func (p *Page) take(kept []string) {
+	for _, preset := range sheet.Presets() {
+		if len(kept) == 1 && kept[0] == forPlace+string(preset) {
+			p.options.For = preset
+			return
 		}
 	}
-	return container.NewPadded(container.NewGridWithColumns(3,
-		field.NewButton(p.ask.Text("Everything"), choose(func(sheet.Part) bool { return true })),
-		field.NewButton(p.ask.Text("Drawings and lists"), choose(func(part sheet.Part) bool { return !part.Template() })),
-		field.NewButton(p.ask.Text("Templates"), choose(sheet.Part.Template)),
-	))
+	p.choose(slices.DeleteFunc(sheet.Parts(), func(part sheet.Part) bool { return !slices.Contains(kept, string(part)) }))
 }
+
+func (p *Page) choose(parts []sheet.Part) { p.chosen, p.options.Parts = true, parts }
+
+// ticked are the parts whose boxes are ticked: those that are chosen, or those of the
+// place of work, without what is not needed there this time.
+func (p *Page) ticked() []sheet.Part {
+	if p.chosen {
+		return p.options.Parts
+	}
+	return slices.DeleteFunc(p.options.For.Parts(), func(part sheet.Part) bool {
+		return part.Spared() && !slices.ContainsFunc(p.pages, func(page sheet.Page) bool { return page.Kind == string(part) })
+	})
+}
+
+func (p *Page) has(part sheet.Part) bool { return slices.Contains(p.ticked(), part) }
 
 // partBox is the box to tick for one kind of page.
 func (p *Page) partBox(part sheet.Part) fyne.CanvasObject {
-	begin := part != sheet.WholeTemplates && part != sheet.SideTemplates
-	if begin {
-		p.options.Parts = append(p.options.Parts, part)
-	}
 	c := field.NewCheck(p.ask.Say().Say(part.Title()), nil)
-	c.SetChecked(begin)
 	p.boxes[part] = c
 	c.OnChanged = func(on bool) {
-		var kept []sheet.Part
-		for _, q := range sheet.Parts() {
-			if q == part && on || q != part && p.has(q) {
-				kept = append(kept, q)
-			}
-		}
-		p.options.Parts = kept
+		p.choose(slices.DeleteFunc(sheet.Parts(), func(q sheet.Part) bool { return q == part && !on || q != part && !p.has(q) }))
 		p.make()
 	}
 	return c
-}
-
-func (p *Page) has(part sheet.Part) bool {
-	for _, q := range p.options.Parts {
-		if q == part {
-			return true
-		}
-	}
-	return false
 }
 
 // frontsRow chooses the fronts that get templates.
@@ -278,11 +291,16 @@ func (p *Page) make() {
 		return
 	}
 	p.docs, p.pages = nil, nil
-	if len(p.options.Parts) == 0 {
+	if p.chosen && len(p.options.Parts) == 0 {
 		p.outcome.Need.SetText(p.ask.Text("Choose what to print."))
 	} else {
-		for _, template := range []bool{false, true} {
-			if doc := p.document(template); len(doc.Pages) > 0 {
+		o, r := p.options, p.host.Session().CommittedResult()
+		if p.system.Date != nil {
+			o.Date = p.system.Date()
+		}
+		// They are files of their own because the printer's settings differ.
+		for _, doc := range []sheet.Document{sheet.Booklet(r.Plan, r.Findings, o), sheet.Templates(r.Plan, r.Findings, o)} {
+			if len(doc.Pages) > 0 {
 				p.docs, p.pages = append(p.docs, doc), append(p.pages, doc.Pages...)
 			}
 		}
@@ -290,10 +308,13 @@ func (p *Page) make() {
 		if len(p.pages) == 0 {
 			p.outcome.Need.SetText(p.ask.Text("What is chosen needs no pages: these fronts have no holes of that kind."))
 		}
-		p.tellUse()
 	}
+	p.tellUse()
 	if p.keeps {
 		chosen := []string{p.fronts.Text}
+		if !p.chosen {
+			chosen = append(chosen, forPlace+string(p.options.For))
+		}
 		for _, part := range p.options.Parts {
 			chosen = append(chosen, string(part))
 		}
@@ -301,26 +322,6 @@ func (p *Page) make() {
 	}
 	p.at = min(p.at, max(len(p.pages)-1, 0))
 	p.turn(0)
-}
-
-// document makes the chosen parts that are templates, or the others. They are files
-// of their own because the printer's settings differ.
-func (p *Page) document(template bool) sheet.Document {
-	o := p.options
-	o.Parts = nil
-	for _, part := range p.options.Parts {
-		if part.Template() == template {
-			o.Parts = append(o.Parts, part)
-		}
-	}
-	if len(o.Parts) == 0 {
-		return sheet.Document{}
-	}
-	if p.system.Date != nil {
-		o.Date = p.system.Date()
-	}
-	r := p.host.Session().CommittedResult()
-	return sheet.Make(r.Plan, r.Findings, o)
 }
 
 // able lets the pages be written and printed where there are any, as they were
@@ -331,13 +332,14 @@ func (p *Page) able() {
 	p.print.Able(on && !p.asking)
 }
 
-// tellUse writes beside each part how much paper it takes, and ticks those that
-// are chosen.
+// tellUse tells how much paper each part takes: beside its box, where parts are chosen,
+// else in lines under the place of work.
 func (p *Page) tellUse() {
-	say := map[sheet.Part]string{}
+	say, lines := map[sheet.Part]string{}, []string(nil)
 	for _, doc := range p.docs {
 		for _, u := range sheet.Usage(doc, p.options.Paper) {
 			say[u.Part] = p.ask.Say().Say(u.Say())
+			lines = append(lines, say[u.Part])
 		}
 	}
 	for part, box := range p.boxes {
@@ -352,6 +354,12 @@ func (p *Page) tellUse() {
 		if box.Text != text {
 			box.SetText(text)
 		}
+	}
+	p.comes.SetText(strings.Join(lines, "\n"))
+	p.places.Update()
+	if p.parts.Hidden == p.chosen {
+		p.parts.Hidden, p.comes.Hidden = !p.chosen, p.chosen
+		p.form.Refresh()
 	}
 }
 

@@ -42,7 +42,7 @@ func TestAJobIsABookletAndTemplates(t *testing.T) {
 			t.Errorf("%q opens %q, not %q", words, h.Opened, want)
 		}
 	}
-	p.boxes[sheet.Cover].SetChecked(false)
+	p.boxes[sheet.ShopSheets].SetChecked(false)
 	if slices.ContainsFunc(test.LaidOutObjects(p.Object), func(o fyne.CanvasObject) bool {
 		b, ok := o.(*field.Button)
 		return ok && strings.HasPrefix(b.Text, "Open")
@@ -84,10 +84,10 @@ func TestChoicesAreKeptWithTheProject(t *testing.T) {
 	h := pagetest.New(t)
 	h.Path = "/shop/bench.yaml"
 	p := New(h, System{})
-	p.boxes[sheet.Cover].SetChecked(false)
+	p.boxes[sheet.ShopSheets].SetChecked(false)
 	p.fronts.SetText("2, 5")
 	again := New(h, System{})
-	if again.fronts.Text != "2, 5" || again.has(sheet.Cover) || again.boxes[sheet.Cover].Checked || !again.has(sheet.CornerTemplates) {
+	if again.fronts.Text != "2, 5" || again.has(sheet.ShopSheets) || again.boxes[sheet.ShopSheets].Checked || !again.has(sheet.CornerTemplates) {
 		t.Errorf("chosen are %v of the fronts %q", again.options.Parts, again.fronts.Text)
 	}
 	h.Session().Select(h.Face(4))
@@ -96,7 +96,7 @@ func TestChoicesAreKeptWithTheProject(t *testing.T) {
 		t.Error("the template of a front has taken the place of what was chosen")
 	}
 	h.Path = "/shop/other.yaml"
-	if other := New(h, System{}); other.fronts.Text != "" || !other.has(sheet.Cover) {
+	if other := New(h, System{}); other.fronts.Text != "" || !other.has(sheet.ShopSheets) {
 		t.Error("another project has these choices")
 	}
 }
@@ -110,4 +110,48 @@ func tap(t *testing.T, in fyne.CanvasObject, text string) {
 		}
 	}
 	t.Fatalf("nothing says %q", text)
+}
+
+// One control chooses the place of work, or that the parts are chosen: their boxes
+// show what is printed and are out of sight till then. It is kept with the project.
+func TestThePaperIsChosenByThePlaceOfWork(t *testing.T) {
+	h := pagetest.New(t)
+	h.Path = "/shop/bench.yaml"
+	p := New(h, System{})
+	h.Win.SetContent(p.Object)
+	kinds := func() (all []sheet.Part) {
+		for _, page := range p.pages {
+			if k := sheet.Part(page.Kind); !slices.Contains(all, k) {
+				all = append(all, k)
+			}
+		}
+		return all
+	}
+	if p.options.For != sheet.Bench || p.parts.Visible() || !strings.Contains(p.comes.Text, "Shop sheets: 3 sheets") {
+		t.Errorf("the page begins with %q, boxes in sight: %v, it says %q", p.options.For, p.parts.Visible(), p.comes.Text)
+	}
+	for i, preset := range sheet.Presets() {
+		p.places.SetSelectedIndex(i)
+		got := kinds()
+		if len(got) == 0 || slices.ContainsFunc(got, func(part sheet.Part) bool { return !slices.Contains(preset.Parts(), part) }) {
+			t.Errorf("%s: printed are %v", preset, got)
+		}
+		if again := New(h, System{}); again.chosen || again.options.For != preset {
+			t.Errorf("%s is not there again", preset)
+		}
+	}
+	before := kinds()
+	p.places.SetSelectedIndex(len(sheet.Presets()))
+	if !p.parts.Visible() || p.comes.Visible() || !slices.Equal(kinds(), before) {
+		t.Errorf("choosing begins with %v, not %v; boxes in sight: %v", kinds(), before, p.parts.Visible())
+	}
+	for part, box := range p.boxes {
+		box.SetChecked(part == sheet.CutList)
+	}
+	if got := kinds(); !slices.Equal(got, []sheet.Part{sheet.CutList}) {
+		t.Errorf("only the cut list is ticked, printed are %v", got)
+	}
+	if again := New(h, System{}); !again.chosen || !again.parts.Visible() || !slices.Equal(again.options.Parts, []sheet.Part{sheet.CutList}) {
+		t.Errorf("chosen parts are not there again: %v", again.options.Parts)
+	}
 }
