@@ -256,9 +256,10 @@ func (q *equalPieces) sayFor(say Speaker) string {
 	return strings.Join(names, ", ")
 }
 
-// EqualFronts are fronts that are cut to one size from one board.
+// EqualFronts are fronts, or parts of frames, that are cut to one size from one board.
 type EqualFronts struct {
 	Board         message.Message
+	What          message.Message // the part of a frame, with how many; empty: a whole front
 	Numbers       []int
 	Width, Height length.Length // to cut, less by the lipping
 	Grain         string        // as a Piece has it
@@ -268,14 +269,19 @@ type EqualFronts struct {
 func FrontsToCut(p *plan.Plan) []EqualFronts {
 	var pieces []Piece
 	for i := range p.Fronts {
-		pieces = appendFront(pieces, p, &p.Fronts[i])
+		pieces = appendFront(pieces, &p.Fronts[i])
 	}
 	var all []EqualFronts
 	for _, g := range byBoard(pieces) {
 		for _, q := range g.pieces {
-			e := EqualFronts{Board: boardName(g.board), Width: q.CutWidth, Height: q.CutHeight, Grain: q.Grain}
+			e := EqualFronts{Board: BoardName(g.board), Width: q.CutWidth, Height: q.CutHeight, Grain: q.Grain}
+			if q.Lipped != AllEdges {
+				e.What = message.New("%v × %v", q.Count, q.What)
+			}
 			for _, o := range q.owners {
-				e.Numbers = append(e.Numbers, o.Front)
+				if !slices.Contains(e.Numbers, o.Front) {
+					e.Numbers = append(e.Numbers, o.Front)
+				}
 			}
 			all = append(all, e)
 		}

@@ -369,7 +369,7 @@ func (s *shop) fronts(width length.Length) piece {
 			d.text(plane.Point{X: x + width - grain, Y: y}, drawing.Anchor{X: 1, Y: 1}, lettering.Medium, true, size)
 			room := width - grain - mm(4) - lettering.Width(size, lettering.Medium, true)
 			d.grainArrow(plane.Point{X: x + width - grain/2, Y: y - lettering.Medium/2}, e.Grain)
-			for _, line := range d.wraps.wrap(s.who(e.Numbers), lettering.Medium, false, room) {
+			for _, line := range d.wraps.wrap(s.who(e), lettering.Medium, false, room) {
 				d.lines(x, y, lettering.Medium, false, []string{line})
 				y -= pitch
 			}
@@ -384,14 +384,18 @@ func (s *shop) measured(write func(d *draft, top length.Length) length.Length) p
 	return piece{-write(d, 0), func(d *draft, top length.Length) { write(d, top) }}
 }
 
-// who names a front, or tells the numbers of several.
-func (s *shop) who(numbers []int) string {
+// who names a front, or tells the numbers of several, and the part where they are cut
+// in parts.
+func (s *shop) who(e list.EqualFronts) string {
 	var all []string
-	for _, n := range numbers {
+	for _, n := range e.Numbers {
 		all = append(all, strconv.Itoa(n))
 	}
 	who := strings.Join(all, ", ")
-	if f := &s.p.Fronts[numbers[0]-1]; len(numbers) == 1 && f.Named() {
+	switch f := &s.p.Fronts[e.Numbers[0]-1]; {
+	case !e.What.Empty():
+		who += "  " + s.o.Say.Say(e.What)
+	case len(all) == 1 && f.Named():
 		who += "  " + clipped(f.Name, 24)
 	}
 	return who

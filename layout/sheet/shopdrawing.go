@@ -105,7 +105,7 @@ func (s *shop) drawings(d *draft, area plane.Rect) {
 	}
 	each += stripWide + mm(6)
 	n := length.Length(len(strips))
-	left := area.Min.X + drawing.DimensionStep(true, s.o.Say.Unit) + mm(4) // of the carcass's height
+	left := area.Min.X + 2*drawing.DimensionStep // of the carcass's height
 	beside := plane.R(left, area.Min.Y+shopBelow, area.Max.X-n*each-shopRight, area.Max.Y-shopAbove)
 	inRow := max(int(area.Width()/each), 1)
 	rows := length.Length((len(strips) + inRow - 1) / inRow)
@@ -235,7 +235,7 @@ func (e *elevated) draw() {
 			gap(f.Face.Max.X, right, f.Face.Max.Y)
 		}
 	}
-	low, left := e.on(own.Extent.Min).Y-mm(5), e.on(own.Extent.Min).X-drawing.DimensionStep(true, e.say.Unit)/2-mm(1)
+	low, left := e.on(own.Extent.Min).Y-mm(5), e.on(own.Extent.Min).X-drawing.DimensionStep
 	o := c.Outline
 	e.dimension(e.on(o.Min), e.on(plane.Point{X: o.Max.X, Y: o.Min.Y}), false, low, o.Width())
 	e.dimension(e.on(o.Min), e.on(plane.Point{X: o.Min.X, Y: o.Max.Y}), true, left, o.Height())
