@@ -60,33 +60,27 @@ func shopPages(p *plan.Plan, findings []check.Finding, o Options) (pages []Page,
 	return pages, left
 }
 
-// alone is the plan of some cabinets: the fronts of all, and the first as its run.
-// Places stay those of the whole.
+// alone is the plan of some cabinets for lists: the fronts of all, and the extent of the
+// first. Places stay those of the whole.
 func alone(p *plan.Plan, some []*plan.Cabinet) *plan.Plan {
-	own := &plan.Plan{Project: p.Project}
-	for _, c := range some {
+	own := &plan.Plan{Project: p.Project, Extent: some[0].Outline}
+	for i, c := range some {
 		for _, b := range c.Bays {
 			own.Fronts = append(own.Fronts, p.Fronts[b.First:b.First+b.Count]...)
 		}
+		if i > 0 {
+			continue
+		}
+		if !c.Plinth.Empty() {
+			own.Extent = own.Extent.Union(c.Plinth)
+		}
+		for _, b := range c.Beside {
+			own.Extent = own.Extent.Union(b.Rect)
+		}
+		for k := range own.Fronts {
+			own.Extent = own.Extent.Union(own.Fronts[k].Face)
+		}
 	}
-	c := *some[0]
-	c.Bays = append([]plan.Bay(nil), c.Bays...)
-	first := 0
-	own.Extent = c.Outline
-	if !c.Plinth.Empty() {
-		own.Extent = own.Extent.Union(c.Plinth)
-	}
-	for _, b := range c.Beside {
-		own.Extent = own.Extent.Union(b.Rect)
-	}
-	for i := range c.Bays {
-		c.Bays[i].First = first
-		first += c.Bays[i].Count
-	}
-	for i := range own.Fronts[:first] {
-		own.Extent = own.Extent.Union(own.Fronts[i].Face)
-	}
-	own.Cabinets = []plan.Cabinet{c}
 	return own
 }
 

@@ -181,7 +181,7 @@ func (e *elevated) legible(c drawing.Caption) *drawing.Caption {
 // above, carcass and plinth at the left and below.
 func (e *elevated) draw() {
 	own, c := e.s.own, e.s.equal[0]
-	v := bare(view.Elevation(own, view.ElevationOptions{}))
+	v := bare(view.Elevation(e.s.p, view.ElevationOptions{From: c.Place.Cabinet, To: c.Place.Cabinet + 1}))
 	for i, m := range v.Marks {
 		if c, ok := m.(*drawing.Caption); ok {
 			v.Marks[i] = e.legible(*c)
@@ -197,19 +197,20 @@ func (e *elevated) draw() {
 			}
 		}
 	}
-	lastText, lifted := length.Length(0), false
+	var ends [2]length.Length // of the last figure on each of two lines
 	gap := func(from, to, y length.Length) {
 		figure := e.say.Figure(to - from)
 		at := e.on(plane.Point{X: from + (to-from)/2, Y: y})
 		half := lettering.Width(figure, lettering.Small, false)/2 + mm(1)/2
-		lifted = lastText > 0 && at.X-half < lastText && !lifted
-		up := high + mm(9)
-		if lifted {
-			up += mm(4)
+		for i := range ends {
+			if at.X-half >= ends[i] {
+				ends[i] = at.X + half
+				up := high + mm(9) + length.Length(i)*mm(4)
+				e.line(drawing.DimensionLine, at.X, at.Y, at.X, up-mm(1)/2)
+				e.text(plane.Point{X: at.X, Y: up}, drawing.Anchor{X: 0.5}, lettering.Small, false, figure)
+				return
+			}
 		}
-		lastText = at.X + half
-		e.line(drawing.DimensionLine, at.X, at.Y, at.X, up-mm(1)/2)
-		e.text(plane.Point{X: at.X, Y: up}, drawing.Anchor{X: 0.5}, lettering.Small, false, figure)
 	}
 	for i, f := range tops {
 		a, b := e.on(plane.Point{X: f.Face.Min.X, Y: f.Face.Max.Y}), e.on(f.Face.Max)
