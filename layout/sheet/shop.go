@@ -35,9 +35,9 @@ type shop struct {
 	jig      *jigTable
 }
 
-// piece is a part of the sheet that stays in one: its height, and what writes it from
+// shopPart is a part of the sheet that stays in one: its height, and what writes it from
 // a y downwards.
-type piece struct {
+type shopPart struct {
 	high length.Length
 	draw func(d *draft, top length.Length)
 }
@@ -122,13 +122,13 @@ func (s *shop) pages(left map[Part]bool) []Page {
 	jig, lists, found := s.jigPieces(first), s.lists(first), s.findings(first)
 	top := s.head(first)
 	for _, try := range []struct {
-		found  []piece
+		found  []shopPart
 		sketch bool
 		least  length.Length
 	}{{found, true, fineShopPicture}, {found, false, leastShopPicture}, {nil, true, fineShopPicture}, {nil, false, leastShopPicture}} {
 		all := slices.Concat(lists, try.found)
 		if len(jig) > 0 {
-			all = slices.Concat([]piece{s.jigHead(first, try.sketch)}, jig, all)
+			all = slices.Concat([]shopPart{s.jigHead(first, try.sketch)}, jig, all)
 		}
 		if rest := heightOf(all); rest+max(try.least, s.legible()) <= top-low {
 			s.drawings(first, plane.R(first.area.Min.X, low+rest, first.area.Max.X, top))
@@ -141,11 +141,11 @@ func (s *shop) pages(left map[Part]bool) []Page {
 	return s.twoPages(first, top, low, jig, lists, found, left)
 }
 
-func (s *shop) twoPages(first *draft, top, low length.Length, jig, lists, found []piece, left map[Part]bool) []Page {
+func (s *shop) twoPages(first *draft, top, low length.Length, jig, lists, found []shopPart, left map[Part]bool) []Page {
 	second := s.page(true)
 	foot := s.foot(first)
 	again := s.head(second)
-	fits := func(room length.Length, from []piece) (n int) {
+	fits := func(room length.Length, from []shopPart) (n int) {
 		for h := length.Length(0); n < len(from); n++ {
 			if h += from[n].high; h > room {
 				break
@@ -154,21 +154,21 @@ func (s *shop) twoPages(first *draft, top, low length.Length, jig, lists, found 
 		return n
 	}
 	if heightOf(lists) > again-low {
-		lists, left[CutList], left[HardwareList] = []piece{s.note(first, message.New("Fronts to cut and hardware to order: see the cut list and the hardware list."))}, true, true
+		lists, left[CutList], left[HardwareList] = []shopPart{s.note(first, message.New("Fronts to cut and hardware to order: see the cut list and the hardware list."))}, true, true
 	}
 	head, goesOn := s.jigHead(first, false), s.jigHead(second, false)
 	picture := min(halfShopPicture, (top-low)/2)
 	n := fits(top-picture-low-head.high, jig)
 	if n < len(jig) && heightOf(jig[n:])+goesOn.high+heightOf(lists) > again-low {
-		jig, left[JigSettings] = []piece{s.note(first, message.New("Jig settings: there is no room for them here, see their own pages."))}, true
-		head, n = piece{draw: func(*draft, length.Length) {}}, 1
+		jig, left[JigSettings] = []shopPart{s.note(first, message.New("Jig settings: there is no room for them here, see their own pages."))}, true
+		head, n = shopPart{draw: func(*draft, length.Length) {}}, 1
 	}
 	here, there := jig[:n], jig[n:]
 	if n > 0 {
-		here = append([]piece{head}, here...)
+		here = append([]shopPart{head}, here...)
 	}
 	if len(there) > 0 {
-		there = append([]piece{goesOn}, there...)
+		there = append([]shopPart{goesOn}, there...)
 	}
 	if len(there) == 0 && heightOf(here)+heightOf(lists)+leastShopPicture <= top-low {
 		here, lists = append(here, lists...), nil
@@ -200,7 +200,7 @@ func (s *shop) legible() length.Length {
 	return min(length.FromMM(high)+shopAbove+shopBelow, halfShopPicture)
 }
 
-func heightOf(all []piece) (h length.Length) {
+func heightOf(all []shopPart) (h length.Length) {
 	for _, q := range all {
 		h += q.high
 	}
@@ -208,7 +208,7 @@ func heightOf(all []piece) (h length.Length) {
 }
 
 // put writes pieces one below the other and gives the y below them.
-func put(d *draft, all []piece, top length.Length) length.Length {
+func put(d *draft, all []shopPart, top length.Length) length.Length {
 	for _, q := range all {
 		q.draw(d, top)
 		top -= q.high
@@ -264,14 +264,14 @@ func (s *shop) head(d *draft) length.Length {
 }
 
 // foot are the cautions in short, so that the page of them is not needed.
-func (s *shop) foot(d *draft) piece {
+func (s *shop) foot(d *draft) shopPart {
 	text := message.New("%v %v", message.New("Before you cut, drill and hang: the maker’s instructions come first, then your local codes. Compare the hardware’s figures with the maker’s documents, and try one front on scrap. Clamp the work, set a depth stop, keep hands and gloves from the drill, protect eyes, ears and lungs. Lift with two people. Look for cables and pipes before you drill into a wall. Fix tall and free-standing cabinets to the building, and load drawers no more than the maker allows."), s.o.depth)
 	return s.note(d, text)
 }
 
 // findings are what the check found about the cabinets.
-func (s *shop) findings(d *draft) []piece {
-	var all []piece
+func (s *shop) findings(d *draft) []shopPart {
+	var all []shopPart
 	for i := range s.found {
 		f := &s.found[i]
 		all = append(all, s.note(d, message.New("□ %v, %v: %v. To do: %v.", f.Severity.Word(), f.Where, f.What, f.Change)))
@@ -280,26 +280,26 @@ func (s *shop) findings(d *draft) []piece {
 }
 
 // note is a paragraph with room above it.
-func (s *shop) note(d *draft, m message.Message) piece {
-	return piece{d.heightOf(d.area.Width(), lettering.Small, false, m) + mm(2), func(d *draft, top length.Length) {
+func (s *shop) note(d *draft, m message.Message) shopPart {
+	return shopPart{d.heightOf(d.area.Width(), lettering.Small, false, m) + mm(2), func(d *draft, top length.Length) {
 		d.paragraph(d.area.Min.X, top-mm(2), d.area.Width(), lettering.Small, false, m)
 	}}
 }
 
 // jigHead stands over the settings: how the front lies, and what stands over their
 // columns; big, with the sketch of the jig in its corner.
-func (s *shop) jigHead(d *draft, big bool) piece {
+func (s *shop) jigHead(d *draft, big bool) shopPart {
 	x, width := d.area.Min.X, d.area.Width()
 	lies := message.New("REAR FACE up: your left hand is RIGHT in the room.")
 	if !big {
 		high := mm(2) + d.heightOf(width, lettering.Large, true, lies)
-		return piece{high + jigHeads, func(d *draft, top length.Length) {
+		return shopPart{high + jigHeads, func(d *draft, top length.Length) {
 			d.paragraph(x, top-mm(2), width, lettering.Large, true, lies)
 			s.jig.head(d, x, top-high)
 		}}
 	}
 	const sketch = 44 * length.Millimetre
-	return piece{sketch + mm(6), func(d *draft, top length.Length) {
+	return shopPart{sketch + mm(6), func(d *draft, top length.Length) {
 		d.jigInItsCorner(plane.R(d.area.Max.X-jigSketch, top-sketch-mm(2), d.area.Max.X, top-mm(2)))
 		narrow := width - jigSketch - mm(4)
 		y := d.paragraph(x, top-mm(2), narrow, lettering.Large, true, lies) - mm(1)
@@ -309,10 +309,10 @@ func (s *shop) jigHead(d *draft, big bool) piece {
 }
 
 // jigPieces are the settings, and what they do not drill.
-func (s *shop) jigPieces(d *draft) []piece {
-	var all []piece
+func (s *shop) jigPieces(d *draft) []shopPart {
+	var all []shopPart
 	for _, b := range s.jig.boxes {
-		all = append(all, piece{s.jig.high(b), func(d *draft, top length.Length) { s.jig.draw(d, b, d.area.Min.X, top) }})
+		all = append(all, shopPart{s.jig.high(b), func(d *draft, top length.Length) { s.jig.draw(d, b, d.area.Min.X, top) }})
 	}
 	if list.InInches(s.o.Say) && len(all) > 0 {
 		all = append(all, s.note(d, list.Rounded()))
@@ -330,25 +330,25 @@ func (s *shop) jigPieces(d *draft) []piece {
 }
 
 // lists are the fronts to cut at the left and the order at the right.
-func (s *shop) lists(d *draft) []piece {
+func (s *shop) lists(d *draft) []shopPart {
 	const apart = 6 * length.Millimetre
 	cut := s.fronts(d.area.Width()*47/100 - apart)
 	order := s.order(d, d.area.Width()*53/100)
 	if cut.high == 0 && order.high == 0 {
 		return nil
 	}
-	return []piece{{max(cut.high, order.high) + mm(3), func(d *draft, top length.Length) {
+	return []shopPart{{max(cut.high, order.high) + mm(3), func(d *draft, top length.Length) {
 		cut.draw(d, top-mm(3))
 		order.draw(d, top-mm(3))
 	}}}
 }
 
 // fronts are a row for each size: numbers, width by height, grain.
-func (s *shop) fronts(width length.Length) piece {
+func (s *shop) fronts(width length.Length) shopPart {
 	const pitch, grain = 6 * length.Millimetre, 8 * length.Millimetre
 	all := list.FrontsToCut(s.all)
 	if len(all) == 0 {
-		return piece{draw: func(*draft, length.Length) {}}
+		return shopPart{draw: func(*draft, length.Length) {}}
 	}
 	return s.measured(func(d *draft, top length.Length) length.Length {
 		x := d.area.Min.X
@@ -373,9 +373,9 @@ func (s *shop) fronts(width length.Length) piece {
 }
 
 // measured is what a writer writes, with its height.
-func (s *shop) measured(write func(d *draft, top length.Length) length.Length) piece {
+func (s *shop) measured(write func(d *draft, top length.Length) length.Length) shopPart {
 	d := s.page(false)
-	return piece{-write(d, 0), func(d *draft, top length.Length) { write(d, top) }}
+	return shopPart{-write(d, 0), func(d *draft, top length.Length) { write(d, top) }}
 }
 
 // who names a front, or tells the numbers of several, and the part where they are cut
@@ -396,10 +396,10 @@ func (s *shop) who(e list.EqualFronts) string {
 }
 
 // order is what to order for the sheet's cabinets.
-func (s *shop) order(d *draft, width length.Length) piece {
+func (s *shop) order(d *draft, width length.Length) shopPart {
 	all := list.Order(s.all)
 	if len(all) == 0 {
-		return piece{draw: func(*draft, length.Length) {}}
+		return shopPart{draw: func(*draft, length.Length) {}}
 	}
 	return s.measured(func(d *draft, top length.Length) length.Length {
 		x := d.area.Max.X - width
