@@ -69,29 +69,30 @@ const (
 func (d Dash) Pattern() []float64 {
 	switch d {
 	case Dashes:
-		return []float64{2, 1}
+		return []float64{12 * 0.18, 3 * 0.18}
 	case DashDot:
-		return []float64{5, 1, 0.35, 1}
+		return []float64{24 * 0.18, 3 * 0.18, 0.5 * 0.18, 3 * 0.18} // of a thin line (ISO 128-2, from memory)
 	case Dots:
 		return []float64{0.35, 0.8}
 	}
 	return nil
 }
 
-// penFor gives the pen of a meaning; widths are those of ISO 128-2.
+// penFor gives the pen of a meaning; widths are those of ISO 128-2, of its group of
+// thick lines of 0.35 mm for what is seen and cut and thin ones of 0.18 mm. What is
+// drilled by, and what lies on surfaces, is 0.13 mm.
 func penFor(m drawing.Meaning, dashed bool) Pen {
 	p := Pen{Width: 0.18, Colour: black()}
 	switch m {
-	case drawing.Face, drawing.PanelPart:
-		p.Width = 0.50
-	case drawing.Carcass, drawing.Plinth, drawing.DrawerBottom:
+	case drawing.Face, drawing.PanelPart, drawing.NichePart, drawing.Carcass, drawing.Plinth,
+		drawing.DrawerPart, drawing.DrawerBottom, drawing.RunnerPart, drawing.HandlePart:
 		p.Width = 0.35
-	case drawing.NichePart, drawing.DrawerPart, drawing.RunnerPart, drawing.HoleEdge, drawing.Register, drawing.CheckBar, drawing.HandlePart:
+	case drawing.HoleEdge, drawing.Register, drawing.CheckBar:
 		p.Width = 0.25
 	case drawing.HoleCross, drawing.CoverBand, drawing.OverlayBand, drawing.Covered:
 		p.Width = 0.13
 	case drawing.CentreLine:
-		p.Width, p.Dash = 0.13, DashDot
+		p.Dash, dashed = DashDot, false
 	case drawing.Hidden:
 		p.Dash = Dashes
 	case drawing.Cut:

@@ -2,6 +2,7 @@ package letter
 
 import (
 	"strconv"
+	"strings"
 
 	"frontlay/layout/drawing"
 	"frontlay/model"
@@ -24,6 +25,7 @@ const (
 	beforeFigure  = 0.8  // from the name, or from a note
 	underCaption  = 1.4  // from the ring's middle to the base line of what stands below it, more than half of the ring
 	aroundNumber  = 0.3  // above and below a number without ring
+	twoLines      = 1.5  // from the base line of a name's first line to that of its second
 	aroundSign    = 0.5  // beside such a number, where something is found
 )
 
@@ -50,9 +52,10 @@ type fitting struct {
 	number, name string
 	variant      Variant // of the name
 	figure       string
-	under        bool // the figure stands below the number
-	below        bool // the name does
-	wholly       bool // nothing is left out or cut
+	under        bool     // the figure stands below the number
+	below        bool     // the name does
+	lines        []string // the name in two lines behind the number; nil: in one
+	wholly       bool     // nothing is left out or cut
 	wide         struct{ number, name, figure float64 }
 }
 
@@ -147,11 +150,41 @@ func (p *Picture) fit(c *caption, size float64) fitting {
 			f.below = true
 			return f
 		}
+		if f.lines = p.inTwo(c, &f, left); f.lines != nil {
+			return f
+		}
 		f.wholly, f.variant = false, Cut
 		f.name = p.shortened(f.name, size, true, left)
 		f.wide.name = p.metrics.Width(f.name, size, true)
 	}
 	return f
+}
+
+// inTwo gives the name in two lines that have room behind the number of a caption; nil
+// where they have none.
+func (p *Picture) inTwo(c *caption, f *fitting, room float64) []string {
+	if c.Top {
+		return nil
+	}
+	for i := len(f.name) - 1; i > 0; i-- {
+		first, second := f.name[:i], strings.TrimSpace(f.name[i:])
+		if f.name[i] != ' ' || p.metrics.Width(first, f.size, true) > room {
+			continue
+		}
+		if p.metrics.Width(second, f.size, true) > room {
+			return nil
+		}
+		above, _ := p.metrics.Reach(first, f.size)
+		_, below := p.metrics.Reach(second, f.size)
+		low, high := f.y-(twoLines/2+0.5)*f.size-below, f.y+(twoLines/2+0.5)*f.size+above
+		x := f.from + p.numberWidth(f, f.ring) + behindRing*f.size
+		b := Box{Point{x, low}, Point{x + room, high}}
+		if low <= c.face.Lo.Y || high >= c.face.Hi.Y || p.taken.covers(b) || p.strokes.through(b, 0) {
+			return nil
+		}
+		return []string{first, second}
+	}
+	return nil
 }
 
 // clear tells that a text so wide has room below the number of a caption.
@@ -261,6 +294,11 @@ func (p *Picture) writeCaption(c *caption, f fitting) {
 	x, end := f.from+wide, f.to
 	if f.below {
 		put(named, f.from, f.y-f.lower(), f.size, f.name, true, Whole)
+	} else if f.lines != nil {
+		p.putLines(Text{Of: named, Mark: c.Caption, Size: f.size, Bold: true}, Point{x + behindRing*f.size, base + twoLines/2*f.size}, f.lines)
+		for _, l := range f.lines {
+			x = max(x, f.from+wide+behindRing*f.size+p.metrics.Width(l, f.size, true))
+		}
 	} else if f.name != "" {
 		put(named, x+behindRing*f.size, base, f.size, f.name, true, f.variant)
 		x += behindRing*f.size + f.wide.name
@@ -291,6 +329,20 @@ func (p *Picture) writeCaption(c *caption, f fitting) {
 	if at >= 0 && !f.under { // a line would run through the number
 		p.insideDimension(c, at)
 	}
+}
+
+// putLines writes the lines of a name below one another.
+func (p *Picture) putLines(t Text, at Point, lines []string) {
+	for i, s := range lines {
+		from := Point{at.X, at.Y - twoLines*float64(i)*t.Size}
+		t.Lines = append(t.Lines, Line{from, s})
+		b := p.ink(from, s, t.Size, t.Bold, false)
+		if i == 0 {
+			t.Box = b
+		}
+		t.Box = Box{Point{min(t.Box.Lo.X, b.Lo.X), min(t.Box.Lo.Y, b.Lo.Y)}, Point{max(t.Box.Hi.X, b.Hi.X), max(t.Box.Hi.Y, b.Hi.Y)}}
+	}
+	p.keep(t)
 }
 
 // writeNote writes a note behind the name, in its short form where the whole has

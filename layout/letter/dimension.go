@@ -423,9 +423,12 @@ func (p *Picture) astray(d *dimension, s Stroke) bool {
 		return through
 	}
 	p.strokes.near(v.Box, func(i int) bool {
-		o := &p.strokes.list[i]
-		through = o.own != 0 && o.own != d.number && o.Lo.X <= v.Hi.X && v.Lo.X <= o.Hi.X && o.Lo.Y <= v.Hi.Y && v.Lo.Y <= o.Hi.Y &&
-			(v.Lo.Y == v.Hi.Y) == (o.Lo.Y == o.Hi.Y) && (v.Lo.X == v.Hi.X) == (o.Lo.X == o.Hi.X)
+		if own := p.strokes.list[i].own; own != 0 && own != d.number {
+			o := &p.dimensions[own-1]
+			line := strokeOf(o.at(o.a, o.line), o.at(o.b, o.line), firm)
+			through = o.Vertical == d.Vertical && line.touches(v.Box) &&
+				(min(v.Hi.X, line.Hi.X) > max(v.Lo.X, line.Lo.X) || min(v.Hi.Y, line.Hi.Y) > max(v.Lo.Y, line.Lo.Y))
+		}
 		return !through
 	})
 	return through

@@ -127,7 +127,7 @@ func cuttingSheet(s *list.StockPlan, alike []int, o Options) []Page {
 			high := picture.OnPaper(den, o.Say)
 			placed.At.Y = r.Max.Y - high.Max.Y // at the top of its room
 			d.place(placed)
-			scale = scaleText(den)
+			scale = scaleText(den, o.Say.Unit)
 			r.Max.Y -= high.Height() + mm(5)
 		}
 		rows := max(int(r.Height()/pitch), 1)

@@ -91,7 +91,7 @@ func (d *draft) drawerBlock(p *plan.Plan, g group, r plane.Rect) int64 {
 	for _, m := range out {
 		y = d.paragraph(r.Min.X, y, r.Width(), lettering.Small, false, m)
 	}
-	d.paragraph(r.Min.X, y, r.Width(), lettering.Tiny, false, scaleText(den))
+	d.paragraph(r.Min.X, y, r.Width(), lettering.Tiny, false, scaleText(den, d.say.Unit))
 	return den
 }
 

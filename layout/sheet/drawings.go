@@ -4,11 +4,44 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
-	"frontlay/layout/plane"
 	"frontlay/layout/view"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
+
+// elevationPages draws the run with its chains of heights and widths. One that would be
+// too small for them is drawn whole without, and then in as many parts as it takes.
+func elevationPages(p *plan.Plan, o Options) []Page {
+	detail := func(from, to int) (Page, int64) {
+		return drawingPage(Elevation, view.Elevation(p, view.ElevationOptions{Chains: true, From: from, To: to}), o)
+	}
+	n, least := len(p.Cabinets), leastDetailed(o.Say.Unit)
+	whole, den := detail(0, n)
+	if den <= least || n < 2 {
+		return []Page{whole}
+	}
+	all := view.Elevation(p, view.ElevationOptions{})
+	for _, m := range all.Marks {
+		if c, ok := m.(*drawing.Caption); ok {
+			c.Height, c.Name = 0, message.Message{}
+		}
+	}
+	whole, _ = drawingPage(Elevation, all, o)
+	pages := []Page{whole}
+	for from := 0; from < n; {
+		to := from + 1
+		page, _ := detail(from, to)
+		for ; to < n; to++ {
+			more, den := detail(from, to+1)
+			if den > least {
+				break
+			}
+			page = more
+		}
+		pages, from = append(pages, page), to
+	}
+	return pages
+}
 
 // sectionPages draws a section through each bay that holds fronts.
 func sectionPages(p *plan.Plan, o Options) []Page {
@@ -16,7 +49,8 @@ func sectionPages(p *plan.Plan, o Options) []Page {
 	for i := range p.Cabinets {
 		for j := range p.Cabinets[i].Bays {
 			if b := &p.Cabinets[i].Bays[j]; b.Count > 0 {
-				pages = append(pages, drawingPage(Sections, view.Section(p, b.Place), o, sectionNote()))
+				page, _ := drawingPage(Sections, view.Section(p, b.Place), o, sectionNote())
+				pages = append(pages, page)
 			}
 		}
 	}
@@ -29,7 +63,8 @@ func sectionNote() message.Message {
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the
 // larger scale, as the drawing lies where both are equal, with notes under it.
-func drawingPage(kind Part, v *drawing.Drawing, o Options, notes ...message.Message) Page {
+// The scale's denominator comes with it.
+func drawingPage(kind Part, v *drawing.Drawing, o Options, notes ...message.Message) (Page, int64) {
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
@@ -37,9 +72,9 @@ func drawingPage(kind Part, v *drawing.Drawing, o Options, notes ...message.Mess
 	page, den := layDrawing(kind, v, w, h, o, notes)
 	turned, d := layDrawing(kind, v, h, w, o, notes)
 	if wide := v.Bounds().Width() > v.Bounds().Height(); d < den || d == den && wide {
-		return turned
+		return turned, d
 	}
-	return page
+	return page, den
 }
 
 func layDrawing(kind Part, v *drawing.Drawing, w, h length.Length, o Options, notes []message.Message) (Page, int64) {
@@ -53,29 +88,7 @@ func layDrawing(kind Part, v *drawing.Drawing, w, h length.Length, o Options, no
 	}
 	placed, den := fit(v, above.Grow(-mm(2)), o.Say)
 	d.place(placed)
-	d.titleBlock(v.Title, scaleText(den), o)
+	d.titleBlock(v.Title, scaleText(den, o.Say.Unit), o)
 	d.box(drawing.Frame, d.area)
 	return d.finish(), den
 }
-
-// scales are the full size and the reductions of ISO 5455 (series from memory),
-// the largest first.
-var scales = [...]int64{1, 2, 5, 10, 20, 50, 100, 200}
-
-// fit places a drawing in the middle of an area at the largest scale at which
-// it fits, and gives the scale's denominator.
-func fit(d *drawing.Drawing, area plane.Rect, say message.Language) (drawing.Placed, int64) {
-	den := scales[len(scales)-1]
-	var r plane.Rect
-	for _, s := range scales {
-		r = d.OnPaper(s, say)
-		if r.Width() <= area.Width() && r.Height() <= area.Height() {
-			den = s
-			break
-		}
-	}
-	at := area.Centre().Sub(r.Centre())
-	return drawing.Placed{Drawing: d, At: at, ScaleNum: 1, ScaleDen: den}, den
-}
-
-func scaleText(den int64) message.Message { return message.New("SCALE 1:%v", den) }

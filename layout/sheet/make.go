@@ -9,7 +9,6 @@ import (
 	"frontlay/layout/check"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
-	"frontlay/layout/view"
 	"frontlay/model/message"
 )
 
@@ -125,7 +124,7 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Client:
 		return []Page{clientPage(p, o)}
 	case Elevation:
-		return []Page{drawingPage(part, view.Elevation(p, view.ElevationOptions{Chains: true}), o)}
+		return elevationPages(p, o)
 	case Sections:
 		return sectionPages(p, o)
 	case DrawerPlans:

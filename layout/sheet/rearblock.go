@@ -31,16 +31,25 @@ func rearPages(p *plan.Plan, o Options) []Page {
 		n := min(each, len(all))
 		title := message.New("Rear faces, drilled")
 		d := newDraft(RearFaces, title, w, h, o)
-		above := d.titleBlock(title, message.New("as noted"), o)
-		d.box(drawing.Frame, d.area)
-		high := above.Height() / length.Length(each)
-		for i, g := range all[:n] {
-			top := above.Max.Y - length.Length(i)*high
-			if i > 0 {
-				d.line(drawing.Frame, above.Min.X, top, above.Max.X, top)
-			}
-			d.rearBlock(g, o.refusal(check.Drilling, g.fronts), plane.R(above.Min.X, top-high, above.Max.X, top))
+		area := d.area
+		area.Min.Y += blockHeight(o) + mm(2)
+		high := area.Height() / length.Length(each)
+		block := func(d *draft, i int, from int64) int64 {
+			top := area.Max.Y - length.Length(i)*high
+			return d.rearBlock(all[i], o.refusal(check.Drilling, all[i].fronts), plane.R(area.Min.X, top-high, area.Max.X, top), from)
 		}
+		den := int64(1) // of all faces of the page
+		for i := range all[:n] {
+			den = max(den, block(newDraft(RearFaces, title, w, h, o), i, 1))
+		}
+		for i := range all[:n] {
+			block(d, i, den)
+			if top := area.Max.Y - length.Length(i)*high; i > 0 {
+				d.line(drawing.Frame, area.Min.X, top, area.Max.X, top)
+			}
+		}
+		d.titleBlock(title, scaleText(den, o.Say.Unit), o)
+		d.box(drawing.Frame, d.area)
 		pages = append(pages, d.finish())
 		all = all[n:]
 	}
@@ -61,9 +70,10 @@ const (
 	mostAcross = 5 // columns of holes that are dimensioned from an edge; the schedule has all
 )
 
-// rearBlock draws one rear face with its sizes and writes its holes beside it;
-// stop says that it must not be drilled, where that is so.
-func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect) {
+// rearBlock draws one rear face with its sizes, no larger than 1:from, and writes its
+// holes beside it; stop says that it must not be drilled, where that is so. It gives the
+// denominator of its scale.
+func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect, from int64) int64 {
 	f := g.first()
 	r = r.Grow(-mm(2))
 	top := d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Small, true, message.New("REAR FACE. %v, %v × %v", g.names(), f.Face.Width(), f.Face.Height()))
@@ -74,7 +84,7 @@ func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect) {
 	d.schedule(list.Drilling(f), f.Sheet, schedule)
 
 	picture := plane.R(r.Min.X, r.Min.Y, schedule.Min.X-mm(3), top-mm(1))
-	note := message.New("%v. REAR FACE up, bottom edge towards you: left here is RIGHT in the room.", scaleText(0))
+	note := message.New("REAR FACE up, bottom edge towards you: left here is RIGHT in the room.")
 	left, right := rearColumns(f)
 	levels := length.Length(max(len(left), len(right)))
 	face := plane.Rect{
@@ -90,11 +100,11 @@ func (d *draft) rearBlock(g group, stop message.Message, r plane.Rect) {
 			v.Add(m)
 		}
 	}
-	placed, den := fit(v, face, d.say)
+	placed, den := fitFrom(v, face, d.say, from)
 	d.place(placed)
-	note.Args[0] = scaleText(den)
 	d.paragraph(picture.Min.X, picture.Min.Y+mm(6), picture.Width(), lettering.Tiny, false, note)
 	d.rearSizes(f, placed)
+	return den
 }
 
 // rearColumns are the distances of the columns of holes from the left and from

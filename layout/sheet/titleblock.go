@@ -13,8 +13,12 @@ import (
 	"frontlay/model/message"
 )
 
-// fieldsHeight is how high the fields of a title block are.
-const fieldsHeight = 16 * length.Millimetre
+// fieldsHeight is how high the two rows of a title block are, lowerFields how high the
+// lower one is: for one line.
+const (
+	fieldsHeight = lowerFields + 14*length.Millimetre
+	lowerFields  = 9 * length.Millimetre
+)
 
 // correctionHeight is how high the line below them is, on which a correction
 // stands.
@@ -28,11 +32,19 @@ func blockHeight(o Options) length.Length {
 	return fieldsHeight + correctionHeight
 }
 
-// titleBlock draws the title block along the lower edge, with the fields of
-// ISO 7200 that a workshop drawing needs (from memory): job with its number and
-// client, title and author, scale and unit, date and revision, sheet. The sheet's
-// number is written when all pages are known. A correction has a line of its own
-// below. It gives the area above the block.
+// blockField is one field of a title block: its head and what it says.
+type blockField struct {
+	head   message.Message
+	text   message.Message
+	weight int64 // of its width among those of its row
+}
+
+// titleBlock draws the title block along the lower edge, with the fields of ISO 7200
+// that a workshop drawing needs (from memory): what it is of, title, scale and sheet;
+// below them for whom and from whom, number, revision, date, and the stamp of the plan.
+// What the project does not say stays empty, for a pen. The sheet's number is written
+// when all pages are known. A correction has a line of its own below. It gives the area
+// above the block.
 func (d *draft) titleBlock(title, scale message.Message, o Options) plane.Rect {
 	r := d.area
 	above := d.area
@@ -44,19 +56,30 @@ func (d *draft) titleBlock(title, scale message.Message, o Options) plane.Rect {
 	}
 	r.Max.Y = r.Min.Y + fieldsHeight
 	d.box(drawing.Frame, r)
-	s := o.stamp
-	fields := []struct {
-		head   message.Message
-		text   message.Message
-		under  string
-		weight int64
-	}{
-		{message.New("Project"), said(s.job), s.client, 30},
-		{message.New("Title"), title, s.author, 30},
-		{message.New("Scale"), scale, d.say.Say(message.New("all sizes in %v", list.UnitWord(d.say.Unit))), 19},
-		{message.New("Date"), said(joined(o.Date, s.revision)), s.plan, 23},
-		{message.New("Sheet"), message.Message{}, "", 12},
-	}
+	s, low := o.stamp, r
+	low.Max.Y = r.Min.Y + lowerFields
+	sizes := message.New("%v, all sizes in %v", scale, list.UnitWord(d.say.Unit))
+	d.page.number = d.blockRow(plane.R(r.Min.X, low.Max.Y, r.Max.X, r.Max.Y), []blockField{
+		{message.New("Project"), said(s.project), 32},
+		{message.New("Title"), title, 38},
+		{message.New("Scale"), sizes, 30},
+		{message.New("Sheet"), message.Message{}, 14},
+	})
+	d.blockRow(low, []blockField{
+		{message.New("Client"), said(s.client), 26},
+		{message.New("Drawn by"), said(s.author), 22},
+		{message.New("Number"), said(s.number), 16},
+		{message.New("Revision"), said(s.change), 12},
+		{message.New("Date"), said(o.Date), 24},
+		{message.New("Stamp"), said(s.print), 14},
+	})
+	d.line(drawing.Frame, low.Min.X, low.Max.Y, low.Max.X, low.Max.Y)
+	above.Min.Y = r.Max.Y + mm(2)
+	return above
+}
+
+// blockRow writes a row of fields, and gives the room of the last one's text.
+func (d *draft) blockRow(r plane.Rect, fields []blockField) (room plane.Rect) {
 	total := int64(0)
 	for _, f := range fields {
 		total += f.weight
@@ -68,35 +91,30 @@ func (d *draft) titleBlock(title, scale message.Message, o Options) plane.Rect {
 		if i > 0 {
 			d.line(drawing.Frame, x, r.Min.Y, x, r.Max.Y)
 		}
-		d.text(plane.Point{X: x + mm(1), Y: r.Max.Y - mm(1)}, drawing.Anchor{Y: 1}, lettering.Tiny, false, d.say.Say(f.head))
-		room := plane.R(x+mm(1), r.Min.Y, end-mm(1), r.Max.Y-mm(4))
-		if i+1 == len(fields) {
-			d.page.number = room
-			break
-		}
-		d.field(room, d.say.Say(f.text))
-		if f.under != "" {
-			under := lettering.Shorten(f.under, lettering.Tiny, false, room.Width())
-			d.text(plane.Point{X: x + mm(1), Y: r.Min.Y + mm(1)}, drawing.Anchor{}, lettering.Tiny, false, under)
+		head := lettering.Shorten(d.say.Say(f.head), lettering.Tiny, false, end-x-mm(2))
+		d.text(plane.Point{X: x + mm(1), Y: r.Max.Y - mm(1)}, drawing.Anchor{Y: 1}, lettering.Tiny, false, head)
+		room = plane.R(x+mm(1), r.Min.Y, end-mm(1), r.Max.Y-mm(4))
+		if text := d.say.Say(f.text); text != "" {
+			d.field(room, text)
 		}
 		x = end
 	}
-	above.Min.Y = r.Max.Y + mm(2)
-	return above
+	return room
 }
 
-// field writes a text into a box: in two lines, or smaller in three, shortened
-// where even that is not enough.
+// field writes a text into a box: in as many lines as there is room for, smaller where
+// that is not enough, and shortened where even then it is not.
 func (d *draft) field(box plane.Rect, s string) {
-	size, most := lettering.Small, 2
+	most := func(size length.Length) int { return max(int((box.Height()+mm(1)/2)/lettering.Pitch(size)), 1) }
+	size := lettering.Small
 	lines := lettering.Wrap(s, size, true, box.Width())
-	if len(lines) > most {
-		size, most = lettering.Tiny, 3
+	if len(lines) > most(size) {
+		size = lettering.Tiny
 		lines = lettering.Wrap(s, size, true, box.Width())
 	}
-	if len(lines) > most {
-		last := lettering.Shorten(lines[most-1]+" "+lines[most], size, true, box.Width())
-		lines = append(lines[:most-1], last)
+	if n := most(size); len(lines) > n {
+		last := lettering.Shorten(strings.Join(lines[n-1:], " "), size, true, box.Width())
+		lines = append(lines[:n-1], last)
 	}
 	d.lines(box.Min.X, box.Max.Y, size, true, lines)
 }
@@ -144,19 +162,22 @@ func number(pages []Page, o Options) {
 
 // stamp is what tells papers apart: the job with its number, its revision, who it is
 // for and from, and the plan they were printed from; as it is written.
-type stamp struct{ job, revision, client, author, plan string }
+// For title blocks, which head them, project, number, change (of the revision) and print
+// (of the plan) are without words.
+type stamp struct {
+	job, revision, client, author, plan string
+	project, number, change, print      string
+}
 
 func stampOf(p *plan.Plan, paper plan.Paper, say message.Language) stamp {
-	s := stamp{job: title(p), plan: say.Say(message.New("stamp %v", paper.Plan))}
+	s := stamp{job: title(p), project: title(p), print: paper.Plan.String(), plan: say.Say(message.New("stamp %v", paper.Plan))}
 	if p.Project == nil {
 		return s
 	}
-	s.job, s.client = joined(s.job, clipped(p.Project.Number, 40)), clipped(p.Project.Client, 60)
-	if v := clipped(p.Project.Revision, 20); v != "" {
-		s.revision = say.Say(message.New("revision %v", v))
-	}
-	if v := clipped(p.Project.DrawnBy, 60); v != "" {
-		s.author = say.Say(message.New("drawn by %v", v))
+	s.number, s.client, s.author = clipped(p.Project.Number, 40), clipped(p.Project.Client, 60), clipped(p.Project.DrawnBy, 60)
+	s.job = joined(s.job, s.number)
+	if s.change = clipped(p.Project.Revision, 20); s.change != "" {
+		s.revision = say.Say(message.New("revision %v", s.change))
 	}
 	return s
 }

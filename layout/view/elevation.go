@@ -33,6 +33,13 @@ type ElevationOptions struct {
 func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Front elevation")}
 	from, to := o.cabinets(p)
+	switch first := p.Cabinets[from:to]; {
+	case len(first) == len(p.Cabinets):
+	case len(first) == 1:
+		d.Title = message.New("Front elevation of %v", first[0].Name)
+	default:
+		d.Title = message.New("Front elevation, %v to %v", first[0].Name, first[len(first)-1].Name)
+	}
 	for i := from; i < to; i++ {
 		addCarcass(d, p, i, o.SeeThrough)
 	}
