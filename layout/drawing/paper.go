@@ -20,8 +20,9 @@ type Placed struct {
 }
 
 // DimensionStep is how far on paper one level of dimensions lies beyond the one
-// before it: room for a figure above its line and for the arrows of the next.
-const DimensionStep = 7 * length.Millimetre
+// before it: room for a figure past the ends of extension lines that is nearer to its
+// own line than to the next.
+const DimensionStep = 8 * length.Millimetre
 
 // OnPaper is the area that the drawing takes on paper at 1:den, its own
 // 0,0 at 0,0: its geometry, its dimensions with their figures, its texts.

@@ -76,43 +76,45 @@ func placedOnPage(placed []drawing.Placed, in plane.Rect, say message.Language) 
 // figuresWithoutLines tells of figures with no line of their own dimension along them,
 // and of those that stand nearer to the line of another one.
 func figuresWithoutLines(p *letter.Written) (faults []string) {
-	// beside is how far a line along a figure is from its letters; far away where it
-	// does not run along a good part of them.
-	beside := func(t *letter.Text, s letter.Stroke) float64 {
-		b, along := t.Box, [2]float64{min(s.From.X, s.To.X), max(s.From.X, s.To.X)}
-		from, to, low, high, at := b.Lo.X, b.Hi.X, b.Lo.Y, b.Hi.Y, s.From.Y
+	// beside is how far the nearest of some lines along a figure is from its letters;
+	// far away where none runs along a good part of them. Lines in line count as one.
+	beside := func(t *letter.Text, all []letter.Stroke) float64 {
+		from, to, low, high := t.Box.Lo.X, t.Box.Hi.X, t.Box.Lo.Y, t.Box.Hi.Y
 		if t.Turned {
-			along = [2]float64{min(s.From.Y, s.To.Y), max(s.From.Y, s.To.Y)}
-			from, to, low, high, at = b.Lo.Y, b.Hi.Y, b.Lo.X, b.Hi.X, s.From.X
-			if s.From.X != s.To.X {
-				return 1e9
+			from, to, low, high = low, high, from, to
+		}
+		along := map[float64]float64{}
+		for _, s := range all {
+			a, b, at, level := s.From.X, s.To.X, s.From.Y, s.From.Y == s.To.Y
+			if t.Turned {
+				a, b, at, level = s.From.Y, s.To.Y, s.From.X, s.From.X == s.To.X
 			}
-		} else if s.From.Y != s.To.Y {
-			return 1e9
+			if level {
+				along[at] += max(min(to, max(a, b))-max(from, min(a, b)), 0)
+			}
 		}
-		if min(to, along[1])-max(from, along[0]) < 0.4*(to-from) {
-			return 1e9
+		near := 1e9
+		for at, long := range along {
+			if long >= 0.4*(to-from) {
+				near = min(near, max(low-at, at-high, 0))
+			}
 		}
-		return max(low-at, at-high, 0)
+		return near
 	}
 	for i := range p.Dimensions {
 		d := &p.Dimensions[i]
 		if d.Text < 0 {
 			continue
 		}
-		t, own := &p.Texts[d.Text], 1e9
-		for _, s := range d.Strokes {
-			own = min(own, beside(t, s))
-		}
+		t := &p.Texts[d.Text]
+		own := beside(t, d.Strokes)
 		if own > 3 {
 			faults = append(faults, fmt.Sprintf("%q at %v has no line", t.Lines[0].Text, t.Box))
 			continue
 		}
 		for j := range p.Dimensions {
-			for _, s := range p.Dimensions[j].Strokes {
-				if j != i && beside(t, s) < own-0.05 {
-					faults = append(faults, fmt.Sprintf("%q at %v stands over the line of another dimension %v", t.Lines[0].Text, t.Box, s))
-				}
+			if j != i && beside(t, p.Dimensions[j].Strokes) < own-0.05 {
+				faults = append(faults, fmt.Sprintf("%q at %v stands over the line of another dimension, %v", t.Lines[0].Text, t.Box, p.Dimensions[j].Heads))
 			}
 		}
 	}

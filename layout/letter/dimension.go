@@ -181,7 +181,11 @@ func (p *Picture) headsInside(d *dimension) bool {
 // dimension draws a dimension if there is a way to write its figure in one of its
 // forms at its line, or beside that too: whole before short, large before small.
 func (p *Picture) dimension(d *dimension, beside bool) bool {
-	for _, s := range p.figures(d) {
+	all := p.figures(d)
+	if !beside && p.style.Above { // words have room beside
+		all = all[:1]
+	}
+	for _, s := range all {
 		for i, size := range p.metrics.Sizes(p.style.Figure) {
 			if i > 0 && (p.style.Above || s == p.short(d) && !beside) {
 				break // one that has no room at its line is better read beside it
@@ -235,7 +239,7 @@ func (p *Picture) writeOnLine(d *dimension, out *Dimension) bool {
 
 // writeBeside writes a figure, not in words, where it has no room between the ends.
 func (p *Picture) writeBeside(d *dimension, out *Dimension) bool {
-	if d.figure != p.short(d) {
+	if !p.style.Above && d.figure != p.short(d) {
 		return false
 	}
 	at, ok := p.besideLine(d)
@@ -466,6 +470,9 @@ func (p *Picture) places(d *dimension, away int) []place {
 	}
 	over := p.over(d)
 	past := over + math.Copysign(p.style.Past-p.style.Gap/4, over)
+	if d.figure != p.short(d) { // words, which are long: their line goes on under all of them
+		return []place{after(d.line+over, d.along), before(d.line+over, d.along)}
+	}
 	all := []place{
 		near(d.line + over), near(d.line - over), near(d.line + past), near(d.line - past),
 		after(d.line+over, d.along), before(d.line+over, d.along),

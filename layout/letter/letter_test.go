@@ -70,7 +70,7 @@ type renderer struct {
 func renderers() []renderer {
 	return []renderer{
 		{"screen", screenLetters{13}, letter.Style{Head: 4, Half: 4, Past: 4, Gap: 4, Figure: lettering.Small, StepX: 40, StepY: 28, Edge: 20}, 1050, 640, 110},
-		{"paper", lettering.OnPaper{}, letter.Style{Above: true, Head: 2.5, Half: 0.33, Arrows: true, Past: 1.5, Gap: 0.9, Figure: lettering.Small, Lines: true, StepX: 7, StepY: 7}, 277, 184, 45},
+		{"paper", lettering.OnPaper{}, letter.Style{Above: true, Head: 2.5, Half: 0.33, Arrows: true, Past: 1.5, Gap: 0.9, Figure: lettering.Small, Lines: true, StepX: 8, StepY: 8}, 277, 184, 45},
 	}
 }
 

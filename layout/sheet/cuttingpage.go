@@ -69,7 +69,7 @@ func blankPages(all []list.Blank, o Options) []Page {
 			top := d.heightOf(r.Width(), lettering.Medium, true, b.Name()) + mm(1)
 			placed, den := fit(v, plane.R(r.Min.X, r.Min.Y, r.Max.X, r.Max.Y-top), o.Say)
 			d.place(placed)
-			d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Medium, true, message.New("Blank %v: %v × %v, %v. %v", b.Number, b.Size.X, b.Size.Y, list.BoardName(b.Board), scaleText(den)))
+			d.paragraph(r.Min.X, r.Max.Y, r.Width(), lettering.Medium, true, message.New("Blank %v: %v × %v, %v. %v", b.Number, b.Size.X, b.Size.Y, list.BoardName(b.Board), scaleText(den, o.Say.Unit)))
 		}
 		pages = append(pages, d.finish())
 		all = all[n:]

@@ -58,7 +58,7 @@ func sectionPages(p *plan.Plan, o Options) []Page {
 }
 
 func sectionNote() message.Message {
-	return message.New("At the left, from the carcass outwards: drop (the front’s bottom edge below the runner’s lower edge; none where it is 0), cover (below the drawer bottom’s underside), the cover asked for where one is, height of the front. In the carcass: room above the drawer, clear height of a niche.")
+	return message.New("Drop: how far the front’s bottom edge lies below the runner’s lower edge; none where it is 0. Cover: how far it lies below the drawer bottom’s underside. Both are told where they differ from those of the front below. In the carcass: clear height above a drawer and of a niche.")
 }
 
 // drawingPage puts a drawing on a page of its own, upright or lengthwise by the

@@ -53,6 +53,12 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 	if !c.Plinth.Empty() {
 		addCut(d, drawing.Tag{Meaning: drawing.Carcass}, plane.R(0, 0, t, c.Plinth.Max.Y), false)
 	}
+	addFloor(d, -frontOf(p, b), depth)
+	for _, w := range c.Beside {
+		if w.Kind == plan.WorktopBoard {
+			addCut(d, drawing.Tag{Meaning: drawing.Carcass}, plane.R(-frontOf(p, b), w.Rect.Min.Y, depth, w.Rect.Max.Y), false)
+		}
+	}
 	var below *plan.Front
 	asked := false
 	for _, k := range b.Column {
@@ -63,9 +69,33 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 		s.add()
 		below = s.f
 	}
-	d.Add(across(drawing.Subject{}, 0, depth, 0, -1))
+	d.Add(across(drawing.Subject{}, 0, depth, -floor, -1))
 	d.Add(upright(of(drawing.CabinetHeight, c.Place), c.Outline.Min.Y, c.Outline.Max.Y, depth, 1))
 	return d
+}
+
+// floor is how much of the floor is drawn below its line.
+const floor = 8 * length.Millimetre
+
+// addFloor draws the floor below a section, some way past both ends.
+func addFloor(d *drawing.Drawing, from, to length.Length) {
+	const past = 15 * length.Millimetre
+	t := drawing.Tag{Meaning: drawing.Carcass}
+	d.Add(
+		&drawing.Hatch{Tag: t, Rect: plane.R(from-past, -floor, to+past, 0), Close: true},
+		&drawing.Line{Tag: t, From: plane.Point{X: from - past}, To: plane.Point{X: to + past}},
+	)
+}
+
+// frontOf is how far the fronts of a bay stand out before the carcass; a worktop, of
+// which the project knows the thickness alone, is drawn as far.
+func frontOf(p *plan.Plan, b *plan.Bay) length.Length {
+	out := length.Length(0)
+	for _, k := range b.Column {
+		near, _ := p.Fronts[k].Board()
+		out = max(out, -near)
+	}
+	return out
 }
 
 // coverAsked is what a front is asked to cover of its drawer bottom.
@@ -147,6 +177,9 @@ func (s *frontSection) drawer() {
 	} else {
 		s.d.Add(bottom)
 	}
+	if thick := f.Sheet.Back.Thickness; fits && thick > 0 && f.Drawer.Back > f.Drawer.Bottom.Max.Y {
+		addCut(s.d, side.Tag, plane.R(end-thick, f.Drawer.Bottom.Max.Y, end, f.Drawer.Back), false)
+	}
 	for _, h := range f.Runner.Screws {
 		addHole(s.d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
 	}
@@ -164,25 +197,28 @@ func (s *frontSection) drawer() {
 // front below are not told again.
 func (s *frontSection) measures() {
 	f := s.f
-	measure := func(a, b length.Length, x length.Length, level int) {
+	measure := func(a, b length.Length, x length.Length, level int, say func(length.Length) message.Message) {
 		if a != b {
 			m := upright(drawing.Subject{}, min(a, b), max(a, b), x, level)
 			m.Value = b - a
+			if say != nil {
+				m.Say = say(b - a)
+			}
 			s.d.Add(m)
 		}
 	}
 	same := s.below != nil && s.below.Fitted
 	if !same || s.below.Drop != f.Drop {
-		measure(f.Face.Min.Y, f.Runner.Lower, -f.Thickness, -1)
+		measure(f.Face.Min.Y, f.Runner.Lower, -f.Thickness, -1, func(v length.Length) message.Message { return message.New("drop %v", message.Bare(v)) })
 	}
 	if !same || s.below.Drawer.Cover.Bottom != f.Drawer.Cover.Bottom || s.cover > f.Drawer.Cover.Bottom {
-		measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2)
+		measure(f.Face.Min.Y, f.Drawer.Bottom.Min.Y, -f.Thickness, -2, func(v length.Length) message.Message { return message.New("cover %v", message.Bare(v)) })
 	}
 	if s.cover > 0 {
-		measure(f.Face.Min.Y, f.Face.Min.Y+s.cover, -f.Thickness, -3)
+		measure(f.Face.Min.Y, f.Face.Min.Y+s.cover, -f.Thickness, -3, func(v length.Length) message.Message { return message.New("cover asked for %v", message.Bare(v)) })
 	}
 	end := min(f.Runner.Start+f.LengthAtLeast(), s.depth)
-	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-end/8, 0)
+	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-end/8, 0, nil)
 }
 
 // shelfStart is where shelves begin, depth frame: behind inset fronts.

@@ -3,7 +3,15 @@ package message
 import (
 	"math"
 	"strconv"
+
+	"frontlay/model/length"
 )
+
+// Bare is a length that is said without its unit, as the figures of dimensions are.
+type Bare length.Length
+
+// Say writes the length without its unit.
+func (b Bare) Say(l Language) string { return l.Figure(length.Length(b)) }
 
 // What a pound and a square foot are: exact by definition (NIST Special Publication
 // 811, appendix B.8: 1 lb = 0.453 592 37 kg, 1 ft = 0.3048 m).
