@@ -87,8 +87,9 @@ func (p *Picture) writeDimensions() {
 			left = append(left, d)
 		}
 	}
-	// The longer ones first, as their figures are wider.
-	slices.SortStableFunc(left, func(d, e *dimension) int { return cmp.Compare(e.b-e.a, d.b-d.a) })
+	if p.style.Above { // the longer ones first, as their figures are wider along the line
+		slices.SortStableFunc(left, func(d, e *dimension) int { return cmp.Compare(e.b-e.a, d.b-d.a) })
+	}
 	for _, d := range left {
 		if !p.dimension(d, true) {
 			p.unwritten(d)
@@ -286,7 +287,7 @@ func (p *Picture) over(d *dimension) float64 {
 // figures are what can be written at a dimension: in words, where it has any, and
 // its figure alone.
 func (p *Picture) figures(d *dimension) []string {
-	if d.Say.Empty() {
+	if d.Say.Empty() || d.Vertical && !p.style.Above { // words lying flat across their line would take the room of others
 		return []string{p.short(d)}
 	}
 	return []string{p.say.Say(d.Say), p.short(d)}
