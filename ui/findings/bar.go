@@ -237,8 +237,12 @@ func (l *chipsLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	for i := min(len(b.shown), 2) - 1; i >= 0; i-- {
 		shorten(i)
 	}
-	for i, c := range b.shown { // what one long name has freed is for others
-		if more := c.Width(false) - c.Width(true); short[i] && head+chips+more+passes+told <= room {
+	for i, c := range b.shown { // what long names have freed is for the next that is short, not for a lesser one
+		more := c.Width(false) - c.Width(true)
+		if short[i] && head+chips+more+passes+told > room {
+			break
+		}
+		if short[i] {
 			short[i] = false
 			chips += more
 		}
