@@ -240,3 +240,76 @@ func TestOwnGapsAreChecked(t *testing.T) {
 		})
 	}
 }
+
+// Worked by hand from testdata/projects/hanging-fronts.yaml: an end panel of 19 stands
+// before a carcass of 600, whose sides are 18. The fronts reach 16 past the carcass at the
+// left, from 19 − 16 = 3, and end 2 before its right edge, at 617; they hang 20 below it,
+// from 100 − 20 = 80. So the left overlay is 18 + 16 = 34 and the edge distance, with
+// the sample's inset of 20, 54; the lowest drop is 18 + 20 = 38. The end panel ends
+// with the carcass, 560 deep, and not with the fronts.
+func TestFrontsThatReachPastTheCarcass(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "projects", "hanging-fronts.yaml"))
+	r := layout.Solve(p)
+	for _, f := range r.Findings {
+		if f.Rule != "sample-sheet" && f.Rule != "contents" {
+			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
+		}
+	}
+	mm := length.MM
+	f := &r.Plan.Fronts[0]
+	if f.Face.Min != (plane.Point{X: mm(3), Y: mm(80)}) || f.Face.Max.X != mm(617) || f.EdgeDistance.Left != mm(54) || f.EdgeDistance.Right != mm(36) || f.Drop != mm(38) {
+		t.Errorf("the front at %v has edge distances %v and drop %v", f.Face, f.EdgeDistance, f.Drop)
+	}
+	for _, q := range list.Pieces(r.Plan) {
+		if q.What.String() == "end panel" && q.CutWidth != mm(560) {
+			t.Errorf("the end panel is %v deep, want 560 mm", q.CutWidth)
+		}
+	}
+	for _, s := range r.Plan.Explanations(f) {
+		if len(s.Terms) > 0 && s.Total() != s.Value {
+			t.Errorf("%v does not add up", s.Say())
+		}
+	}
+}
+
+// Where a front may not reach, it collides, by as much as it reaches too far; what is
+// offered mends it.
+func TestFrontsCollideWithWhatIsAround(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		change func(c *model.Cabinet, r *model.Reveals)
+		found  length.Length
+		says   string
+	}{
+		{"past the end panel's width", func(_ *model.Cabinet, r *model.Reveals) { r.Left = -25 * mm }, 0, ""},
+		{"into the filler", func(c *model.Cabinet, r *model.Reveals) { c.Left.Filler, r.Left = 30*mm, -25*mm }, 6 * mm, "it reaches 6 mm into the filler"},
+		{"into the wall", func(c *model.Cabinet, r *model.Reveals) { c.Left.Wall, r.Left = true, -25*mm }, 6 * mm, "it reaches 6 mm into the wall"},
+		{"into the wall at the right", func(c *model.Cabinet, r *model.Reveals) { c.Right.Wall, r.Right = true, -mm }, mm, "it reaches 1 mm into the wall"},
+		{"above the carcass", func(_ *model.Cabinet, r *model.Reveals) { r.Top = -10 * mm }, 0, ""},
+		{"into the worktop", func(c *model.Cabinet, r *model.Reveals) { c.Worktop, r.Top = 38*mm, -10*mm }, 10 * mm, "it reaches 10 mm into the worktop"},
+		{"down to the floor", func(_ *model.Cabinet, r *model.Reveals) { r.Bottom = -100 * mm }, 0, ""},
+		{"below the floor", func(_ *model.Cabinet, r *model.Reveals) { r.Bottom = -101 * mm }, mm, "it reaches 1 mm below the floor"},
+		{"inset, into the side", func(c *model.Cabinet, r *model.Reveals) {
+			c.Mount, r.Left, r.Right, r.Bottom = model.Inset, -4*mm, 2*mm, 2*mm
+		}, 4 * mm, "it reaches 4 mm into the carcass side"},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := load(t, filepath.Join("..", "testdata", "projects", "hanging-fronts.yaml"))
+			c.change(&p.Cabinets[0], &p.Reveals)
+			r := layout.Solve(p)
+			told := false
+			for _, g := range r.Findings {
+				if g.Rule != "collision" {
+					continue
+				}
+				told = true
+				if g.Found != c.found || g.What.String() != c.says || len(layout.Offered(p, r, g)) == 0 {
+					t.Errorf("found %v: %v, offered %d", g.Found, g.What, len(layout.Offered(p, r, g)))
+				}
+			}
+			if told != (c.says != "") {
+				t.Errorf("told: %v", told)
+			}
+		})
+	}
+}

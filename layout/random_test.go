@@ -80,7 +80,7 @@ func genProject(t *rapid.T) *model.Project {
 		},
 		Board: rapid.SampledFrom([]string{"", "", "frames"}).Draw(t, "board"),
 		Reveals: model.Reveals{
-			Left: tenths(t, 0, 4, "left"), Right: tenths(t, 0, 4, "right"), Top: tenths(t, 0, 5, "top"),
+			Left: tenths(t, rapid.SampledFrom([]int64{0, 0, 0, -25}).Draw(t, "least reveal"), 4, "left"), Right: tenths(t, 0, 4, "right"), Top: tenths(t, 0, 5, "top"),
 			Bottom: tenths(t, 0, 4, "bottom"), Gap: tenths(t, 0, 7, "gap"),
 		},
 		SharedGaps: rapid.Bool().Draw(t, "shared"),

@@ -82,7 +82,8 @@ type Saw struct{ Kerf, Trim length.Length }
 
 // Reveals are the visible gaps. Left, Right, Top and Bottom are edge reveals:
 // for overlay fronts from the carcass's outline inwards, for inset fronts from
-// the opening inwards. Gap is between two fronts. All are zero or more.
+// the opening inwards. Gap is between two fronts, zero or more; an edge reveal below
+// zero is how far overlay fronts reach past the outline.
 type Reveals struct {
 	Left, Right, Top, Bottom, Gap length.Length
 }

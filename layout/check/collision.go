@@ -15,7 +15,10 @@ var collision = Rule{
 	Wrong:    message.New("Fronts collide"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "Two fronts take the same place, so neither can be hung. Found is how far they " +
+	Doc: "Two fronts take the same place, so neither can be hung; or a front reaches into " +
+		"what stands beside or over its cabinet: a worktop, a filler, the end panel or filler " +
+		"of the next cabinet, a wall, the floor, or, for inset fronts, the carcass. A front may " +
+		"hang below its carcass and cover its own end panel. Found is how far they " +
 		"overlap, needed 0. Give one of them another size, or their cabinets other " +
 		"reveals.",
 	find: findCollision,
@@ -31,6 +34,9 @@ func findCollision(s *search) {
 			}
 			if i+1 < len(s.plan.Cabinets) && j == len(c.Bays)-1 && len(s.plan.Cabinets[i+1].Bays) > 0 {
 				s.collide(&c.Bays[j], &s.plan.Cabinets[i+1].Bays[0])
+			}
+			for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
+				s.around(&s.plan.Fronts[k])
 			}
 		}
 	}

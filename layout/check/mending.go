@@ -158,6 +158,11 @@ func (m mender) otherReveal(c *plan.Cabinet, which oneReveal, to length.Length) 
 	if to < 0 {
 		return nil
 	}
+	return m.revealTo(c, which, to)
+}
+
+// revealTo are the changes that give a reveal of a cabinet a size, also one below zero.
+func (m mender) revealTo(c *plan.Cabinet, which oneReveal, to length.Length) []edit.Edit {
 	var fixes []edit.Edit
 	if m.plan.Project.Cabinets[c.Place.Cabinet].Reveals == nil {
 		fixes = append(fixes, m.projectReveal(which, to))

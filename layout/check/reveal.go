@@ -88,6 +88,9 @@ func touchesBeside(b model.Beside) bool { return b.EndPanel > 0 || b.Filler > 0 
 
 // gap compares one reveal of a cabinet.
 func (s *search) gap(c *plan.Cabinet, which oneReveal, found length.Length) {
+	if found < 0 {
+		return // fronts that reach past an edge are asked for; what they meet there, they collide with
+	}
 	f, ok := s.outOfRange(which.where, found)
 	if !ok {
 		return
@@ -130,6 +133,9 @@ func (s *search) neighbours(i int) {
 		return
 	}
 	gap := b.Bays[0].Stack.Min.X - a.Bays[len(a.Bays)-1].Stack.Max.X
+	if gap < 0 {
+		return // they collide
+	}
 	if f, ok := s.outOfRange(message.New("to the next cabinet"), gap); ok {
 		f.Place = a.Place
 		last := &a.Bays[len(a.Bays)-1]

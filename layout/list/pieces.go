@@ -236,9 +236,10 @@ func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 		switch b.Kind {
 		case plan.EndPanelBoard:
 			// Beside overlay fronts it ends level with their faces, so that nobody
-			// sees their edges (common practice, no source).
+			// sees their edges (common practice, no source); behind those that cover
+			// it, with the carcass.
 			depth := c.Depth + back.Thickness
-			if c.Mount == model.Overlay {
+			if c.Mount == model.Overlay && !c.Covers(b) {
 				depth += c.Fronts
 			}
 			front.Thickness = b.Rect.Width()

@@ -40,6 +40,9 @@ func (p *Plan) OverlayOf(f *Front, side Side) Sum {
 		name = "half of the gap to the next cabinet"
 	}
 	s.Terms = []Term{plus("side thickness", board), minus(name, board-value)}
+	if board < value {
+		s.Terms[1] = plus("past the carcass", value-board)
+	}
 	return s
 }
 

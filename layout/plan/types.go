@@ -86,6 +86,17 @@ type Board struct {
 	Rect plane.Rect
 }
 
+// Covers tells that the fronts of a cabinet reach over a board beside it, which then
+// ends with the carcass; an end panel that they do not cover is level with their faces
+// where these lie over the carcass.
+func (c *Cabinet) Covers(b Board) bool {
+	past := c.Reveals.Right
+	if b.Rect.Max.X <= c.Outline.Min.X {
+		past = c.Reveals.Left
+	}
+	return c.Mount == model.Overlay && past < 0
+}
+
 // Bay is a placed opening, in the run frame.
 type Bay struct {
 	Place    model.Place

@@ -194,10 +194,10 @@ func Saw(s *model.Saw) []Row {
 func Reveals(r *model.Reveals) []Row {
 	most := length.Metre
 	return []Row{
-		size("left", "Left", "Visible gap at the left edge: from the carcass's outline inwards, for inset fronts from the opening inwards.", &r.Left, 0, most),
-		size("right", "Right", "The same at the right edge.", &r.Right, 0, most),
-		size("top", "Top", "The same at the top edge.", &r.Top, 0, most),
-		size("bottom", "Bottom", "The same at the bottom edge.", &r.Bottom, 0, most),
+		size("left", "Left", "Visible gap at the left edge: from the carcass's outline inwards, for inset fronts from the opening inwards. Below zero: how far overlay fronts reach past the outline, over an end panel.", &r.Left, -most, most),
+		size("right", "Right", "The same at the right edge.", &r.Right, -most, most),
+		size("top", "Top", "The same at the top edge.", &r.Top, -most, most),
+		size("bottom", "Bottom", "The same at the bottom edge; below zero, the lowest fronts hang below the carcass, as a grip.", &r.Bottom, -most, most),
 		size("gap", "Between fronts", "Visible gap between two fronts.", &r.Gap, 0, most),
 	}
 }

@@ -92,7 +92,8 @@ Boards:
   alone: their cut depth is less by one lipping.
 - End panels and fillers are of the material of ` + "`boards.front`" + `; they weigh by its density
   and, an end panel, by its own thickness. An end panel beside overlay fronts is as
-  deep as the cabinet and its thickest front, beside inset ones as the cabinet.
+  deep as the cabinet and its thickest front, beside inset ones, and behind overlay
+  fronts that cover it (a reveal below zero at that side), as the cabinet.
   Shelves behind inset fronts are set back by the thickest of the cabinet.
 
 Front boards and builds:
