@@ -22,14 +22,15 @@ func addLabelFlags(fs *flag.FlagSet) labelFlags {
 // are all that is printed.
 func (l labelFlags) use(o *sheet.Options) error {
 	o.First = *l.first
-	if *l.grid != "" && len(o.Parts) == 0 {
-		o.Parts = []sheet.Part{sheet.Labels}
+	with := slices.Contains(o.Parts, sheet.Labels) || len(o.Parts) == 0 && slices.Contains(o.For.Parts(), sheet.Labels)
+	if *l.grid != "" && len(o.Parts) == 0 && !with {
+		o.Parts, with = []sheet.Part{sheet.Labels}, true
 	}
 	if *l.grid == "" {
 		*l.grid = sheet.DefaultLabels.Grid()
 	}
 	var err error
-	if o.Labels, err = sheet.ParseLabels(*l.grid, *l.margins, *l.pitch, length.UnitMM); err != nil || !slices.Contains(o.Parts, sheet.Labels) {
+	if o.Labels, err = sheet.ParseLabels(*l.grid, *l.margins, *l.pitch, length.UnitMM); err != nil || !with {
 		return err
 	}
 	return o.CheckLabels()

@@ -130,16 +130,18 @@ func writePDF(ctx context.Context, out string, doc sheet.Document, o sheet.Optio
 		return err
 	}
 	fmt.Fprintf(c.out, "%s: %s.\n", out, counted(pages, "page"))
-	templates := false
+	told := ""
 	for _, u := range usage {
 		if u.Part.Template() {
-			templates = true
+			if u.Part != sheet.Labels {
+				told = "    Print them at actual size (100 %) and measure the check bars before you drill.\n"
+			} else if told == "" {
+				told = "    Print them at actual size (100 %).\n"
+			}
 			fmt.Fprintf(c.out, "    %s\n", o.Say.Say(u.Say()))
 		}
 	}
-	if templates {
-		fmt.Fprintln(c.out, "    Print them at actual size (100 %) and measure the check bars before you drill.")
-	}
+	fmt.Fprint(c.out, told)
 	return nil
 }
 
