@@ -83,6 +83,7 @@ func (t *jigTable) columns() {
 			wide(column, lettering.Small, false, s)
 		}
 	}
+	var checks length.Length // they may go on in another line
 	for _, b := range t.boxes {
 		for _, s := range b.bit(o) {
 			wide(&t.bit, lettering.Medium, true, s)
@@ -90,10 +91,10 @@ func (t *jigTable) columns() {
 		wide(&t.edge, lettering.Huge, true, o.Say.Figure(b.reset.Setting.EdgeDistance))
 		wide(&t.drop, lettering.Huge, true, o.Say.Figure(b.reset.Setting.Drop))
 		wide(&t.holes, lettering.Large, true, b.row.above(o))
-		wide(&t.holes, lettering.Small, false, o.Say.Say(b.row.check(o)))
+		wide(&checks, lettering.Small, false, o.Say.Say(b.row.check(o)))
 	}
 	room := max(t.width-2*jigPad-t.bit-t.edge-t.drop-jigFronts, 0)
-	t.holes, t.under = min(t.holes, room), t.holes > room
+	t.holes, t.under = min(max(t.holes, checks), room), t.holes > room
 }
 
 // heads are the lines that stand over the columns, two each.
