@@ -29,8 +29,8 @@ Use:
 	b.WriteString(`  frontlay --help, --version
 
 Flags of print:
-  -o FILE          where to write; without --only the templates get a file of
-                   their own beside it, OUT-templates.pdf
+  -o FILE          where to write; without --only templates and labels get files
+                   of their own beside it, OUT-templates.pdf, OUT-labels.pdf
   --paper NAME     A4 (default), A3, Letter, …, WIDTHxHEIGHT in mm, "roll 610"
 ` + forPlaces() + paragraph("  --only LIST      ", "only these parts, with commas between, in one file: "+listed(sheet.Parts())) + `  --fronts LIST    templates only for these fronts, by number: 2,5-7
   --printer NAME   undo this printer's measured fault of scale

@@ -206,7 +206,7 @@ func TestAJobIsABookletAndTemplates(t *testing.T) {
 	if code != exitFine || errs != "" || !strings.Contains(said, "Corner templates") {
 		t.Fatalf("exit %d, said %q and %q", code, said, errs)
 	}
-	for _, name := range []string{out, sheet.TemplatesName(out)} {
+	for _, name := range []string{out, sheet.TemplateFile.Name(out)} {
 		if data, err := os.ReadFile(name); err != nil || !bytes.HasPrefix(data, []byte("%PDF-1.7")) {
 			t.Errorf("%s is no PDF: %v", name, err)
 		}

@@ -21,8 +21,8 @@ import (
 )
 
 // runPrint writes a project's pages: the parts that are asked for as one PDF, or
-// those for a place of work and, as a second PDF, their templates, whose printer
-// settings differ.
+// those for a place of work, with PDFs of their own for templates and labels, whose
+// printer settings differ.
 func runPrint(args []string, c console) int {
 	fs := flag.NewFlagSet("print", flag.ContinueOnError)
 	out := fs.String("o", "", "")
@@ -73,24 +73,27 @@ func runPrint(args []string, c console) int {
 // needs at once, in bytes: 4,000 fronts need less.
 const printMemory = 220 << 20
 
-// printJob writes the PDF of the parts that are asked for, or both of a job.
+// printJob writes the PDF of the parts that are asked for, or all of a job.
 func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
 	o.Date = c.printing().Format(printedTime)
 	defer debug.SetMemoryLimit(debug.SetMemoryLimit(printMemory))
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
 	defer stop()
-	var err error
+	docs := []sheet.Document{}
 	if len(o.Parts) > 0 {
-		err = writePDF(ctx, out, sheet.Make(r.Plan, r.Findings, o), o, c)
+		docs = append(docs, sheet.Make(r.Plan, r.Findings, o))
 	} else {
-		err = writePDF(ctx, out, sheet.Booklet(r.Plan, r.Findings, o), o, c)
-		if err == nil && slices.ContainsFunc(o.For.Parts(), sheet.Part.Template) {
-			err = writePDF(ctx, sheet.TemplatesName(out), sheet.Templates(r.Plan, r.Findings, o), o, c)
-		}
+		docs = sheet.Documents(r.Plan, r.Findings, o)
 	}
-	if err != nil {
-		fmt.Fprintln(c.err, err)
-		return exitFailed
+	for i := range docs {
+		name := out
+		if docs[0].File == sheet.Drawings {
+			name = docs[i].File.Name(out)
+		}
+		if err := writePDF(ctx, name, docs[i], o, c); err != nil {
+			fmt.Fprintln(c.err, err)
+			return exitFailed
+		}
 	}
 	if err := keepPaper(r.Plan.Paper()); err != nil {
 		fmt.Fprintln(c.err, "What was printed could not be kept; its stamp will not tell which fronts have changed:", err)

@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"path/filepath"
 	"slices"
 	"strconv"
 	"strings"
@@ -36,31 +35,37 @@ func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 	return m.d
 }
 
-// Booklet makes the parts that are asked for but the templates: the drawings and
-// lists, which are a file of their own.
+// Documents makes the parts that are asked for as the files that they go into, those
+// that have pages.
+func Documents(p *plan.Plan, findings []check.Finding, o Options) []Document {
+	var all []Document
+	for f := Drawings; f <= LabelFile; f++ {
+		if d := document(p, findings, o, f); len(d.Pages) > 0 {
+			all = append(all, d)
+		}
+	}
+	return all
+}
+
+// Booklet makes the parts that are asked for but what is at 1:1: drawings and lists.
 func Booklet(p *plan.Plan, findings []check.Finding, o Options) Document {
-	return half(p, findings, o, false)
+	return document(p, findings, o, Drawings)
 }
 
-// Templates makes those of the parts that are asked for that are at 1:1.
+// Templates makes those of the parts that are asked for that are templates.
 func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
-	return half(p, findings, o, true)
+	return document(p, findings, o, TemplateFile)
 }
 
-func half(p *plan.Plan, findings []check.Finding, o Options, template bool) Document {
+func document(p *plan.Plan, findings []check.Finding, o Options, f File) Document {
 	o = o.with()
-	o.Parts = slices.DeleteFunc(slices.Clone(o.Parts), func(part Part) bool { return part.Template() != template })
+	o.Parts = slices.DeleteFunc(slices.Clone(o.Parts), func(part Part) bool { return part.File() != f })
 	if len(o.Parts) == 0 {
 		return Document{}
 	}
-	return Make(p, findings, o)
-}
-
-// TemplatesName names the file of a job's templates, beside that of its booklet;
-// either may have an extension.
-func TemplatesName(booklet string) string {
-	ext := filepath.Ext(booklet)
-	return strings.TrimSuffix(booklet, ext) + "-templates" + ext
+	d := Make(p, findings, o)
+	d.File = f
+	return d
 }
 
 // stopNote is what stands on templates while the check has errors that are not

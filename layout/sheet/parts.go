@@ -1,7 +1,9 @@
 package sheet
 
 import (
+	"path/filepath"
 	"slices"
+	"strings"
 
 	"frontlay/model/message"
 )
@@ -66,43 +68,71 @@ func (p Preset) Title() message.Message {
 	return message.New("Everything")
 }
 
-// printed is a part with what is to be known of it: whether it is at 1:1, and for
+// File is one of the files that a job's paper is written into: what is printed at
+// actual size asks for other settings of the printer, and labels for other paper.
+type File uint8
+
+// The files, in the order in which they are written.
+const (
+	Drawings File = iota
+	TemplateFile
+	LabelFile
+)
+
+// Name names the file beside that of the drawings, whose name may have an extension.
+func (f File) Name(drawings string) string {
+	ext := filepath.Ext(drawings)
+	return strings.TrimSuffix(drawings, ext) + [...]string{"", "-templates", "-labels"}[f] + ext
+}
+
+// Open offers a person to open the file.
+func (f File) Open() message.Message {
+	switch f {
+	case TemplateFile:
+		return message.New("Open the templates")
+	case LabelFile:
+		return message.New("Open the labels")
+	}
+	return message.New("Open the drawings")
+}
+
+// printed is a part with what is to be known of it: into which file it goes, and for
 // which presets it is. Spared, it is for the bench only where something is in it that
 // the shop sheets do not tell.
 type printed struct {
-	part     Part
-	title    message.Message
-	template bool
-	spared   bool
-	presets  []Preset
+	part    Part
+	title   message.Message
+	file    File
+	spared  bool
+	presets []Preset
 }
 
 // parts names every part in the order they are printed.
 func parts() []printed {
 	bench, office := []Preset{Bench, Everything}, []Preset{Office, Everything}
 	return []printed{
-		{Cover, message.New("Cover and contents"), false, false, office},
-		{ShopSheets, message.New("Shop sheets"), false, false, bench},
-		{Client, message.New("Client sheet"), false, false, []Preset{ForClient, Everything}},
-		{Elevation, message.New("Elevation"), false, false, office},
-		{Sections, message.New("Sections"), false, false, office},
-		{DrawerPlans, message.New("Plans of drawers"), false, false, []Preset{Everything}},
-		{RearFaces, message.New("Rear faces"), false, false, []Preset{Everything}},
-		{JigSettings, message.New("Jig settings"), false, true, bench},
-		{DrillList, message.New("Drill list"), false, false, office},
-		{CutList, message.New("Cut list"), false, true, []Preset{Bench, Office, Everything}},
-		{CuttingPlan, message.New("Cutting plan"), false, false, office},
-		{HardwareList, message.New("Hardware list"), false, true, []Preset{Bench, Office, Everything}},
-		{Figures, message.New("How the figures came about"), false, false, []Preset{Everything}},
-		{Findings, message.New("Findings"), false, true, bench},
-		{Hanging, message.New("Hanging and adjusting"), false, false, office},
-		{Cautions, message.New("Cautions"), false, true, bench},
-		{CornerTemplates, message.New("Corner templates"), true, false, bench},
-		{WholeTemplates, message.New("Whole-front templates"), true, false, nil},
-		{RunnerTemplates, message.New("Runner templates"), true, false, bench},
-		{SideTemplates, message.New("Carcass side templates"), true, false, nil},
-		{HandleTemplates, message.New("Handle templates"), true, false, bench},
-		{Labels, message.New("Labels"), true, false, []Preset{Everything}},
+		{Cover, message.New("Cover and contents"), Drawings, false, office},
+		{ShopSheets, message.New("Shop sheets"), Drawings, false, bench},
+		{Client, message.New("Client sheet"), Drawings, false, []Preset{ForClient, Everything}},
+		{Elevation, message.New("Elevation"), Drawings, false, office},
+		{Sections, message.New("Sections"), Drawings, false, office},
+		{DrawerPlans, message.New("Plans of drawers"), Drawings, false, []Preset{Everything}},
+		{RearFaces, message.New("Rear faces"), Drawings, false, []Preset{Everything}},
+		{JigSettings, message.New("Jig settings"), Drawings, true, bench},
+		{DrillList, message.New("Drill list"), Drawings, false, office},
+		{CutList, message.New("Cut list"), Drawings, true, []Preset{Bench, Office, Everything}},
+		{CuttingPlan, message.New("Cutting plan"), Drawings, false, office},
+		{HardwareList, message.New("Hardware list"), Drawings, true, []Preset{Bench, Office, Everything}},
+		{Figures, message.New("How the figures came about"), Drawings, false, []Preset{Everything}},
+		{Findings, message.New("Findings"), Drawings, true, bench},
+		{Hanging, message.New("Hanging and adjusting"), Drawings, false, office},
+		{Cautions, message.New("Cautions"), Drawings, true, bench},
+		{CornerTemplates, message.New("Corner templates"), TemplateFile, false, bench},
+		{WholeTemplates, message.New("Whole-front templates"), TemplateFile, false, nil},
+		{RunnerTemplates, message.New("Runner templates"), TemplateFile, false, bench},
+		{SideTemplates, message.New("Carcass side templates"), TemplateFile, false, nil},
+		{HandleTemplates, message.New("Handle templates"), TemplateFile, false, bench},
+		{Labels, message.New("Labels"), LabelFile, false, []Preset{Everything}},
 	}
 }
 
@@ -131,15 +161,22 @@ func (p Part) row() printed {
 	if i := slices.IndexFunc(all, func(q printed) bool { return q.part == p }); i >= 0 {
 		return all[i]
 	}
-	return printed{part: p, title: message.New("%v", string(p)), template: p == CalibrationPage}
+	q := printed{part: p, title: message.New("%v", string(p))}
+	if p == CalibrationPage {
+		q.file = TemplateFile
+	}
+	return q
 }
 
 // Title is the part's name for a person.
 func (p Part) Title() message.Message { return p.row().title }
 
+// File is the file that the part goes into.
+func (p Part) File() File { return p.row().file }
+
 // Template tells that the part is printed at 1:1, with the printer's settings
 // that this needs.
-func (p Part) Template() bool { return p.row().template }
+func (p Part) Template() bool { return p.File() != Drawings }
 
 // Spared tells that the part is printed for the bench only where it is needed there.
 func (p Part) Spared() bool { return p.row().spared }

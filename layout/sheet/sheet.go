@@ -30,6 +30,7 @@ type Document struct {
 	// Paper is what is kept when it is printed, to tell later what has changed; zero
 	// where the pages are of no plan.
 	Paper plan.Paper
+	File  File // which of the job's files it is
 }
 
 // Bookmark names a page (its index in Pages) in the reader's outline. Level 0

@@ -53,7 +53,7 @@ type Page struct {
 	system  System
 	ask     *ask.Asker
 	options sheet.Options
-	docs    []sheet.Document // the booklet, the templates: a file each
+	docs    []sheet.Document // drawings, templates, labels: a file each
 	pages   []sheet.Page     // of all
 	at      int
 	zoom    float32 // 1: the whole page is seen
@@ -299,10 +299,9 @@ func (p *Page) make() {
 			o.Date = p.system.Date()
 		}
 		// They are files of their own because the printer's settings differ.
-		for _, doc := range []sheet.Document{sheet.Booklet(r.Plan, r.Findings, o), sheet.Templates(r.Plan, r.Findings, o)} {
-			if len(doc.Pages) > 0 {
-				p.docs, p.pages = append(p.docs, doc), append(p.pages, doc.Pages...)
-			}
+		p.docs = sheet.Documents(r.Plan, r.Findings, o)
+		for _, doc := range p.docs {
+			p.pages = append(p.pages, doc.Pages...)
 		}
 		p.outcome.Need.SetText(p.ask.Text("Pages: %v", len(p.pages)))
 		if len(p.pages) == 0 {

@@ -19,33 +19,45 @@ type file struct {
 	doc  sheet.Document
 }
 
-// writePDF asks where the pages go: the booklet, and the templates beside it.
+// writePDF asks where the pages go: the drawings, and what has a file of its own
+// beside them.
 func (p *Page) writePDF() {
 	name := p.host.FileName()
-	if len(p.docs) == 1 && p.templates(p.docs[0]) {
-		name = strings.TrimSuffix(sheet.TemplatesName(name+pdf), pdf)
+	if len(p.docs) == 1 {
+		name = strings.TrimSuffix(p.docs[0].File.Name(name+pdf), pdf)
 	}
 	title := p.ask.Text("Write PDF")
-	p.ask.Path(title, name, pdf, func(path string) {
-		if len(p.docs) == 1 {
-			p.WriteTo(path)
-			return
-		}
-		p.ask.MayReplace(title, sheet.TemplatesName(path), func(string) { p.WriteTo(path) })
-	})
+	p.ask.Path(title, name, pdf, func(path string) { p.mayReplace(title, p.files(path), func() { p.WriteTo(path) }) })
 }
 
-// templates tells that a document is one of templates.
-func (p *Page) templates(doc sheet.Document) bool { return sheet.Part(doc.Pages[0].Kind).Template() }
+// mayReplace asks of each file but the first, which was asked for, whether it may be
+// replaced where it is there, then goes on.
+func (p *Page) mayReplace(title string, files []file, then func()) {
+	if len(files) == 1 {
+		then()
+		return
+	}
+	p.ask.MayReplace(title, files[1].path, func(string) { p.mayReplace(title, files[1:], then) })
+}
 
-// WriteTo writes the pages that are shown into a PDF, or the booklet into it and
-// the templates beside it, and tells on the page how that went. What it returns is
+// files are the pages that are shown with where they go, the first into path.
+func (p *Page) files(path string) []file {
+	var all []file
+	for i, doc := range p.docs {
+		if i > 0 {
+			all = append(all, file{doc.File.Name(path), doc})
+			continue
+		}
+		all = append(all, file{path, doc})
+	}
+	return all
+}
+
+// WriteTo writes the pages that are shown into a PDF, or the drawings into it and
+// the others beside it, and tells on the page how that went. What it returns is
 // closed once that is told.
 func (p *Page) WriteTo(path string) <-chan struct{} {
-	files := []file{{path, p.docs[0]}}
-	if len(p.docs) > 1 {
-		files = append(files, file{sheet.TemplatesName(path), p.docs[1]})
-	}
+	files := p.files(path)
 	return p.writeFiles(files, func(m message.Message, failed bool) {
 		p.outcome.Tell(m, failed)
 		if failed {
@@ -53,7 +65,10 @@ func (p *Page) WriteTo(path string) <-chan struct{} {
 		}
 		open := []output.Open{{Text: message.New("Open it"), Path: path}}
 		if len(files) > 1 {
-			open = []output.Open{{Text: message.New("Open the drawings"), Path: path}, {Text: message.New("Open the templates"), Path: files[1].path}}
+			open = nil
+			for _, f := range files {
+				open = append(open, output.Open{Text: f.doc.File.Open(), Path: f.path})
+			}
 		}
 		p.outcome.Offer(filepath.Dir(path), open...)
 	})
