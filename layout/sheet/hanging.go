@@ -301,6 +301,8 @@ func (g *hanging) front(f *plan.Front) {
 // gap draws the box of a gap over it, and gives where that is.
 func (g *hanging) gap(gap plan.Gap) plane.Rect {
 	at, wide := g.at(gap.At), g.wide(gap)
+	// A gap to the neighbour on another page can lie a little outside of the drawing.
+	at.X = min(max(at.X, g.area.Min.X+wide/2), g.area.Max.X-wide/2)
 	r := plane.R(at.X-wide/2, at.Y-gapHeight/2, at.X+wide/2, at.Y+gapHeight/2)
 	g.own.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Register}, Rect: r, Filled: true})
 	x := r.Max.X - gapBlank
