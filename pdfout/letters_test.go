@@ -195,3 +195,32 @@ func TestFewSheets(t *testing.T) {
 		}
 	}
 }
+
+// On shop sheets and jig pages nothing that a hand acts upon is below 2.5 mm, read from
+// the PDF: only the foot, which tells papers apart.
+func TestBenchSheetsOfProjects(t *testing.T) {
+	for name, p := range projects(t) {
+		t.Run(name, func(t *testing.T) {
+			r := layout.Solve(p)
+			d := sheet.Make(r.Plan, r.Findings, sheet.Options{
+				Say: message.Language{Unit: p.Unit}, Parts: []sheet.Part{sheet.ShopSheets, sheet.JigSettings},
+			})
+			large := 0
+			for i, lines := range read(t, written(t, d)) {
+				for _, l := range lines {
+					text := strings.TrimSpace(l.text)
+					switch figure := strings.Trim(text, "0123456789. /≈\u00a0") == ""; {
+					case text == "" || strings.Contains(text, "stamp"):
+					case l.height < 2.495:
+						t.Errorf("page %d: %q is %.2f mm high", i+1, text, l.height)
+					case l.height > 6.995 && figure:
+						large++
+					}
+				}
+			}
+			if large == 0 && len(r.Plan.Fronts) > 0 {
+				t.Error("no setting of the jig is 7 mm high")
+			}
+		})
+	}
+}

@@ -256,7 +256,7 @@ func (s *shop) head(d *draft) length.Length {
 	if len(s.equal) > 1 {
 		size = message.New("%v cabinets that are the same. %v", len(s.equal), size)
 	}
-	y = d.paragraph(x, y, width, lettering.Small, false, size)
+	y = d.paragraph(x, y, width, lettering.Small, false, message.New("%v. Drawn not to scale.", size))
 	if !s.o.warn.Empty() {
 		y = d.paragraph(x, y, width, lettering.Medium, true, s.o.warn)
 	}
