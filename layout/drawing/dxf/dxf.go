@@ -213,6 +213,11 @@ func (f *file) spot(layer string, m *drawing.Spot) {
 // text writes a text with its point as the alignment point: 72 across (0 left,
 // 1 centre, 2 right), 73 up (1 bottom, 2 middle, 3 top).
 func (f *file) text(layer string, at plane.Point, a drawing.Anchor, s string) {
+	f.turned(layer, at, a, s, false)
+}
+
+// turned writes a text that, where it is turned, is read from the right.
+func (f *file) turned(layer string, at plane.Point, a drawing.Anchor, s string, turned bool) {
 	if s == "" {
 		return
 	}
@@ -220,6 +225,9 @@ func (f *file) text(layer string, at plane.Point, a drawing.Anchor, s string) {
 	f.xy(10, at)
 	f.real(40, f.o.TextHeight)
 	f.pair(1, ascii(s))
+	if turned {
+		f.pair(50, "90")
+	}
 	f.pair(72, strconv.Itoa(int(2*a.X)))
 	f.xy(11, at)
 	f.pair(73, strconv.Itoa(1+int(2*a.Y)))
@@ -265,5 +273,12 @@ func (f *file) dimension(layer string, m *drawing.Dimension) {
 	}
 	f.line(layer, a, b)
 	middle := plane.Point{X: (a.X + b.X) / 2, Y: (a.Y + b.Y) / 2}
-	f.text(layer, middle, drawing.Anchor{X: 0.5}, m.Prefix+f.o.Say.Figure(m.Value))
+	// Above the line as one reads it, from below or from the right (ISO 129-1, from
+	// memory).
+	if m.Vertical {
+		middle.X -= f.o.TextHeight / 2
+	} else {
+		middle.Y += f.o.TextHeight / 2
+	}
+	f.turned(layer, middle, drawing.Anchor{X: 0.5}, m.Prefix+f.o.Say.Figure(m.Value), m.Vertical)
 }
