@@ -107,12 +107,19 @@ func (e PasteCabinet) Apply(p *model.Project) (*model.Project, error) {
 		return nil, err
 	}
 	cab := &c.Cabinets[e.At.Cabinet]
+	known := func(board *string) {
+		if _, ok := c.FrontBoard(*board); !ok {
+			*board = ""
+		}
+	}
+	known(&cab.Board)
 	for i := range cab.Bays {
 		b := &cab.Bays[i]
 		if c.Sheet(b.Hardware) == nil {
 			b.Hardware = ""
 		}
 		for j := range b.Fronts {
+			known(&b.Fronts[j].Board)
 			if f := &b.Fronts[j]; c.Sheet(f.Hardware) == nil {
 				f.Hardware = ""
 			}

@@ -38,6 +38,9 @@ func (e AddFront) Apply(p *model.Project) (*model.Project, error) {
 	if f.Hardware != "" && c.Sheet(f.Hardware) == nil {
 		f.Hardware = ""
 	}
+	if _, ok := c.FrontBoard(f.Board); !ok {
+		f.Board = ""
+	}
 	b.Fronts[e.At.Front] = f
 	refit(c, b)
 	return c, nil

@@ -1,7 +1,6 @@
 package edit
 
 import (
-	"regexp"
 	"strings"
 
 	"frontlay/model"
@@ -35,7 +34,7 @@ func (e Set) Label() message.Message {
 	if m, ok := e.byWords(); ok {
 		return m
 	}
-	rows, key := figure.Like(e.At), index.ReplaceAllString(e.Key, "[]")
+	rows, key := figure.Like(e.At), figure.OfKind(e.Key)
 	row, _ := figure.Find(rows, key)
 	what := e.valued(row)
 	if i := strings.LastIndex(key, "."); i >= 0 {
@@ -48,9 +47,6 @@ func (e Set) Label() message.Message {
 	}
 	return what
 }
-
-// index is that of an item of a list, in a path.
-var index = regexp.MustCompile(`\[[0-9]+\]`)
 
 // byWords are labels that say what becomes of a thing rather than its value.
 func (e Set) byWords() (message.Message, bool) {

@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -122,6 +123,12 @@ func list[T any](key, name, doc string, at *[]T, most int, oneLine bool, sign fu
 func version(key string, newest int) Row {
 	return Row{Key: key, Doc: message.New("Format version, the first line of the file."), Needed: true, Value: &Version{newest}}
 }
+
+// OfKind is the path of the same row in an empty thing: of an empty item, where it is
+// that of an item of a list.
+func OfKind(path string) string { return index.ReplaceAllString(path, "[]") }
+
+var index = regexp.MustCompile(`\[[0-9]+\]`)
 
 // Find gives the row at a path such as drawers[0].side_top, and whether there is
 // one. drawers[].side_top is that of an empty item of its own.

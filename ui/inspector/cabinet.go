@@ -37,6 +37,9 @@ func (f cabinetForm) fill(at model.Place) {
 	for _, key := range []string{"width", "height", "depth", "plinth", "worktop", "channel.height"} {
 		f.sizeOf(at, key, f.always(at, key))
 	}
+	if doc().Channel.Height > 0 {
+		f.sizes([]model.Place{at}, "channel.depth")
+	}
 	f.choiceOf(at, "mount", f.text("overlay"), f.text("inset"))
 	f.placeInRun(at)
 	if len(doc().Bays) == 1 {
@@ -51,6 +54,7 @@ func (f cabinetForm) fill(at model.Place) {
 			return &model.Bay{}
 		})
 	}
+	f.frontBoard([]model.Place{at})
 	f.section(message.New("Reveals of this cabinet"), false, func() string {
 		if doc().Reveals == nil {
 			return f.text("as the project")

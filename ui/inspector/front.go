@@ -68,6 +68,9 @@ func (f *frontForm) fill() {
 	if f.doc(first).Kind == model.DrawerFront {
 		f.drawer()
 	}
+	if f.doc(first).Kind != model.OpenNiche {
+		f.frontBoard(f.at)
+	}
 	if len(f.at) == 1 {
 		f.workedOut()
 	}
@@ -207,6 +210,7 @@ func (f *frontForm) seldom() {
 	if slices.ContainsFunc(at, func(a model.Place) bool { return doc(a).Height <= 0 }) {
 		f.sizes(at, "least", "greatest")
 	}
+	f.lines(at)
 	if doc(first).Kind == model.DrawerFront {
 		f.ownHardware()
 		f.runner()

@@ -1,6 +1,7 @@
 package inspector
 
 import (
+	"fmt"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -52,6 +53,8 @@ type outline struct {
 	cabinets, bays int
 	given, shares  bool
 	handle         bool
+	channel        bool
+	boards         string // of fronts: their names and builds, and those chosen
 	rule           model.DivisionRule
 	rows           model.RowMode
 }
@@ -60,17 +63,23 @@ func outlineOf(s *session.Session) outline {
 	p := s.Project()
 	o := outline{cabinets: len(p.Cabinets), rows: p.HoleRows.Mode}
 	here := s.Here()
+	o.boards = p.BoardOf(here).Name
+	for _, b := range p.Boards.Fronts {
+		o.boards += fmt.Sprintf("\n%v %v", b.Build.Kind, b.Name)
+	}
 	if f := s.Result().Plan.FrontAt(here); f != nil {
 		o.kind, o.sheet, o.fitted = f.Kind, f.Sheet, f.Fitted
 	}
 	if c := p.CabinetAt(here); c != nil {
-		o.bays = len(c.Bays)
+		o.bays, o.channel = len(c.Bays), c.Channel.Height > 0
 	}
 	if b := p.BayAt(model.Place{Cabinet: here.Cabinet, Bay: max(here.Bay, 0), Front: -1}); b != nil {
 		o.rule = b.Division.Rule
 	}
 	for _, at := range s.SelectedFronts() {
 		if f := p.FrontAt(at); f != nil {
+			o.boards += "\n" + p.BoardOf(at).Name
+			o.channel = o.channel || f.Channel.Height > 0
 			o.given, o.shares, o.handle = o.given || f.Height <= 0, o.shares || takesShare(p, at), o.handle || f.Handle != nil
 		}
 	}

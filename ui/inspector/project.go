@@ -50,6 +50,7 @@ func (f projectForm) fill() {
 	f.boardDetails("boards.carcass")
 	f.boardDetails("boards.front")
 	f.sizes(whole, "boards.front.lipping")
+	f.frontBoard(whole)
 	f.titleBlock()
 	f.notes()
 }

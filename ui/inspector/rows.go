@@ -12,7 +12,7 @@ import (
 func (f *form) value(at model.Place, key string) figure.Row {
 	row, ok := figure.Find(figure.Of(f.session.Project(), at), key)
 	if !ok {
-		row, _ = figure.Find(figure.Like(at), key)
+		row, _ = figure.Find(figure.Like(at), figure.OfKind(key))
 	}
 	return row
 }

@@ -1,0 +1,129 @@
+package inspector
+
+import (
+	"fmt"
+	"slices"
+
+	"frontlay/model"
+	"frontlay/model/edit"
+	"frontlay/model/figure"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// frontBoard chooses the board of the fronts at places, the project, a cabinet or
+// fronts, and shows the figures of how it is built. A way to build that the project has
+// no board for yet makes one.
+func (f *form) frontBoard(at []model.Place) {
+	chosen := func(a model.Place) string { return f.session.Project().BoardOf(a).Name }
+	f.section(message.New("Board and build"), false, func() string {
+		if !alike(at, chosen) {
+			return f.text("several")
+		}
+		return f.boardName(chosen(at[0]))
+	})
+	var names, options []string
+	switch first := at[0]; {
+	case first.Bay >= 0:
+		names, options = []string{""}, []string{f.text("as the cabinet")}
+	case first.Cabinet >= 0:
+		names, options = []string{""}, []string{f.text("as the project")}
+	}
+	for _, name := range append([]string{model.PlainBoard}, f.namedBoards()...) {
+		names, options = append(names, name), append(options, f.boardName(name))
+	}
+	known := len(names)
+	makes := []model.BuildKind{model.Frame, model.GripEdged}
+	options = append(options, f.text("new: frames with a panel"), f.text("new: with a grip"))
+	own := func(a model.Place) string {
+		name := *f.value(a, "board").Value.(*figure.Text).At
+		if a.Cabinet < 0 && name == "" {
+			return model.PlainBoard
+		}
+		return name
+	}
+	f.choice(message.New("Board"), options, func() int { return oneOf(at, names, own) }, func(i int) edit.Edit {
+		if i >= known {
+			return edit.AddFrontBoard{Kind: makes[i-known], At: at}
+		}
+		if names[i] == "" {
+			return set(at, "board", nil)
+		}
+		return set(at, "board", names[i])
+	})
+	if !alike(at, chosen) || chosen(at[0]) == model.PlainBoard {
+		return
+	}
+	f.boardFigures(chosen(at[0]))
+}
+
+// namedBoards are the names of the project's front boards.
+func (f *form) namedBoards() []string {
+	var names []string
+	for _, b := range f.session.Project().Boards.Fronts {
+		names = append(names, b.Name)
+	}
+	return names
+}
+
+// boardName says which board it is: the plain one by its thickness.
+func (f *form) boardName(name string) string {
+	if name == model.PlainBoard {
+		return f.text("plain, %v", f.session.Project().Boards.Front.Thickness)
+	}
+	return name
+}
+
+// boardFigures are the figures of a front board of the project, which hold for all
+// fronts of it.
+func (f *form) boardFigures(name string) {
+	at := slices.Index(f.namedBoards(), name)
+	if at < 0 {
+		return
+	}
+	path := fmt.Sprintf("boards.fronts[%d].", at)
+	whole := []model.Place{model.Whole}
+	board := func() model.FrontBoard {
+		if all := f.session.Project().Boards.Fronts; at < len(all) {
+			return all[at]
+		}
+		return model.FrontBoard{}
+	}
+	f.line(message.New("Name of the board"), func() (string, string) { return board().Name, "" },
+		func(s string) edit.Edit { return edit.RenameFrontBoard{Name: board().Name, To: s} })
+	f.sizeOf(model.Whole, path+"thickness", f.always(model.Whole, path+"thickness"))
+	f.choiceOf(model.Whole, path+"build.kind", f.text("board as it is"), f.text("frame with a panel"), f.text("board with a grip"))
+	usual := func(label message.Message, key string, of func(model.Build) length.Length) {
+		f.size(label, f.usual(whole, path+key, func(model.Place) length.Length {
+			b := board()
+			return of(b.Filled())
+		}))
+	}
+	named := func(key string) message.Message { return f.value(model.Whole, path+key).Name }
+	switch board().Build.Kind {
+	case model.Frame:
+		usual(named("build.stile"), "build.stile", func(b model.Build) length.Length { return b.Stile })
+		usual(named("build.top_rail"), "build.top_rail", func(b model.Build) length.Length { return b.TopRail })
+		usual(named("build.bottom_rail"), "build.bottom_rail", func(b model.Build) length.Length { return b.BottomRail })
+		usual(named("build.tenon"), "build.tenon", func(b model.Build) length.Length { return b.Tenon })
+		usual(message.New("Panel, thick"), "build.panel.thickness", func(b model.Build) length.Length { return b.Panel.Thickness })
+		usual(message.New("Panel set in by"), "build.panel.recess", func(b model.Build) length.Length { return b.Panel.Recess })
+		usual(named("build.panel.groove"), "build.panel.groove", func(b model.Build) length.Length { return b.Panel.Groove })
+	case model.GripEdged:
+		f.choiceOf(model.Whole, path+"build.edge", f.text("the top edge"), f.text("the bottom edge"))
+		usual(named("build.height"), "build.height", func(b model.Build) length.Length { return b.Height })
+		usual(named("build.thickness_left"), "build.thickness_left", func(b model.Build) length.Length { return b.Left })
+	}
+	f.buttons(button{"Remove this board", func() { f.do(edit.RemoveFrontBoard{Name: board().Name}) }})
+	f.note(f.text("These figures hold for every front of this board."))
+}
+
+// lines are the gap and the channel above fronts, where they are not as elsewhere.
+func (f *form) lines(at []model.Place) {
+	p := func() *model.Project { return f.session.Project() }
+	f.sizeOf(at[0], "gap_above", f.usual(at, "gap_above", func(a model.Place) length.Length { return p().GapAbove(a) }))
+	f.sizes(at, "channel.height")
+	if slices.ContainsFunc(at, func(a model.Place) bool { return p().FrontAt(a) != nil && p().FrontAt(a).Channel.Height > 0 }) {
+		f.sizes(at, "channel.depth")
+	}
+}
