@@ -6,6 +6,7 @@ import (
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -293,6 +294,19 @@ func (c corner) panel() *drawing.Drawing {
 	return d
 }
 
+// shares tells that a line between the parts of a front is at the same place from the
+// corner in all fronts of the template.
+func (c corner) shares(l *drawing.Line) bool {
+	first := c.of.first()
+	if !c.of.alike() {
+		return false
+	}
+	if l.From.Y == l.To.Y {
+		return c.of.sameHeight() || l.From.Y < first.Face.Height()/2 && first.Made.Build.Kind == model.Frame
+	}
+	return (c.side == plan.Left) == (l.From.X > first.Face.Width()/2) // the nearer stile's
+}
+
 // farAbove is more than any template is high.
 const farAbove = 10_000 * length.Millimetre
 
@@ -381,7 +395,9 @@ func (m measured) draw(d *draft, left, bottom length.Length) {
 	if m.side == plan.Left {
 		shown = shown.Move(plane.Point{X: f.Face.Width() - shown.Width()})
 	}
-	d.smallMap(plane.R(textLeft, y-mapHeight, textLeft+m.textWidth(), y-mm(1)), f.Blind(), rearBores(f), shown, nil)
+	small := plane.R(textLeft, y-mapHeight, textLeft+m.textWidth(), y-mm(1))
+	d.smallMap(small, f.Blind(), rearBores(f), shown, nil)
+	d.joints(f, at.Sub(origin), clip, m.shares, small)
 }
 
 // edges says what the two lines to register on are.

@@ -208,6 +208,11 @@ func fromSide(f *plan.Front, b bore) length.Length {
 	return b.at.X
 }
 
+// alike tells that all fronts of a group are of one board, and built alike.
+func (g group) alike() bool {
+	return !slices.ContainsFunc(g.fronts, func(f *plan.Front) bool { return f.Made != g.first().Made })
+}
+
 // forbidden is work for the front of a number that must not be done as it is
 // planned.
 type forbidden struct {

@@ -35,6 +35,8 @@ func wholePages(p *plan.Plan, o Options, first int) []Page {
 			blind:  f.Blind(),
 			region: f.Blind().Grow(beyond),
 			bores:  rearBores(f),
+			of:     f,
+			takes:  func(*drawing.Line) bool { return g.alike() },
 			place:  func(b bore) string { return arrows(o.Say, b.side == plan.Right, fromSide(f, b), b.at.Y) },
 		}
 		for _, b := range s.bores {
@@ -71,6 +73,8 @@ func cornerSpread(c corner, o Options) spread {
 		blind:  f.Blind(),
 		region: region,
 		bores:  c.bores,
+		of:     f,
+		takes:  c.shares,
 		place: func(b bore) string {
 			return joined(arrows(o.Say, b.side == plan.Right, fromSide(f, b), b.at.Y), o.Say.Say(c.of.only(b)))
 		},
@@ -89,6 +93,8 @@ type spread struct {
 	region          plane.Rect // what is shown
 	bores           []bore
 	place           func(bore) string // how a hole is measured from the edges
+	of              *plan.Front       // whose parts have lines between them; nil: no front's
+	takes           func(*drawing.Line) bool
 
 	o         Options         // of the job; pages and sheets set it
 	datum     int             // sheets join as far as the left edge (−1), the right (1) or the nearer (0)
@@ -312,6 +318,9 @@ func (s spread) sheet(t tiling, col, row int, page func(col, row int) int, w, h 
 	}
 	sheet.edgeNames()
 	sheet.crossTexts()
+	if s.of != nil {
+		d.joints(s.of, at.Sub(shown.Min), clip, s.takes)
+	}
 	return d.finish(), untold
 }
 

@@ -22,7 +22,9 @@ func Rear(f *plan.Front) *drawing.Drawing {
 	panel := rect(drawing.Face, s, f.Blind())
 	panel.Filled = true
 	d.Add(panel)
-	AddRearZones(d, f)
+	for _, l := range RearZoneLines(f) {
+		d.Add(l)
+	}
 	AddRearHoles(d, f)
 	w, h := f.Face.Width(), f.Face.Height()
 	d.Add(upright(of(drawing.FrontHeight, f.Place), 0, h, w, 2))

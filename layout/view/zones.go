@@ -34,12 +34,13 @@ func zoneLines(f *plan.Front, fromRear bool) []*drawing.Line {
 	return lines
 }
 
-// AddRearZones draws the lines between the parts of a front, Rear frame.
-func AddRearZones(d *drawing.Drawing, f *plan.Front) {
-	for _, l := range zoneLines(f, true) {
+// RearZoneLines are the lines between the parts of a front, Rear frame.
+func RearZoneLines(f *plan.Front) []*drawing.Line {
+	lines := zoneLines(f, true)
+	for _, l := range lines {
 		l.From, l.To = f.Rear(l.From), f.Rear(l.To)
-		d.Add(l)
 	}
+	return lines
 }
 
 // cut is a part of a front that a section meets, in the section's frame.
