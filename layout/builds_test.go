@@ -3,14 +3,17 @@ package layout_test
 import (
 	"math"
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"frontlay/layout"
+	"frontlay/layout/drawing"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -264,6 +267,15 @@ func TestFrontsThatReachPastTheCarcass(t *testing.T) {
 		if q.What.String() == "end panel" && q.CutWidth != mm(560) {
 			t.Errorf("the end panel is %v deep, want 560 mm", q.CutWidth)
 		}
+	}
+	var across []length.Length // in the chain over the run: 3 of the end panel, the fronts, 2 of the carcass
+	for _, m := range view.Elevation(r.Plan, view.ElevationOptions{Chains: true}).Marks {
+		if d, ok := m.(*drawing.Dimension); ok && !d.Vertical && d.Level > 0 {
+			across = append(across, d.Value)
+		}
+	}
+	if !slices.Equal(across, []length.Length{mm(3), mm(614), mm(2)}) {
+		t.Errorf("the chain of widths is %v", across)
 	}
 	for _, s := range r.Plan.Explanations(f) {
 		if len(s.Terms) > 0 && s.Total() != s.Value {

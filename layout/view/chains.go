@@ -43,7 +43,7 @@ func spansAcross(p *plan.Plan, cabinets []plan.Cabinet) []span {
 	for i := range cabinets {
 		c := &cabinets[i]
 		for _, b := range c.Beside {
-			if b.Kind != plan.WorktopBoard {
+			if hidden := b.Kind == plan.EndPanelBoard && c.Covers(b); b.Kind != plan.WorktopBoard && !hidden {
 				spans = append(spans, span{from: b.Rect.Min.X, to: b.Rect.Max.X})
 			}
 		}
@@ -168,7 +168,15 @@ func addChains(d *drawing.Drawing, p *plan.Plan, cabinets []plan.Cabinet, extent
 		label(c, x, level)
 	}
 	if spans := spansAcross(p, cabinets); len(spans) > 0 {
-		for _, s := range withGaps(spans, cabinets[0].Outline.Min.X, cabinets[len(cabinets)-1].Outline.Max.X) {
+		low, high := cabinets[0].Outline.Min.X, cabinets[len(cabinets)-1].Outline.Max.X
+		for i := range cabinets {
+			for _, b := range cabinets[i].Beside {
+				if b.Kind != plan.WorktopBoard {
+					low, high = min(low, b.Rect.Min.X), max(high, b.Rect.Max.X)
+				}
+			}
+		}
+		for _, s := range withGaps(spans, low, high) {
 			d.Add(across(s.of, s.from, s.to, extent.Max.Y, 1))
 		}
 	}
