@@ -325,3 +325,38 @@ func TestFrontsCollideWithWhatIsAround(t *testing.T) {
 		})
 	}
 }
+
+// The sample's connectors move a front by 2 mm up or down and 1.5 mm to each side: a gap
+// of a front's own that is less is told, and that between two cabinets once for both.
+func TestAdjustingIsComparedWithEveryGap(t *testing.T) {
+	for _, c := range []struct {
+		name       string
+		gap, edges length.Length
+		told       int
+	}{
+		{"enough", 2 * mm, 3 * mm / 4, 0},
+		{"less above a front", 19 * mm / 10, 3 * mm / 4, 2}, // of both cabinets
+		{"less between the cabinets", 2 * mm, 7 * mm / 10, 1},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
+			p.Reveals.Left, p.Reveals.Right = c.edges, c.edges
+			p.Cabinets[0].Worktop = 0
+			p.Cabinets[0].Bays[0].Fronts[1].GapAbove = &c.gap
+			p.Cabinets = append(p.Cabinets, p.Clone().Cabinets[0])
+			r := layout.Solve(p)
+			told := 0
+			for _, g := range r.Findings {
+				if g.Rule == "adjustment" {
+					told++
+					if len(layout.Offered(p, r, g)) == 0 {
+						t.Errorf("nothing mends %v", g.What)
+					}
+				}
+			}
+			if told != c.told {
+				t.Errorf("told %d times, want %d", told, c.told)
+			}
+		})
+	}
+}

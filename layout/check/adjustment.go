@@ -3,6 +3,7 @@ package check
 import (
 	"frontlay/layout/mark"
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -43,7 +44,7 @@ func findAdjustment(s *search) {
 		c := &s.plan.Cabinets[i]
 		up, side := s.adjusts(c)
 		between := length.Length(0)
-		if stacked(c) {
+		if s.stacks(c) {
 			between = up
 		}
 		if len(c.Bays) > 1 && c.Mount == model.Overlay {
@@ -56,7 +57,58 @@ func findAdjustment(s *search) {
 			s.room(c, leftReveal(), c.Reveals.Left, side)
 			s.room(c, rightReveal(), c.Reveals.Right, side)
 		}
+		s.roomBetween(i)
 	}
+	for i := range s.plan.Fronts {
+		s.roomOver(&s.plan.Fronts[i])
+	}
+}
+
+// roomOver compares the gap of its own above a front with what it, or the one above it,
+// can be moved by.
+func (s *search) roomOver(f *plan.Front) {
+	src, above := s.plan.Project.FrontAt(f.Place), s.inStack(f, 1)
+	if src.GapAbove == nil || above == nil || f.Kind == model.OpenNiche || above.Kind == model.OpenNiche {
+		return
+	}
+	found, needed := *src.GapAbove, max(moves(f), moves(above))
+	if found >= needed || found < leastGap.In(s.plan.Project) {
+		return
+	}
+	s.front(f, s.tooNear(message.New("above the front"), found, needed, Finding{
+		Spots: []mark.Spot{onBoard(f, mark.Gap, inDepth, across(f, f.Face.Max.Y, above.Face.Min.Y))},
+		Fixes: []edit.Edit{edit.Set{At: f.Place, Key: "gap_above", Value: needed}},
+	}))
+}
+
+// moves is how far a front can be moved up or down.
+func moves(f *plan.Front) length.Length {
+	if !f.Fitted {
+		return 0
+	}
+	return f.Sheet.Connector.AdjustUp
+}
+
+// roomBetween compares the gap between the fronts of cabinet i and the next one with what
+// either can be moved to the side, once for both of them. Where it is the gap of the
+// whole project, what is told of a cabinet's own gaps is enough.
+func (s *search) roomBetween(i int) {
+	a, b, gap, ok := s.between(i)
+	if !ok || gap < leastGap.In(s.plan.Project) || s.plan.Project.SharedGaps && (s.keepsGap(a) || s.keepsGap(b)) {
+		return
+	}
+	_, left := s.adjusts(a)
+	_, right := s.adjusts(b)
+	needed := max(left, right)
+	if gap >= needed {
+		return
+	}
+	f := s.tooNear(message.New("to the next cabinet"), gap, needed, Finding{Place: a.Place, Fixes: s.otherBetween(a, b, needed)})
+	for _, k := range a.Bays[len(a.Bays)-1].Column {
+		g := &s.plan.Fronts[k]
+		f.Spots = append(f.Spots, onBoard(g, mark.Gap, mark.Elevation|mark.Plan, plane.R(g.Face.Max.X, g.Face.Min.Y, g.Face.Max.X+gap, g.Face.Max.Y)))
+	}
+	s.add(f)
 }
 
 // adjusts is how far the fronts of a cabinet can be moved, up and to a side.
@@ -76,12 +128,14 @@ func (s *search) room(c *plan.Cabinet, which oneReveal, found, needed length.Len
 	if found >= needed || found < leastGap.In(s.plan.Project) {
 		return // too small a gap is told by another rule
 	}
-	s.add(Finding{
-		Place: c.Place, Found: found, Needed: needed,
-		What:   message.New("the connectors move a front by %v, further than the gap %v, which is %v", needed, which.where, found),
-		Change: message.New("make the gap larger by %v, to %v, or adjust the fronts by less", needed-found, needed),
-		Spots:  s.gaps(c, which),
-		Flag:   message.New("%v of adjustment is too much", needed),
-		Fixes:  s.otherReveal(c, which, needed),
-	})
+	s.add(s.tooNear(which.where, found, needed, Finding{Place: c.Place, Spots: s.gaps(c, which), Fixes: s.otherReveal(c, which, needed)}))
+}
+
+// tooNear is a finding in the words of a gap that fronts can be moved into.
+func (s *search) tooNear(where message.Message, found, needed length.Length, f Finding) Finding {
+	f.Found, f.Needed = found, needed
+	f.What = message.New("the connectors move a front by %v, further than the gap %v, which is %v", needed, where, found)
+	f.Change = message.New("make the gap larger by %v, to %v, or adjust the fronts by less", needed-found, needed)
+	f.Flag = message.New("%v of adjustment is too much", needed)
+	return f
 }

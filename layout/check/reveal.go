@@ -35,7 +35,7 @@ func findReveal(s *search) {
 		src := &s.plan.Project.Cabinets[i]
 		r := c.Reveals
 		inset := c.Mount == model.Inset
-		if stacked(c) {
+		if s.keepsGap(c) {
 			s.gap(c, gapReveal(), r.Gap)
 		}
 		if inset || src.Worktop > 0 && src.Channel.Height == 0 {
@@ -75,10 +75,19 @@ func (s *search) ownGap(f *plan.Front) {
 	s.front(f, found)
 }
 
-func stacked(c *plan.Cabinet) bool {
+// keepsGap tells that fronts of a cabinet keep its gap between them: side by side, or in
+// a stack, where they have no gap of their own.
+func (s *search) keepsGap(c *plan.Cabinet) bool {
+	return len(c.Bays) > 1 && c.Mount == model.Overlay || s.stacks(c)
+}
+
+func (s *search) stacks(c *plan.Cabinet) bool {
 	for j := range c.Bays {
-		if c.Bays[j].Count > 1 || j > 0 && c.Mount == model.Overlay {
-			return true
+		fronts := s.plan.Project.Cabinets[c.Place.Cabinet].Bays[j].Fronts
+		for k := 0; k+1 < len(fronts); k++ {
+			if f := &fronts[k]; f.GapAbove == nil && f.Channel.Height == 0 {
+				return true
+			}
 		}
 	}
 	return false
@@ -125,16 +134,9 @@ func (s *search) outOfRange(where message.Message, found length.Length) (Finding
 // neighbours compares the gap between the fronts of cabinet i and the next one,
 // where they stand side by side.
 func (s *search) neighbours(i int) {
-	if i+1 >= len(s.plan.Cabinets) {
+	a, b, gap, ok := s.between(i)
+	if !ok || gap < 0 { // they collide
 		return
-	}
-	a, b := &s.plan.Cabinets[i], &s.plan.Cabinets[i+1]
-	if a.Outline.Max.X != b.Outline.Min.X || a.Mount == model.Inset || b.Mount == model.Inset || len(a.Bays) == 0 || len(b.Bays) == 0 {
-		return
-	}
-	gap := b.Bays[0].Stack.Min.X - a.Bays[len(a.Bays)-1].Stack.Max.X
-	if gap < 0 {
-		return // they collide
 	}
 	if f, ok := s.outOfRange(message.New("to the next cabinet"), gap); ok {
 		f.Place = a.Place
@@ -146,6 +148,19 @@ func (s *search) neighbours(i int) {
 		f.Fixes = s.otherBetween(a, b, f.Needed)
 		s.add(f)
 	}
+}
+
+// between is the gap between the fronts of cabinet i and the next one; false where they
+// do not stand side by side over the edges of their carcasses.
+func (s *search) between(i int) (a, b *plan.Cabinet, gap length.Length, ok bool) {
+	if i+1 >= len(s.plan.Cabinets) {
+		return nil, nil, 0, false
+	}
+	a, b = &s.plan.Cabinets[i], &s.plan.Cabinets[i+1]
+	if a.Outline.Max.X != b.Outline.Min.X || a.Mount == model.Inset || b.Mount == model.Inset || len(a.Bays) == 0 || len(b.Bays) == 0 {
+		return nil, nil, 0, false
+	}
+	return a, b, b.Bays[0].Stack.Min.X - a.Bays[len(a.Bays)-1].Stack.Max.X, true
 }
 
 // otherBetween are the changes that give the gap between the fronts of two
