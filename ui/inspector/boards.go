@@ -11,10 +11,13 @@ import (
 	"frontlay/model/message"
 )
 
+// boardForm are the sections of boards and of what is cut from them.
+type boardForm struct{ *form }
+
 // frontBoard chooses the board of the fronts at places, the project, a cabinet or
 // fronts, and shows the figures of how it is built. A way to build that the project has
 // no board for yet makes one.
-func (f *form) frontBoard(at []model.Place) {
+func (f boardForm) frontBoard(at []model.Place) {
 	chosen := func(a model.Place) string { return f.session.Project().BoardOf(a).Name }
 	f.section(message.New("Board and build"), false, func() string {
 		if !alike(at, chosen) {
@@ -58,7 +61,7 @@ func (f *form) frontBoard(at []model.Place) {
 }
 
 // namedBoards are the names of the project's front boards.
-func (f *form) namedBoards() []string {
+func (f boardForm) namedBoards() []string {
 	var names []string
 	for _, b := range f.session.Project().Boards.Fronts {
 		names = append(names, b.Name)
@@ -67,7 +70,7 @@ func (f *form) namedBoards() []string {
 }
 
 // boardName says which board it is: the plain one by its thickness.
-func (f *form) boardName(name string) string {
+func (f boardForm) boardName(name string) string {
 	if name == model.PlainBoard {
 		return f.text("plain, %v", f.session.Project().Boards.Front.Thickness)
 	}
@@ -76,7 +79,7 @@ func (f *form) boardName(name string) string {
 
 // boardFigures are the figures of a front board of the project, which hold for all
 // fronts of it.
-func (f *form) boardFigures(name string) {
+func (f boardForm) boardFigures(name string) {
 	at := slices.Index(f.namedBoards(), name)
 	if at < 0 {
 		return
@@ -119,11 +122,49 @@ func (f *form) boardFigures(name string) {
 }
 
 // lines are the gap and the channel above fronts, where they are not as elsewhere.
-func (f *form) lines(at []model.Place) {
+func (f boardForm) lines(at []model.Place) {
 	p := func() *model.Project { return f.session.Project() }
 	f.sizeOf(at[0], "gap_above", f.usual(at, "gap_above", func(a model.Place) length.Length { return p().GapAbove(a) }))
 	f.sizes(at, "channel.height")
 	if slices.ContainsFunc(at, func(a model.Place) bool { return p().FrontAt(a) != nil && p().FrontAt(a).Channel.Height > 0 }) {
 		f.sizes(at, "channel.depth")
 	}
+}
+
+// stock is the size in which a board is bought and what it costs.
+func (f boardForm) stock(board string) {
+	whole := []model.Place{model.Whole}
+	f.size(message.New("Stock sheet, along the grain"), f.given(whole, board+".stock.length"))
+	f.size(message.New("Stock sheet, across"), f.given(whole, board+".stock.width"))
+	f.markOf(model.Whole, board+".stock.plain")
+	f.numberOf(whole, board+".price")
+}
+
+// saw is how stock sheets are cut.
+func (f boardForm) saw() {
+	f.section(f.value(model.Whole, "saw").Name, false, func() string { return f.say().Length(f.session.Project().Saw.Kerf) })
+	f.sizes([]model.Place{model.Whole}, "saw.kerf", "saw.trim")
+}
+
+// matched chooses which fronts the grain runs on through.
+func (f boardForm) matched(at model.Place) {
+	unsaid := f.text("as the cabinet")
+	switch {
+	case at.Cabinet < 0:
+		unsaid = f.text("none")
+	case at.Bay < 0:
+		unsaid = f.text("as the project")
+	}
+	words, options := []string{"", model.MatchedUpright, model.MatchedAcross}, []string{unsaid, f.text("through the stack"), f.text("through the run")}
+	if at.Cabinet >= 0 {
+		words, options = append(words, model.NotMatched), append(options, f.text("none"))
+	}
+	f.words(at, "matched", words, options)
+}
+
+// words is the choice of a row that is kept as text; options say its words to a person,
+// the first also what is not among them.
+func (f boardForm) words(at model.Place, key string, words, options []string) {
+	f.choice(f.value(at, key).Name, options, func() int { return max(slices.Index(words, *f.value(at, key).Value.(*figure.Text).At), 0) },
+		func(i int) edit.Edit { return edit.Set{At: at, Key: key, Value: words[i]} })
 }

@@ -19,16 +19,7 @@ func TestABuildIsOneChoice(t *testing.T) {
 	s := show(t)
 	s.session.Select(front(0, 0, 0))
 	test.Tap(s.fold("Board and build"))
-	choose := func(option string) {
-		t.Helper()
-		for _, c := range replay.All[*field.Choice](s.Object) {
-			if i := slices.Index(c.Options, option); i >= 0 {
-				c.SetSelectedIndex(i)
-				return
-			}
-		}
-		t.Fatalf("nothing offers %q", option)
-	}
+	choose := func(option string) { t.Helper(); s.choose(option) }
 	if strings.Contains(replay.Words(s.Object), "Stiles") {
 		t.Error("a plain front has stiles")
 	}
@@ -56,4 +47,34 @@ func TestABuildIsOneChoice(t *testing.T) {
 	if b := s.session.Project().BoardOf(model.Place{Front: 1}); b.Name != model.PlainBoard {
 		t.Errorf("the second front is of %q", b.Name)
 	}
+}
+
+// Nothing selected, the stock sheet of a board, the saw and how grain is matched are
+// typed and chosen; a bay can say otherwise.
+func TestStockAndMatchedGrain(t *testing.T) {
+	s := show(t)
+	s.session.Select()
+	for _, section := range []string{"Carcass board", "Board and build", "Saw"} {
+		test.Tap(s.fold(section))
+	}
+	s.enter("Stock sheet, along the grain", "2500")
+	s.enter("Stock sheet, across", "1250")
+	s.enter("Kerf", "3.2")
+	s.choose("through the run")
+	p := s.session.Project()
+	if b := p.Boards.Carcass.Stock; b != (model.Stock{Length: length.MM(2500), Width: length.MM(1250)}) || p.Saw.Kerf != 32*length.Millimetre/10 || p.Matched != model.MatchedAcross {
+		t.Errorf("%+v, %+v, %q", b, p.Saw, p.Matched)
+	}
+}
+
+// choose chooses what a field offers.
+func (s *shown) choose(option string) {
+	s.t.Helper()
+	for _, c := range replay.All[*field.Choice](s.Object) {
+		if i := slices.Index(c.Options, option); i >= 0 {
+			c.SetSelectedIndex(i)
+			return
+		}
+	}
+	s.t.Fatalf("nothing offers %q", option)
 }

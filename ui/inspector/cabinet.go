@@ -54,7 +54,9 @@ func (f cabinetForm) fill(at model.Place) {
 			return &model.Bay{}
 		})
 	}
-	f.frontBoard([]model.Place{at})
+	boards := boardForm{f.form}
+	boards.frontBoard([]model.Place{at})
+	boards.matched(at)
 	f.section(message.New("Reveals of this cabinet"), false, func() string {
 		if doc().Reveals == nil {
 			return f.text("as the project")

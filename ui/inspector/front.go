@@ -69,7 +69,7 @@ func (f *frontForm) fill() {
 		f.drawer()
 	}
 	if f.doc(first).Kind != model.OpenNiche {
-		f.frontBoard(f.at)
+		boardForm{f.form}.frontBoard(f.at)
 	}
 	if len(f.at) == 1 {
 		f.workedOut()
@@ -210,7 +210,7 @@ func (f *frontForm) seldom() {
 	if slices.ContainsFunc(at, func(a model.Place) bool { return doc(a).Height <= 0 }) {
 		f.sizes(at, "least", "greatest")
 	}
-	f.lines(at)
+	boardForm{f.form}.lines(at)
 	if doc(first).Kind == model.DrawerFront {
 		f.ownHardware()
 		f.runner()

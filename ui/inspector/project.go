@@ -50,7 +50,11 @@ func (f projectForm) fill() {
 	f.boardDetails("boards.carcass")
 	f.boardDetails("boards.front")
 	f.sizes(whole, "boards.front.lipping")
-	f.frontBoard(whole)
+	boards := boardForm{f.form}
+	boards.frontBoard(whole)
+	boards.matched(model.Whole)
+	f.boardDetails("boards.back")
+	boards.saw()
 	f.titleBlock()
 	f.notes()
 }
@@ -89,11 +93,9 @@ func (f projectForm) boardDetails(board string) {
 	})
 	f.lineOf(model.Whole, board+".material", func() string { return "" })
 	f.numberOf([]model.Place{model.Whole}, board+".density")
-	grain := board + ".grain"
-	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).OneOf...)
-	f.choice(f.value(model.Whole, grain).Name, []string{f.text("none"), f.text("horizontal"), f.text("vertical")},
-		func() int { return slices.Index(words, *f.value(model.Whole, grain).Value.(*figure.Text).At) },
-		func(i int) edit.Edit { return edit.Set{At: model.Whole, Key: grain, Value: words[i]} })
+	boards := boardForm{f.form}
+	boards.words(model.Whole, board+".grain", []string{"", "horizontal", "vertical"}, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
+	boards.stock(board)
 }
 
 // notes are the project's, of as many lines as it takes. What can't be taken is
