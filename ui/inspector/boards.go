@@ -45,7 +45,7 @@ func (f boardForm) frontBoard(at []model.Place) {
 		}
 		return name
 	}
-	f.choice(message.New("Board"), options, func() int { return oneOf(at, names, own) }, func(i int) edit.Edit {
+	f.choice(message.New("Front board"), options, func() int { return oneOf(at, names, own) }, func(i int) edit.Edit {
 		if i >= known {
 			return edit.AddFrontBoard{Kind: makes[i-known], At: at}
 		}
