@@ -2,6 +2,7 @@ package layout_test
 
 import (
 	"reflect"
+	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
@@ -62,6 +63,13 @@ func TestLiftedProject(t *testing.T) {
 		q := p.Clone()
 		for i := range q.Cabinets {
 			q.Cabinets[i].Plinth += up
+			for _, b := range q.Cabinets[i].Bays {
+				for k := range b.Fronts {
+					if h := b.Fronts[k].Handle; h != nil && h.OnLine > 0 {
+						h.OnLine += up
+					}
+				}
+			}
 		}
 		a, b := layout.Solve(p), layout.Solve(q)
 		for i := range a.Plan.Fronts {
@@ -85,9 +93,17 @@ func TestLiftedProject(t *testing.T) {
 	})
 }
 
+// mirroredHandle turns a handle's left into right.
+func mirroredHandle(h *model.Handle) {
+	if h != nil {
+		h.FromLeft, h.FromRight, h.BesideMiddle = h.FromRight, h.FromLeft, -h.BesideMiddle
+	}
+}
+
 // mirrored turns a project's left into right.
 func mirrored(p *model.Project) *model.Project {
 	q := p.Clone()
+	mirroredHandle(q.Handle)
 	q.Reveals.Left, q.Reveals.Right = p.Reveals.Right, p.Reveals.Left
 	n := len(p.Cabinets)
 	for i := range p.Cabinets {
@@ -105,6 +121,12 @@ func mirrored(p *model.Project) *model.Project {
 			}
 		}
 		c.Bays = bays
+		mirroredHandle(c.Handle)
+		for j := range bays {
+			for k := range bays[j].Fronts {
+				mirroredHandle(bays[j].Fronts[k].Handle)
+			}
+		}
 		q.Cabinets[n-1-i] = c
 	}
 	for i := range q.Hardware {
@@ -158,11 +180,11 @@ func TestMirroredProjectGivesMirroredPlan(t *testing.T) {
 				t.Fatalf("front %d: edge distances %v became %v", f.Number, f.EdgeDistance, g.EdgeDistance)
 			}
 			holes := map[spotOfHole]int{}
-			for _, h := range f.Holes {
+			for _, h := range slices.Concat(f.Holes, f.HandleHoles) {
 				r := f.Rear(h.At)
 				holes[spotOfHole{r.X, r.Y, h.Diameter, h.Depth, h.Kind}]++
 			}
-			for _, h := range g.Holes {
+			for _, h := range slices.Concat(g.Holes, g.HandleHoles) {
 				holes[spotOfHole{h.At.X, h.At.Y, h.Diameter, h.Depth, h.Kind}]--
 			}
 			for spot, n := range holes {

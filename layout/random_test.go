@@ -164,7 +164,17 @@ func genFront(t *rapid.T, k int) model.Front {
 		f.Runner = length.MM(rapid.SampledFrom([]int64{250, 350, 450, 550}).Draw(t, "length"))
 	}
 	if rapid.IntRange(0, 4).Draw(t, "handle") == 0 {
-		f.Handle = &model.Handle{Spacing: 128 * mm, FromTop: 40 * mm, Diameter: 5 * mm}
+		f.Handle = genHandle(t)
 	}
 	return f
+}
+
+func genHandle(t *rapid.T) *model.Handle {
+	h := &model.Handle{
+		None: rapid.IntRange(0, 9).Draw(t, "no handle") == 0, Count: rapid.IntRange(0, 2).Draw(t, "handles"),
+		Spacing: rapid.SampledFrom([]length.Length{0, 96 * mm, 128 * mm}).Draw(t, "spacing"), Upright: rapid.Bool().Draw(t, "upright"),
+	}
+	*[]*length.Length{&h.FromTop, &h.FromBottom, &h.AboveMiddle, &h.OnLine}[rapid.IntRange(0, 3).Draw(t, "height by")] = tenths(t, 0, 90, "handle's height")
+	*[]*length.Length{&h.FromLeft, &h.FromRight, &h.BesideMiddle}[rapid.IntRange(0, 2).Draw(t, "across by")] = tenths(t, 0, 90, "handle's place")
+	return h
 }

@@ -22,7 +22,8 @@ type Project struct {
 	Reveals  Reveals
 	HoleRows HoleRows
 	Saw      Saw
-	Matched  string // of all bays that have no other
+	Matched  string  // of all bays that have no other
+	Handle   *Handle // of all drawers that have no other; nil: none
 	Checks   Checks
 	Cabinets []Cabinet // left to right
 	// SharedGaps tells that fronts of neighbouring cabinets keep one Gap
@@ -118,6 +119,7 @@ type Cabinet struct {
 	Mount   Mount
 	Board   string        // front board; empty: the project's
 	Matched string        // empty: the project's
+	Handle  *Handle       // of its drawers; nil: the project's
 	Reveals *Reveals      // nil: the project's
 	Worktop length.Length // thickness of a worktop on the carcass; 0: none
 	Channel Channel       // a finger-pull channel at the top that fronts stay below, from where they are measured downwards: the outline, or the opening for inset fronts
@@ -217,7 +219,7 @@ type Front struct {
 	GapAbove *length.Length // visible gap above it; nil: its channel's height, or else the cabinet's gap
 	Channel  Channel        // a finger-pull channel in the gap above it
 	Contents Contents
-	Handle   *Handle
+	Handle   *Handle // nil: a drawer's is the cabinet's
 }
 
 // LineUp asks for a front's top edge to be level with an edge of another front,
@@ -236,18 +238,6 @@ type LineUp struct {
 type Contents struct {
 	Height length.Length
 	Weight float64
-}
-
-// Handle is one hole or two for a handle, drilled through the front from its
-// face. Spacing is between two holes (0: one hole). FromTop is from the front's
-// top edge to the line of holes (0: the middle of the height). FromLeft is from
-// the left edge, seen from the room, to the middle of the handle (0: the middle
-// of the width).
-type Handle struct {
-	Spacing  length.Length
-	FromTop  length.Length
-	FromLeft length.Length
-	Diameter length.Length
 }
 
 // RoundingStep is the step to which computed heights are rounded: the project's,
@@ -279,6 +269,7 @@ func (p *Project) Clone() *Project {
 	c.Hardware = append([]HardwareUse(nil), p.Hardware...)
 	c.Boards.Fronts = append([]FrontBoard(nil), p.Boards.Fronts...)
 	c.Checks = p.Checks.Clone()
+	c.Handle = p.Handle.clone()
 	c.Cabinets = append([]Cabinet(nil), p.Cabinets...)
 	for i := range c.Cabinets {
 		cab := &c.Cabinets[i]
@@ -286,6 +277,7 @@ func (p *Project) Clone() *Project {
 			r := *cab.Reveals
 			cab.Reveals = &r
 		}
+		cab.Handle = cab.Handle.clone()
 		cab.Bays = append([]Bay(nil), cab.Bays...)
 		for j := range cab.Bays {
 			cab.Bays[j] = cab.Bays[j].Clone()
@@ -317,10 +309,7 @@ func (f Front) Clone() Front {
 		l := *f.LineUp
 		f.LineUp = &l
 	}
-	if f.Handle != nil {
-		h := *f.Handle
-		f.Handle = &h
-	}
+	f.Handle = f.Handle.clone()
 	return f
 }
 

@@ -96,7 +96,7 @@ func (s *search) nearEdge(f *plan.Front, h *plan.Hole, found length.Length, edge
 func (s *search) mendHole(f *plan.Front, h *plan.Hole, edge int, short length.Length) []edit.Edit {
 	switch {
 	case h.Kind == plan.HandleHole:
-		return s.moveHandle(f, [...]plane.Point{{X: short}, {X: -short}, {Y: short}, {Y: -short}}[edge])
+		return s.moveHandle(f, h, [...]plane.Point{{X: short}, {X: -short}, {Y: short}, {Y: -short}}[edge])
 	case edge == leftEdge || edge == rightEdge:
 		return append(s.widen(f, edge == rightEdge, short), s.widenBoth(f, short)...)
 	case edge == topEdge:

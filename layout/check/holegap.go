@@ -56,11 +56,15 @@ func findHoleGap(s *search) {
 		change := message.New("choose another drawer, or make the front wider, so that they are %v further apart", short)
 		if a.Kind == plan.HandleHole || b.Kind == plan.HandleHole {
 			change = message.New("move the handle by %v", short)
+			h, other := a, b
+			if a.Kind != plan.HandleHole {
+				h, other = b, a
+			}
 			up := short
-			if a.Kind == plan.HandleHole && a.At.Y < b.At.Y || b.Kind == plan.HandleHole && b.At.Y < a.At.Y {
+			if h.At.Y < other.At.Y {
 				up = -short
 			}
-			fixes = append(s.moveHandle(f, plane.Point{Y: up}), s.moveHandle(f, plane.Point{Y: -up})...)
+			fixes = append(s.moveHandle(f, h, plane.Point{Y: up}), s.moveHandle(f, h, plane.Point{Y: -up})...)
 		}
 		s.front(f, Finding{
 			Found: worst, Needed: needed, What: what, Change: change,

@@ -96,35 +96,30 @@ func (m mender) ownDrops(f *plan.Front) []edit.Edit {
 	return fixes
 }
 
-// moveHandle are the changes that move a handle by a step in the front's face
-// frame; none where the front has no handle or would have it past its edge. A
-// handle in the middle of the front gets a place of its own that way only where
-// it moves.
-func (m mender) moveHandle(f *plan.Front, by plane.Point) []edit.Edit {
-	src := m.plan.Project.FrontAt(f.Place).Handle
-	if src == nil {
+// moveHandle are the changes that move the handle that a hole is of by a step in the
+// front's face frame; none where it would lie past the front's edge. The front gets a
+// handle of its own that way, placed by its edges. Of two, the other one moves alike.
+func (m mender) moveHandle(f *plan.Front, h *plan.Hole, by plane.Point) []edit.Edit {
+	handle, second := f.HandleWith(h)
+	if handle == nil {
 		return nil
 	}
-	h := *src
 	var edits []edit.Edit
+	past := false
 	set := func(key string, v length.Length) {
+		past = past || v <= 0
 		edits = append(edits, edit.Set{At: f.Place, Key: "handle." + key, Value: v})
 	}
-	if by.X != 0 {
-		if h.FromLeft == 0 {
-			h.FromLeft = f.Face.Width() / 2
-		}
-		h.FromLeft += by.X
-		set("from_left", h.FromLeft)
+	to := handle.At.Add(by)
+	if by.X != 0 && second {
+		set("from_right", f.Face.Width()-to.X)
+	} else if by.X != 0 {
+		set("from_left", to.X)
 	}
 	if by.Y != 0 {
-		if h.FromTop == 0 {
-			h.FromTop = f.Face.Height() / 2
-		}
-		h.FromTop -= by.Y
-		set("from_top", h.FromTop)
+		set("from_top", f.Face.Height()-to.Y)
 	}
-	if h.FromLeft < 0 || h.FromTop < 0 {
+	if past {
 		return nil
 	}
 	say := message.New("Move the handle up by %v", by.Y)

@@ -25,6 +25,7 @@ func Rules() []Rule {
 		holeLipping,
 		holeDepth,
 		thinField,
+		handleBehind,
 		partitionScrews,
 		runnerScrews,
 		screwReach,

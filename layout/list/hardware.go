@@ -189,23 +189,17 @@ func countHandles(p *plan.Plan) []hardwareRow {
 	screws := 0
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
-		n := len(f.HandleHoles)
-		if n == 0 {
-			continue
+		screws += len(f.HandleHoles)
+		for k := range f.Handles {
+			what := message.New("handles or knobs with one screw")
+			if apart := f.Handles[k].Spacing(); apart > 0 {
+				what = message.New("handles, screws %v apart", apart)
+			}
+			rows.add(1, false, pieces, what)
 		}
-		screws += n
-		what := message.New("handles or knobs with one screw")
-		if n > 1 {
-			what = message.New("handles, screws %v apart", span(f.HandleHoles))
-		}
-		rows.add(1, false, pieces, what)
 	}
 	if screws > 0 {
 		rows.add(screws, true, pieces, message.New("handle screws"))
 	}
 	return rows.all
-}
-
-func span(holes []plan.Hole) length.Length {
-	return (holes[len(holes)-1].At.X - holes[0].At.X).Abs()
 }

@@ -10,9 +10,7 @@ import (
 // front's bottom edge = height above the runner's lower edge + drop; distance
 // from the side edge = connector inset + side overlay, each side on its own.
 func (m *maker) drill(f *Front) {
-	if h := m.p.FrontAt(f.Place).Handle; h != nil && f.Kind != model.OpenNiche {
-		f.HandleHoles = handleHoles(f, h)
-	}
+	m.placeHandles(f)
 	if !f.Fitted {
 		return
 	}
@@ -106,22 +104,4 @@ func or(a, b length.Length) length.Length {
 		return a
 	}
 	return b
-}
-
-// handleHoles places a handle's one or two holes, Face frame. They go through
-// the front, so their depth is its thickness where they are.
-func handleHoles(f *Front, h *model.Handle) []Hole {
-	x := or(h.FromLeft, f.Face.Width()/2)
-	y := f.Face.Height() - or(h.FromTop, f.Face.Height()/2)
-	holes := []Hole{{Kind: HandleHole, Diameter: h.Diameter, At: plane.Point{X: x, Y: y}}}
-	if h.Spacing > 0 {
-		holes = append(holes, holes[0])
-		holes[0].At.X = x - h.Spacing/2
-		holes[1].At.X = holes[0].At.X + h.Spacing
-		holes[1].Side = Right
-	}
-	for i := range holes {
-		holes[i].Depth = f.ZoneAt(&holes[i]).Thickness
-	}
-	return holes
 }

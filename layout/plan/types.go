@@ -160,7 +160,8 @@ type Front struct {
 	Opening      plane.Rect    // clear opening that its drawer runs in, run frame
 	Sheet        *model.HardwareSheet
 	Stabilised   bool          // has the holes of a stabiliser
-	HandleHoles  []Hole        // through holes, drilled from the face
+	Handles      []Handle      // left to right
+	HandleHoles  []Hole        // those of all its handles: through holes, drilled from the face
 	Drop         length.Length // runner's lower edge − front's bottom edge
 	Height       *model.DrawerHeight
 	Runner       Runner

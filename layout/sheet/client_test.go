@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/message"
@@ -21,7 +22,7 @@ func TestClientSheetShowsOverallSizesOnly(t *testing.T) {
 		p.Fronts[i].Made.Board = model.Board{Thickness: mm(19), Material: "walnut", Grain: "vertical"}
 	}
 	p.Project.Cabinets[0].Depth = mm(560)
-	p.Fronts[0].HandleHoles = append(p.Fronts[0].HandleHoles, hole(0, mm(200), mm(100), mm(5)), hole(0, mm(360), mm(100), mm(5)))
+	p.Fronts[0].Handles = []plan.Handle{{At: plane.Point{X: mm(280), Y: mm(100)}, Holes: []plan.Hole{hole(0, mm(200), mm(100), mm(5)), hole(0, mm(360), mm(100), mm(5))}}}
 	d := ClientSheet(p, Options{})
 	if len(d.Pages) != 1 {
 		t.Fatalf("%d pages", len(d.Pages))

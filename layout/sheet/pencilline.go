@@ -138,7 +138,11 @@ func lineBlocks(p *plan.Plan, o Options, kind Part, lies message.Message, of fun
 		}}
 		for _, f := range g.fronts {
 			own, _ := of(f)
-			b.lines.add(fmt.Sprint(f.Number), o.Say.Length(own.line-own.blind.Min.X), o.Say.Length(own.blind.Max.X-own.line))
+			left, right := o.Say.Length(own.line-own.blind.Min.X), o.Say.Length(own.blind.Max.X-own.line)
+			b.lines.add(fmt.Sprint(f.Number), left, right)
+			if own.twice {
+				b.lines.add(fmt.Sprint(f.Number), right, left)
+			}
 		}
 		if len(b.lines.rows) == 1 {
 			b.lines.only = message.New("Pencil line %v from the left edge, %v from the right edge", b.lines.rows[0][1], b.lines.rows[0][2])
@@ -195,7 +199,8 @@ func middleKey(f *plan.Front) string {
 }
 
 // handlePages makes the templates of handles. They are drilled from the face,
-// which lies up: nothing is mirrored.
+// which lies up: nothing is mirrored. Of two that stand alike the sheet has the left
+// one, and is laid on a pencil line for each.
 func handlePages(p *plan.Plan, o Options, first int) []Page {
 	lies := message.New("The face lies up, the bottom edge towards you: left on this paper is left in the room. Lay scrap under the front, or the face chips where the drill comes out.")
 	blocks := lineBlocks(p, o, HandleTemplates, lies, func(f *plan.Front) (spread, bool) {
@@ -203,7 +208,13 @@ func handlePages(p *plan.Plan, o Options, first int) []Page {
 		if len(bores) == 0 {
 			return spread{}, false
 		}
-		return lineSpread(f, facePanel(f, bores), bores, o.Say), true
+		twice := len(f.Handles) == 2
+		if twice {
+			bores = bores[:len(f.Handles[0].Holes)]
+		}
+		s := lineSpread(f, facePanel(f, bores), bores, o.Say)
+		s.twice = twice
+		return s, true
 	})
 	for i := range blocks {
 		blocks[i].spread.what = message.New("Handle template 1:1, FACE. %v", blocks[i].name)

@@ -100,6 +100,7 @@ type spread struct {
 	datum     int             // sheets join as far as the left edge (−1), the right (1) or the nearer (0)
 	keepAll   bool            // print every tile
 	line      length.Length   // x of a pencil line to lay the sheet on; 0: none
+	twice     bool            // laid on that line, and on one as far from the other side edge
 	onLine    bool            // laid on a front edge at x = 0 and a pencil line at y = 0, not on a panel
 	leftName  message.Message // of the left and right edges; empty: side edge
 	rightName message.Message

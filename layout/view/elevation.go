@@ -56,7 +56,7 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 		}
 		if o.Chains {
 			c.Height = 0
-			d.Add(handle(f)...)
+			d.Add(handles(f)...)
 		}
 	}
 	for i := range p.Fronts {

@@ -63,7 +63,7 @@ func Picture(p *plan.Plan) *drawing.Drawing {
 				board(drawing.Face, z.Rect.Move(f.Face.Min), &b)
 			}
 		}
-		d.Add(handle(f)...)
+		d.Add(handles(f)...)
 	}
 	e := p.Extent
 	if !e.Empty() {
@@ -81,29 +81,28 @@ const (
 	knob       = 30 * length.Millimetre
 )
 
-// handle draws the handle or the knob of a front, in the run frame, as far as it lies on
+// handles draws the handles or knobs of a front, in the run frame, as far as they lie on
 // the front.
-func handle(f *plan.Front) []drawing.Mark {
+func handles(f *plan.Front) []drawing.Mark {
 	t := drawing.Tag{Meaning: drawing.HandlePart, Of: of(drawing.FrontThing, f.Place)}
-	switch n := len(f.HandleHoles); n {
-	case 0:
-		return nil
-	case 1:
-		c := f.HandleHoles[0].At.Add(f.Face.Min)
-		if on := (plane.Rect{Min: c, Max: c}).Grow(knob / 2); on.Intersect(f.Face) != on {
-			return nil
+	var marks []drawing.Mark
+	for i := range f.Handles {
+		h := &f.Handles[i]
+		if len(h.Holes) == 1 {
+			c := h.At.Add(f.Face.Min)
+			if on := (plane.Rect{Min: c, Max: c}).Grow(knob / 2); on.Intersect(f.Face) == on {
+				marks = append(marks, &drawing.Circle{Tag: t, Centre: c, Radius: knob / 2}, &drawing.Circle{Tag: t, Centre: c, Radius: knob / 3})
+			}
+			continue
 		}
-		return []drawing.Mark{
-			&drawing.Circle{Tag: t, Centre: c, Radius: knob / 2},
-			&drawing.Circle{Tag: t, Centre: c, Radius: knob / 3},
+		past := plane.Point{X: handlePast, Y: handleBar / 2}
+		if h.Upright {
+			past = plane.Point{X: handleBar / 2, Y: handlePast}
 		}
-	default:
-		a, b := f.HandleHoles[0].At.Add(f.Face.Min), f.HandleHoles[n-1].At.Add(f.Face.Min)
-		bar := plane.R(
-			min(a.X, b.X)-handlePast, min(a.Y, b.Y)-handleBar/2, max(a.X, b.X)+handlePast, max(a.Y, b.Y)+handleBar/2).Intersect(f.Face)
-		if bar.Empty() {
-			return nil
+		bar := plane.Rect{Min: h.Holes[0].At.Sub(past), Max: h.Holes[1].At.Add(past)}.Move(f.Face.Min).Intersect(f.Face)
+		if !bar.Empty() {
+			marks = append(marks, &drawing.Rectangle{Tag: t, Filled: true, Rect: bar})
 		}
-		return []drawing.Mark{&drawing.Rectangle{Tag: t, Filled: true, Rect: bar}}
 	}
+	return marks
 }

@@ -112,6 +112,9 @@ func (e Set) Apply(p *model.Project) (*model.Project, error) {
 	if !ok || !put(row.Value, e.Value) {
 		return nil, message.New("“%v” can't be set here.", e.Key)
 	}
+	if row.Ways != "" && e.Value != nil {
+		figure.OnlyWay(next, e.Key)
+	}
 	first, _, _ := strings.Cut(e.Key, ".")
 	was, _ := figure.Find(old, first)
 	now, _ := figure.Find(next, first)
@@ -124,12 +127,9 @@ func (e Set) Apply(p *model.Project) (*model.Project, error) {
 	return c, nil
 }
 
-// UsualHandle is what a handle begins with: one hole of 5 mm in the middle
-// (common practice, no source).
-var UsualHandle = model.Handle{Diameter: 5 * length.Millimetre}
-
 // begin makes the group of the key, where there is none yet: a cabinet's reveals
-// begin as those of the project, of which one is to change.
+// begin as those of the project, of which one is to change, and handles as what is
+// around says.
 func (e Set) begin(c *model.Project) {
 	group, _, _ := strings.Cut(e.Key, ".")
 	switch {
@@ -138,9 +138,16 @@ func (e Set) begin(c *model.Project) {
 		cab := c.CabinetAt(e.At)
 		r := c.RevealsOf(cab)
 		cab.Reveals = &r
-	case group == "handle" && c.FrontAt(e.At) != nil && c.FrontAt(e.At).Handle == nil:
-		h := UsualHandle
-		c.FrontAt(e.At).Handle = &h
+	case group == "handle" && c.HandleAt(e.At) != nil:
+		at := c.HandleAt(e.At)
+		if *at != nil {
+			return
+		}
+		h := model.Handle{Diameter: model.UsualHandleHole}
+		if around := c.HandleAround(e.At); around != nil && !around.None {
+			h = *around
+		}
+		*at = &h
 	}
 }
 

@@ -15,6 +15,12 @@ func (r Row) needed() Row {
 	return r
 }
 
+// oneWay says that of the rows with the same word at most one is given.
+func (r Row) oneWay(word string) Row {
+	r.Ways = word
+	return r
+}
+
 // size is a length that is 0 where it is not given.
 func size(key, name, doc string, at *length.Length, least, greatest length.Length) Row {
 	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Size{
@@ -129,6 +135,20 @@ func version(key string, newest int) Row {
 func OfKind(path string) string { return index.ReplaceAllString(path, "[]") }
 
 var index = regexp.MustCompile(`\[[0-9]+\]`)
+
+// OnlyWay takes away what other rows say of the same thing as the row at a path.
+func OnlyWay(rows []Row, path string) {
+	key := path[strings.LastIndex(path, ".")+1:]
+	if in, found := Find(rows, strings.TrimSuffix(path, "."+key)); found && key != path {
+		rows = in.Value.(*Group).Rows()
+	}
+	mine, _ := Find(rows, key)
+	for _, r := range rows {
+		if s, ok := r.Value.(*Size); ok && r.Ways == mine.Ways && r.Key != key {
+			s.Unset()
+		}
+	}
+}
 
 // Find gives the row at a path such as drawers[0].side_top, and whether there is
 // one. drawers[].side_top is that of an empty item of its own.

@@ -17,6 +17,7 @@ func Cabinet(c *model.Cabinet) []Row {
 		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
 		line("board", "Front board", "Name of the board of the cabinet's fronts in boards.fronts, or front for boards.front; the project's where it is left out.", &c.Board),
 		matched(&c.Matched),
+		handle("Holes for the handles of the cabinet's drawers; those of the project where they are left out.", &c.Handle),
 		part("reveals", "Reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
 		group("left", "At its left", "What stands at the left side, seen from the room.", Beside(&c.Left)),
 		group("right", "At its right", "What stands at the right side, seen from the room.", Beside(&c.Right)),
@@ -100,7 +101,7 @@ func Front(f *model.Front) []Row {
 		sizeOrNil("gap_above", "Gap above", "Visible gap above the front, at the top of the stack instead of the top reveal; the height of its channel, or else the cabinet's, where it is left out.", &f.GapAbove, 0, maxFitting),
 		group("channel", "", "A finger-pull channel above the front: its upper edge is level with the lower edge of the front above, or at the top of the stack with that of the cabinet's fronts.", Channel(&f.Channel)),
 		group("contents", "", "What the drawer is to hold.", Contents(&f.Contents)),
-		part("handle", "Handle holes", "One hole or two for a handle, drilled from the face.", &f.Handle, Handle),
+		handle("Holes for the front's handle or knob, drilled from the face; of a drawer those of the cabinet where they are left out.", &f.Handle),
 	}
 }
 
@@ -118,15 +119,5 @@ func Contents(c *model.Contents) []Row {
 	return []Row{
 		size("height", "Contents height", "Height of what is to stand in the drawer.", &c.Height, 0, maxFitting),
 		number("weight", "Contents weight", "kg", "Weight of what is to lie in the drawer, in kg.", &c.Weight, 0, 2000),
-	}
-}
-
-// Handle are those of the holes for a handle.
-func Handle(h *model.Handle) []Row {
-	return []Row{
-		size("spacing", "Holes apart", "Between the two holes; left out for one hole.", &h.Spacing, 0, maxFitting),
-		size("from_top", "From the top edge", "From the front's top edge to the line of holes; the middle of the height where it is left out.", &h.FromTop, 0, maxFitting),
-		size("from_left", "From the left edge", "From the front's left edge, seen from the room, to the middle of the handle; the middle of the width where it is left out.", &h.FromLeft, 0, maxSize),
-		size("diameter", "Diameter", "Diameter of the holes.", &h.Diameter, Positive, maxFitting).needed(),
 	}
 }

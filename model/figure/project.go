@@ -60,6 +60,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
 		group("hole_rows", "Hole rows", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
 		matched(&p.Matched),
+		handle("Holes for the handles of all drawers, drilled from the face; left out, only those have any whose cabinet or front says so.", &p.Handle),
 		group("saw", "Saw", "How stock sheets are cut.", Saw(&p.Saw)),
 		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
 		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),

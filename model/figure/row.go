@@ -21,7 +21,10 @@ type Row struct {
 	Name   message.Message
 	Doc    message.Message
 	Needed bool // it can't be left out
-	Value  Value
+	// Ways is the same word in rows that say one thing in several ways: of these at most
+	// one is given.
+	Ways  string
+	Value Value
 }
 
 // Label is the name of the row as a message, its key where it has none.

@@ -148,6 +148,7 @@ func (g generator) project() *model.Project {
 		b.Thickness, b.Grain = g.length(), g.grain()
 	}
 	p.Board, p.Matched = g.board(p), g.matched()
+	g.handle(p.Handle)
 	for i := range p.Checks.Accepted {
 		p.Checks.Accepted[i].Rule = "cover"
 	}
@@ -162,6 +163,7 @@ func (g generator) project() *model.Project {
 
 func (g generator) mend(p *model.Project, c *model.Cabinet) {
 	c.Width, c.Height, c.Depth, c.Board, c.Matched = g.length(), g.length(), g.length(), g.board(p), g.matched()
+	g.handle(c.Handle)
 	if len(c.Bays) == 0 {
 		c.Bays = make([]model.Bay, 1)
 	}
@@ -189,8 +191,22 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 			if f.LineUp != nil {
 				f.LineUp.Front = g.text()
 			}
-			if f.Handle != nil {
-				f.Handle.Diameter = max(1, g.length())
+			g.handle(f.Handle)
+		}
+	}
+}
+
+// handle keeps one of what places a handle in each direction.
+func (g generator) handle(h *model.Handle) {
+	if h == nil {
+		return
+	}
+	h.Diameter, h.Count = g.length(), g.int(0, 2)
+	for _, ways := range [][]*length.Length{{&h.FromTop, &h.FromBottom, &h.AboveMiddle, &h.OnLine}, {&h.FromLeft, &h.FromRight, &h.BesideMiddle}} {
+		keep := g.int(0, len(ways))
+		for i, at := range ways {
+			if i != keep {
+				*at = 0
 			}
 		}
 	}

@@ -145,11 +145,19 @@ func (r *reader) mapping(n *yaml.Node, rows []figure.Row) {
 			values[key.Value] = n.Content[i+1]
 		}
 	}
+	ways := map[string]string{}
 	for _, f := range rows {
 		if r.full() {
 			return
 		}
 		v := values[f.Key]
+		if other := ways[f.Ways]; other != "" && v != nil {
+			r.fail(v, message.New("%v and %v say the same thing in two ways", other, f.Key), message.New("remove one of the two"))
+			continue
+		}
+		if f.Ways != "" && v != nil {
+			ways[f.Ways] = f.Key
+		}
 		if v == nil || isNull(v) {
 			if f.Needed {
 				at := n

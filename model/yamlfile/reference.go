@@ -110,6 +110,14 @@ Front boards and builds:
   ` + "`thickness_left`" + ` at the face.
 - A hole is as deep as it can be in the part of the front that it touches, the thinnest
   where it touches several; a handle's hole goes through that.
+
+Handles:
+
+- A front's own ` + "`handle`" + ` holds for it whole; a drawer without one has its cabinet's, or
+  else the project's. Fixed panels have only their own. ` + "`{none: true}`" + ` is none.
+- ` + "`from_top`, `from_bottom`, `above_middle` and `on_line`" + ` say in four ways how high its
+  middle is, ` + "`from_left`, `from_right` and `beside_middle`" + ` in three how far across; one of
+  each at most.
 `
 
 // Reference is the reference page of both files, as Markdown; limits are what the

@@ -224,7 +224,7 @@ func (f *frontForm) seldom() {
 			func(i int) edit.Edit { return edit.SetSpan{At: first, Count: i + 1} })
 	}
 	if doc(first).Kind != model.OpenNiche {
-		f.handle()
+		f.handle(at)
 	}
 }
 
@@ -256,29 +256,4 @@ func (f *frontForm) runner() {
 	}, func(i int) edit.Edit {
 		return each(at, func(a model.Place) edit.Edit { return edit.SetRunner{At: a, Length: lengths[i]} })
 	})
-}
-
-// handle says where the holes for a handle are.
-func (f *frontForm) handle() {
-	at, doc := f.at, f.doc
-	has := func(a model.Place) bool { return doc(a).Handle != nil }
-	f.mark(f.value(at[0], "handle").Name, func() bool { return has(at[0]) }, func() bool { return !alike(at, has) }, func(on bool) edit.Edit {
-		if on {
-			return set(at, "handle", true)
-		}
-		return set(at, "handle", nil)
-	})
-	if !slices.ContainsFunc(at, has) {
-		return
-	}
-	for _, key := range []string{"handle.spacing", "handle.from_top", "handle.from_left", "handle.diameter"} {
-		s := f.usual(at, key, func(model.Place) length.Length {
-			if key == "handle.diameter" {
-				return edit.UsualHandle.Diameter
-			}
-			return 0
-		})
-		s.clear = nil
-		f.sizeOf(at[0], key, s)
-	}
 }

@@ -47,6 +47,7 @@ func (f projectForm) fill() {
 	f.sizeOf(model.Whole, "rounding.step", f.usual(whole, "rounding.step", func(model.Place) length.Length { return length.Millimetre }))
 	f.choiceOf(model.Whole, "rounding.rest", f.text("the lowest without a height"), f.text("the highest without a height"))
 	f.holeRows(whole)
+	f.handleSection(model.Whole)
 	f.boardDetails("boards.carcass")
 	f.boardDetails("boards.front")
 	f.sizes(whole, "boards.front.lipping")
