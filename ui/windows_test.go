@@ -2,6 +2,7 @@ package ui
 
 import (
 	"path/filepath"
+	"slices"
 	"testing"
 
 	"fyne.io/fyne/v2"
@@ -160,6 +161,71 @@ func TestAnotherLanguageOverTheStartPage(t *testing.T) {
 	w.showStart(nil)
 	if w.beginning().Session.Project().Cabinets[0].Width == length.MM(777) {
 		t.Error("a new page begins with the old figures")
+	}
+}
+
+// F6 leads from the drawing to the inspector, to the check, and back; past an inspector
+// that is hidden.
+func TestF6GoesFromPaneToPane(t *testing.T) {
+	quiet := func(t *testing.T) *window {
+		w, _, _ := newWindow(t, "")
+		return w
+	}
+	for name, open := range map[string]func(*testing.T) *window{"nothing found": quiet, "findings": withFindings} {
+		t.Run(name, func(t *testing.T) {
+			w := open(t)
+			c := w.win.Canvas()
+			layOut(w)
+			w.session.Select(w.face(1))
+			c.Focus(w.desk.Screen)
+			press(w, fyne.KeyF6)
+			if f := c.Focused(); !slices.Contains(controls(w.desk.Inspector.Object, nil), f) {
+				t.Fatalf("the first leads to %T", f)
+			}
+			for _, open := range []bool{false, true} {
+				w.desk.Findings.Close()
+				if open {
+					w.desk.Findings.Turn()
+				}
+				c.Focus(w.desk.Inspector.Fields()["Height"])
+				press(w, fyne.KeyF6)
+				if f := c.Focused(); !w.desk.Findings.Holds(f) {
+					t.Fatalf("the second leads to %T", f)
+				}
+				press(w, fyne.KeyF6)
+				if f := c.Focused(); f != w.desk.Screen {
+					t.Fatalf("the third leads to %T", f)
+				}
+			}
+			w.do("inspector")
+			c.Focus(w.desk.Screen)
+			press(w, fyne.KeyF6)
+			if f := c.Focused(); !w.desk.Findings.Holds(f) {
+				t.Errorf("with no inspector it leads to %T", f)
+			}
+			w.do("print")
+			c.Unfocus()
+			press(w, fyne.KeyF6)
+			if w.stage.page == nil || c.Focused() != nil {
+				t.Errorf("on a page it leads to %T", c.Focused())
+			}
+		})
+	}
+}
+
+// Esc on the drawing closes the list of findings first, and leaves the selection to
+// the next one.
+func TestEscOnTheDrawingClosesTheList(t *testing.T) {
+	w := withFindings(t)
+	w.session.Select(w.face(1))
+	w.win.Canvas().Focus(w.desk.Screen)
+	press(w, fyne.KeyEscape)
+	if w.desk.Findings.Open() || len(w.session.Selection()) != 1 {
+		t.Fatalf("the list is open: %v, selected %v", w.desk.Findings.Open(), w.session.Selection())
+	}
+	press(w, fyne.KeyEscape)
+	if len(w.session.Selection()) != 0 {
+		t.Error("the second one leaves the selection")
 	}
 }
 

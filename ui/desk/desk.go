@@ -68,6 +68,7 @@ func New(h Host) *Desk {
 	d.Inspector = inspector.New(s, h.Say, d.Refuse)
 	d.Inspector.Remember(h.Preferences())
 	d.Screen.OnRune = d.TypedRune
+	d.Screen.OnEscape = d.closeList
 	d.Findings = findings.New(s, h.Say, d.Tell)
 	d.Findings.OnRefuse = d.Refuse
 	d.Findings.OnShow = func(check.Finding) {
@@ -137,11 +138,46 @@ func (d *Desk) Tools() map[*command.Command]*bar.Button { return d.tools.of }
 // TypedKey takes keys that no widget wants: Esc closes the list of findings, all else
 // is the drawing's.
 func (d *Desk) TypedKey(e *fyne.KeyEvent) {
-	if e.Name == fyne.KeyEscape && d.Findings.Open() {
-		d.Findings.Close()
+	if e.Name == fyne.KeyEscape && d.closeList() {
 		return
 	}
 	d.Screen.TypedKey(e)
+}
+
+// closeList closes the list of findings; it is false where that is not open.
+func (d *Desk) closeList() bool {
+	open := d.Findings.Open()
+	d.Findings.Close()
+	return open
+}
+
+// nextPane brings the keyboard from the drawing to the inspector, from there to the
+// check, and back. Below a page it leaves the keyboard where it is.
+func (d *Desk) nextPane() {
+	c := field.CanvasOf(d.Screen)
+	if c == nil || !d.Object.Visible() {
+		return
+	}
+	switch at := c.Focused(); {
+	case d.Findings.Holds(at):
+		c.Focus(d.Screen)
+	case d.panes.hidden, lies(at, d.Inspector.Object):
+		d.Inspector.Take()
+		d.Findings.Enter()
+	default:
+		d.Inspector.Find()
+	}
+}
+
+// lies tells that what has the keyboard is seen within a pane.
+func lies(f fyne.Focusable, pane fyne.CanvasObject) bool {
+	o, ok := f.(fyne.CanvasObject)
+	if !ok {
+		return false
+	}
+	driver := fyne.CurrentApp().Driver()
+	at, from := driver.AbsolutePositionForObject(o), driver.AbsolutePositionForObject(pane)
+	return at.X >= from.X && at.Y >= from.Y && at.X < from.X+pane.Size().Width && at.Y < from.Y+pane.Size().Height
 }
 
 // Restyle shows everything in another look.

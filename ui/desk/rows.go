@@ -98,6 +98,7 @@ func (d *Desk) SightRows() []command.Command {
 		{Name: "zoomselection", Menu: "View", Words: "Show what is selected", Key: fyne.KeyM, Mod: command.Ctrl, Do: d.Screen.ZoomToSelection,
 			Can: func() bool { return len(d.host.Session().Selection()) > 0 }},
 		{Name: "inspector", Menu: "View", Words: "Inspector", Button: command.Button{Icon: "inspector", Group: command.Beside}, Bare: "F9", After: true, Checked: func() bool { return !d.panes.hidden }, Do: d.turnInspector},
+		{Name: "nextpane", Menu: "View", Words: "To the next pane", Bare: "F6", Scope: command.Anywhere, Do: d.nextPane},
 		{Name: "wider", Menu: "View", Words: "Drawing wider", Key: fyne.KeyRight, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.widen(-step) }},
 		{Name: "narrower", Menu: "View", Words: "Drawing narrower", Key: fyne.KeyLeft, Mod: command.Ctrl | command.Shift, Fields: command.AllFields, Do: func() { d.widen(step) }},
 	}

@@ -16,6 +16,7 @@ import (
 	"frontlay/layout/view"
 	"frontlay/model/edit"
 	"frontlay/model/message"
+	"frontlay/ui/bar"
 	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
@@ -123,6 +124,25 @@ func (sheetLayout) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.Size{} }
 
 // Open tells whether the list is open.
 func (p *Panel) Open() bool { return p.sheet.Visible() }
+
+// Enter brings the keyboard to what was found: to the list where that is open, else to
+// the first chip.
+func (p *Panel) Enter() {
+	c := field.CanvasOf(p.bar.object)
+	switch {
+	case c == nil:
+	case p.Open() && p.list.Visible():
+		c.Focus(p.list)
+	default:
+		c.Focus(p.bar.shown[0])
+	}
+}
+
+// Holds tells that what has the keyboard is the bar's or the list's.
+func (p *Panel) Holds(f fyne.Focusable) bool {
+	chip, ok := f.(*bar.Button)
+	return f == fyne.Focusable(p.list) || slices.Contains(p.answers, f) || ok && (chip == p.bar.arrow || slices.Contains(p.bar.shown, chip))
+}
 
 // Turn opens the list, with the keyboard in it, or closes it.
 func (p *Panel) Turn() {

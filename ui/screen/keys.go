@@ -108,7 +108,9 @@ func (b *keyboard) TypedKey(e *fyne.KeyEvent) {
 	}
 	switch e.Name {
 	case fyne.KeyEscape:
-		b.Escape()
+		if b.on.OnEscape == nil || b.on.pressed || b.typing != nil || !b.on.OnEscape() {
+			b.Escape()
+		}
 	case desktop.KeyMenu:
 		b.menuHere()
 	default:

@@ -38,6 +38,9 @@ type Screen struct {
 	// OnKey gets keys that the drawing has no use for, OnRune letters.
 	OnKey  func(*fyne.KeyEvent)
 	OnRune func(rune)
+	// OnEscape is asked, while no button is held, whether Esc is for something that
+	// lies over the drawing; nil: it is the drawing's.
+	OnEscape func() bool
 	// Held tells which modifier keys are held; nil: what the driver says.
 	Held func() fyne.KeyModifier
 	// OnHold is told that another tool, or another state of one, is in the hand.
