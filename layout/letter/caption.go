@@ -29,6 +29,9 @@ const (
 	aroundSign    = 0.5  // beside such a number, where something is found
 )
 
+// leastOfName is how many letters of a name that is cut are too few to tell it.
+const leastOfName = 5
+
 // rowOf is the front on which a row stands.
 type rowOf struct {
 	drawing int
@@ -148,13 +151,16 @@ func (p *Picture) fit(c *caption, size float64) fitting {
 		}
 		if f.wide.name <= room && p.clear(c, &f, f.wide.name) {
 			f.below = true
+			p.centre(c, &f)
 			return f
 		}
 		if f.lines = p.inTwo(c, &f, left); f.lines != nil {
 			return f
 		}
 		f.wholly, f.variant = false, Cut
-		f.name = p.shortened(f.name, size, true, left)
+		if f.name = p.shortened(f.name, size, true, left); len([]rune(f.name)) <= leastOfName {
+			f.name = "" // a stump tells less than the number alone
+		}
 		f.wide.name = p.metrics.Width(f.name, size, true)
 	}
 	return f
@@ -185,6 +191,24 @@ func (p *Picture) inTwo(c *caption, f *fitting, room float64) []string {
 		return []string{first, second}
 	}
 	return nil
+}
+
+// centre lifts the row of a caption whose name stands below the number, so that both
+// together are in the middle of the front, where the row is free there too.
+func (p *Picture) centre(c *caption, f *fitting) {
+	if c.Top {
+		return
+	}
+	high := (1 + 2*aroundNumber) * f.size
+	if f.ring {
+		high = ringHigh * f.size
+	}
+	up := *f
+	up.y += (f.lower() - high/2) / 2
+	row := Box{Point{f.from, up.y - high/2}, Point{f.to, up.y + high/2}}
+	if row.Hi.Y < c.face.Hi.Y-aroundRing*f.size && !p.taken.covers(row) && !p.strokes.through(row, 0) && p.clear(c, &up, f.wide.name) {
+		*f = up
+	}
 }
 
 // clear tells that a text so wide has room below the number of a caption.

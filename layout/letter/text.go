@@ -81,6 +81,14 @@ func (p *Picture) writeFitted(t *text) {
 	}
 	tries := p.attempts(t, whole)
 	for _, avoid := range []weight{faint, firm} { // short rather than over a line
+		if on, ok := p.rows[rowOf{t.drawing, t.Of.Place}]; ok && area.Lo.Y < on.y { // and rather beside a name than above it
+			under := Box{area.Lo, Point{area.Hi.X, min(area.Hi.Y, on.y+on.high/2)}}
+			for _, a := range tries {
+				if p.stand(t, a, under, avoid) {
+					return
+				}
+			}
+		}
 		for _, a := range tries {
 			if p.stand(t, a, area, avoid) {
 				return
