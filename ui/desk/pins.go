@@ -173,7 +173,7 @@ func (p *pins) show(h hint, on bool) {
 		for _, at := range []fyne.Position{
 			target.AddXY(away, away), target.AddXY(away, -away-size.Height), target.AddXY(-away-size.Width, away), target.AddXY(-away-size.Width, -away-size.Height),
 		} {
-			if at.X < 0 || at.Y < 0 || at.X+size.Width > room.Width || at.Y+size.Height > room.Height || !p.desk.Screen.Free(at, size) {
+			if at.X < 0 || at.Y < 0 || at.X+size.Width > room.Width || at.Y+size.Height > room.Height || !p.desk.Screen.Free(at, size) || p.over(h, at.Add(p.at), size) {
 				continue
 			}
 			at = at.Add(p.at)
@@ -190,6 +190,17 @@ func (p *pins) show(h hint, on bool) {
 		}
 	}
 	hide(true) // rather than over a figure
+}
+
+// over tells that a pin would lie over one that is placed before it.
+func (p *pins) over(h hint, at fyne.Position, size fyne.Size) bool {
+	for i := range h {
+		g := p.all[i].ground
+		if from, high := g.Position(), g.Size(); g.Visible() && at.X < from.X+high.Width && from.X < at.X+size.Width && at.Y < from.Y+high.Height && from.Y < at.Y+size.Height {
+			return true
+		}
+	}
+	return false
 }
 
 // Hints are the words of the pins that are seen.

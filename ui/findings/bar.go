@@ -247,6 +247,10 @@ func (l *chipsLayout) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 			chips += more
 		}
 	}
+	if more := b.shown[0].Width(false) - b.shown[0].Width(true); short[0] && chips+more <= room {
+		short[0], told = false, 0 // the worst finding has its words before anything is told
+		chips += more
+	}
 	if head+chips+told > room {
 		head = 0
 	}
