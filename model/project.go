@@ -29,6 +29,9 @@ type Project struct {
 	// SharedGaps tells that fronts of neighbouring cabinets keep one Gap
 	// between them, instead of the edge reveals of both.
 	SharedGaps bool
+	// OnePlinth tells that one plinth board runs under cabinets that stand side by side
+	// with plinths that are alike.
+	OnePlinth bool
 }
 
 // Rounding says how computed front heights are rounded. Step is 1 mm where it
@@ -109,13 +112,16 @@ const (
 
 // Cabinet is one carcass. Height is the carcass alone; the plinth stands below
 // it. Width is the outside, Depth from the front edge of the side to the back of
-// the cabinet, the back board's thickness included.
+// the cabinet, the back board's thickness included. Plinth is how high the carcass stands
+// above the floor, whatever on.
 type Cabinet struct {
 	Name    string
 	Width   length.Length
 	Height  length.Length
 	Depth   length.Length
 	Plinth  length.Length
+	Base    Base
+	Back    BackFit
 	Mount   Mount
 	Board   string        // front board; empty: the project's
 	Matched string        // empty: the project's
@@ -123,7 +129,7 @@ type Cabinet struct {
 	Reveals *Reveals      // nil: the project's
 	Worktop length.Length // thickness of a worktop on the carcass; 0: none
 	Channel Channel       // a finger-pull channel at the top that fronts stay below, from where they are measured downwards: the outline, or the opening for inset fronts
-	Left    Beside        // what stands at the left side
+	Left    Beside        // the left side, and what stands there
 	Right   Beside
 	Bays    []Bay // left to right
 }
@@ -136,11 +142,12 @@ type Channel struct {
 	Height, Depth length.Length
 }
 
-// Beside is what stands at a side of a cabinet: an end panel, then a filler,
+// Beside is a side of a cabinet, and what stands there: an end panel, then a filler,
 // then perhaps a wall or a corner. Projection is how far something at the wall
 // (a door casing, the handles of a run round the corner) reaches into the way of
 // an opening drawer, from the wall towards the cabinet; 0: nothing does.
 type Beside struct {
+	Side       length.Length // thickness of the cabinet's own side; 0: the carcass board's
 	EndPanel   length.Length // thickness; 0: none
 	Filler     length.Length // width; 0: none
 	Wall       bool

@@ -64,9 +64,13 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 	n := len(c.Bays) + 1
 	b := boardScrews{make([]length.Length, n), make([][]sideScrew, n), make([][]sideScrew, n)}
 	for k := range b.thickness {
-		b.thickness[k] = s.plan.Project.Boards.Carcass.Thickness
-		if k > 0 && k <= len(c.Partitions) {
+		switch {
+		case k == 0:
+			b.thickness[k] = c.Inside.Min.X - c.Outline.Min.X
+		case k <= len(c.Partitions):
 			b.thickness[k] = c.Partitions[k-1].Width()
+		default:
+			b.thickness[k] = c.Outline.Max.X - c.Inside.Max.X
 		}
 	}
 	for j := range c.Bays {

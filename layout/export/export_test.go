@@ -376,7 +376,7 @@ func TestFilesOfSidesSayWhichFace(t *testing.T) {
 	f.Fitted, f.Sheet, f.Height = true, &model.HardwareSheet{Name: "invented"}, &model.DrawerHeight{Name: "low"}
 	f.Opening = plane.R(length.MM(19), length.MM(109), length.MM(584), length.MM(431))
 	f.Runner = plan.Runner{Length: length.MM(300), Screws: []plan.SideHole{{Back: length.MM(37), Y: length.MM(130), Diameter: length.MM(5), Depth: length.MM(9)}}}
-	p.Cabinets[0].Depth = length.MM(400)
+	p.Cabinets[0].Depth, p.Cabinets[0].Sides = length.MM(400), length.MM(400)
 	files, err := Files(p, nil, Options{Kinds: []Kind{DXF, SVG}})
 	if err != nil {
 		t.Fatal(err)

@@ -1,6 +1,34 @@
 package list
 
-import "frontlay/model/message"
+import (
+	"slices"
+
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/message"
+)
+
+// CautionsFor is the page of cautions for a plan: with those that not every job needs.
+func CautionsFor(p *plan.Plan, say Speaker) Table {
+	t := Cautions(say)
+	if HangsOnWall(p) {
+		t.Rows = append(t.Rows, Row{Cells: []string{"□", say.Say(WallCaution())}})
+	}
+	return t
+}
+
+// HangsOnWall tells that a cabinet of a plan hangs on the wall.
+func HangsOnWall(p *plan.Plan) bool {
+	return slices.ContainsFunc(p.Cabinets, func(c plan.Cabinet) bool {
+		of := p.Project.CabinetAt(c.Place)
+		return of != nil && of.Base.Kind == model.OnWall
+	})
+}
+
+// WallCaution is said where a cabinet hangs on the wall (common practice, no source).
+func WallCaution() message.Message {
+	return message.New("A cabinet on the wall falls when its fixing fails: find out what the wall is made of, choose rails, hangers and anchors that their makers rate for this wall and for cabinet, contents and open drawers together, and ask a licensed person where you are not sure.")
+}
 
 // Cautions is the page of cautions. They are the trade's usual ones (common
 // practice, no source) and take the place of no law, standard or document.

@@ -49,6 +49,9 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", message.SquareMetres(area).Figure(say, 3), weight(say, heavy),
 		}})
 	}
+	if slices.ContainsFunc(p.Cabinets, func(c plan.Cabinet) bool { return c.Back.Depth > 0 }) {
+		t.Intro = append(t.Intro, say.Say(message.New("Backs in rebates or grooves are listed with what lies in those; sides, bottom and top of these cabinets are as deep as the cabinet.")))
+	}
 	for _, r := range withoutRunner(p, say) {
 		add(r)
 	}

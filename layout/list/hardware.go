@@ -2,6 +2,7 @@ package list
 
 import (
 	"math"
+	"slices"
 	"strconv"
 
 	"frontlay/layout/plan"
@@ -54,6 +55,15 @@ func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 			t.Rows = append(t.Rows, orderRow(r, spare, say))
 		}
 	}
+	if feet := countFeet(p); len(feet) > 0 {
+		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("Carcasses")}})
+		for _, r := range feet {
+			t.Rows = append(t.Rows, orderRow(r, spare, say))
+		}
+	}
+	if HangsOnWall(p) {
+		t.Notes = append(t.Notes, say.Say(WallCaution()))
+	}
 	if len(t.Rows) == 0 {
 		t.Notes = append(t.Notes, head("This project has no drawer with a hardware sheet."))
 	}
@@ -78,7 +88,7 @@ func Order(p *plan.Plan) []message.Message {
 		rows = append(rows, countHardware(p, s)...)
 	}
 	var all []message.Message
-	for _, r := range append(rows, countHandles(p)...) {
+	for _, r := range slices.Concat(rows, countHandles(p), countFeet(p)) {
 		if !r.small {
 			all = append(all, message.New("%v × %v (%v)", r.count, r.what, r.unit))
 		}
@@ -202,4 +212,28 @@ func countHandles(p *plan.Plan) []hardwareRow {
 		rows.add(screws, true, pieces, message.New("handle screws"))
 	}
 	return rows.all
+}
+
+// countFeet counts what carries the cabinets: feet by their height, and what fixes those to
+// the wall that hang there, of which the project says nothing but that it is needed.
+func countFeet(p *plan.Plan) []hardwareRow {
+	rows := toOrder{at: map[string]int{}}
+	for i := range p.Cabinets {
+		c := p.Project.CabinetAt(p.Cabinets[i].Place)
+		if c == nil {
+			continue
+		}
+		rows.addSome(c.Feet(), message.New("pieces"), message.New("feet, for %v above the floor", c.Plinth))
+		if c.Base.Kind == model.OnWall {
+			rows.addSome(1, message.New("sets"), message.New("fixings to hang a cabinet on the wall, for its own weight and its load"))
+		}
+	}
+	return rows.all
+}
+
+// addSome adds what is not small, if there is any.
+func (t *toOrder) addSome(n int, unit, what message.Message) {
+	if n > 0 {
+		t.add(n, false, unit, what)
+	}
 }

@@ -65,8 +65,8 @@ func (p *Piece) WeightKg() float64 {
 
 // Pieces lists every board of the job: fronts, drawer bottoms and backs, and the
 // carcasses. Carcasses are taken as follows: the sides run from bottom to top,
-// bottom and top stand between them, the back is laid on behind all, and a
-// plinth board runs the width of its cabinet. Worktops and the sides of wooden
+// bottom and top stand between them, the back is laid on behind all or let into them, and
+// a plinth board runs the width of its cabinet or of the run. Worktops and the sides of wooden
 // drawers are not listed: their sizes are not in the project.
 func Pieces(p *plan.Plan) []Piece {
 	var all []Piece
@@ -181,82 +181,121 @@ func appendDrawer(all []Piece, f *plan.Front) []Piece {
 // glued to the front edge only, so they shorten the depth once.
 func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 	c := &p.Cabinets[i]
-	board, t := p.Project.Boards.Carcass, p.Project.Boards.Carcass.Thickness
-	owner := message.New("%v", c.Name)
-	add := func(what message.Message, b model.Board, w, h, cutW, cutH length.Length, lip Lipped, n int) *Piece {
-		if w <= 0 || h <= 0 || n <= 0 || b.Thickness <= 0 {
-			return &Piece{} // such as the back of a carcass that has none
+	first := len(all)
+	for _, b := range p.Boards(i) {
+		q := carcassPiece(p, c, &b)
+		if q.Board.Thickness <= 0 {
+			continue
 		}
-		all = append(all, Piece{
-			What: what, For: owner, Place: c.Place, Board: b, Grain: b.Grain,
-			Width: w, Height: h, CutWidth: cutW, CutHeight: cutH, Count: n, Lipped: lip,
-		})
-		return &all[len(all)-1]
-	}
-	// Where the user does not tell, the grain of what stands runs up; that of what
-	// lies, and of the plinth, always runs along the width (common practice, no
-	// source).
-	standing := cmp.Or(board.Grain, "vertical")
-	lipped := c.Depth - board.Lipping
-	inside := c.Outline.Width() - 2*t
-	add(message.New("side"), board, c.Depth, c.Outline.Height(), lipped, c.Outline.Height(), FrontEdge, 2).
-		standing(standing, message.New("left side"), message.New("right side"))
-	add(message.New("bottom, top"), board, inside, c.Depth, inside, lipped, FrontEdge, 2).
-		lying(message.New("bottom"), message.New("top"))
-	for _, r := range c.Partitions {
-		thick := board
-		thick.Thickness = r.Width()
-		add(message.New("partition"), thick, c.Depth, r.Height(), lipped, r.Height(), FrontEdge, 1).standing(standing)
-	}
-	for j := range c.Bays {
-		for _, s := range c.Bays[j].Shelves {
-			what := message.New("shelf under %v", p.Fronts[c.Bays[j].First+s.Of.Front].Name)
-			if s.Over {
-				what = message.New("shelf over %v", p.Fronts[c.Bays[j].First+s.Of.Front].Name)
+		// Both sides are one line of the list where they are of one board, and bottom and
+		// top likewise.
+		if last := len(all) - 1; last >= first && all[last].joins(&q) {
+			all[last].What = message.New("bottom, top")
+			if b.Kind == plan.RightSideBoard {
+				all[last].What = message.New("side")
 			}
-			depth := c.Depth
-			if c.Mount == model.Inset { // behind the fronts
-				depth -= c.Fronts
-			}
-			add(what, board, s.Rect.Width(), depth, s.Rect.Width(), depth-board.Lipping, FrontEdge, 1).lying()
+			all[last].Each = []message.Message{eachBoard[b.Kind-1], eachBoard[b.Kind]}
+			all[last].Count++
+			continue
 		}
-	}
-	for j := range c.Bays {
-		for _, h := range c.Bays[j].Channels {
-			if h.Far > h.Near {
-				add(message.New("channel board"), board, h.Rect.Width(), h.Rect.Height(), h.Rect.Width(), h.Rect.Height(), NoEdge, 1).Grain = alongWidth
-			}
-		}
-	}
-	back := p.Project.Boards.Back
-	add(message.New("back"), back, c.Outline.Width(), c.Outline.Height(), c.Outline.Width(), c.Outline.Height(), NoEdge, 1)
-	add(message.New("plinth board"), board, c.Plinth.Width(), c.Plinth.Height(), c.Plinth.Width(), c.Plinth.Height(), NoEdge, 1).Grain = alongWidth
-	for _, b := range c.Beside {
-		front := p.Project.Boards.Front
-		switch b.Kind {
-		case plan.EndPanelBoard:
-			// Beside overlay fronts it ends level with their faces, so that nobody
-			// sees their edges (common practice, no source); behind those that cover
-			// it, with the carcass.
-			depth := c.Depth + back.Thickness
-			if c.Mount == model.Overlay && !c.Covers(b) {
-				depth += c.Fronts
-			}
-			front.Thickness = b.Rect.Width()
-			add(message.New("end panel"), front, depth, b.Rect.Height(), depth-front.Lipping, b.Rect.Height(), FrontEdge, 1)
-		case plan.FillerBoard:
-			add(message.New("filler"), front, b.Rect.Width(), b.Rect.Height(), b.Rect.Width(), b.Rect.Height(), NoEdge, 1)
-		}
+		all = append(all, q)
 	}
 	return all
 }
 
+// eachBoard names the boards of which a carcass has two that are mostly alike.
+var eachBoard = map[plan.BoardKind]message.Message{
+	plan.LeftSideBoard: message.New("left side"), plan.RightSideBoard: message.New("right side"),
+	plan.BottomBoard: message.New("bottom"), plan.TopBoard: message.New("top"),
+}
+
+// joins tells that a piece is the second of two that are alike.
+func (p *Piece) joins(q *Piece) bool {
+	return len(p.Each) == 1 && len(q.Each) == 1 && p.Lies == q.Lies && p.Width == q.Width && p.Height == q.Height && p.Board == q.Board
+}
+
+// carcassPiece is a board of a carcass; its board has no thickness where it is not listed.
+// Where the user does not tell, the grain of what stands runs up; that of what lies, and
+// of what is long and low, always runs along the width (common practice, no source).
+func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
+	boards := &p.Project.Boards
+	q := Piece{For: message.New("%v", c.Name), Place: c.Place, Board: boards.Carcass, Count: 1}
+	upright := func(thick length.Length) { // from front to back
+		q.Board.Thickness = thick
+		q.Width, q.Height, q.Lipped = b.Deep(), b.Rect.Height(), FrontEdge
+	}
+	lying := func() {
+		q.Board.Thickness = b.Rect.Height()
+		q.Width, q.Height, q.Lipped, q.Lies, q.Grain = b.Rect.Width(), b.Deep(), FrontEdge, true, alongWidth
+	}
+	facing := func(board model.Board) { // the room
+		q.Board, q.Grain = board, board.Grain
+		q.Width, q.Height = b.Rect.Width(), b.Rect.Height()
+	}
+	switch b.Kind {
+	case plan.LeftSideBoard, plan.RightSideBoard:
+		upright(b.Rect.Width())
+		q.What, q.Each = eachBoard[b.Kind], []message.Message{eachBoard[b.Kind]}
+		q.MilledM3 = volumeM3(b.Groove, b.Rect.Height(), b.Milled)
+	case plan.BottomBoard, plan.TopBoard:
+		lying()
+		q.What, q.Each = eachBoard[b.Kind], []message.Message{eachBoard[b.Kind]}
+		q.MilledM3 = volumeM3(b.Groove, b.Rect.Width(), b.Milled)
+	case plan.PartitionBoard:
+		upright(b.Rect.Width())
+		q.What = message.New("partition")
+	case plan.ShelfBoard:
+		lying()
+		name := p.FrontAt(b.Of).Name
+		q.What = message.New("shelf under %v", name)
+		if b.Over {
+			q.What = message.New("shelf over %v", name)
+		}
+	case plan.ChannelBoard:
+		facing(boards.Carcass)
+		q.What, q.Grain = message.New("channel board"), alongWidth
+	case plan.BackBoard:
+		facing(boards.Back)
+		q.What = message.New("back")
+	case plan.PlinthBoard:
+		facing(boards.Carcass)
+		q.What, q.Grain = message.New("plinth board"), alongWidth
+		q.For = plinthOf(p, c, b)
+	case plan.EndPanelBoard:
+		q.Board = boards.Front
+		upright(b.Rect.Width())
+		q.What, q.Grain = message.New("end panel"), boards.Front.Grain
+	case plan.FillerBoard:
+		facing(boards.Front)
+		q.What = message.New("filler")
+	default:
+		return Piece{} // a worktop, of which the project knows the thickness alone
+	}
+	if q.Lipped == FrontEdge && q.Grain == "" && b.Kind != plan.EndPanelBoard {
+		q.Grain = cmp.Or(boards.Carcass.Grain, "vertical")
+	}
+	q.CutWidth, q.CutHeight = q.Width, q.Height
+	if lip := q.Board.Lipping; q.Lipped == FrontEdge && q.Lies {
+		q.CutHeight -= lip
+	} else if q.Lipped == FrontEdge {
+		q.CutWidth -= lip
+	}
+	return q
+}
+
+// plinthOf names the cabinets that a plinth board runs under.
+func plinthOf(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) message.Message {
+	last := c
+	for i := range p.Cabinets {
+		if q := &p.Cabinets[i]; q.Plinth.Intersect(b.Rect) == q.Plinth && !q.Plinth.Empty() {
+			last = q
+		}
+	}
+	if last == c {
+		return message.New("%v", c.Name)
+	}
+	return message.New("%v to %v", c.Name, last.Name)
+}
+
 // alongWidth is the grain that runs in the direction of a piece's Width.
 const alongWidth = "horizontal"
-
-// standing says which way the grain of a piece runs that stands, and what each of
-// several is.
-func (p *Piece) standing(grain string, each ...message.Message) { p.Grain, p.Each = grain, each }
-
-// lying says that a piece lies, and what each of several is.
-func (p *Piece) lying(each ...message.Message) { p.Lies, p.Grain, p.Each = true, alongWidth, each }

@@ -47,10 +47,24 @@ func (p *Plan) carcassFingerprint() Fingerprint {
 		for _, b := range []model.Board{p.Project.Boards.Carcass, p.Project.Boards.Front, p.Project.Boards.Back} {
 			h.say(b.Thickness, b.Lipping, b.Grain)
 		}
+		if p.Project.OnePlinth {
+			h.say("one plinth")
+		}
+		for i := range p.Project.Cabinets {
+			if back := p.Project.Cabinets[i].Base.Setback; back != 0 {
+				h.say("plinth", i, back)
+			}
+		}
 	}
 	for i := range p.Cabinets {
 		c := &p.Cabinets[i]
 		h.say(c.Outline, c.Inside, c.Plinth, c.Partitions, c.Beside, c.Depth, c.Mount)
+		if c.Sides != c.Depth { // let into the carcass, and how
+			h.say("back", c.Sides, c.Back)
+		}
+		for _, f := range c.Feet {
+			h.say("foot", f)
+		}
 		for j := range c.Bays {
 			h.say(c.Bays[j].Opening)
 			for _, s := range c.Bays[j].Shelves {

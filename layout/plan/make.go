@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"cmp"
+
 	"frontlay/layout/divide"
 	"frontlay/layout/plane"
 	"frontlay/model"
@@ -34,13 +36,7 @@ func (m *maker) setExtent() {
 	var r plane.Rect
 	for i := range m.plan.Cabinets {
 		c := &m.plan.Cabinets[i]
-		box := c.Outline
-		if !c.Plinth.Empty() {
-			box = box.Union(c.Plinth)
-		}
-		for _, b := range c.Beside {
-			box = box.Union(b.Rect)
-		}
+		box := c.Around()
 		if i == 0 {
 			r = box
 		} else {
@@ -54,6 +50,21 @@ func (m *maker) setExtent() {
 	m.plan.Extent = r
 }
 
+// Around is a carcass with what stands beside, over and under it.
+func (c *Cabinet) Around() plane.Rect {
+	r := c.Outline
+	if !c.Plinth.Empty() {
+		r = r.Union(c.Plinth)
+	}
+	for _, f := range c.Feet {
+		r = r.Union(f)
+	}
+	for _, b := range c.Beside {
+		r = r.Union(b.Rect)
+	}
+	return r
+}
+
 // placeCabinets puts the cabinets side by side on the floor line, with what
 // stands beside, over and under them, and their bays.
 func (m *maker) placeCabinets() {
@@ -63,17 +74,15 @@ func (m *maker) placeCabinets() {
 		c := &m.p.Cabinets[i]
 		pc := &m.plan.Cabinets[i]
 		x += m.placeBeside(pc, c, c.Left, x, true)
-		t := m.p.Boards.Carcass.Thickness
 		pc.Place = model.Place{Cabinet: i, Bay: -1, Front: -1}
 		pc.Name = c.Name
 		pc.Mount = c.Mount
 		pc.Reveals = m.p.RevealsOf(c)
 		pc.Outline = plane.R(x, c.Plinth, x+c.Width, c.Plinth+c.Height)
-		pc.Inside = pc.Outline.Grow(-t)
-		pc.Depth = c.Depth - m.p.Boards.Back.Thickness
-		if c.Plinth > 0 {
-			pc.Plinth = plane.R(x, 0, x+c.Width, c.Plinth)
-		}
+		t := m.p.Boards.Carcass.Thickness
+		pc.Inside = plane.R(x+cmp.Or(c.Left.Side, t), c.Plinth+t, x+c.Width-cmp.Or(c.Right.Side, t), c.Plinth+c.Height-t)
+		m.placeBack(pc, c)
+		m.placeBase(pc, c)
 		if c.Worktop > 0 {
 			top := pc.Outline.Max.Y
 			left, right := x-c.Left.EndPanel-c.Left.Filler, x+c.Width+c.Right.EndPanel+c.Right.Filler

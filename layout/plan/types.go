@@ -58,29 +58,44 @@ type Problem struct {
 type Cabinet struct {
 	Place      model.Place
 	Name       string
-	Outline    plane.Rect // the carcass without its plinth
-	Inside     plane.Rect // between its sides, bottom and top
-	Plinth     plane.Rect // empty where there is none
+	Outline    plane.Rect    // the carcass without its plinth
+	Inside     plane.Rect    // between its sides, bottom and top
+	Plinth     plane.Rect    // empty where there is none
+	PlinthBack length.Length // from the carcass's front edge back to the plinth board's face
+	Feet       []plane.Rect  // those in front, as they are seen
 	Partitions []plane.Rect
-	Beside     []Board       // end panels and fillers, worktop
+	Beside     []Board // end panels and fillers, worktop
+	Back       Back
 	Depth      length.Length // inside depth: front edge to the back board
+	Sides      length.Length // depth of sides, bottom and top: behind a back that is let into them, more than Depth
 	Fronts     length.Length // thickness of the thickest of its fronts
 	Mount      model.Mount
 	Reveals    model.Reveals
 	Bays       []Bay
 }
 
-// BoardKind tells what a board beside, over or under a carcass is.
+// BoardKind tells what a board of a carcass, or beside, over or under it, is.
 type BoardKind uint8
 
-// The boards around a carcass.
+// The boards around a carcass, and those it is made of.
 const (
 	EndPanelBoard BoardKind = iota
 	FillerBoard
 	WorktopBoard
+	LeftSideBoard
+	RightSideBoard
+	BottomBoard
+	TopBoard
+	PartitionBoard
+	ShelfBoard
+	ChannelBoard
+	BackBoard
+	PlinthBoard
+	RailBoard
+	PackingBoard
 )
 
-// Board is a board beside or over a carcass, in the run frame.
+// Board is a board of a carcass or around it, in the run frame.
 type Board struct {
 	Kind BoardKind
 	Rect plane.Rect

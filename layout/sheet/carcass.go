@@ -14,8 +14,8 @@ import (
 )
 
 // CarcassFace is one face of a carcass side or partition with the runner screws
-// in it, as it lies before you: inside face up, bottom edge towards you. Sides
-// and partitions end at the back board, which is laid on behind them. Panel is the board from its lower left corner at 0,0; FrontLeft tells that its front
+// in it, as it lies before you: inside face up, bottom edge towards you. Partitions
+// end at the back board, and sides too where it is laid on behind them. Panel is the board from its lower left corner at 0,0; FrontLeft tells that its front
 // edge is at the left (the left side of a cabinet, and every face that looks to
 // the right), else it is at the right.
 type CarcassFace struct {
@@ -104,7 +104,7 @@ func boardAt(p *plan.Plan, cabinet int, x length.Length, frontLeft bool) foundBo
 		b.Name = message.New("%v, right side", name)
 	}
 	b.bottom = c.Outline.Min.Y
-	b.Panel = plane.R(0, 0, c.Depth, c.Outline.Height())
+	b.Panel = plane.R(0, 0, c.Sides, c.Outline.Height())
 	return b
 }
 

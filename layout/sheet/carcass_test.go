@@ -24,7 +24,7 @@ func pedestal() *plan.Plan {
 	f.Sheet = &model.HardwareSheet{}
 	p := planOf(f)
 	p.Cabinets = []plan.Cabinet{{
-		Name: "Glazes", Outline: plane.R(0, mm(90), mm(600), mm(810)), Inside: plane.R(mm(19), mm(109), mm(581), mm(791)), Depth: mm(532),
+		Name: "Glazes", Outline: plane.R(0, mm(90), mm(600), mm(810)), Inside: plane.R(mm(19), mm(109), mm(581), mm(791)), Depth: mm(532), Sides: mm(532),
 	}}
 	return p
 }

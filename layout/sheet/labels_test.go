@@ -124,7 +124,7 @@ func TestLabelsStayOnTheirStickers(t *testing.T) {
 // their inside face.
 func TestLabelsSayWhatIsAtEachHand(t *testing.T) {
 	p := stackOf(1)
-	p.Cabinets[0].Depth = mm(552)
+	p.Cabinets[0].Depth, p.Cabinets[0].Sides, p.Cabinets[0].Inside = mm(552), mm(552), p.Cabinets[0].Outline.Grow(-mm(18))
 	p.Project.Boards = model.Boards{Carcass: model.Board{Thickness: mm(18), Grain: "vertical"}}
 	p.Fronts[0].Made.Board = model.Board{Thickness: mm(19), Lipping: mm(1), Grain: "horizontal"}
 	var got []string

@@ -153,7 +153,7 @@ func (m *maker) pages(part Part, first int) []Page {
 	case Hanging:
 		return hangingPages(p, o)
 	case Cautions:
-		return table(list.Cautions(o.Say))
+		return table(list.CautionsFor(p, o.Say))
 	case CornerTemplates:
 		pages := cornerPages(p, o, first)
 		return append(pages, middlePages(p, o, first+len(pages))...)

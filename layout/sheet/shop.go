@@ -71,12 +71,7 @@ func alone(p *plan.Plan, some []*plan.Cabinet) *plan.Plan {
 		if i > 0 {
 			continue
 		}
-		if !c.Plinth.Empty() {
-			own.Extent = own.Extent.Union(c.Plinth)
-		}
-		for _, b := range c.Beside {
-			own.Extent = own.Extent.Union(b.Rect)
-		}
+		own.Extent = c.Around()
 		for k := range own.Fronts {
 			own.Extent = own.Extent.Union(own.Fronts[k].Face)
 		}
@@ -92,6 +87,12 @@ func sameCabinet(p *plan.Plan, c *plan.Cabinet) string {
 	for _, r := range c.Beside {
 		fmt.Fprintln(&b, r.Kind, r.Rect.Move(from))
 	}
+	for _, r := range p.Boards(c.Place.Cabinet) {
+		if r.Kind != plan.PlinthBoard { // it may run under several
+			fmt.Fprintln(&b, r.Kind, r.Rect.Move(from), r.Near, r.Far)
+		}
+	}
+	fmt.Fprintln(&b, len(c.Feet), p.Project.Cabinets[c.Place.Cabinet].Base)
 	for i := range c.Bays {
 		fmt.Fprintln(&b, "bay", c.Bays[i].Opening.Move(from), c.Bays[i].Count, sameBay(p, &c.Bays[i], from))
 	}
@@ -250,8 +251,14 @@ func (s *shop) head(d *draft) length.Length {
 	y := d.lines(x, d.area.Max.Y, lettering.Small, false, []string{job})
 	y = d.paragraph(x, y, width, lettering.Large, true, d.page.Title) + mm(1)
 	size := message.New("Carcass %v wide, %v high, %v deep", c.Outline.Width(), c.Outline.Height(), s.p.Project.Cabinets[c.Place.Cabinet].Depth)
-	if c.Plinth.Height() > 0 {
-		size = message.New("%v, plinth %v", size, c.Plinth.Height())
+	switch up := c.Outline.Min.Y; {
+	case up <= 0:
+	case !c.Plinth.Empty():
+		size = message.New("%v, plinth %v", size, up)
+	case len(c.Feet) > 0:
+		size = message.New("%v, feet %v", size, up)
+	default:
+		size = message.New("%v, hung %v above the floor", size, up)
 	}
 	if len(s.equal) > 1 {
 		size = message.New("%v cabinets that are the same. %v", len(s.equal), size)
@@ -266,6 +273,9 @@ func (s *shop) head(d *draft) length.Length {
 // foot are the cautions in short, so that the page of them is not needed.
 func (s *shop) foot(d *draft) shopPart {
 	text := message.New("%v %v", message.New("Before you cut, drill and hang: the maker’s instructions come first, then your local codes. Compare the hardware’s figures with the maker’s documents, and try one front on scrap. Clamp the work, set a depth stop, keep hands and gloves from the drill, protect eyes, ears and lungs. Lift with two people. Look for cables and pipes before you drill into a wall. Fix tall and free-standing cabinets to the building, and load drawers no more than the maker allows."), s.o.depth)
+	if list.HangsOnWall(s.p) {
+		text = message.New("%v %v", text, list.WallCaution())
+	}
 	return s.note(d, text)
 }
 

@@ -240,8 +240,8 @@ func (e *elevated) draw() {
 	o := c.Outline
 	e.dimension(e.on(o.Min), e.on(plane.Point{X: o.Max.X, Y: o.Min.Y}), false, low, o.Width())
 	e.dimension(e.on(o.Min), e.on(plane.Point{X: o.Min.X, Y: o.Max.Y}), true, left, o.Height())
-	if q := c.Plinth; !q.Empty() {
-		e.dimension(e.on(plane.Point{X: q.Min.X}), e.on(plane.Point{X: q.Min.X, Y: q.Max.Y}), true, left, q.Max.Y)
+	if up := o.Min.Y; up > 0 && own.Extent.Min.Y <= 0 { // what hangs on the wall is drawn without the floor
+		e.dimension(e.on(plane.Point{X: o.Min.X}), e.on(o.Min), true, left, up)
 	}
 }
 

@@ -25,22 +25,27 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	left := f.Opening.Min.X
 	inside := f.Opening.Width()
 	depth := p.Cabinets[f.Place.Cabinet].Depth
-	t := p.Project.Boards.Carcass.Thickness
+	atLeft, atRight := sidesOf(p, f)
 	add := func(m drawing.Meaning, filled bool, r plane.Rect) {
 		mark := rect(m, s, r)
 		mark.Filled = filled
 		d.Add(mark)
 	}
-	for _, r := range []plane.Rect{plane.R(-t, 0, 0, depth), plane.R(inside, 0, inside+t, depth)} {
-		add(drawing.Carcass, true, r)
+	add(drawing.Carcass, true, plane.R(-atLeft.Rect.Width(), 0, 0, atLeft.Far))
+	add(drawing.Carcass, true, plane.R(inside, 0, inside+atRight.Rect.Width(), atRight.Far))
+	edge := inside + atRight.Rect.Width()
+	if back := p.Cabinets[f.Place.Cabinet].Back; !back.Rect.Empty() {
+		from, to := -atLeft.Rect.Width(), edge
+		if back.Depth > 0 { // let into the sides, and past partitions
+			from, to = max(from, back.Rect.Min.X-left), min(to, back.Rect.Max.X-left)
+		}
+		add(drawing.Carcass, true, plane.R(from, back.Near, to, back.Far))
 	}
-	back := p.Project.Boards.Back.Thickness
-	add(drawing.Carcass, true, plane.R(-t, depth, inside+t, depth+back))
 	for _, c := range cutThrough(f, false) {
 		add(drawing.Face, true, c.Rect.Move(plane.Point{X: -left}))
 	}
 	if f.Runner.Length <= 0 {
-		drawerPlanWithout(d, f, depth, inside+t)
+		drawerPlanWithout(d, f, depth, edge)
 		return d
 	}
 	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
@@ -51,8 +56,24 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	b := f.Drawer.Bottom
 	add(drawing.DrawerBottom, true, plane.R(b.Min.X-left, start, b.Max.X-left, start+f.Drawer.BottomCut.Length))
 	drawerPlanBack(f, add)
-	drawerPlanSizes(d, f, depth, inside+t)
+	drawerPlanSizes(d, f, depth, edge)
 	return d
+}
+
+// sidesOf are the side or partition at the left and the right of a drawer.
+func sidesOf(p *plan.Plan, f *plan.Front) (left, right plan.CarcassBoard) {
+	for _, b := range p.Boards(f.Place.Cabinet) {
+		switch b.Kind {
+		case plan.LeftSideBoard, plan.RightSideBoard, plan.PartitionBoard:
+			if b.Rect.Max.X == f.Opening.Min.X {
+				left = b
+			}
+			if b.Rect.Min.X == f.Opening.Max.X {
+				right = b
+			}
+		}
+	}
+	return left, right
 }
 
 // drawerPlanWithout draws the drawer that no runner fits as it would be with the

@@ -94,20 +94,14 @@ func extentOf(p *plan.Plan, from, to int) plane.Rect {
 	}
 	e := p.Cabinets[from].Outline
 	for i := from; i < to; i++ {
-		c := &p.Cabinets[i]
-		e = e.Union(c.Outline)
-		if !c.Plinth.Empty() {
-			e = e.Union(c.Plinth)
-		}
-		for _, b := range c.Beside {
-			e = e.Union(b.Rect)
-		}
+		e = e.Union(p.Cabinets[i].Around())
 	}
 	for i := range p.Fronts {
 		if f := &p.Fronts[i]; f.Place.Cabinet >= from && f.Place.Cabinet < to {
 			e = e.Union(f.Face)
 		}
 	}
+	e.Min.Y = min(e.Min.Y, 0) // the floor, also under what hangs on the wall
 	return e
 }
 
@@ -139,6 +133,13 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 		r := rect(drawing.Plinth, s, c.Plinth)
 		r.Filled = true
 		d.Add(r)
+	}
+	for _, f := range c.Feet {
+		r := rect(drawing.Plinth, drawing.Subject{}, f)
+		r.Filled, r.Dashed = c.Plinth.Empty(), !c.Plinth.Empty()
+		if c.Plinth.Empty() || through { // a plinth board hides them
+			d.Add(r)
+		}
 	}
 	body := rect(drawing.Carcass, s, c.Outline)
 	body.Filled = true
@@ -286,8 +287,8 @@ func addRunDimensions(d *drawing.Drawing, p *plan.Plan, o ElevationOptions) {
 	}
 	left, right := extent.Min.X, extent.Max.X
 	d.Add(upright(of(drawing.CabinetHeight, first.Place), first.Outline.Min.Y, first.Outline.Max.Y, left, -1-atLeft))
-	if !first.Plinth.Empty() {
-		d.Add(upright(drawing.Subject{}, 0, first.Plinth.Max.Y, left, -1-atLeft))
+	if up := first.Outline.Min.Y; up > 0 {
+		d.Add(upright(drawing.Subject{}, 0, up, left, -1-atLeft))
 		d.Add(upright(drawing.Subject{}, 0, extent.Max.Y, left, -2-atLeft))
 	}
 	if last != first && (last.Outline.Min.Y != first.Outline.Min.Y || last.Outline.Max.Y != first.Outline.Max.Y) {

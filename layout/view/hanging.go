@@ -16,6 +16,11 @@ func Hanging(p *plan.Plan, first, last int) *drawing.Drawing {
 		if !c.Plinth.Empty() {
 			d.Add(rect(drawing.Plinth, drawing.Subject{}, c.Plinth))
 		}
+		if c.Plinth.Empty() {
+			for _, f := range c.Feet {
+				d.Add(rect(drawing.Plinth, drawing.Subject{}, f))
+			}
+		}
 		d.Add(rect(drawing.Carcass, drawing.Subject{}, c.Outline))
 		for j := range c.Bays {
 			if c.Mount == model.Inset {

@@ -40,6 +40,11 @@ func Picture(p *plan.Plan) *drawing.Drawing {
 			board(drawing.PanelPart, b.Rect, &boards.Front)
 		}
 		board(drawing.Plinth, c.Plinth, &plinth)
+		if c.Plinth.Empty() {
+			for _, f := range c.Feet {
+				board(drawing.Plinth, f, nil) // of which nobody has said what they are of
+			}
+		}
 		board(drawing.Carcass, c.Outline, &edges)
 		for j := range c.Bays {
 			if b := &c.Bays[j]; b.Count == 0 || c.Mount == model.Inset {

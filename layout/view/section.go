@@ -25,34 +25,20 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 			d.Add(r)
 		}
 	}
-	t := p.Project.Boards.Carcass.Thickness
-	back := p.Project.Boards.Back.Thickness
-	boards := []plane.Rect{
-		plane.R(0, c.Outline.Min.Y, depth-back, c.Outline.Min.Y+t),
-		plane.R(0, c.Outline.Max.Y-t, depth-back, c.Outline.Max.Y),
-	}
-	for j := range c.Bays[:at.Bay+1] { // those of spanning fronts are listed at their first bay
-		for _, shelf := range c.Bays[j].Shelves {
-			if shelf.Rect.Max.X > b.Opening.Min.X {
-				boards = append(boards, plane.R(shelfStart(p, c), shelf.Rect.Min.Y, depth-back, shelf.Rect.Max.Y))
-			}
-		}
-	}
-	for j := range c.Bays[:at.Bay+1] { // likewise those of spanning fronts
-		for _, h := range c.Bays[j].Channels {
-			if h.Far > h.Near && h.Rect.Max.X > b.Opening.Min.X {
-				boards = append(boards, plane.R(h.Near, h.Rect.Min.Y, h.Far, h.Rect.Max.Y))
-			}
-		}
-	}
 	carcass := drawing.Tag{Meaning: drawing.Carcass, Of: of(drawing.CabinetThing, c.Place)}
-	for _, r := range boards {
-		addCut(d, carcass, r, true)
+	for _, q := range p.Boards(at.Cabinet) {
+		if x := b.Opening.Centre().X; x < q.Rect.Min.X || q.Rect.Max.X <= x {
+			continue
+		}
+		switch q.Kind {
+		case plan.WorktopBoard, plan.PlinthBoard:
+		case plan.BackBoard:
+			addCut(d, carcass, plane.R(q.Near, q.Rect.Min.Y, q.Far, q.Rect.Max.Y), false)
+		default:
+			addCut(d, carcass, plane.R(q.Near, q.Rect.Min.Y, q.Far, q.Rect.Max.Y), true)
+		}
 	}
-	addCut(d, carcass, plane.R(depth-back, c.Outline.Min.Y, depth, c.Outline.Max.Y), false)
-	if !c.Plinth.Empty() {
-		addCut(d, drawing.Tag{Meaning: drawing.Carcass}, plane.R(0, 0, t, c.Plinth.Max.Y), false)
-	}
+	addBase(d, p, c, depth)
 	addFloor(d, -frontOf(p, b), depth)
 	for _, w := range c.Beside {
 		if w.Kind == plan.WorktopBoard {
@@ -69,9 +55,40 @@ func Section(p *plan.Plan, at model.Place) *drawing.Drawing {
 		s.add()
 		below = s.f
 	}
-	d.Add(across(drawing.Subject{}, 0, depth, -floor, -1))
+	level := -1
+	if !c.Plinth.Empty() && p.Project.CabinetAt(c.Place).Base.Setback > 0 {
+		level--
+	}
+	d.Add(across(drawing.Subject{}, 0, depth, -floor, level))
 	d.Add(upright(of(drawing.CabinetHeight, c.Place), c.Outline.Min.Y, c.Outline.Max.Y, depth, 1))
+	if c.Outline.Min.Y > 0 && c.Plinth.Empty() {
+		d.Add(upright(drawing.Subject{}, 0, c.Outline.Min.Y, depth, 1))
+	}
 	return d
+}
+
+// addBase draws what a cabinet stands on: its plinth board, which its neighbour's list may
+// have, the feet, which are not cut, or the wall that it hangs on. A setback is dimensioned.
+func addBase(d *drawing.Drawing, p *plan.Plan, c *plan.Cabinet, depth length.Length) {
+	t := drawing.Tag{Meaning: drawing.Carcass}
+	base := p.Project.CabinetAt(c.Place).Base
+	if len(c.Feet) > 0 {
+		broad, high := c.Feet[0].Width(), c.Feet[0].Max.Y
+		front := base.Setback + broad
+		for _, x := range []length.Length{front, depth - front - broad} {
+			d.Add(&drawing.Rectangle{Tag: t, Rect: plane.R(x, 0, x+broad, high)})
+		}
+	}
+	if !c.Plinth.Empty() {
+		addCut(d, t, plane.R(base.Setback, 0, base.Setback+p.Project.Boards.Carcass.Thickness, c.Plinth.Max.Y), false)
+		if base.Setback > 0 {
+			d.Add(across(drawing.Subject{}, 0, base.Setback, -floor, -1))
+		}
+	}
+	if base.Kind == model.OnWall {
+		d.Add(&drawing.Hatch{Tag: t, Rect: plane.R(depth, -floor, depth+floor, c.Outline.Max.Y), Close: true},
+			&drawing.Line{Tag: t, From: plane.Point{X: depth}, To: plane.Point{X: depth, Y: c.Outline.Max.Y}})
+	}
 }
 
 // floor is how much of the floor is drawn below its line.
@@ -219,14 +236,6 @@ func (s *frontSection) measures() {
 	}
 	end := min(f.Runner.Start+f.LengthAtLeast(), s.depth)
 	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-end/8, 0, nil)
-}
-
-// shelfStart is where shelves begin, depth frame: behind inset fronts.
-func shelfStart(p *plan.Plan, c *plan.Cabinet) length.Length {
-	if c.Mount == model.Inset {
-		return c.Fronts
-	}
-	return 0
 }
 
 // labelRoom is where a drawer's name stands: over its bottom or in the room

@@ -11,7 +11,9 @@ func Cabinet(c *model.Cabinet) []Row {
 		size("width", "Width", "Outside width of the carcass.", &c.Width, Positive, maxSize).needed(),
 		size("height", "Height of carcass", "Height of the carcass alone, without its plinth.", &c.Height, Positive, maxSize).needed(),
 		size("depth", "Depth", "From the front edge of the carcass to the back of the cabinet, the back board included.", &c.Depth, Positive, maxSize).needed(),
-		size("plinth", "Plinth", "Height of the plinth below the carcass.", &c.Plinth, 0, maxSize),
+		size("plinth", "Plinth", "Height of the plinth below the carcass, or of the feet; of a cabinet that hangs on the wall, how high it hangs above the floor.", &c.Plinth, 0, maxSize),
+		group("base", "", "What the cabinet stands on.", Base(&c.Base)),
+		group("back", "", "How the back is fixed.", BackFit(&c.Back)),
 		size("worktop", "Worktop", "Thickness of the worktop on the carcass.", &c.Worktop, 0, maxFitting),
 		group("channel", "", "A finger-pull channel at the top that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", Channel(&c.Channel)),
 		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
@@ -19,8 +21,8 @@ func Cabinet(c *model.Cabinet) []Row {
 		matched(&c.Matched),
 		handle("Holes for the handles of the cabinet's drawers; those of the project where they are left out.", &c.Handle),
 		part("reveals", "Reveals", "Gaps of this cabinet instead of the project's; a gap that is left out here is 0.", &c.Reveals, Reveals),
-		group("left", "At its left", "What stands at the left side, seen from the room.", Beside(&c.Left)),
-		group("right", "At its right", "What stands at the right side, seen from the room.", Beside(&c.Right)),
+		group("left", "At its left", "The left side, seen from the room, and what stands there.", Beside(&c.Left)),
+		group("right", "At its right", "The right side, seen from the room, and what stands there.", Beside(&c.Right)),
 		list("bays", "", "The openings of the cabinet, left to right.", &c.Bays, maxBays, false, bayNames, Bay).needed(),
 	}
 }
@@ -38,9 +40,28 @@ func Channel(c *model.Channel) []Row {
 	}
 }
 
-// Beside are those of what stands at one side of a cabinet.
+// Base are those of what a cabinet stands on.
+func Base(b *model.Base) []Row {
+	return []Row{
+		choice("kind", "Stands on", "A plinth with its board, feet that are seen, or nothing, as it hangs on the wall.", &b.Kind, "plinth", "feet", "wall"),
+		size("setback", "Plinth set back", "From the carcass's front edge back to the face of the plinth board.", &b.Setback, 0, maxFitting),
+		count("feet", "Feet", "How many feet carry the cabinet; left out, 4 where it stands on feet alone, and none behind a plinth board.", &b.FeetCount, 1, 100),
+	}
+}
+
+// BackFit are those of how a back is fixed.
+func BackFit(b *model.BackFit) []Row {
+	return []Row{
+		choice("kind", "Back", "Laid on behind the carcass, in a rebate of sides, bottom and top, or in a groove of them.", &b.Kind, "laid_on", "rebated", "grooved"),
+		size("depth", "Depth of rebate or groove", "How deep the rebate or groove is in sides, bottom and top; half of the thinnest of them where it is left out.", &b.Depth, 0, maxBoard),
+		size("setback", "Back set in", "From the rear edges of sides, bottom and top to the rear face of a back that is let into them.", &b.Setback, 0, maxFitting),
+	}
+}
+
+// Beside are those of one side of a cabinet, and of what stands there.
 func Beside(b *model.Beside) []Row {
 	return []Row{
+		size("side", "Thickness of the side", "Thickness of the carcass's own side; the carcass board's where it is left out.", &b.Side, Positive, maxBoard),
 		size("end_panel", "End panel", "Thickness of an end panel on the carcass side; it ends level with the faces of overlay fronts.", &b.EndPanel, 0, maxBoard),
 		size("filler", "Filler", "Width of a filler beyond it.", &b.Filler, 0, maxFitting),
 		flag("wall", "A wall or a corner", "Whether a wall or a corner follows.", &b.Wall),

@@ -58,6 +58,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		line("board", "Front board", "Name of the board of all fronts in boards.fronts; boards.front where it is left out.", &p.Board),
 		group("reveals", "Reveals", "The visible gaps.", Reveals(&p.Reveals)),
 		flag("shared_gaps", "One gap between cabinets", "Whether fronts of neighbouring cabinets keep one gap between them instead of both edge reveals.", &p.SharedGaps),
+		flag("one_plinth", "One plinth through the run", "Whether one plinth board runs under cabinets that stand side by side with plinths that are alike.", &p.OnePlinth),
 		group("hole_rows", "Hole rows", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
 		matched(&p.Matched),
 		handle("Holes for the handles of all drawers, drilled from the face; left out, only those have any whose cabinet or front says so.", &p.Handle),

@@ -54,6 +54,8 @@ var enums = map[reflect.Type]int{
 	reflect.TypeFor[model.DivisionRule](): 4,
 	reflect.TypeFor[model.HoleSides]():    3,
 	reflect.TypeFor[model.BuildKind]():    3,
+	reflect.TypeFor[model.BaseKind]():     3,
+	reflect.TypeFor[model.BackKind]():     3,
 	reflect.TypeFor[model.GripEdge]():     2,
 }
 

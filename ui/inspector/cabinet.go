@@ -57,6 +57,16 @@ func (f cabinetForm) fill(at model.Place) {
 	boards := boardForm{f.form}
 	boards.frontBoard([]model.Place{at})
 	boards.matched(at)
+	f.section(message.New("Carcass"), false, func() string { return f.built(doc()) })
+	f.sizes([]model.Place{at}, "left.side", "right.side")
+	f.choiceOf(at, "back.kind", f.text("laid on"), f.text("rebated"), f.text("grooved"))
+	if doc().Back.Kind != model.LaidOn {
+		f.sizes([]model.Place{at}, "back.depth", "back.setback")
+	}
+	f.choiceOf(at, "base.kind", f.text("plinth"), f.text("feet"), f.text("wall"))
+	if doc().Base.Kind == model.OnPlinth {
+		f.sizes([]model.Place{at}, "base.setback")
+	}
 	f.section(message.New("Reveals of this cabinet"), false, func() string {
 		if doc().Reveals == nil {
 			return f.text("as the project")
@@ -66,6 +76,16 @@ func (f cabinetForm) fill(at model.Place) {
 	f.reveals(at)
 	f.handleSection(at)
 	f.beside(at)
+}
+
+// built tells in short how the carcass is built.
+func (f cabinetForm) built(c *model.Cabinet) string {
+	back := []string{f.text("back laid on"), f.text("back rebated"), f.text("back grooved")}[c.Back.Kind]
+	on := []string{f.text("on a plinth"), f.text("on feet"), f.text("on the wall")}[c.Base.Kind]
+	if c.Plinth == 0 && c.Base.Kind != model.OnWall {
+		return back
+	}
+	return back + ", " + on
 }
 
 // sheetsOf names the hardware sheets of a cabinet's bays, each once.

@@ -42,6 +42,7 @@ func (f projectForm) fill() {
 	f.section(message.New("Reveals"), true, func() string { return f.say().Length(doc().Reveals.Gap) })
 	f.reveals(model.Whole)
 	f.markOf(model.Whole, "shared_gaps")
+	f.markOf(model.Whole, "one_plinth")
 	f.section(message.New("Heights"), true, nil)
 	whole := []model.Place{model.Whole}
 	f.sizeOf(model.Whole, "rounding.step", f.usual(whole, "rounding.step", func(model.Place) length.Length { return length.Millimetre }))

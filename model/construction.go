@@ -1,0 +1,56 @@
+package model
+
+import "frontlay/model/length"
+
+// BaseKind tells what a cabinet stands on.
+type BaseKind uint8
+
+// What a cabinet stands on: a plinth with its board, feet that are seen, or nothing, as
+// it hangs on the wall.
+const (
+	OnPlinth BaseKind = iota
+	OnFeet
+	OnWall
+)
+
+// Base is what a cabinet stands on. Setback is from the carcass's front edge back to the
+// face of the plinth board. FeetCount is how many feet carry it (see Cabinet.Feet).
+type Base struct {
+	Kind      BaseKind
+	Setback   length.Length
+	FeetCount int
+}
+
+// UsualFeet is how many feet carry a cabinet that stands on feet alone.
+const UsualFeet = 4
+
+// Feet is how many feet carry a cabinet: those asked for, UsualFeet where it stands on
+// feet alone, none where it hangs on the wall or stands on the floor.
+func (c *Cabinet) Feet() int {
+	switch {
+	case c.Plinth <= 0 || c.Base.Kind == OnWall:
+		return 0
+	case c.Base.FeetCount == 0 && c.Base.Kind == OnFeet:
+		return UsualFeet
+	}
+	return c.Base.FeetCount
+}
+
+// BackKind tells how a back is fixed to its carcass.
+type BackKind uint8
+
+// The ways: laid on behind it, in a rebate that is open to the back, in a groove.
+const (
+	LaidOn BackKind = iota
+	Rebated
+	Grooved
+)
+
+// BackFit is how a cabinet's back is fixed. Depth is how deep the rebate or the groove is in
+// sides, bottom and top; 0: half of the thinnest of them. Setback is from their rear
+// edges to the back's rear face.
+type BackFit struct {
+	Kind    BackKind
+	Depth   length.Length
+	Setback length.Length
+}
