@@ -64,6 +64,11 @@ func (q *packing) draw(first int) []Page {
 			h = q.k.o.alongRoll(p.used + q.headFoot)
 		}
 		f := &filling{d: q.k.blank(q.w, h)}
+		if p.beside {
+			f.alone(p.rows[0].cells[0], q.k.head)
+			pages = append(pages, f.d.finish())
+			continue
+		}
 		f.body = f.d.body(q.k.head)
 		f.d.head(q.k.head, f.d.area.Width())
 		f.d.foot()
@@ -97,6 +102,17 @@ type filling struct {
 	d          *draft
 	body       plane.Rect
 	barX, barY length.Length // lower end of the upright check bar on the cut
+}
+
+// alone draws one template over the height of the page, at its right the words and
+// below them the upright check bar.
+func (f *filling) alone(m measured, head []headLine) {
+	a := f.d.area
+	m.draw(f.d, a.Min.X, a.Max.Y-m.height())
+	left := a.Min.X + m.width + cellGap
+	y := f.d.headFrom(left, head, a.Max.X-left)
+	f.d.uprightBar(left+mm(2), y-mm(4)-f.d.rule.bar)
+	f.d.foot()
 }
 
 func (f *filling) row(row []measured, top, height length.Length) {

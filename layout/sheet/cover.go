@@ -97,7 +97,7 @@ func (d *draft) coverNotes(p *plan.Plan, y, contents length.Length) length.Lengt
 // facesOnly is the elevation without dimensions: a picture, not to scale.
 func facesOnly(p *plan.Plan) *drawing.Drawing {
 	v := &drawing.Drawing{Title: message.New("Front elevation")}
-	for _, m := range view.Elevation(p, view.ElevationOptions{}).Marks {
+	for _, m := range view.Elevation(p, view.ElevationOptions{Handles: true}).Marks {
 		switch m := m.(type) {
 		case *drawing.Dimension:
 			continue

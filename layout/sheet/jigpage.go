@@ -126,6 +126,9 @@ func (t *jigTable) head(d *draft, left, top length.Length) length.Length {
 	return top - jigHeads
 }
 
+// jigComma is what a decimal comma and some air take below a figure.
+const jigComma = 17 * length.Millimetre / 10
+
 // draw writes a box and gives the y below it.
 func (t *jigTable) draw(d *draft, b jigBox, left, top length.Length) length.Length {
 	o, x := t.o, t.lefts(left)
@@ -137,10 +140,10 @@ func (t *jigTable) draw(d *draft, b jigBox, left, top length.Length) length.Leng
 		v := of(b.reset.Setting)
 		d.text(plane.Point{X: x[1+i], Y: low}, drawing.Anchor{Y: 1}, lettering.Huge, true, o.Say.Figure(v))
 		if b.before != nil && of(*b.before) == v {
-			d.text(plane.Point{X: x[1+i], Y: low - lettering.Huge - mm(1)}, drawing.Anchor{Y: 1}, lettering.Small, false, o.Say.Say(message.New("stays")))
+			d.text(plane.Point{X: x[1+i], Y: low - lettering.Huge - jigComma}, drawing.Anchor{Y: 1}, lettering.Small, false, o.Say.Say(message.New("stays")))
 		}
 	}
-	ends := low - lettering.Huge - mm(1) - lettering.Small
+	ends := low - lettering.Huge - jigComma - lettering.Small
 	from, y := x[3], low-mm(1)
 	if t.under {
 		head := strings.Join(t.heads()[3], " ")

@@ -67,7 +67,7 @@ func TestTemplatesShowTheJointsOfAFrame(t *testing.T) {
 
 func TestALineIsBrokenWhereThingsLieOverIt(t *testing.T) {
 	over := []plane.Rect{plane.R(mm(5), mm(20), mm(15), mm(30)), plane.R(mm(5), mm(31), mm(15), mm(40)), plane.R(mm(11), 0, mm(15), mm(100)), plane.R(0, mm(90), mm(20), mm(120))}
-	got := unbroken(0, mm(100), mm(10), false, over)
+	got := unbroken(0, mm(100), mm(10), false, over, leastJoint)
 	want := [][2]length.Length{{0, mm(20)}, {mm(40), mm(90)}}
 	if len(got) != len(want) || got[0] != want[0] || got[1] != want[1] {
 		t.Errorf("what is left is %v, want %v", got, want)

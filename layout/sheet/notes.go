@@ -87,10 +87,15 @@ func (d *draft) headHeight(lines []headLine, width length.Length) length.Length 
 
 // head writes the lines at the top of the page and gives the y below them.
 func (d *draft) head(lines []headLine, width length.Length) length.Length {
+	return d.headFrom(d.area.Min.X, lines, width)
+}
+
+// headFrom writes them from a left edge of their own.
+func (d *draft) headFrom(left length.Length, lines []headLine, width length.Length) length.Length {
 	y := d.area.Max.Y
 	for _, l := range lines {
 		from := len(d.own.Marks)
-		y = d.paragraph(d.area.Min.X, y, width, l.size, l.bold, l.say)
+		y = d.paragraph(left, y, width, l.size, l.bold, l.say)
 		if l.say.Text == list.Rounded().Text {
 			d.rounded, d.roundedEnd = from, len(d.own.Marks)
 		}

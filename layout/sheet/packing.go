@@ -19,10 +19,12 @@ type packing struct {
 }
 
 // packedPage is a page with rows of templates; used is how much of the body's
-// height they take.
+// height they take. On a page with its words beside it stands one template that is too
+// high to have them above it.
 type packedPage struct {
-	rows []packedRow
-	used length.Length
+	rows   []packedRow
+	used   length.Length
+	beside bool
 }
 
 // packedRow is a row of templates side by side; top is below the body's top.
@@ -88,7 +90,11 @@ func (k *packer) pack(all []corner, w, h length.Length) *packing {
 			row = q.row(all[:n])
 		}
 		if row == nil {
-			q.tiled = append(q.tiled, all[:n]...)
+			if m, ok := q.tall(all[0]); ok {
+				q.pages = append(q.pages, &packedPage{rows: []packedRow{{[]measured{m}, 0, m.height()}}, used: q.body.Height(), beside: true})
+			} else {
+				q.tiled = append(q.tiled, all[0])
+			}
 		} else {
 			q.put(row)
 		}
@@ -140,6 +146,29 @@ func (q *packing) row(cells []corner) []measured {
 		row = append(row, m)
 	}
 	return row
+}
+
+// leastWords is the least width of what is told beside a high template.
+const leastWords = 70 * length.Millimetre
+
+// tall measures a template that has what stands at the top of the page beside it, so
+// that it may be as high as the page; false where that does not fit either.
+func (q *packing) tall(c corner) (measured, bool) {
+	if q.h == 0 {
+		return measured{}, false
+	}
+	d := q.k.blank(q.w, q.h)
+	width := min(mm(120), d.area.Width()-cellGap-leastWords)
+	if c.leastWidth() > width {
+		return measured{}, false
+	}
+	room := d.area.Height() - footHeight
+	words := d.headHeight(q.k.head, d.area.Width()-width-cellGap)
+	m := q.k.measure(c, width, false)
+	if m.height() > room {
+		m = q.k.measure(c, width, true)
+	}
+	return m, m.height() <= room && words+mm(8)+q.k.o.rule().bar <= room
 }
 
 // put finds the first page that has room for a row, or begins a new one.

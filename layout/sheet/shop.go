@@ -398,7 +398,7 @@ func (s *shop) who(e list.EqualFronts) string {
 	who := strings.Join(all, ", ")
 	switch f := &s.p.Fronts[e.Numbers[0]-1]; {
 	case !e.What.Empty():
-		who += "  " + s.o.Say.Say(e.What)
+		who += ":  " + s.o.Say.Say(e.What) // which begins with their count
 	case len(all) == 1 && f.Named():
 		who += "  " + clipped(f.Name, 24)
 	}

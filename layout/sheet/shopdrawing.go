@@ -1,6 +1,7 @@
 package sheet
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -177,11 +178,24 @@ func (e *elevated) legible(c drawing.Caption) *drawing.Caption {
 	return &c
 }
 
+// leastWithHandle is the height on the sheet below which fronts are drawn without handles.
+const leastWithHandle = 14 * length.Millimetre
+
 // draw draws the elevation: the widths of the topmost fronts and the gaps beside them
 // above, carcass and plinth at the left and below.
 func (e *elevated) draw() {
 	own, c := e.s.own, e.s.equal[0]
-	v := bare(view.Elevation(e.s.p, view.ElevationOptions{From: c.Place.Cabinet, To: c.Place.Cabinet + 1}))
+	v := bare(view.Elevation(e.s.p, view.ElevationOptions{From: c.Place.Cabinet, To: c.Place.Cabinet + 1, Handles: true}))
+	v.Marks = slices.DeleteFunc(v.Marks, func(m drawing.Mark) bool { // no handle takes the room of a figure
+		var t drawing.Tag
+		switch m := m.(type) {
+		case *drawing.Circle:
+			t = m.Tag
+		case *drawing.Rectangle:
+			t = m.Tag
+		}
+		return t.Meaning == drawing.HandlePart && e.scaled(e.s.p.FrontAt(t.Of.Place).Face.Height()) < leastWithHandle
+	})
 	for i, m := range v.Marks {
 		if c, ok := m.(*drawing.Caption); ok {
 			v.Marks[i] = e.legible(*c)
@@ -278,7 +292,7 @@ func (e *elevated) strip(c cut, at plane.Point, width length.Length) {
 	e.dashed(drawing.Frame, at.X+stripWide, at.Y, at.X+stripWide, high)
 	levels := e.s.levels(b)
 	x := at.X + stripWide + mm(1)
-	const line = 36 * length.Millimetre / 10 // what a text takes with its distance from the edge
+	const line = 38 * length.Millimetre / 10 // what a text takes with its distance from the edge
 	for i, l := range levels {
 		here := y(l.y)
 		e.line(drawing.DimensionLine, x-mm(1), here, at.X+width, here)
@@ -293,7 +307,7 @@ func (e *elevated) strip(c cut, at plane.Point, width length.Length) {
 			e.text(plane.Point{X: x, Y: here + mm(1)}, drawing.Anchor{}, lettering.Small, false, l.above)
 		}
 		if under >= line+mm(1) {
-			e.text(plane.Point{X: x, Y: here - mm(1)}, drawing.Anchor{Y: 1}, lettering.Small, false, l.below)
+			e.text(plane.Point{X: x, Y: here - mm(6)/10}, drawing.Anchor{Y: 1}, lettering.Small, false, l.below)
 		}
 	}
 	e.text(plane.Point{X: at.X, Y: at.Y - mm(6)}, drawing.Anchor{Y: 0.5}, lettering.Small, true, e.say.Say(c.name(e.s.equal[0])))

@@ -24,6 +24,7 @@ type ElevationOptions struct {
 	SeeThrough bool  // drawers, runners, holes and covers behind the fronts
 	Found      Found // marked where it is
 	Chains     bool  // of heights and widths, with their gaps, outside of the run: for who has no window to ask
+	Handles    bool  // as with Chains, without these
 	From, To   int   // only the cabinets from the one up to the other; all where To is 0
 	Locks      bool  // which fronts are locked at their heights
 	Covers     bool  // which fronts cover their drawer bottoms enough
@@ -56,6 +57,8 @@ func Elevation(p *plan.Plan, o ElevationOptions) *drawing.Drawing {
 		}
 		if o.Chains {
 			c.Height = 0
+		}
+		if o.Chains || o.Handles {
 			d.Add(handles(f)...)
 		}
 	}
