@@ -1,7 +1,6 @@
 package sheet
 
 import (
-	"slices"
 	"strconv"
 	"strings"
 
@@ -178,24 +177,27 @@ func (e *elevated) legible(c drawing.Caption) *drawing.Caption {
 	return &c
 }
 
-// leastWithHandle is the height on the sheet below which fronts are drawn without handles.
-const leastWithHandle = 14 * length.Millimetre
+// handles tells that handles take no room from what is written in the middle of fronts:
+// else none is drawn, rather than some.
+func (e *elevated) handles() bool {
+	const half = 5 * length.Millimetre // of a caption
+	c := e.s.equal[0]
+	for i := range e.s.p.Fronts {
+		f := &e.s.p.Fronts[i]
+		for _, h := range f.HandleHoles {
+			if f.Place.Cabinet == c.Place.Cabinet && e.scaled((h.At.Y-f.Face.Height()/2).Abs()) < half {
+				return false
+			}
+		}
+	}
+	return true
+}
 
 // draw draws the elevation: the widths of the topmost fronts and the gaps beside them
 // above, carcass and plinth at the left and below.
 func (e *elevated) draw() {
 	own, c := e.s.own, e.s.equal[0]
-	v := bare(view.Elevation(e.s.p, view.ElevationOptions{From: c.Place.Cabinet, To: c.Place.Cabinet + 1, Handles: true}))
-	v.Marks = slices.DeleteFunc(v.Marks, func(m drawing.Mark) bool { // no handle takes the room of a figure
-		var t drawing.Tag
-		switch m := m.(type) {
-		case *drawing.Circle:
-			t = m.Tag
-		case *drawing.Rectangle:
-			t = m.Tag
-		}
-		return t.Meaning == drawing.HandlePart && e.scaled(e.s.p.FrontAt(t.Of.Place).Face.Height()) < leastWithHandle
-	})
+	v := bare(view.Elevation(e.s.p, view.ElevationOptions{From: c.Place.Cabinet, To: c.Place.Cabinet + 1, Handles: e.handles()}))
 	for i, m := range v.Marks {
 		if c, ok := m.(*drawing.Caption); ok {
 			v.Marks[i] = e.legible(*c)
