@@ -29,6 +29,7 @@ type HardwareSheet struct {
 	Drawers       []DrawerHeight // lowest first
 	Bottom        BottomFigures
 	Back          BackFigures
+	Box           BoxFigures
 }
 
 // RunnerFigures are the figures of the runner. LeastHeight is from the carcass
@@ -62,16 +63,25 @@ type ScrewHole struct {
 // ConnectorFigures are the figures of the front connector. Inset is from the
 // carcass's inside face to the vertical line of hole centres. Diameter and
 // Depth are of the holes in the rear face. AdjustUp and AdjustSide tell how far
-// the hung front can be moved each way. Where Screwed is set there is no connector:
-// the front is screwed on from inside, through the front of a wooden drawer.
+// the hung front can be moved each way. Where Kind is Screws there is no connector:
+// the front is screwed on from inside, through the inner front of a wooden box.
 type ConnectorFigures struct {
-	Screwed    bool
+	Kind       ConnectorKind
 	Inset      length.Length
 	Diameter   length.Length
 	Depth      length.Length
 	AdjustUp   length.Length
 	AdjustSide length.Length
 }
+
+// ConnectorKind tells what holds a front to its drawer.
+type ConnectorKind uint8
+
+// What holds a front.
+const (
+	Pair   ConnectorKind = iota // a pair of connectors
+	Screws                      // screws alone
+)
 
 // DrawerHeight is one height of drawer: how far its sides and back rise above
 // the runner's lower edge, and the heights of the connector's holes. RailHoles

@@ -90,7 +90,7 @@ func (s *search) obstacles(f *plan.Front) []obstacle {
 	}
 	d, room, move := &f.Drawer, handleRoom.In(s.plan.Project), plane.Point{}.Sub(f.Face.Min)
 	var all []obstacle
-	if thick := f.Sheet.Back.DeductWidth/2 - f.Sheet.SideClearance; thick > 0 {
+	if thick := f.Sheet.SideAtFront(); thick > 0 {
 		for _, x := range [2]length.Length{d.Body.Min.X, d.Body.Max.X - thick} {
 			all = append(all, obstacle{what: message.New("the drawer's side"), rect: plane.R(x, d.Body.Min.Y, x+thick, d.Side).Move(move), needed: room})
 			if d.Rail > d.Side {
@@ -98,9 +98,13 @@ func (s *search) obstacles(f *plan.Front) []obstacle {
 			}
 		}
 	}
-	if f.Sheet.Connector.Screwed {
+	screwed := f.Sheet.Connector.Kind == model.Screws
+	if screwed || f.Sheet.Wooden() {
 		top := plane.R(d.Body.Min.X, d.Side, d.Body.Max.X, d.Side).Move(move)
-		return append(all, obstacle{what: message.New("the upper edge of the inner front"), rect: top, needed: room, level: true})
+		all = append(all, obstacle{what: message.New("the upper edge of the inner front"), rect: top, needed: room, level: true})
+	}
+	if screwed {
+		return all
 	}
 	return append(all, s.connectors(f)...)
 }

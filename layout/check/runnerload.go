@@ -24,7 +24,7 @@ func findRunnerLoad(s *search) {
 		if f.Runner.Load <= 0 {
 			return
 		}
-		total := f.WeightKg() + f.Height.Weight + s.plan.Project.FrontAt(f.Place).Contents.Weight
+		total := f.WeightKg() + f.DrawerKg() + s.plan.Project.FrontAt(f.Place).Contents.Weight
 		if total <= f.Runner.Load {
 			return
 		}

@@ -88,7 +88,7 @@ func cutHead(say Speaker, withLipping bool) Table {
 			{Head: say.WeightUnit(), Weight: 1.1, Right: true},
 		},
 		Notes: []string{
-			head("Worktops and the sides and fronts of wooden drawers are not listed: their sizes are not in the project. Weight is that of the finished pieces; it is left out where a board has no density."),
+			head("Worktops are not listed, nor the sides and inner fronts of wooden boxes whose figures the hardware sheet does not have. Weight is that of the finished pieces; it is left out where a board has no density."),
 		},
 	}
 	if !withLipping {

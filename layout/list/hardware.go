@@ -122,9 +122,13 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 	}
 	each(func(f *plan.Front) { add(1, false, pair, runners(f)) })
 	each(func(f *plan.Front) {
+		if b := f.Drawer.Box; b != nil {
+			add(1, false, piece, message.New("wooden boxes, height “%v”, outside %v wide × %v high × %v long", f.Height.Name, b.Width, b.Height, b.Length))
+			return
+		}
 		add(1, false, set, message.New("drawers, height “%v”, for %v", f.Height.Name, runnerOf(f)))
 	})
-	if !s.Connector.Screwed {
+	if s.Connector.Kind == model.Pair {
 		each(func(f *plan.Front) { add(1, false, pair, message.New("front connectors")) })
 	}
 	each(func(f *plan.Front) {
@@ -185,8 +189,13 @@ func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message
 		add(2, true, piece, message.New("screws for runners, hole Ø %v", own(s.Diameter)))
 	}
 	for _, h := range f.Holes {
-		if f.Sheet.Connector.Screwed && (h.Kind == plan.ConnectorHole || h.Kind == plan.RailHole) {
-			add(1, true, piece, message.New("screws for fronts, hole Ø %v, %v deep", own(h.Diameter), own(h.Depth)))
+		if f.Sheet.Connector.Kind == model.Screws && (h.Kind == plan.ConnectorHole || h.Kind == plan.RailHole) {
+			through := f.Sheet.Box.Front
+			if through <= 0 { // nobody has said what they go through
+				add(1, true, piece, message.New("screws for fronts, hole Ø %v, %v deep", own(h.Diameter), own(h.Depth)))
+				continue
+			}
+			add(1, true, piece, message.New("screws for fronts, %v long: through the inner front of %v, %v into the front, hole Ø %v", own(through+h.Depth), own(through), own(h.Depth), own(h.Diameter)))
 			continue
 		}
 		add(1, true, piece, message.New("fixings in fronts, hole Ø %v, %v deep", own(h.Diameter), own(h.Depth)))

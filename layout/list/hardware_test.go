@@ -53,7 +53,7 @@ func TestScrewedOnFrontsOrderNoConnectors(t *testing.T) {
 		t.Fatalf("hung fronts order %q", rows)
 	}
 	sheet := p.Hardware[0].Sheet.Clone()
-	sheet.Connector.Screwed = true
+	sheet.Connector.Kind = model.Screws
 	p.Hardware[0].Sheet = sheet
 	list := HardwareList(plan.Make(p), Speaker{}, 0)
 	if rows := append(rowsNaming(list, "connectors"), rowsNaming(list, "fixings in fronts")...); len(rows) > 0 {

@@ -63,11 +63,12 @@ func (p *Piece) WeightKg() float64 {
 	return float64(p.Count) * (length.AreaM2(p.Width, p.Height)*p.Board.Thickness.MM()/1000 - p.MilledM3) * p.Board.Density
 }
 
-// Pieces lists every board of the job: fronts, drawer bottoms and backs, and the
+// Pieces lists every board of the job: fronts, boards of drawers, and the
 // carcasses. Carcasses are taken as follows: the sides run from bottom to top,
 // bottom and top stand between them, the back is laid on behind all or let into them, and
-// a plinth board runs the width of its cabinet or of the run. Worktops and the sides of wooden
-// drawers are not listed: their sizes are not in the project.
+// a plinth board runs the width of its cabinet or of the run. Of drawers the boards that
+// the maker does not deliver are listed, of wooden boxes all. Worktops are not listed:
+// their sizes are not in the project.
 func Pieces(p *plan.Plan) []Piece {
 	var all []Piece
 	blanks, of := Blanks(p), map[int]int{}
@@ -163,6 +164,9 @@ func appendDrawer(all []Piece, f *plan.Front) []Piece {
 		return all
 	}
 	owner := message.New("%v %v", f.Number, f.Name)
+	if f.Drawer.Box != nil {
+		return appendBox(all, f, owner)
+	}
 	add := func(what message.Message, thickness length.Length, s plan.Size, lies bool) {
 		if s.Width <= 0 || s.Length <= 0 || thickness <= 0 {
 			return
@@ -174,6 +178,27 @@ func appendDrawer(all []Piece, f *plan.Front) []Piece {
 	}
 	add(message.New("drawer bottom"), f.Sheet.Bottom.Thickness, f.Drawer.BottomCut, true)
 	add(message.New("drawer back"), f.Sheet.Back.Thickness, f.Drawer.BackCut, false)
+	return all
+}
+
+// appendBox adds the boards of a wooden box. Their grain runs along the box's edges, as
+// a joiner cuts them from a plank (common practice, no source); the bottom's is left open.
+func appendBox(all []Piece, f *plan.Front, owner message.Message) []Piece {
+	names := map[plan.BoxPartKind]message.Message{
+		plan.BoxLeftSide: message.New("drawer side"), plan.BoxRightSide: message.New("drawer side"), plan.BoxFront: message.New("inner front"),
+		plan.BoxBack: message.New("drawer back"), plan.BoxBottom: message.New("drawer bottom"),
+	}
+	for i := range f.Drawer.Box.Parts {
+		p := &f.Drawer.Box.Parts[i]
+		q := Piece{
+			What: names[p.Kind], For: owner, Front: f.Number, Place: f.Place, Board: p.Board, Count: 1, MilledM3: p.MilledM3, Grain: alongWidth,
+			Width: p.Size().Width, Height: p.Size().Length, CutWidth: p.Size().Width, CutHeight: p.Size().Length,
+		}
+		if p.Kind == plan.BoxBottom {
+			q.Lies, q.Grain = true, ""
+		}
+		all = append(all, q)
+	}
 	return all
 }
 

@@ -107,6 +107,14 @@ type jsonDrawer struct {
 	Bottom jsonBottom `json:"bottom"`
 	Back   jsonBack   `json:"back"`
 	Cover  mmLength   `json:"cover"`
+	Box    *jsonBox   `json:"box,omitempty"`
+}
+
+// jsonBox is the outside size of a wooden box.
+type jsonBox struct {
+	Width  mmLength `json:"width"`
+	Height mmLength `json:"height"`
+	Length mmLength `json:"length"`
 }
 
 type jsonBottom struct {
@@ -180,6 +188,9 @@ func frontInJSON(f *plan.Front) jsonFront {
 		Height: f.Height.Name, Cover: mmLength(f.Drawer.Cover.Bottom),
 		Bottom: jsonBottom{mmLength(f.Drawer.BottomCut.Width), mmLength(f.Drawer.BottomCut.Length)},
 		Back:   jsonBack{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
+	}
+	if b := f.Drawer.Box; b != nil {
+		j.Drawer.Box = &jsonBox{mmLength(b.Width), mmLength(b.Height), mmLength(b.Length)}
 	}
 	return j
 }

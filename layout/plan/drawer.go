@@ -22,10 +22,11 @@ func (m *maker) placeDrawer(f *Front, limit length.Length) {
 	s, y := f.Sheet, f.Runner.Lower
 	d := &f.Drawer
 	left, right := f.Opening.Min.X+s.SideClearance, f.Opening.Max.X-s.SideClearance
-	d.Body = plane.R(left, y+min(0, s.Bottom.Underside), right, y+f.Height.Top())
-	half := s.Bottom.DeductWidth / 2
+	d.Body = plane.R(left, y+s.Lowest(), right, y+f.Height.Top())
+	less, shorter := s.BottomDeducts()
+	half := less / 2
 	under := y + s.Bottom.Underside
-	d.Bottom = plane.R(f.Opening.Min.X+half, under, f.Opening.Max.X-(s.Bottom.DeductWidth-half), under+s.Bottom.Thickness)
+	d.Bottom = plane.R(f.Opening.Min.X+half, under, f.Opening.Max.X-(less-half), under+s.Bottom.Thickness)
 	d.Side = y + f.Height.SideTop
 	d.Back = d.Side
 	if f.Height.BackTop > 0 {
@@ -38,8 +39,12 @@ func (m *maker) placeDrawer(f *Front, limit length.Length) {
 	d.RoomAbove = limit - d.Body.Max.Y
 	d.Cover = Edges{Left: left - f.Face.Min.X, Right: f.Face.Max.X - right, Bottom: under - f.Face.Min.Y}
 	inside := f.Opening.Width()
-	d.BottomCut = Size{inside - s.Bottom.DeductWidth, f.Runner.Length - s.Bottom.DeductLength}
-	d.BackCut = Size{inside - s.Back.DeductWidth, d.Back - under - s.Bottom.Thickness}
+	d.BottomCut = Size{inside - less, f.Runner.Length - shorter}
+	d.BackCut = Size{inside - s.BackDeducts(), d.Back - under - s.Bottom.Thickness}
+	if s.Wooden() && s.Box.Bottom == model.AllRound {
+		d.BackCut.Length = d.Back - y - s.SideLower()
+	}
+	d.Box = boxOf(f)
 }
 
 // chooseHeight finds the drawer height asked for, or the tallest whose parts
@@ -169,7 +174,7 @@ func (m *maker) under(g *Front, l limit) limit {
 		return l.lower(y, ShelfAbove)
 	}
 	if g.Kind == model.DrawerFront && g.Sheet != nil {
-		l = l.lower(g.Runner.Lower+min(0, g.Sheet.Bottom.Underside), DrawerAbove)
+		l = l.lower(g.Runner.Lower+g.Sheet.Lowest(), DrawerAbove)
 	}
 	return l.lower(g.Face.Min.Y, FrontAbove)
 }

@@ -148,36 +148,63 @@ func (p *Plan) DepthOf(f *Front) Sum {
 
 // BottomWidthOf tells how the width of a drawer bottom came about.
 func (p *Plan) BottomWidthOf(f *Front) Sum {
-	return Sum{message.New("width of the drawer bottom"), f.Drawer.BottomCut.Width, []Term{
-		plus("inside width", f.Opening.Width()),
-		minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductWidth),
-	}}
+	s := Sum{Name: message.New("width of the drawer bottom"), Value: f.Drawer.BottomCut.Width, Terms: []Term{plus("inside width", f.Opening.Width())}}
+	if !f.Sheet.Wooden() {
+		s.Terms = append(s.Terms, minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductWidth))
+		return s
+	}
+	s.Terms = append(s.Terms, minus("side clearances", 2*f.Sheet.SideClearance))
+	if b := &f.Sheet.Box; b.Bottom != model.BottomLaidOn {
+		s.Terms = append(s.Terms, minus("sides of the box", 2*b.Sides), plus("grooves", 2*b.GrooveDepth))
+	}
+	return s
 }
 
 // BottomLengthOf tells how the length of a drawer bottom came about.
 func (p *Plan) BottomLengthOf(f *Front) Sum {
-	return Sum{message.New("length of the drawer bottom"), f.Drawer.BottomCut.Length, []Term{
-		plus("runner", f.Runner.Length),
-		minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductLength),
-	}}
+	s := Sum{Name: message.New("length of the drawer bottom"), Value: f.Drawer.BottomCut.Length, Terms: []Term{plus("runner", f.Runner.Length)}}
+	if !f.Sheet.Wooden() {
+		s.Terms = append(s.Terms, minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductLength))
+		return s
+	}
+	b := &f.Sheet.Box
+	s.Terms = append(s.Terms, minus("what the box is shorter", b.Shorter))
+	switch b.Bottom {
+	case model.UnderBack:
+		s.Terms = append(s.Terms, minus("inner front", b.Front), plus("groove", b.GrooveDepth))
+	case model.AllRound:
+		s.Terms = append(s.Terms, minus("inner front", b.Front), minus("drawer back", f.Sheet.Back.Thickness), plus("grooves", 2*b.GrooveDepth))
+	}
+	return s
 }
 
 // BackWidthOf tells how the width of a drawer back came about.
 func (p *Plan) BackWidthOf(f *Front) Sum {
-	return Sum{message.New("width of the drawer back"), f.Drawer.BackCut.Width, []Term{
-		plus("inside width", f.Opening.Width()),
-		minus("deduction of the hardware sheet", f.Sheet.Back.DeductWidth),
-	}}
+	s := Sum{Name: message.New("width of the drawer back"), Value: f.Drawer.BackCut.Width, Terms: []Term{plus("inside width", f.Opening.Width())}}
+	if !f.Sheet.Wooden() {
+		s.Terms = append(s.Terms, minus("deduction of the hardware sheet", f.Sheet.Back.DeductWidth))
+		return s
+	}
+	s.Terms = append(s.Terms, minus("side clearances", 2*f.Sheet.SideClearance))
+	if b := &f.Sheet.Box; b.Corners == model.SidesThrough {
+		s.Terms = append(s.Terms, minus("sides of the box", 2*b.Sides), plus("joints", 2*b.Joint))
+	}
+	return s
 }
 
 // BackHeightOf tells how the height of a drawer back came about: it stands on the
-// drawer bottom.
+// drawer bottom, or has it in a groove.
 func (p *Plan) BackHeightOf(f *Front) Sum {
-	return Sum{message.New("height of the drawer back"), f.Drawer.BackCut.Length, []Term{
+	s := Sum{Name: message.New("height of the drawer back"), Value: f.Drawer.BackCut.Length, Terms: []Term{
 		plus("top of the back above the runner's lower edge", f.Drawer.Back-f.Runner.Lower),
 		minus("drawer bottom's underside above the runner's lower edge", f.Sheet.Bottom.Underside),
-		minus("thickness of the drawer bottom", f.Sheet.Bottom.Thickness),
 	}}
+	if b := &f.Sheet.Box; f.Sheet.Wooden() && b.Bottom == model.AllRound {
+		s.Terms = append(s.Terms, plus("height of the groove", b.GrooveHeight))
+		return s
+	}
+	s.Terms = append(s.Terms, minus("thickness of the drawer bottom", f.Sheet.Bottom.Thickness))
+	return s
 }
 
 // SideCoverOf tells how far a front reaches past its drawer at a side.

@@ -99,6 +99,12 @@ func (f *Front) fingerprint() Fingerprint {
 	h.holes(f.HandleHoles)
 	if f.Fitted {
 		h.say(f.Runner.Length, f.Drawer.Body.Width(), f.Drawer.Body.Height(), f.Drawer.BottomCut, f.Drawer.BackCut)
+		if b := f.Drawer.Box; b != nil {
+			h.say(b.Width, b.Height, b.Length)
+			for i := range b.Parts {
+				h.say(b.Parts[i].Size(), b.Parts[i].Thickness)
+			}
+		}
 	}
 	return h.end()
 }

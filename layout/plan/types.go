@@ -220,6 +220,7 @@ type Drawer struct {
 	Cover     Edges         // Bottom, Left and Right: how far the front reaches past the drawer bottom
 	BottomCut Size
 	BackCut   Size
+	Box       *Box // nil where the drawer is the maker's, or no runner fits
 }
 
 // AboveKind tells what is above a drawer.

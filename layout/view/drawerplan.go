@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -11,7 +12,8 @@ import (
 // DrawerPlan draws a front's drawer from above: x across the opening from its
 // left face, y the depth, from the front (negative for an overlay front) to the
 // back. The drawer is drawn as the outside that the runners leave it, with its
-// bottom and back; its sides' own shapes are the maker's. It has marks only
+// bottom and back; its sides' own shapes are the maker's, but those of a wooden box are
+// drawn as they are built. It has marks only
 // where the drawer is fitted; where no runner fits, the drawing says so.
 func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Plan of drawer %v, %v", f.Number, f.Name)}
@@ -52,10 +54,14 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	w := f.Sheet.SideClearance
 	add(drawing.RunnerPart, true, plane.R(0, start, w, end))
 	add(drawing.RunnerPart, true, plane.R(inside-w, start, inside, end))
-	add(drawing.DrawerPart, false, plane.R(w, start, inside-w, end))
-	b := f.Drawer.Bottom
-	add(drawing.DrawerBottom, true, plane.R(b.Min.X-left, start, b.Max.X-left, start+f.Drawer.BottomCut.Length))
-	drawerPlanBack(f, add)
+	if f.Drawer.Box != nil {
+		drawerPlanBox(d, f, add)
+	} else {
+		add(drawing.DrawerPart, false, plane.R(w, start, inside-w, end))
+		b := f.Drawer.Bottom
+		add(drawing.DrawerBottom, true, plane.R(b.Min.X-left, start, b.Max.X-left, start+f.Drawer.BottomCut.Length))
+		drawerPlanBack(f, add)
+	}
 	drawerPlanSizes(d, f, depth, edge)
 	return d
 }
@@ -110,6 +116,30 @@ func drawerPlanBack(f *plan.Front, add func(drawing.Meaning, bool, plane.Rect)) 
 	add(drawing.DrawerPart, true, plane.R(x, end-thick, x+width, end))
 }
 
+// drawerPlanBox draws the boards of a wooden box from above, and dashed how far its
+// bottom reaches into their grooves. What runs through at the corners is drawn last, over
+// the joints.
+func drawerPlanBox(d *drawing.Drawing, f *plan.Front, add func(drawing.Meaning, bool, plane.Rect)) {
+	b := f.Drawer.Box
+	seen := func(p *plan.BoxPart) plane.Rect {
+		return plane.R(p.Rect.Min.X-f.Opening.Min.X, p.Near, p.Rect.Max.X-f.Opening.Min.X, p.Far)
+	}
+	order := []plan.BoxPartKind{plan.BoxBottom, plan.BoxFront, plan.BoxBack, plan.BoxLeftSide, plan.BoxRightSide}
+	if f.Sheet.Box.Corners == model.FrontsThrough {
+		order = []plan.BoxPartKind{plan.BoxBottom, plan.BoxLeftSide, plan.BoxRightSide, plan.BoxFront, plan.BoxBack}
+	}
+	for _, k := range order {
+		if p := b.Part(k); p != nil && k == plan.BoxBottom {
+			add(drawing.DrawerBottom, true, seen(p))
+		} else if p != nil {
+			add(drawing.DrawerPart, true, seen(p))
+		}
+	}
+	if p := b.Part(plan.BoxBottom); p != nil {
+		d.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Hidden, Of: of(drawing.DrawerThing, f.Place)}, Rect: seen(p), Dashed: true})
+	}
+}
+
 // drawerPlanSizes adds the dimensions, the upright ones right of the carcass's
 // outer edge, and the sizes of the boards.
 func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth, edge length.Length) {
@@ -132,6 +162,9 @@ func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth, edge length.Lengt
 			Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Say: m, Short: short,
 			Within: plane.R(b.Min.X-f.Opening.Min.X, start, b.Max.X-f.Opening.Min.X, start+f.Runner.Length),
 		})
+	}
+	if b := f.Drawer.Box; b != nil {
+		label(start+f.Runner.Length/4, message.New("box outside %v × %v × %v high", b.Width, b.Length, b.Height), message.New("%v × %v × %v", b.Width, b.Length, b.Height))
 	}
 	size := func(s plan.Size) message.Message { return message.New("%v × %v", s.Width, s.Length) }
 	bottom, back := f.Drawer.BottomCut, f.Drawer.BackCut

@@ -17,7 +17,7 @@ import (
 func HardwareFront(s *model.HardwareSheet, o HardwareOptions) *drawing.Drawing {
 	p := frontPart{part: partOf(s, o)}
 	p.inside = max(p.top+p.top/8, 180*length.Millimetre)
-	for _, deduct := range []length.Length{s.Bottom.DeductWidth, s.Back.DeductWidth, 2 * s.SideClearance, 2 * s.Connector.Inset} {
+	for _, deduct := range []length.Length{p.bottomLess(), p.backLess(), 2 * s.SideClearance, 2 * s.Connector.Inset} {
 		p.inside = max(p.inside, drawn(deduct)+100*length.Millimetre)
 	}
 	for _, h := range s.Stabiliser.Holes {
@@ -69,15 +69,15 @@ func (p *frontPart) parts(d *drawing.Drawing) {
 		a, b := x(0, clear)
 		d.Add(box(drawing.RunnerPart, plane.R(a, 0, b, p.height), true))
 		a, b = x(clear, side)
-		d.Add(box(drawing.DrawerPart, plane.R(a, 0, b, rise), false))
+		d.Add(box(drawing.DrawerPart, plane.R(a, p.sideLower(), b, rise), false))
 		if rail := drawn(p.drawer.RailTop); rail > rise {
 			d.Add(box(drawing.DrawerPart, plane.R(a, rise, b, rail), false))
 		}
 	}
-	in := p.drawn("back.deduct_width") / 2
+	in := p.backLess() / 2
 	back := box(drawing.DrawerPart, plane.R(in, p.underside()+p.thickness(), p.inside-in, max(p.backTop(), p.underside()+p.thickness())), false)
 	back.Dashed = true
-	in = p.drawn("bottom.deduct_width") / 2
+	in = p.bottomLess() / 2
 	d.Add(back, box(drawing.DrawerBottom, plane.R(in, p.underside(), p.inside-in, p.underside()+p.thickness()), true))
 	d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: at(-sketchBoard, 0), To: at(p.inside+sketchBoard, 0), Dashed: true})
 }
@@ -85,10 +85,43 @@ func (p *frontPart) parts(d *drawing.Drawing) {
 // side is where the drawer side ends inwards.
 func (p *frontPart) side() length.Length {
 	clear := p.drawn("side_clearance")
-	if half := p.drawn("bottom.deduct_width") / 2; half > clear {
+	if p.sheet.Wooden() {
+		return clear + p.drawn("box.sides")
+	}
+	if half := p.bottomLess() / 2; half > clear {
 		return half
 	}
 	return clear + 12*length.Millimetre
+}
+
+// bottomLess and backLess are how much narrower than the bay bottom and back are.
+func (p *part) bottomLess() length.Length {
+	less, _ := p.sheet.BottomDeducts()
+	return drawn(less)
+}
+
+func (p *part) backLess() length.Length { return drawn(p.sheet.BackDeducts()) }
+
+// sideLower is the lower edge of the drawer sides.
+func (p *part) sideLower() length.Length {
+	if !p.sheet.Wooden() {
+		return 0
+	}
+	return min(max(p.sheet.SideLower(), -200*length.Millimetre), 200*length.Millimetre)
+}
+
+// boxWidths dimensions what a wooden box is built of, seen from the front, while the
+// figure has the focus, but for the sides.
+func (p *frontPart) boxWidths(d *drawing.Drawing) {
+	low, high := p.floor-sketchBoard, p.ceiling+sketchBoard
+	clear, side, in := p.drawn("side_clearance"), p.side(), p.bottomLess()/2
+	p.measure(d, "box.sides", false, at(clear, p.top/2), at(side, p.top/2), low, -2)
+	p.focused("box.groove_depth", func() {
+		p.measure(d, "box.groove_depth", false, at(in, p.underside()), at(side, p.underside()), high, 1)
+	})
+	p.focused("box.groove_height", func() {
+		p.measure(d, "box.groove_height", true, at(side, p.sideLower()), at(side, p.underside()), -sketchBoard, -mostHoles-1)
+	})
 }
 
 func (p *part) underside() length.Length { return p.drawn("bottom.underside") }
@@ -167,8 +200,12 @@ func (p *frontPart) widths(d *drawing.Drawing) {
 	clear, inset := p.drawn("side_clearance"), p.drawn("connector.inset")
 	p.measure(d, "side_clearance", false, at(0, 0), at(clear, 0), low, -1)
 	p.measure(d, "connector.inset", false, at(p.inside-inset, p.lowestHole()), at(p.inside, p.lowestHole()), low, -1)
-	p.deducted(d, "bottom.deduct_width", p.underside(), -2, message.New("bottom: inside width – %v", s.Bottom.DeductWidth))
-	p.deducted(d, "back.deduct_width", p.underside()+p.thickness(), -3, message.New("back: inside width – %v", s.Back.DeductWidth))
+	if s.Wooden() {
+		p.boxWidths(d)
+	} else {
+		p.deducted(d, "bottom.deduct_width", p.underside(), -2, message.New("bottom: inside width – %v", s.Bottom.DeductWidth))
+		p.deducted(d, "back.deduct_width", p.underside()+p.thickness(), -3, message.New("back: inside width – %v", s.Back.DeductWidth))
+	}
 	high := p.ceiling + sketchBoard
 	reach := p.drawn("runner.screw_reach")
 	p.focused("runner.screw_reach", func() {
@@ -243,7 +280,7 @@ func (p *frontPart) heights(d *drawing.Drawing) {
 		}
 	})
 	right := p.inside + sketchBoard
-	edge, in := p.inside-p.drawn("side_clearance"), p.inside-p.drawn("bottom.deduct_width")/2
+	edge, in := p.inside-p.drawn("side_clearance"), p.inside-p.bottomLess()/2
 	up := func(path string, x, from, to length.Length, level int) {
 		p.measure(d, path, true, at(x, from), at(x, to), right, level)
 	}

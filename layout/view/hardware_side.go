@@ -46,15 +46,19 @@ func (p *sidePart) parts(d *drawing.Drawing) {
 	runner := box(drawing.RunnerPart, plane.R(p.start, 0, p.end, p.height), true)
 	runner.Tag = shows(drawing.RunnerPart, "runner.lengths[].length")
 	rise := drawn(p.drawer.SideTop)
-	d.Add(runner, box(drawing.DrawerPart, plane.R(p.start, 0, p.end, rise), false))
+	end := p.boxEnd()
+	d.Add(runner, box(drawing.DrawerPart, plane.R(p.start, p.sideLower(), end, rise), false))
 	if rail := drawn(p.drawer.RailTop); rail > rise {
 		d.Add(box(drawing.DrawerPart, plane.R(p.start, rise, p.end, rail), false))
 	}
 	low := p.underside() + p.thickness()
 	if thick := p.drawn("back.thickness"); thick > 0 && p.backTop() > low {
-		d.Add(box(drawing.DrawerPart, plane.R(p.end-thick, low, p.end, p.backTop()), true))
+		d.Add(box(drawing.DrawerPart, plane.R(end-thick, low, end, p.backTop()), true))
 	}
-	d.Add(box(drawing.DrawerBottom, plane.R(p.start, p.underside(), p.bottomEnd(), low), true))
+	if front := p.drawn("box.front"); front > 0 && p.sheet.Wooden() {
+		d.Add(box(drawing.DrawerPart, plane.R(p.start, p.sideLower(), p.start+front, rise), true))
+	}
+	d.Add(box(drawing.DrawerBottom, plane.R(p.bottomStart(), p.underside(), p.bottomEnd(), low), true))
 	d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: at(-sketchFront, 0), To: at(p.back+sketchBack, 0), Dashed: true})
 	for i, h := range p.runner.Screws {
 		path := "runner.lengths[].screws[]"
@@ -68,9 +72,30 @@ func (p *sidePart) parts(d *drawing.Drawing) {
 	}
 }
 
+// boxEnd is where the drawer ends to the back.
+func (p *sidePart) boxEnd() length.Length {
+	if !p.sheet.Wooden() {
+		return p.end
+	}
+	return max(p.end-p.drawn("box.shorter"), p.start)
+}
+
+// bottomStart is where the drawer bottom begins: in the groove of an inner front.
+func (p *sidePart) bottomStart() length.Length {
+	if !p.sheet.Wooden() || p.sheet.Box.Bottom == model.BottomLaidOn {
+		return p.start
+	}
+	return p.start + max(p.drawn("box.front")-p.drawn("box.groove_depth"), 0)
+}
+
 // bottomEnd is where the drawer bottom ends to the back.
 func (p *sidePart) bottomEnd() length.Length {
-	return max(p.end-p.drawn("bottom.deduct_length"), p.start)
+	_, less := p.sheet.BottomDeducts()
+	from := p.bottomStart()
+	if p.sheet.Wooden() {
+		return max(from+drawn(p.runner.Length)-drawn(less), from)
+	}
+	return max(p.end-drawn(less), from)
 }
 
 // blind draws a hole in the rear face as the section shows it.
@@ -97,10 +122,21 @@ func (p *sidePart) depths(d *drawing.Drawing) {
 	p.measure(d, "runner.setback", false, at(0, 0), at(p.start, 0), low, -1)
 	p.measured(d, "runner.lengths[].length", false, at(p.start, 0), at(p.end, 0), low, -2, p.size("runner.lengths[].length")).Say = message.New("runner %v", p.runner.Length)
 	p.measure(d, "runner.clearance_behind", false, at(p.end, 0), at(p.back, 0), low, -1)
-	d.Add(&drawing.Dimension{Tag: shows(drawing.DimensionLine, "bottom.deduct_length"), From: at(p.start, p.underside()), To: at(p.bottomEnd(), p.underside()), Line: low, Level: -3, Value: s.Bottom.DeductLength, Prefix: "– ", Say: message.New("bottom: runner – %v", s.Bottom.DeductLength)})
+	if s.Wooden() {
+		p.boxDepths(d)
+	} else {
+		d.Add(&drawing.Dimension{Tag: shows(drawing.DimensionLine, "bottom.deduct_length"), From: at(p.start, p.underside()), To: at(p.bottomEnd(), p.underside()), Line: low, Level: -3, Value: s.Bottom.DeductLength, Prefix: "– ", Say: message.New("bottom: runner – %v", s.Bottom.DeductLength)})
+	}
 	if p.screw >= 0 && p.screw < len(p.runner.Screws) {
 		p.screwSizes(d, &p.runner.Screws[p.screw])
 	}
+}
+
+// boxDepths dimensions what a wooden box is built of, seen from the side.
+func (p *sidePart) boxDepths(d *drawing.Drawing) {
+	low, front := p.floor-sketchBoard, p.start+p.drawn("box.front")
+	p.measure(d, "box.front", false, at(p.start, p.top/2), at(front, p.top/2), low, -3)
+	p.measure(d, "box.shorter", false, at(p.boxEnd(), 0), at(p.end, 0), low, -3)
 }
 
 // screwSizes dimensions above the sketch and at its left where one screw is.

@@ -188,14 +188,22 @@ func (s *frontSection) drawer() {
 		y := f.Drawer.Rail
 		s.d.Add(&drawing.Line{Tag: side.Tag, From: plane.Point{X: start, Y: y}, To: plane.Point{X: end, Y: y}, Dashed: side.Dashed})
 	}
-	bottom := part(drawing.DrawerBottom, drawing.DrawerThing, plane.R(start, f.Drawer.Bottom.Min.Y, end, f.Drawer.Bottom.Max.Y))
-	if fits {
-		addCut(s.d, bottom.Tag, bottom.Rect, true)
+	if b := f.Drawer.Box; b != nil {
+		side.Rect.Max.X = start + b.Length
+		if p := b.Part(plan.BoxLeftSide); p != nil {
+			side.Rect.Min.Y = p.Rect.Min.Y
+		}
+		s.box(b)
 	} else {
-		s.d.Add(bottom)
-	}
-	if thick := f.Sheet.Back.Thickness; fits && thick > 0 && f.Drawer.Back > f.Drawer.Bottom.Max.Y {
-		addCut(s.d, side.Tag, plane.R(end-thick, f.Drawer.Bottom.Max.Y, end, f.Drawer.Back), false)
+		bottom := part(drawing.DrawerBottom, drawing.DrawerThing, plane.R(start, f.Drawer.Bottom.Min.Y, end, f.Drawer.Bottom.Max.Y))
+		if fits {
+			addCut(s.d, bottom.Tag, bottom.Rect, true)
+		} else {
+			s.d.Add(bottom)
+		}
+		if thick := f.Sheet.Back.Thickness; fits && thick > 0 && f.Drawer.Back > f.Drawer.Bottom.Max.Y {
+			addCut(s.d, side.Tag, plane.R(end-thick, f.Drawer.Bottom.Max.Y, end, f.Drawer.Back), false)
+		}
 	}
 	for _, h := range f.Runner.Screws {
 		addHole(s.d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
@@ -208,6 +216,24 @@ func (s *frontSection) drawer() {
 		label.Short = message.New("%v: no runner fits", numbered(f))
 	}
 	s.d.Add(label)
+}
+
+// box draws the boards of a wooden box that are cut: inner front, back, and the bottom
+// over the edges of its grooves.
+func (s *frontSection) box(b *plan.Box) {
+	for _, k := range []plan.BoxPartKind{plan.BoxFront, plan.BoxBack, plan.BoxBottom} {
+		p := b.Part(k)
+		if p == nil {
+			continue
+		}
+		r := rect(drawing.DrawerPart, of(drawing.DrawerThing, s.f.Place), plane.R(p.Near, p.Rect.Min.Y, p.Far, p.Rect.Max.Y))
+		if k == plan.BoxBottom {
+			r.Meaning = drawing.DrawerBottom
+		}
+		r.Filled = true
+		s.d.Add(r)
+		addCut(s.d, r.Tag, r.Rect, k == plan.BoxBottom)
+	}
 }
 
 // measures dimensions what makes a drawer fit. Drop and cover that are those of the

@@ -62,8 +62,12 @@ func (j *judge) runners(s *model.HardwareSheet) {
 			j.fail(fmt.Sprintf("runner.lengths[%d].length", i), message.New("the runner length %v stands here twice", l.Length), message.New("remove one of the two"))
 		}
 		seen[l.Length] = true
-		if l.Length <= s.Bottom.DeductLength {
-			j.fail("bottom.deduct_length", message.New("%v deducted from the runner of %v leaves no drawer bottom", s.Bottom.DeductLength, l.Length), checkFigure)
+		if _, less := s.BottomDeducts(); l.Length <= less {
+			key := "bottom.deduct_length"
+			if s.Wooden() {
+				key = "box.shorter"
+			}
+			j.fail(key, message.New("%v deducted from the runner of %v leaves no drawer bottom", less, l.Length), checkFigure)
 		}
 		for k := range l.Screws {
 			if h := &l.Screws[k]; h.Back > s.Runner.Setback+l.Length {
@@ -74,11 +78,56 @@ func (j *judge) runners(s *model.HardwareSheet) {
 }
 
 func (j *judge) panels(s *model.HardwareSheet) {
+	if s.Wooden() {
+		j.box(s)
+		return
+	}
+	if s.Box != (model.BoxFigures{}) {
+		j.fail("box.sides", message.New("the wooden box has figures, but its sides have no thickness"), message.New("give their thickness, or remove the box"))
+	}
 	if b := &s.Bottom; b.DeductWidth < 2*s.SideClearance {
 		j.fail("bottom.deduct_width", message.New("a drawer bottom %v narrower than the bay does not fit between runners that take %v", b.DeductWidth, 2*s.SideClearance), checkFigure)
 	}
 	if b := &s.Back; b.DeductWidth < 2*s.SideClearance {
 		j.fail("back.deduct_width", message.New("a drawer back %v narrower than the bay does not fit between runners that take %v", b.DeductWidth, 2*s.SideClearance), checkFigure)
+	}
+}
+
+// box judges the figures of a wooden box.
+func (j *judge) box(s *model.HardwareSheet) {
+	b := &s.Box
+	least := func(key string, v length.Length, of message.Message) {
+		if v <= 0 {
+			j.fail(key, message.New("the thickness of %v of the wooden box is missing", of), message.New("give it"))
+		}
+	}
+	least("box.front", b.Front, message.New("the inner front"))
+	least("back.thickness", s.Back.Thickness, message.New("the back"))
+	follows := func(key string, v length.Length) {
+		if v != 0 {
+			row, _ := Find(Sheet(s), key)
+			j.fail(key, message.New("%v follows from the figures of the wooden box", row.Word()), message.New("leave it out"))
+		}
+	}
+	follows("bottom.deduct_width", s.Bottom.DeductWidth)
+	follows("bottom.deduct_length", s.Bottom.DeductLength)
+	follows("back.deduct_width", s.Back.DeductWidth)
+	through := b.Sides
+	if b.Corners == model.FrontsThrough {
+		through = min(b.Front, s.Back.Thickness)
+	}
+	if b.Joint > through {
+		j.fail("box.joint", message.New("a joint %v deep comes through the board of %v that it is in", b.Joint, through), checkFigure)
+	}
+	grooved := min(b.Sides, b.Front)
+	if b.Bottom == model.AllRound {
+		grooved = min(grooved, s.Back.Thickness)
+	}
+	switch {
+	case b.Bottom == model.BottomLaidOn && (b.GrooveDepth > 0 || b.GrooveHeight > 0):
+		j.fail("box.groove_depth", message.New("a bottom that is laid on has no groove"), message.New("leave out depth and height of the groove, or have the bottom in grooves"))
+	case b.Bottom != model.BottomLaidOn && b.GrooveDepth >= grooved:
+		j.fail("box.groove_depth", message.New("a groove %v deep comes through the board of %v that it is in", b.GrooveDepth, grooved), checkFigure)
 	}
 }
 
@@ -96,6 +145,11 @@ func (j *judge) drawer(s *model.HardwareSheet, d *model.DrawerHeight) {
 		j.fail("holes", message.New("%v has no connector holes", Quote(d.Name)), message.New("give their heights, such as 48 and 80"))
 	}
 	j.holes(d, "holes", d.Holes, d.SideTop, message.New("the drawer side"))
+	for _, h := range d.Holes {
+		if low := s.SideLower(); s.Wooden() && s.Connector.Kind == model.Screws && h < low {
+			j.fail("holes", message.New("a screw of %v at %v lies below the inner front, which begins at %v", Quote(d.Name), h, low), checkFigure)
+		}
+	}
 	if d.RailTop > 0 {
 		j.holes(d, "rail_holes", d.RailHoles, d.RailTop, message.New("the rail"))
 	}

@@ -21,6 +21,7 @@ func Sheet(s *model.HardwareSheet) []Row {
 		list("drawers", "Drawer heights", "The heights of drawer that can be had, lowest first.", &s.Drawers, maxParts, false, func(d *model.DrawerHeight) string { return d.Name }, drawer).needed(),
 		group("bottom", "", "The drawer bottom. In the table of panel sizes and on the section seen from the side.", bottom(&s.Bottom)).needed(),
 		group("back", "", "The drawer back. In the table of panel sizes.", back(&s.Back)).needed(),
+		group("box", "", "A wooden box that you build for the runners; left out where the drawer is the maker's.", box(&s.Box)),
 	}
 }
 
@@ -54,7 +55,7 @@ func screw(s *model.ScrewHole) []Row {
 
 func connector(c *model.ConnectorFigures) []Row {
 	return []Row{
-		flag("screwed", "Fronts are screwed on, without connectors", "Whether the front is screwed on from inside, through the front of a wooden drawer; then no connectors are ordered, and the holes are those of the screws.", &c.Screwed),
+		choice("kind", "Front held by", "A pair of connectors; or screws alone, from inside through the inner front of a wooden box: then no connectors are ordered, and the holes are those of the screws.", &c.Kind, "pair", "screws"),
 		size("inset", "Connector inset", "Carcass inside face to the vertical line of hole centres. On the drilling drawing of the front: the distance from the front's edge less the side overlay.", &c.Inset, -maxFitting, maxFitting).needed(),
 		size("diameter", "Hole diameter", "Diameter of the holes in the rear face.", &c.Diameter, Positive, 100*length.Millimetre).needed(),
 		size("depth", "Hole depth", "Depth of the holes in the rear face, less than the front board's thickness.", &c.Depth, 0, 100*length.Millimetre),
@@ -118,5 +119,22 @@ func back(b *model.BackFigures) []Row {
 	return []Row{
 		size("deduct_width", "Width less than the bay", "Inside width of the bay less the drawer back's width. In the table of panel sizes.", &b.DeductWidth, 0, maxFitting),
 		size("thickness", "Thickness", "Thickness of the drawer back. In the notes below the table of panel sizes.", &b.Thickness, 0, 100*length.Millimetre),
+	}
+}
+
+func box(b *model.BoxFigures) []Row {
+	return []Row{
+		size("sides", "Thickness of the sides", "Thickness of the box's sides. Your choice, or on the runner's mounting drawing.", &b.Sides, Positive, maxBoard),
+		size("front", "Thickness of the inner front", "Thickness of the box's own front, which the front is screwed to.", &b.Front, Positive, maxBoard),
+		choice("corners", "Corners", "What runs through at the corners: the sides, with inner front and back between them; or inner front and back, with the sides between.", &b.Corners, "sides_through", "fronts_through"),
+		size("joint", "Joint", "How far what stands between reaches into what runs through, at each end: the tongue of a rebated corner, the full thickness of a dovetailed one; left out where it is butted.", &b.Joint, 0, maxBoard),
+		choice("bottom", "Bottom held", "In grooves of sides and inner front, pushed in below the back; in grooves of all four; or laid on from below, as large as the box.", &b.Bottom, "under_back", "all_round", "laid_on"),
+		size("groove_depth", "Groove, depth", "Depth of the groove, and how far the bottom reaches into it.", &b.GrooveDepth, Positive, maxBoard),
+		size("groove_height", "Groove, height", "From the lower edge of the sides up to the groove, which is the bottom's underside.", &b.GrooveHeight, 0, maxFitting),
+		size("shorter", "Shorter than the runner", "Length of the runner less the box's outside length. On the mounting drawing, or in the table of box sizes.", &b.Shorter, 0, maxFitting),
+		line("material", "Material", "What sides, inner front and back are made of.", &b.Material),
+		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre of it; left out where it is not known.", &b.Density, 1, 25_000),
+		line("bottom_material", "Material of the bottom", "What the bottom is made of.", &b.BottomBoard),
+		number("bottom_density", "Density of the bottom", "kg/m³", "Weight in kg for a cubic metre of it; left out where it is not known.", &b.BottomWeighs, 1, 25_000),
 	}
 }

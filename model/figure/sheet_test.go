@@ -24,6 +24,33 @@ func sampleSheet(t *testing.T, name string) *model.HardwareSheet {
 	return s
 }
 
+// Figures of a wooden box that can't be built, or that are said twice.
+func TestFaultsOfAWoodenBox(t *testing.T) {
+	const mm = length.Millimetre
+	for name, c := range map[string]struct {
+		change     func(*model.HardwareSheet)
+		path, says string
+	}{
+		"no inner front":     {func(s *model.HardwareSheet) { s.Box.Front = 0 }, "box.front", "missing"},
+		"no back":            {func(s *model.HardwareSheet) { s.Back.Thickness = 0 }, "back.thickness", "missing"},
+		"bottom said twice":  {func(s *model.HardwareSheet) { s.Bottom.DeductWidth = 38 * mm }, "bottom.deduct_width", "follows"},
+		"joint too deep":     {func(s *model.HardwareSheet) { s.Box.Joint = 13 * mm }, "box.joint", "comes through"},
+		"groove too deep":    {func(s *model.HardwareSheet) { s.Box.GrooveDepth = 12 * mm }, "box.groove_depth", "comes through"},
+		"laid on in grooves": {func(s *model.HardwareSheet) { s.Box.Bottom = model.BottomLaidOn }, "box.groove_depth", "no groove"},
+		"no sides":           {func(s *model.HardwareSheet) { s.Box.Sides, s.Bottom.DeductWidth, s.Back.DeductWidth = 0, 38*mm, 50*mm }, "box.sides", "no thickness"},
+		"screw below":        {func(s *model.HardwareSheet) { s.Box.GrooveHeight, s.Drawers[0].Holes[0] = 0, 5*mm }, "drawers[0].holes", "below the inner front"},
+	} {
+		t.Run(name, func(t *testing.T) {
+			s := sampleSheet(t, "sample-b").Clone()
+			c.change(s)
+			found := figure.SheetFaults(s)
+			if len(found) == 0 || found[0].Path != c.path || !strings.Contains(found[0].Named().String(), c.says) {
+				t.Errorf("found %v; want it at %s, saying %q", found, c.path, c.says)
+			}
+		})
+	}
+}
+
 // SheetFaults must lead to the very figure that is wrong.
 func TestSheetFaults(t *testing.T) {
 	cases := map[string]struct {

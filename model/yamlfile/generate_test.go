@@ -46,17 +46,20 @@ func (g generator) text() string {
 }
 
 var enums = map[reflect.Type]int{
-	reflect.TypeFor[length.Unit]():        4,
-	reflect.TypeFor[model.RestTo]():       2,
-	reflect.TypeFor[model.Mount]():        2,
-	reflect.TypeFor[model.Kind]():         3,
-	reflect.TypeFor[model.RowMode]():      3,
-	reflect.TypeFor[model.DivisionRule](): 4,
-	reflect.TypeFor[model.HoleSides]():    3,
-	reflect.TypeFor[model.BuildKind]():    3,
-	reflect.TypeFor[model.BaseKind]():     3,
-	reflect.TypeFor[model.BackKind]():     3,
-	reflect.TypeFor[model.GripEdge]():     2,
+	reflect.TypeFor[length.Unit]():         4,
+	reflect.TypeFor[model.RestTo]():        2,
+	reflect.TypeFor[model.Mount]():         2,
+	reflect.TypeFor[model.Kind]():          3,
+	reflect.TypeFor[model.RowMode]():       3,
+	reflect.TypeFor[model.DivisionRule]():  4,
+	reflect.TypeFor[model.HoleSides]():     3,
+	reflect.TypeFor[model.BuildKind]():     3,
+	reflect.TypeFor[model.BaseKind]():      3,
+	reflect.TypeFor[model.BackKind]():      3,
+	reflect.TypeFor[model.GripEdge]():      2,
+	reflect.TypeFor[model.ConnectorKind](): 2,
+	reflect.TypeFor[model.Corners]():       2,
+	reflect.TypeFor[model.BoxBottom]():     3,
 }
 
 // fill draws every field of a value that holds data of the model.
@@ -248,10 +251,12 @@ func (g generator) sheet() *model.HardwareSheet {
 	s.Bottom.Thickness = g.length()
 	s.Bottom.DeductWidth += 2 * s.SideClearance
 	s.Back.DeductWidth += 2 * s.SideClearance
+	g.box(s)
+	_, less := s.BottomDeducts()
 	s.Runner.Lengths = append(s.Runner.Lengths, model.RunnerLength{})
 	for i := range s.Runner.Lengths {
 		l := &s.Runner.Lengths[i]
-		l.Length = s.Bottom.DeductLength + length.MM(int64(200+i))
+		l.Length = less + length.MM(int64(200+i))
 		for j := range l.Screws {
 			l.Screws[j].Diameter = length.Millimetre * 5
 		}
@@ -270,6 +275,24 @@ func (g generator) sheet() *model.HardwareSheet {
 		}
 	}
 	return s
+}
+
+// box makes a wooden box of a sheet one that can be built, or takes it away.
+func (g generator) box(s *model.HardwareSheet) {
+	b := &s.Box
+	if b.Sides == 0 {
+		*b = model.BoxFigures{}
+		return
+	}
+	s.Connector.Kind = model.Pair // screws would have to meet the inner front
+	s.Bottom.DeductWidth, s.Bottom.DeductLength, s.Back.DeductWidth = 0, 0, 0
+	b.Front, s.Back.Thickness = max(b.Front, 1), max(s.Back.Thickness, 1)
+	thinnest := min(b.Sides, b.Front, s.Back.Thickness)
+	b.Joint = min(b.Joint, thinnest)
+	b.GrooveDepth = min(b.GrooveDepth, thinnest-1)
+	if b.Bottom == model.BottomLaidOn {
+		b.GrooveDepth, b.GrooveHeight = 0, 0
+	}
 }
 
 func distinct(holes []length.Length, top length.Length) []length.Length {

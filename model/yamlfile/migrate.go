@@ -37,6 +37,23 @@ func channelsWithFigures(root *yaml.Node) {
 	}
 }
 
+// screwedIsAKind turns the first key for fronts that are screwed on, connector.screwed,
+// into the kind of connector that it became within version 1. What is neither true
+// nor false is left to be told as unknown.
+func screwedIsAKind(sheet *yaml.Node) {
+	c := valueOf(sheet, "connector")
+	if c == nil || c.Kind != yaml.MappingNode {
+		return
+	}
+	for i := 0; i+1 < len(c.Content); i += 2 {
+		key, value := c.Content[i], c.Content[i+1]
+		if key.Value == "screwed" && value.Tag == "!!bool" {
+			screws := value.Value == "true" || value.Value == "True" || value.Value == "TRUE"
+			key.Value, value.Value, value.Tag = "kind", map[bool]string{false: "pair", true: "screws"}[screws], "!!str"
+		}
+	}
+}
+
 // readVersion checks the version and brings the tree up to the newest. It
 // gives false where the file can't be read any further.
 func (r *reader) readVersion(root *yaml.Node, key string, steps []migration) bool {

@@ -67,6 +67,7 @@ func (r *reader) sheet(root *yaml.Node) *model.HardwareSheet {
 	if !r.readVersion(root, "frontlay_hardware", sheetMigrations) {
 		return nil
 	}
+	screwedIsAKind(root)
 	s := new(model.HardwareSheet)
 	before := len(r.problems)
 	r.mapping(root, figure.Sheet(s))

@@ -1,6 +1,8 @@
 package hardware
 
 import (
+	"cmp"
+
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -41,20 +43,44 @@ var (
 		{path: "drawers[].more_holes[].diameter", usual: connectorDiameter},
 		{path: "drawers[].more_holes[].depth", usual: connectorDepth},
 	}
+	boxSides = spec{path: "box.sides", none: "no wooden box", then: boxOrNone}
+	boxRows  = []spec{
+		{path: "box.front", none: "none"},
+		{path: "box.joint", none: "butted"},
+		{path: "box.groove_depth", none: "none"},
+		{path: "box.groove_height", none: "none"},
+		{path: "box.shorter", none: "as long"},
+		{path: "box.material", none: "not given"},
+		{path: "box.density", none: "not given"},
+		{path: "box.bottom_material", none: "not given"},
+		{path: "box.bottom_density", none: "not given"},
+	}
 	bottomRows = []spec{
 		{path: "bottom.underside"},
 		{path: "bottom.thickness"},
-		{path: "bottom.deduct_width"},
-		{path: "bottom.deduct_length"},
 		{path: "bottom.least_width", usual: func(*picked) length.Length { return model.UsualLeastWidth }},
 	}
-	backRows = []spec{
-		{path: "back.thickness"},
-		{path: "back.deduct_width"},
+	bottomDeducts = []spec{ // of a drawer that is the maker's
+		{path: "bottom.deduct_width"},
+		{path: "bottom.deduct_length"},
 	}
+	backRows       = []spec{{path: "back.thickness"}}
+	backDeducts    = []spec{{path: "back.deduct_width"}}
 	stabiliserRows = []spec{{path: "stabiliser.from_width", none: "has none"}}
 )
 
 // A hole that gives none of its own has the connector's.
 func connectorDiameter(k *picked) length.Length { return k.sheet.Connector.Diameter }
 func connectorDepth(k *picked) length.Length    { return k.sheet.Connector.Depth }
+
+// boxOrNone leaves a sheet the figures of its drawer alone: those of a wooden box, which
+// others follow from, or the maker's.
+func boxOrNone(k *picked) {
+	s := k.sheet
+	if !s.Wooden() {
+		s.Box = model.BoxFigures{}
+		return
+	}
+	s.Bottom.DeductWidth, s.Bottom.DeductLength, s.Back.DeductWidth = 0, 0, 0
+	s.Box.Front, s.Back.Thickness = cmp.Or(s.Box.Front, s.Box.Sides), cmp.Or(s.Back.Thickness, s.Box.Sides)
+}

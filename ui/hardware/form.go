@@ -8,7 +8,10 @@ import (
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/model"
+	"frontlay/model/figure"
 	"frontlay/model/length"
+	"frontlay/model/message"
 	"frontlay/ui/field"
 )
 
@@ -30,10 +33,11 @@ func newForm(p *Page) *form {
 		f.heading("Sheet"),
 		f.sheet(), f.box("The figures are invented (a sample)", func(k *picked) *bool { return &k.sheet.Sample }),
 		f.heading("Runner"), f.rows(runnerRows...), f.lengths(),
-		f.heading("Connector"), f.box("Fronts are screwed on, without connectors", func(k *picked) *bool { return &k.sheet.Connector.Screwed }), f.rows(connectorRows...),
+		f.heading("Connector"), f.choice("connector.kind", message.New("a pair of connectors"), message.New("screws alone")), f.rows(connectorRows...),
 		f.heading("Drawer heights"), f.drawers(),
-		f.heading("Drawer bottom"), f.rows(bottomRows...),
-		f.heading("Drawer back"), f.rows(backRows...),
+		f.heading("Drawer bottom"), f.rows(bottomRows...), f.rowsWhile(makers, bottomDeducts...),
+		f.heading("Drawer back"), f.rows(backRows...), f.rowsWhile(makers, backDeducts...),
+		f.heading("Wooden box"), f.rows(boxSides), f.wooden(),
 		f.heading("Stabiliser of wide drawers"), f.rows(stabiliserRows...), f.stabiliserHoles(),
 		field.Spacer(12),
 	)
@@ -142,6 +146,44 @@ func (f *form) box(label string, of func(*picked) *bool) fyne.CanvasObject {
 	})
 	f.updates = append(f.updates, func() { c.SetChecked(*of(p.now())) })
 	return c
+}
+
+// wooden are the figures of a wooden box but the thickness of its sides.
+func (f *form) wooden() fyne.CanvasObject {
+	return f.shownWith(field.Column(
+		f.choice("box.corners", message.New("sides run through"), message.New("inner front and back run through")),
+		f.choice("box.bottom", message.New("in grooves, below the back"), message.New("in grooves all round"), message.New("laid on from below")),
+		f.rowsWhile(wooden, boxRows...)), wooden)
+}
+
+func wooden(k *picked) bool { return k.sheet.Wooden() }
+func makers(k *picked) bool { return !k.sheet.Wooden() }
+
+// choice chooses one of the words of the row at a path, which are written in the order
+// of the row.
+func (f *form) choice(path string, words ...message.Message) fyne.CanvasObject {
+	p := f.page
+	at := func(s *model.HardwareSheet) (figure.Row, *figure.Choice) {
+		row, _ := figure.Find(figure.Sheet(s), path)
+		return row, row.Value.(*figure.Choice)
+	}
+	said := make([]string, len(words))
+	for i, w := range words {
+		said[i] = p.say().Say(w)
+	}
+	c := field.NewChoice(said, func() int {
+		_, v := at(p.sheet)
+		return v.Get()
+	}, func(i int) {
+		p.Take()
+		p.change(func(k *picked) {
+			_, v := at(k.sheet)
+			v.Set(i)
+		})
+	})
+	f.updates = append(f.updates, c.Update)
+	row, _ := at(new(model.HardwareSheet))
+	return field.Labelled(p.say().Say(row.Name), c)
 }
 
 func (f *form) notes() fyne.CanvasObject {

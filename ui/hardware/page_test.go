@@ -70,7 +70,7 @@ func TestEveryKeyHasAField(t *testing.T) {
 	s.Stabiliser.Holes = []model.StabiliserHole{{Up: 10 * mm}}
 	p, _, _ := open(t, s)
 	other := map[string]bool{ // keys with a field of another kind, or none of their own
-		"frontlay_hardware": true, "note": true, "sample": true, "unit": true, "connector.screwed": true, "drawers[].more_holes[].sides": true,
+		"frontlay_hardware": true, "note": true, "sample": true, "unit": true, "connector.kind": true, "box.corners": true, "box.bottom": true, "drawers[].more_holes[].sides": true,
 	}
 	have := map[string]bool{}
 	for _, r := range p.form.all() {

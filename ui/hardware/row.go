@@ -21,6 +21,7 @@ type spec struct {
 	path  string
 	none  string
 	usual func(*picked) length.Length
+	then  func(*picked) // what a figure takes with it
 }
 
 // row is one field. item is its index in a grid, -1 outside of one; like is a row
@@ -201,6 +202,9 @@ func (r *row) parse(text string) (func(*picked), error) {
 	return func(k *picked) {
 		if at, ok := r.in(k.sheet); ok {
 			set(at.Value)
+			if r.then != nil {
+				r.then(k)
+			}
 		}
 	}, err
 }
@@ -221,14 +225,26 @@ func (p *Page) judge(r *row, do func(*picked)) error {
 
 // rows are the fields of figures, each with its label, two side by side.
 func (f *form) rows(specs ...spec) fyne.CanvasObject {
+	cells, group := f.cells(specs)
+	f.groups = append(f.groups, func() []*row { return group })
+	return cells
+}
+
+// rowsWhile are fields that stand below those of a group only while there is what they
+// are about.
+func (f *form) rowsWhile(there func(*picked) bool, specs ...spec) fyne.CanvasObject {
+	cells, _ := f.cells(specs)
+	return f.shownWith(cells, there)
+}
+
+func (f *form) cells(specs []spec) (fyne.CanvasObject, []*row) {
 	var all []fyne.CanvasObject
 	var group []*row
 	for _, s := range specs {
 		r := f.row(s)
 		all, group = append(all, r.object), append(group, r)
 	}
-	f.groups = append(f.groups, func() []*row { return group })
-	return field.Cells(all...)
+	return field.Cells(all...), group
 }
 
 func (f *form) row(s spec) *row {
