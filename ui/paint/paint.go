@@ -26,6 +26,7 @@ type Painter struct {
 
 	over    []fyne.CanvasObject // the marks of the chosen finding
 	many    bool                // places are marked, so that each is marked quietly
+	picked  bool                // a finding is chosen: the marks of others are quieter still
 	drawing *drawing.Drawing
 	stock   *Stock
 }
@@ -66,7 +67,8 @@ func (p *Painter) Marks() {
 	for _, m := range d.Marks {
 		if s, ok := m.(*drawing.Spot); ok {
 			spots++
-			p.many = p.many || s.Chosen || spots > several
+			p.many = p.many || spots > several
+			p.picked = p.picked || s.Chosen
 		}
 	}
 	for _, m := range d.Marks {

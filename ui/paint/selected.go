@@ -21,12 +21,22 @@ func (s *Sheet) Selected(b Box) {
 	if !s.Shown(b) {
 		return
 	}
-	tint := s.Palette.Accent
-	tint.A = chosenTint
 	const out = 1
 	s.Surface(b.Grown(out+selectHalo, out+selectHalo), color.NRGBA{}, s.Palette.Sheet, selectHalo)
-	s.Surface(b.Grown(out, out), tint, s.Palette.Accent, chosenEdge)
+	s.Surface(b.Grown(out, out), s.selectedTint(), s.Palette.Accent, chosenEdge)
 }
+
+func (s *Sheet) selectedTint() color.NRGBA {
+	tint := s.Palette.Accent
+	tint.A = chosenTint
+	return tint
+}
+
+// Tinted is a colour as it is seen in a thing that is selected.
+func (s *Sheet) Tinted(c color.NRGBA) color.NRGBA { return Under(c, s.selectedTint()) }
+
+// Under is a colour as it is seen under a tint.
+func Under(c, tint color.NRGBA) color.NRGBA { return mixed(c, tint, float64(tint.A)/255) }
 
 // Pointed tints what a press would choose.
 func (s *Sheet) Pointed(b Box) {

@@ -55,10 +55,12 @@ func (p *Painter) spot(m *drawing.Spot) {
 	s := stylus{Painter: p, severity: m.Severity, width: 2, chosen: m.Chosen, tint: p.Palette.Tint(m.Severity)}
 	_, s.ink = p.Palette.Severity(m.Severity)
 	switch {
-	case p.many && !m.Chosen:
-		s.width = 1.5
 	case m.Chosen:
 		s.width = 3
+	case p.picked:
+		s.width = 1
+	case p.many:
+		s.width = 1.5
 	}
 	if m.Chosen {
 		below := p.Objects // what is chosen lies over the frame of what is selected

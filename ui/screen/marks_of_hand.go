@@ -9,6 +9,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
+	"frontlay/ui/paint"
 )
 
 // paintSelection draws a frame around each thing that is selected: under the
@@ -83,6 +84,7 @@ func (c *Screen) Where(t drawing.Subject) (at fyne.Position, size fyne.Size, ok 
 // covered first: they are of what will not be any more.
 func (c *Screen) paintFeedback(p *painter) {
 	letters := slices.Clone(c.written)
+	var made box // the outline, once its tint lies over the picture
 	// clear hides the texts that meet something, and those that what hides them
 	// would cover in part: half a word is worse than none.
 	clear := func(meet ...box) {
@@ -92,7 +94,16 @@ func (c *Screen) paintFeedback(p *painter) {
 					return false
 				}
 				over := hidden(t.box)
-				p.backdrop(over, t.on)
+				ground := t.on
+				for _, of := range c.session.Selection() {
+					if r, ok := c.rectOf(of); ok && over.Within(p.Rect(r)) {
+						ground = p.Tinted(ground)
+					}
+				}
+				if over.Within(made) {
+					ground = paint.Under(ground, madeTint(p))
+				}
+				p.backdrop(over, ground)
 				meet = append(meet, over)
 				return true
 			})
@@ -102,12 +113,11 @@ func (c *Screen) paintFeedback(p *painter) {
 		b := p.Rect(o)
 		clear(boxOf(b.X1, b.Y1, b.X2, b.Y1), boxOf(b.X1, b.Y2, b.X2, b.Y2), boxOf(b.X1, b.Y1, b.X1, b.Y2), boxOf(b.X2, b.Y1, b.X2, b.Y2))
 		r := fynecanvas.NewRectangle(color.NRGBA{})
-		fill := p.Palette.Accent
-		fill.A = 0x30
-		r.FillColor, r.StrokeColor, r.StrokeWidth = fill, p.Palette.Accent, 1.5
+		r.FillColor, r.StrokeColor, r.StrokeWidth = madeTint(p), p.Palette.Accent, 1.5
 		r.Move(b.Place())
 		r.Resize(b.Extent())
 		p.Objects = append(p.Objects, r)
+		made = b
 	}
 	for _, t := range c.feedback.Under {
 		c.paintUnder(p, t)
@@ -140,6 +150,13 @@ func (c *Screen) paintFeedback(p *painter) {
 	for _, l := range labels {
 		paintLabel(p, l)
 	}
+}
+
+// madeTint lies over what the tool would make.
+func madeTint(p *painter) color.NRGBA {
+	tint := p.Palette.Accent
+	tint.A = 0x30
+	return tint
 }
 
 // paintUnder shows that a press would be about a thing: a bar on what can be taken
