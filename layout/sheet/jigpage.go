@@ -127,7 +127,7 @@ func (t *jigTable) head(d *draft, left, top length.Length) length.Length {
 }
 
 // jigComma is what a decimal comma and some air take below a figure.
-const jigComma = 17 * length.Millimetre / 10
+const jigComma = 2 * length.Millimetre
 
 // draw writes a box and gives the y below it.
 func (t *jigTable) draw(d *draft, b jigBox, left, top length.Length) length.Length {
