@@ -3,12 +3,14 @@ package layout_test
 import (
 	"fmt"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/model"
@@ -145,6 +147,99 @@ func TestCarcassBoardsAddUp(t *testing.T) {
 		}
 		if plinth != 0 {
 			t.Fatalf("plinth boards are %v shorter than the cabinets above them", plinth)
+		}
+	})
+}
+
+// Worked by hand from testdata/projects/rails.yaml (common practice, no source): between
+// the boards are 836 − 2 × 18 = 800. Upwards from 18: reveal 2; front 220, from 20 to 240;
+// gap 2, rail 20 from 242 to 262, gap 2; front 180, from 264 to 444; gap 2, rail 40 from
+// 446 to 486, gap 2; front 160, from 488 to 648; a gap of 2 without a rail; the last front from
+// 650 to 818 − 2 = 816. A rail as deep as 80 lies and is 20 thick; one 40 high and 18 deep
+// stands. The runner over a rail is the sheet's least height above it, 0, so 2 below the
+// front's lower edge, as that of the lowest front is.
+func TestRailsOfAWorkedProject(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
+	r := layout.Solve(p)
+	for _, f := range r.Findings {
+		if f.Rule != "sample-sheet" && f.Rule != "jig-settings" { // the last stands on no rail
+			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
+		}
+	}
+	for i, want := range [][2]int64{{20, 240}, {264, 444}, {488, 648}, {650, 816}} {
+		if f := r.Plan.Fronts[i].Face; f.Min.Y != length.MM(want[0]) || f.Max.Y != length.MM(want[1]) {
+			t.Errorf("front %d stands from %v to %v, want %v", i+1, f.Min.Y, f.Max.Y, want)
+		}
+	}
+	rails := r.Plan.Cabinets[0].Bays[0].Rails
+	if len(rails) != 2 || rails[0].Rect != ofMM(18, 242, 582, 262) || rails[1].Rect != ofMM(18, 446, 582, 486) {
+		t.Errorf("rails %v", rails)
+	}
+	for i, want := range []int64{242, 446} {
+		if d := r.Plan.Fronts[i].Drawer; d.Above != plan.RailAbove || d.Limit != length.MM(want) {
+			t.Errorf("drawer %d stays below %v at %v, want the rail at %d", i+1, d.Above.Say(), d.Limit, want)
+		}
+	}
+	least := r.Plan.Fronts[0].Sheet.Runner.LeastHeight
+	for i, rail := range []int64{262, 486} {
+		if f := &r.Plan.Fronts[i+1]; f.Runner.Lower != length.MM(rail)+least || f.Drop != least-length.MM(2) || r.Plan.DropOf(f).Total() != f.Drop {
+			t.Errorf("the runner of front %d is at %v with a drop of %v", f.Number, f.Runner.Lower, f.Drop)
+		}
+	}
+	var cut []string
+	for _, q := range cutOf(r.Plan) {
+		if strings.Contains(q, "rail") {
+			cut = append(cut, q)
+		}
+	}
+	if got := strings.Join(cut, "; "); got != "1 rail over Slabs 564 × 80 × 20, Chest; 1 rail over Tools 564 × 40 × 18, Chest" {
+		t.Errorf("cut %s", got)
+	}
+	for _, g := range r.Plan.Gaps() {
+		if g.Size != length.MM(2) {
+			t.Errorf("a gap of %v at front %d", g.Size, g.Front.Number)
+		}
+	}
+}
+
+// Whatever rails are between fronts, the stack fills the opening: reveals, fronts, rails and
+// the gaps at both edges of each, and no drawer reaches into the rail above it.
+func TestRailsAddUp(t *testing.T) {
+	of := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
+	rapid.Check(t, func(t *rapid.T) {
+		p := of.Clone()
+		c := &p.Cabinets[0]
+		c.Rail = model.Rail{Height: length.MM(rapid.Int64Range(0, 60).Draw(t, "height")), Depth: length.MM(rapid.Int64Range(0, 90).Draw(t, "depth"))}
+		if rapid.Bool().Draw(t, "own gap") {
+			gap := length.MM(rapid.Int64Range(0, 9).Draw(t, "gap"))
+			c.Bays[0].Fronts[0].GapAbove = &gap
+		}
+		p.HoleRows.Mode = model.RowMode(rapid.IntRange(0, 2).Draw(t, "rows"))
+		r := layout.Solve(p)
+		b := &r.Plan.Cabinets[0].Bays[0]
+		if b.Over != 0 {
+			return
+		}
+		sum := length.MM(4)
+		for k := range r.Plan.Fronts {
+			f := &r.Plan.Fronts[k]
+			sum += f.Face.Height()
+			if k+1 < len(r.Plan.Fronts) {
+				sum += p.GapAbove(f.Place)
+			}
+			if d := &f.Drawer; d.Above == plan.RailAbove && d.RoomAbove < f.Sheet.Runner.ClearanceAbove && !slices.ContainsFunc(r.Findings, func(g check.Finding) bool { return g.Rule == "room-above" && g.Front == f.Number }) {
+				t.Fatalf("front %d: %v of room below its rail, and nothing tells", f.Number, d.RoomAbove)
+			}
+		}
+		if sum != b.Opening.Height() {
+			t.Fatalf("fronts, gaps and rails take %v of %v", sum, b.Opening.Height())
+		}
+		for _, rail := range b.Rails {
+			f := r.Plan.FrontAt(rail.Of)
+			above := r.Plan.FrontAt(model.Place{Bay: 0, Front: rail.Of.Front + 1})
+			if low, high := rail.Rect.Min.Y-f.Face.Max.Y, above.Face.Min.Y-rail.Rect.Max.Y; low != high || low < 0 {
+				t.Fatalf("the rail over front %d keeps %v below and %v above", f.Number, low, high)
+			}
 		}
 	})
 }

@@ -54,3 +54,33 @@ type BackFit struct {
 	Depth   length.Length
 	Setback length.Length
 }
+
+// Rail is a rail that stands between two inset fronts, or lies there, from the carcass's
+// front edge back: Height is its height as the room sees it, Depth how far it reaches
+// back. The gap of the fronts is kept at both its edges. Height 0: none.
+type Rail struct {
+	Height, Depth length.Length
+}
+
+// RailAbove gives the rail that stands above the front at a place: its own, or else the
+// cabinet's. There is none over overlay fronts, at the top of a stack, at a finger-pull
+// channel, nor where shelves are: beside an open niche or a front that spans bays.
+func (p *Project) RailAbove(at Place) Rail {
+	f, c, b := p.FrontAt(at), p.CabinetAt(at), p.BayAt(at)
+	if f == nil || c.Mount != Inset || at.Front+1 >= len(b.Fronts) || f.Channel.Height > 0 {
+		return Rail{}
+	}
+	for _, g := range b.Fronts[at.Front : at.Front+2] {
+		if g.Kind == OpenNiche || g.Span > 1 {
+			return Rail{}
+		}
+	}
+	r := c.Rail
+	if f.Rail != nil {
+		r = *f.Rail
+	}
+	if r.Height <= 0 || r.Depth <= 0 {
+		return Rail{}
+	}
+	return r
+}

@@ -122,6 +122,7 @@ type Cabinet struct {
 	Plinth  length.Length
 	Base    Base
 	Back    BackFit
+	Rail    Rail // between its inset fronts
 	Mount   Mount
 	Board   string        // front board; empty: the project's
 	Matched string        // empty: the project's
@@ -225,6 +226,7 @@ type Front struct {
 	Cover    length.Length  // the least cover asked for, 0 or more
 	GapAbove *length.Length // visible gap above it; nil: its channel's height, or else the cabinet's gap
 	Channel  Channel        // a finger-pull channel in the gap above it
+	Rail     *Rail          // the rail above an inset front; nil: the cabinet's
 	Contents Contents
 	Handle   *Handle // nil: a drawer's is the cabinet's
 }
@@ -312,6 +314,10 @@ func (f Front) Clone() Front {
 		g := *f.GapAbove
 		f.GapAbove = &g
 	}
+	if f.Rail != nil {
+		r := *f.Rail
+		f.Rail = &r
+	}
 	if f.LineUp != nil {
 		l := *f.LineUp
 		f.LineUp = &l
@@ -354,12 +360,16 @@ func (p *Project) RevealsOf(c *Cabinet) Reveals {
 	return p.Reveals
 }
 
-// GapAbove gives the visible gap above the front at a place: its own, or else the height
-// of its channel, or else the cabinet's gap.
+// GapAbove gives what is between the front at a place and what is above it: the visible gap,
+// which is its own, or else the height of its channel, or else the cabinet's gap; with a
+// rail there, the rail and that gap at both its edges.
 func (p *Project) GapAbove(at Place) length.Length {
 	gap := p.RevealsOf(p.CabinetAt(at)).Gap
 	if f := p.FrontAt(at); f != nil {
 		gap = f.ownGap(gap)
+	}
+	if r := p.RailAbove(at); r.Height > 0 {
+		gap = gap + r.Height + gap
 	}
 	return gap
 }

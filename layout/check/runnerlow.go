@@ -31,6 +31,8 @@ func findRunnerLow(s *search) {
 		case !f.OnFloor:
 			found, needed = f.Drawer.Body.Min.Y-f.Floor, 0
 			below = message.New("below the top edge of the front below")
+		case f.OnRail:
+			above, below = message.New("above the rail below"), message.New("below the rail below")
 		case !f.Bottommost:
 			above, below = message.New("above the shelf below"), message.New("below the shelf below")
 		}

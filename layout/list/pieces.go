@@ -279,6 +279,15 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 	case plan.ChannelBoard:
 		facing(boards.Carcass)
 		q.What, q.Grain = message.New("channel board"), alongWidth
+	case plan.RailBoard:
+		// Of a board as thick as the smaller of its height and depth.
+		if b.Rect.Height() <= b.Deep() {
+			lying()
+		} else {
+			facing(boards.Carcass)
+			q.Board.Thickness, q.Grain, q.Lipped = b.Deep(), alongWidth, NoEdge
+		}
+		q.What = message.New("rail over %v", p.FrontAt(b.Of).Name)
 	case plan.BackBoard:
 		facing(boards.Back)
 		q.What = message.New("back")

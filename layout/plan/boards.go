@@ -61,6 +61,11 @@ func (p *Plan) Boards(i int) []CarcassBoard {
 			add(ChannelBoard, h.Rect, h.Near, h.Far)
 		}
 	}
+	for j := range c.Bays {
+		for _, r := range c.Bays[j].Rails {
+			add(RailBoard, r.Rect, 0, r.Depth).Of = r.Of
+		}
+	}
 	add(BackBoard, c.Back.Rect, c.Back.Near, c.Back.Far)
 	add(PlinthBoard, p.plinthFrom(i), c.PlinthBack, c.PlinthBack+p.Project.Boards.Carcass.Thickness)
 	for _, b := range c.Beside {
@@ -105,6 +110,26 @@ func (p *Plan) plinthRuns(i int) bool {
 	}
 	a, b := &p.Cabinets[i], &p.Cabinets[i+1]
 	return !a.Plinth.Empty() && a.Plinth.Height() == b.Plinth.Height() && a.Plinth.Max.X == b.Plinth.Min.X && a.PlinthBack == b.PlinthBack
+}
+
+// railAbove is the rail above a front, midway between it and the next; false where it has
+// none.
+func (m *maker) railAbove(f *Front) (Rail, bool) {
+	r := m.p.RailAbove(f.Place)
+	if r.Height <= 0 {
+		return Rail{}, false
+	}
+	y := f.Face.Max.Y + (m.p.GapAbove(f.Place)-r.Height)/2
+	return Rail{plane.R(f.Opening.Min.X, y, f.Opening.Max.X, y+r.Height), r.Depth, f.Place}, true
+}
+
+// placeRails adds the rails above a bay's own fronts.
+func (m *maker) placeRails(b *Bay) {
+	for k := b.First; k < b.First+b.Count; k++ {
+		if r, ok := m.railAbove(&m.plan.Fronts[k]); ok {
+			b.Rails = append(b.Rails, r)
+		}
+	}
 }
 
 // Back is the placed back of a cabinet: Rect in the run frame with what lies in its

@@ -142,6 +142,9 @@ func (m *maker) limitsAbove(pc *Cabinet) []limit {
 			if y, ok := m.shelfOver(&m.plan.Fronts[k]); ok {
 				*l = l.lower(y, ShelfAbove)
 			}
+			if r, ok := m.railAbove(&m.plan.Fronts[k]); ok {
+				*l = l.lower(r.Rect.Min.Y, RailAbove)
+			}
 			if r, ok := m.channelAbove(&m.plan.Fronts[k]); ok {
 				*l = l.lower(r.Min.Y, ChannelAbove)
 			}

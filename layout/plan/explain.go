@@ -82,6 +82,9 @@ func (p *Plan) DropOf(f *Front) Sum {
 		overlay := f.Floor - f.Face.Min.Y
 		least := f.Sheet.Runner.LeastHeight
 		s.Terms = []Term{plus("overlay of the shelf below", overlay), plus("least height of the runner above the shelf", least)}
+		if f.OnRail {
+			s.Terms = []Term{minus("gap above the rail", -overlay), plus("least height of the runner above the rail", least)}
+		}
 		if f.Bottommost {
 			s.Terms = []Term{plus("bottom overlay", overlay), plus("least height of the runner above the carcass bottom", least)}
 		}

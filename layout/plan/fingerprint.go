@@ -70,6 +70,9 @@ func (p *Plan) carcassFingerprint() Fingerprint {
 			for _, s := range c.Bays[j].Shelves {
 				h.say(s.Rect)
 			}
+			for _, r := range c.Bays[j].Rails {
+				h.say("rail", r.Rect, r.Depth)
+			}
 			for _, a := range c.Bays[j].Channels {
 				if a.Far > 0 {
 					h.say(a.Rect, a.Near, a.Far)

@@ -42,6 +42,7 @@ func (m *maker) placeBehind(i int) {
 		m.standOn(&pc.Bays[j])
 		m.placeShelves(&pc.Bays[j])
 		m.placeChannels(pc, &pc.Bays[j])
+		m.placeRails(&pc.Bays[j])
 	}
 	for k := range fronts {
 		m.placeRunner(&fronts[k])

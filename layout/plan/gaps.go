@@ -40,7 +40,12 @@ func (p *Plan) Gaps() []Gap {
 		case g == nil:
 			add(edge.Min.Y, f.Face.Min.Y, c.X, false)
 		case g.Kind != model.OpenNiche:
-			add(g.Face.Max.Y, f.Face.Min.Y, c.X, false)
+			low := g.Face.Max.Y
+			if r := p.RailOver(g); !r.Empty() {
+				add(low, r.Min.Y, c.X, false)
+				low = r.Max.Y
+			}
+			add(low, f.Face.Min.Y, c.X, false)
 		}
 		if p.beside(f, func(g *Front) bool { return across(g, c.X) && g.Face.Min.Y >= f.Face.Max.Y }, above) == nil {
 			add(f.Face.Max.Y, edge.Max.Y, c.X, false)
@@ -56,6 +61,18 @@ func (p *Plan) Gaps() []Gap {
 		}
 	}
 	return all
+}
+
+// RailOver is the rail above a front, run frame; empty where there is none.
+func (p *Plan) RailOver(f *Front) plane.Rect {
+	if b := p.BayAt(f.Place); b != nil {
+		for _, r := range b.Rails {
+			if r.Of == f.Place {
+				return r.Rect
+			}
+		}
+	}
+	return plane.Rect{}
 }
 
 // edges are what a front at an end of its stack or row is set against.

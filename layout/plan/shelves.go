@@ -145,6 +145,9 @@ func (m *maker) standOn(b *Bay) {
 			floor = y + t
 		} else if below.Kind == model.OpenNiche {
 			floor = below.Clear.Max.Y + t
+		} else if r, ok := m.railAbove(below); ok {
+			// Its runner passes over the rail, as it would over a shelf.
+			floor, f.OnRail = r.Rect.Max.Y, true
 		} else {
 			shelf = false
 		}

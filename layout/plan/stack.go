@@ -212,6 +212,9 @@ func (m *maker) rowPhase(at model.Place, rows model.HoleRows) (length.Length, bo
 	case fronts[at.Front-1].Kind == model.OpenNiche, m.spanOf(at) > 1 && at.Front == len(fronts)-highRun(fronts, src.Span):
 		// It stands on a shelf, which its front overlays less the gap.
 		drop = max(drop, m.p.Boards.Carcass.Thickness-m.gapBelow(at)+f.Sheet.Runner.LeastHeight)
+	case m.p.RailAbove(below).Height > 0:
+		// It stands on a rail, its front a gap above that.
+		drop = max(drop, f.Sheet.Runner.LeastHeight-(m.gapBelow(at)-m.p.RailAbove(below).Height)/2)
 	case src.Span <= 1 && fronts[at.Front-1].Span > 1 && m.spanOf(below) > 1:
 		// It stands on a shelf whose upper face is level with its bottom edge.
 		drop = max(drop, f.Sheet.Runner.LeastHeight)

@@ -124,6 +124,7 @@ type Bay struct {
 	Column   []int         // all fronts that cover this bay, spanning ones of other bays too: indexes in Plan.Fronts, bottom to top
 	Shelves  []Shelf
 	Channels []Channel     // bottom to top
+	Rails    []Rail        // likewise
 	Over     length.Length // what the heights are over (above zero) or under the stack
 	part     part          // how its width came about
 }
@@ -144,6 +145,14 @@ type Shelf struct {
 type Channel struct {
 	Rect      plane.Rect
 	Near, Far length.Length
+}
+
+// Rail is a placed rail above the front at Of: Rect in the run frame, from the carcass's
+// front edge to Depth in the depth frame.
+type Rail struct {
+	Rect  plane.Rect
+	Depth length.Length
+	Of    model.Place
 }
 
 // Edges are four figures, one for each edge of a front.
@@ -169,6 +178,7 @@ type Front struct {
 	Fitted       bool
 	OnFloor      bool          // stands on the carcass bottom or on a shelf
 	Floor        length.Length // upper face of what it stands on, or the top edge of the front below, run frame
+	OnRail       bool          // likewise, on the rail between it and the front below
 	Bottommost   bool          // stands on the carcass bottom
 	Topmost      bool          // ends at the carcass top
 	Bays         int           // how many bays it covers
@@ -233,6 +243,7 @@ const (
 	ShelfAbove
 	FrontAbove
 	ChannelAbove
+	RailAbove
 )
 
 // Say names what is above a drawer.
@@ -244,6 +255,8 @@ func (k AboveKind) Say() message.Message {
 		return message.New("the shelf above")
 	case FrontAbove:
 		return message.New("the front above")
+	case RailAbove:
+		return message.New("the rail above")
 	case ChannelAbove:
 		return message.New("the finger-pull channel")
 	default:

@@ -79,6 +79,8 @@ func (s *shop) levels(b *plan.Bay) []shopLevel {
 		}
 		if under == nil {
 			l.below = figure("bottom %v", f.Face.Min.Y-around.Min.Y)
+		} else if rail := s.p.RailOver(under); !rail.Empty() {
+			l.below = figure("gap %v", f.Face.Min.Y-rail.Max.Y) + ", " + figure("rail %v", rail.Height())
 		} else {
 			l.below = figure("gap %v", f.Face.Min.Y-under.Face.Max.Y)
 		}

@@ -28,6 +28,9 @@ func spansOfBay(p *plan.Plan, c *plan.Cabinet, b *plan.Bay) (spans []span, low, 
 	if c.Mount == model.Inset {
 		spans = append(spans, span{from: low, to: b.Opening.Min.Y}, span{from: b.Opening.Max.Y, to: high})
 	}
+	for _, r := range b.Rails {
+		spans = append(spans, span{from: r.Rect.Min.Y, to: r.Rect.Max.Y})
+	}
 	for _, k := range b.Column {
 		f := &p.Fronts[k]
 		spans = append(spans, span{f.Face.Min.Y, f.Face.Max.Y, of(drawing.FrontHeight, f.Place)})

@@ -160,6 +160,9 @@ func addCarcass(d *drawing.Drawing, p *plan.Plan, i int, through bool) {
 		for _, h := range b.Channels { // seen behind the gap, and between the fronts' edges
 			d.Add(filled(drawing.NichePart, drawing.Subject{}, h.Rect))
 		}
+		for _, rail := range b.Rails {
+			d.Add(filled(drawing.Carcass, drawing.Subject{}, rail.Rect))
+		}
 		for _, shelf := range b.Shelves {
 			if through {
 				r := rect(drawing.Hidden, drawing.Subject{}, shelf.Rect)

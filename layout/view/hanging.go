@@ -26,6 +26,9 @@ func Hanging(p *plan.Plan, first, last int) *drawing.Drawing {
 			if c.Mount == model.Inset {
 				d.Add(rect(drawing.Carcass, drawing.Subject{}, c.Bays[j].Opening))
 			}
+			for _, r := range c.Bays[j].Rails {
+				d.Add(rect(drawing.Carcass, drawing.Subject{}, r.Rect))
+			}
 		}
 	}
 	for i := range p.Fronts {

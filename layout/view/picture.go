@@ -50,6 +50,9 @@ func Picture(p *plan.Plan) *drawing.Drawing {
 			if b := &c.Bays[j]; b.Count == 0 || c.Mount == model.Inset {
 				board(drawing.NichePart, b.Opening, &edges)
 			}
+			for _, r := range c.Bays[j].Rails {
+				board(drawing.Carcass, r.Rect, &edges)
+			}
 		}
 	}
 	for i := range p.Fronts {

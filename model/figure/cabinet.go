@@ -14,6 +14,7 @@ func Cabinet(c *model.Cabinet) []Row {
 		size("plinth", "Plinth", "Height of the plinth below the carcass, or of the feet; of a cabinet that hangs on the wall, how high it hangs above the floor.", &c.Plinth, 0, maxSize),
 		group("base", "", "What the cabinet stands on.", Base(&c.Base)),
 		group("back", "", "How the back is fixed.", BackFit(&c.Back)),
+		group("rail", "", "The rail between two inset fronts of the cabinet; the gap is kept at both its edges.", Rail(&c.Rail)),
 		size("worktop", "Worktop", "Thickness of the worktop on the carcass.", &c.Worktop, 0, maxFitting),
 		group("channel", "", "A finger-pull channel at the top that fronts stay below: from the carcass's upper edge downwards, for inset fronts from the opening's.", Channel(&c.Channel)),
 		choice("mount", "Fronts", "Whether fronts lie over the carcass edges or sit in the opening.", &c.Mount, "overlay", "inset"),
@@ -37,6 +38,14 @@ func Channel(c *model.Channel) []Row {
 	return []Row{
 		size("height", "Finger-pull channel", "Height of the channel, from its upper edge down; left out, there is none.", &c.Height, 0, maxFitting),
 		size("depth", "Depth of the channel", "From the carcass's front edge back to the board that closes the channel; left out where none of the carcass's boards does.", &c.Depth, 0, maxFitting),
+	}
+}
+
+// Rail are those of a rail between two inset fronts.
+func Rail(r *model.Rail) []Row {
+	return []Row{
+		size("height", "Rail between fronts", "Height of the rail as it is seen from the room; left out, there is none.", &r.Height, 0, maxFitting),
+		size("depth", "Depth of the rail", "From the carcass's front edge back to the rail's rear edge; left out, there is no rail.", &r.Depth, 0, maxFitting),
 	}
 }
 
@@ -121,6 +130,7 @@ func Front(f *model.Front) []Row {
 		size("cover", "Least cover", "How far the front must at least reach past the drawer bottom's underside.", &f.Cover, 0, maxFitting),
 		sizeOrNil("gap_above", "Gap above", "Visible gap above the front, at the top of the stack instead of the top reveal; the height of its channel, or else the cabinet's, where it is left out.", &f.GapAbove, 0, maxFitting),
 		group("channel", "", "A finger-pull channel above the front: its upper edge is level with the lower edge of the front above, or at the top of the stack with that of the cabinet's fronts.", Channel(&f.Channel)),
+		part("rail", "", "The rail above an inset front, instead of the cabinet's; without a height there is none.", &f.Rail, Rail),
 		group("contents", "", "What the drawer is to hold.", Contents(&f.Contents)),
 		handle("Holes for the front's handle or knob, drilled from the face; of a drawer those of the cabinet where they are left out.", &f.Handle),
 	}

@@ -63,6 +63,9 @@ func (f cabinetForm) fill(at model.Place) {
 	if doc().Back.Kind != model.LaidOn {
 		f.sizes([]model.Place{at}, "back.depth", "back.setback")
 	}
+	if doc().Mount == model.Inset {
+		f.sizes([]model.Place{at}, "rail.height", "rail.depth")
+	}
 	f.choiceOf(at, "base.kind", f.text("plinth"), f.text("feet"), f.text("wall"))
 	if doc().Base.Kind == model.OnPlinth {
 		f.sizes([]model.Place{at}, "base.setback")
