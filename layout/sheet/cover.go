@@ -94,13 +94,17 @@ func (d *draft) coverNotes(p *plan.Plan, y, contents length.Length) length.Lengt
 	return y
 }
 
-// facesOnly is the elevation without dimensions: a picture, not to scale.
+// facesOnly is the elevation without figures: a picture, not to scale.
 func facesOnly(p *plan.Plan) *drawing.Drawing {
 	v := &drawing.Drawing{Title: message.New("Front elevation")}
 	for _, m := range view.Elevation(p, view.ElevationOptions{Handles: true}).Marks {
 		switch m := m.(type) {
 		case *drawing.Dimension:
 			continue
+		case *drawing.Text:
+			if m.Of.Kind == drawing.FrontThing { // the clear height of a niche
+				continue
+			}
 		case *drawing.Caption:
 			m.Height = 0
 		}
