@@ -96,6 +96,7 @@ func TestNamesOfADrawingHaveOneSize(t *testing.T) {
 		{"one front low", 60, []string{"Jars", "Cones"}, []int64{20, 4}, "1|Jars|2|Cones", lettering.Small},
 		{"one front too low for any letters", 60, []string{"Jars", "Cones"}, []int64{20, 2}, "1|Jars", lettering.Medium},
 		{"one name too long", 60, []string{"Jars", long, "Cones"}, []int64{20, 20, 20}, "1|Jars|2|Celadon Celado…|3|Cones", lettering.Medium},
+		{"room for a stump alone", 16, []string{"Jars", "Notebooks"}, []int64{20, 6}, "1|Jars|2", lettering.Small},
 		{"narrow, and so below the number", 26, []string{"Jars", "Large tiles"}, []int64{20, 20}, "1|Jars|2|Large tiles", lettering.Small},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -428,12 +428,14 @@ func TestAChipGoesToTheNextPlace(t *testing.T) {
 }
 
 // However narrow the bar is it has one row, in which no chip is cut or lies over
-// another: chips lose their words, those of the least findings first.
+// another: chips lose their words, those of the least findings first, and the worst keeps them
+// as long as the others' signs have room beside it.
 func TestTheBarHasOneRow(t *testing.T) {
 	s := show(t, append(spoiled(), edit.SetSeverity{Rule: "runner-low", Severity: "warning"}, edit.SetSeverity{Rule: "hole-edge", Severity: "advice"})...)
 	for _, width := range []float32{2000, 1200, 900, 700, 500, 300} {
 		s.window.Resize(fyne.NewSize(width, 600))
 		room, end, high := s.Object.Size().Width, float32(0), float32(0)
+		var chips []*bar.Button
 		replay.Named(s.Object, "", func(_ string, o fyne.CanvasObject) {
 			b, is := o.(*bar.Button)
 			if !is {
@@ -447,7 +449,15 @@ func TestTheBarHasOneRow(t *testing.T) {
 				t.Errorf("%v wide: %q is cut", width, b.Named())
 			}
 			high = max(high, b.Size().Height)
+			chips = append(chips, b) // the arrow last
 		})
+		need := chips[0].Width(false) + 2*20 // with what is around the row
+		for _, b := range chips[1:] {
+			need += b.Width(true) + 8
+		}
+		if worst := chips[0]; need <= room && worst.Size().Width < worst.Width(false) {
+			t.Errorf("%v wide: the worst chip %q has lost its words, which need %v", width, worst.Named(), need)
+		}
 		if end > room || high > 36 {
 			t.Errorf("%v wide: the bar's buttons end at %v of %v and are %v high", width, end, room, high)
 		}
