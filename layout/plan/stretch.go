@@ -89,7 +89,11 @@ func (p *Plan) roomOf(f *Front) []Term {
 	case s.above:
 		whole = message.New("height above the line")
 	}
-	return s.roomTerms(whole, "fronts with a height of their own", "gaps")
+	between := "gaps"
+	if b := p.BayAt(f.Place); b != nil && len(b.Rails) > 0 {
+		between = "gaps and rails"
+	}
+	return s.roomTerms(whole, "fronts with a height of their own", between)
 }
 
 func (s *stretch) roomTerms(whole message.Message, fixed, between string) []Term {

@@ -70,6 +70,11 @@ func (f cabinetForm) fill(at model.Place) {
 	if doc().Base.Kind == model.OnPlinth {
 		f.sizes([]model.Place{at}, "base.setback")
 	}
+	if doc().Base.Kind != model.OnWall {
+		f.number(f.value(at, "base.feet").Name, "", func() (float64, bool, bool) {
+			return float64(doc().Feet()), doc().Base.FeetCount > 0, false
+		}, func(n float64) edit.Edit { return edit.Set{At: at, Key: "base.feet", Value: int(n)} })
+	}
 	f.section(message.New("Reveals of this cabinet"), false, func() string {
 		if doc().Reveals == nil {
 			return f.text("as the project")
