@@ -114,3 +114,48 @@ func boxAddsUp(t *testing.T, in *plan.Plan, f *plan.Front) {
 		}
 	}
 }
+
+// Worked by hand: the stacked fronts of the rule's clean project are 3 apart. The lower one moved up
+// by its connector's 2 and the upper one down by d come nearer by 2 + d; where d is not
+// given it is the 2 of the way up, and 4 are told. A front that is fixed does not move.
+func TestNeighboursMayBothBeMoved(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		down   length.Length
+		fixed  bool
+		needed length.Length // 0: nothing is told
+	}{
+		{"as far down as up", 0, false, 4 * mm},
+		{"just too far", 11 * mm / 10, false, 31 * mm / 10},
+		{"as far as there is room", 1 * mm, false, 0},
+		{"towards a fixed panel", 0, true, 0},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := load(t, filepath.Join("..", "testdata", "rules", "adjustment", "clean.yaml"))
+			sheet := p.Hardware[0].Sheet.Clone()
+			sheet.Connector.AdjustUp, sheet.Connector.AdjustDown = 2*mm, c.down
+			p.Hardware[0].Sheet = sheet
+			if c.fixed {
+				fronts := p.Cabinets[0].Bays[0].Fronts[:2]
+				fronts[1].Kind, fronts[1].Drawer, fronts[1].Cover = model.FixedPanel, "", 0
+				p.Cabinets[0].Bays[0].Fronts = fronts
+			}
+			told := length.Length(0)
+			r := layout.Solve(p)
+			for _, f := range r.Findings {
+				if f.Rule == "adjustment" {
+					if told > 0 {
+						t.Errorf("told again: %v", f.What)
+					}
+					told = f.Needed
+					if f.Found != 3*mm || len(layout.Offered(p, r, f)) == 0 {
+						t.Errorf("%v: found %v, nothing offered", f.What, f.Found)
+					}
+				}
+			}
+			if told != c.needed {
+				t.Errorf("needed is %v, want %v", told, c.needed)
+			}
+		})
+	}
+}

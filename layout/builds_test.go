@@ -326,17 +326,19 @@ func TestFrontsCollideWithWhatIsAround(t *testing.T) {
 	}
 }
 
-// The sample's connectors move a front by 2 mm up or down and 1.5 mm to each side: a gap
-// of a front's own that is less is told, and that between two cabinets once for both.
+// The sample's connectors move a front up by 2 mm, down by 1 and to each side by 1.5: a
+// front and the one above it come nearer by 2 + 1 = 3, two beside each other by 2 · 1.5 =
+// 3. A gap of a front's own that is less is told, and that between two cabinets once for
+// both.
 func TestAdjustingIsComparedWithEveryGap(t *testing.T) {
 	for _, c := range []struct {
 		name       string
 		gap, edges length.Length
 		told       int
 	}{
-		{"enough", 2 * mm, 3 * mm / 4, 0},
-		{"less above a front", 19 * mm / 10, 3 * mm / 4, 2}, // of both cabinets
-		{"less between the cabinets", 2 * mm, 7 * mm / 10, 1},
+		{"enough", 3 * mm, 3 * mm / 2, 0},
+		{"less above a front", 29 * mm / 10, 3 * mm / 2, 2}, // of both cabinets
+		{"less between the cabinets", 3 * mm, 7 * mm / 5, 1},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))

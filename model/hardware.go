@@ -1,6 +1,7 @@
 package model
 
 import (
+	"cmp"
 	"slices"
 
 	"frontlay/model/length"
@@ -62,8 +63,8 @@ type ScrewHole struct {
 
 // ConnectorFigures are the figures of the front connector. Inset is from the
 // carcass's inside face to the vertical line of hole centres. Diameter and
-// Depth are of the holes in the rear face. AdjustUp and AdjustSide tell how far
-// the hung front can be moved each way. Where Kind is Screws there is no connector:
+// Depth are of the holes in the rear face. AdjustUp, AdjustDown and AdjustSide tell how
+// far the hung front can be moved each way. Where Kind is Screws there is no connector:
 // the front is screwed on from inside, through the inner front of a wooden box.
 type ConnectorFigures struct {
 	Kind       ConnectorKind
@@ -71,8 +72,13 @@ type ConnectorFigures struct {
 	Diameter   length.Length
 	Depth      length.Length
 	AdjustUp   length.Length
+	AdjustDown length.Length // 0: as far as up
 	AdjustSide length.Length
+	AdjustTilt length.Length // the front's upper edge, in and out
 }
+
+// Down is how far a hung front can be moved down.
+func (c *ConnectorFigures) Down() length.Length { return cmp.Or(c.AdjustDown, c.AdjustUp) }
 
 // ConnectorKind tells what holds a front to its drawer.
 type ConnectorKind uint8

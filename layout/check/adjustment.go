@@ -17,9 +17,11 @@ var adjustment = Rule{
 	Severity: Advice,
 	Forbids:  Nothing,
 	Doc: "A front that is moved by all that its connector adjusts shows the drawer bottom, or " +
-		"meets the front or carcass beside it. Whoever hangs it must stop before that. Found is " +
-		"the cover or the gap, needed what the connector adjusts, with the cover asked for. " +
-		"Raise the runner, or make the gap larger.",
+		"meets the front or carcass beside it. Two neighbours may both be moved towards each " +
+		"other: one up and the other down, or both to the side. Whoever hangs them must stop " +
+		"before that. Found is the cover or the gap, needed what the connectors adjust, with the " +
+		"cover asked for. Gaps inside a cabinet are told once for each cabinet, that to the next " +
+		"one at the left one. Raise the runner, or make the gap larger.",
 	find: findAdjustment,
 }
 
@@ -42,20 +44,15 @@ func findAdjustment(s *search) {
 	})
 	for i := range s.plan.Cabinets {
 		c := &s.plan.Cabinets[i]
-		up, side := s.adjusts(c)
-		between := length.Length(0)
-		if s.stacks(c) {
-			between = up
+		if s.keepsGap(c) {
+			s.room(c, gapReveal(), c.Reveals.Gap, s.towardsInside(c))
 		}
-		if len(c.Bays) > 1 && c.Mount == model.Overlay {
-			between = max(between, side)
-		}
-		s.room(c, gapReveal(), c.Reveals.Gap, between)
 		if c.Mount == model.Inset {
-			s.room(c, topReveal(), c.Reveals.Top, up)
-			s.room(c, bottomReveal(), c.Reveals.Bottom, up)
-			s.room(c, leftReveal(), c.Reveals.Left, side)
-			s.room(c, rightReveal(), c.Reveals.Right, side)
+			m := s.adjusts(c)
+			s.room(c, topReveal(), c.Reveals.Top, m.up)
+			s.room(c, bottomReveal(), c.Reveals.Bottom, m.down)
+			s.room(c, leftReveal(), c.Reveals.Left, m.side)
+			s.room(c, rightReveal(), c.Reveals.Right, m.side)
 		}
 		s.roomBetween(i)
 	}
@@ -64,14 +61,14 @@ func findAdjustment(s *search) {
 	}
 }
 
-// roomOver compares the gap of its own above a front with what it, or the one above it,
-// can be moved by.
+// roomOver compares the gap of its own above a front with how far it and the one above it
+// can be moved towards each other.
 func (s *search) roomOver(f *plan.Front) {
 	src, above := s.plan.Project.FrontAt(f.Place), s.inStack(f, 1)
 	if src.GapAbove == nil || above == nil || f.Kind == model.OpenNiche || above.Kind == model.OpenNiche {
 		return
 	}
-	found, needed := *src.GapAbove, max(moves(f), moves(above))
+	found, needed := *src.GapAbove, movesOf(f).up+movesOf(above).down
 	if found >= needed || found < leastGap.In(s.plan.Project) {
 		return
 	}
@@ -81,46 +78,86 @@ func (s *search) roomOver(f *plan.Front) {
 	}))
 }
 
-// moves is how far a front can be moved up or down.
-func moves(f *plan.Front) length.Length {
+// moves is how far a front can be moved.
+type moves struct{ up, down, side length.Length }
+
+func movesOf(f *plan.Front) moves {
 	if !f.Fitted {
-		return 0
+		return moves{}
 	}
-	return f.Sheet.Connector.AdjustUp
+	c := &f.Sheet.Connector
+	return moves{c.AdjustUp, c.Down(), c.AdjustSide}
 }
 
-// roomBetween compares the gap between the fronts of cabinet i and the next one with what
-// either can be moved to the side, once for both of them. Where it is the gap of the
-// whole project, what is told of a cabinet's own gaps is enough.
+// adjusts is the furthest that fronts of a cabinet can be moved each way.
+func (s *search) adjusts(c *plan.Cabinet) (most moves) {
+	for j := range c.Bays {
+		m := s.bayAdjusts(&c.Bays[j])
+		most = moves{max(most.up, m.up), max(most.down, m.down), max(most.side, m.side)}
+	}
+	return most
+}
+
+func (s *search) bayAdjusts(b *plan.Bay) (most moves) {
+	for _, k := range b.Column {
+		m := movesOf(&s.plan.Fronts[k])
+		most = moves{max(most.up, m.up), max(most.down, m.down), max(most.side, m.side)}
+	}
+	return most
+}
+
+// towardsInside is the furthest that two neighbours of a cabinet, with its gap between
+// them, can be moved towards each other.
+func (s *search) towardsInside(c *plan.Cabinet) (most length.Length) {
+	for j := range c.Bays {
+		col := c.Bays[j].Column
+		for n := 0; n+1 < len(col); n++ {
+			below, above := &s.plan.Fronts[col[n]], &s.plan.Fronts[col[n+1]]
+			if src := s.plan.Project.FrontAt(below.Place); src.GapAbove == nil && src.Channel.Height == 0 && below.Kind != model.OpenNiche && above.Kind != model.OpenNiche {
+				most = max(most, movesOf(below).up+movesOf(above).down)
+			}
+		}
+		if j > 0 && c.Mount == model.Overlay {
+			most = max(most, s.facing(&c.Bays[j-1], &c.Bays[j]))
+		}
+	}
+	return most
+}
+
+// facing is the furthest that two fronts of neighbouring bays that face each other can be
+// moved towards each other.
+func (s *search) facing(a, b *plan.Bay) (most length.Length) {
+	for _, i := range a.Column {
+		for _, k := range b.Column {
+			f, g := &s.plan.Fronts[i], &s.plan.Fronts[k]
+			if i != k && f.Face.Min.Y < g.Face.Max.Y && g.Face.Min.Y < f.Face.Max.Y {
+				most = max(most, movesOf(f).side+movesOf(g).side)
+			}
+		}
+	}
+	return most
+}
+
+// roomBetween compares the gap between the fronts of cabinet i and the next one with how
+// far both can be moved into it, once for both of them. Where it is the gap of the whole
+// project and is told already of one of the cabinets, that is enough.
 func (s *search) roomBetween(i int) {
 	a, b, gap, ok := s.between(i)
-	if !ok || gap < leastGap.In(s.plan.Project) || s.plan.Project.SharedGaps && (s.keepsGap(a) || s.keepsGap(b)) {
+	if !ok || gap < leastGap.In(s.plan.Project) {
 		return
 	}
-	_, left := s.adjusts(a)
-	_, right := s.adjusts(b)
-	needed := max(left, right)
-	if gap >= needed {
+	told := func(c *plan.Cabinet) bool { return s.keepsGap(c) && s.towardsInside(c) > c.Reveals.Gap }
+	last := &a.Bays[len(a.Bays)-1]
+	needed := s.facing(last, &b.Bays[0])
+	if gap >= needed || s.plan.Project.SharedGaps && (told(a) || told(b)) {
 		return
 	}
 	f := s.tooNear(message.New("to the next cabinet"), gap, needed, Finding{Place: a.Place, Fixes: s.otherBetween(a, b, needed)})
-	for _, k := range a.Bays[len(a.Bays)-1].Column {
+	for _, k := range last.Column {
 		g := &s.plan.Fronts[k]
 		f.Spots = append(f.Spots, onBoard(g, mark.Gap, mark.Elevation|mark.Plan, plane.R(g.Face.Max.X, g.Face.Min.Y, g.Face.Max.X+gap, g.Face.Max.Y)))
 	}
 	s.add(f)
-}
-
-// adjusts is how far the fronts of a cabinet can be moved, up and to a side.
-func (s *search) adjusts(c *plan.Cabinet) (up, side length.Length) {
-	for j := range c.Bays {
-		for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
-			if f := &s.plan.Fronts[k]; f.Fitted {
-				up, side = max(up, f.Sheet.Connector.AdjustUp), max(side, f.Sheet.Connector.AdjustSide)
-			}
-		}
-	}
-	return up, side
 }
 
 // room compares a gap with what fronts can be moved into it.
@@ -134,7 +171,7 @@ func (s *search) room(c *plan.Cabinet, which oneReveal, found, needed length.Len
 // tooNear is a finding in the words of a gap that fronts can be moved into.
 func (s *search) tooNear(where message.Message, found, needed length.Length, f Finding) Finding {
 	f.Found, f.Needed = found, needed
-	f.What = message.New("the connectors move a front by %v, further than the gap %v, which is %v", needed, where, found)
+	f.What = message.New("the connectors move fronts by %v, further than the gap %v, which is %v", needed, where, found)
 	f.Change = message.New("make the gap larger by %v, to %v, or adjust the fronts by less", needed-found, needed)
 	f.Flag = message.New("%v of adjustment is too much", needed)
 	return f

@@ -112,7 +112,7 @@ func layHanging(p *plan.Plan, first, last int, w, h length.Length, o Options) *h
 }
 
 func hangingLegend() message.Message {
-	return message.New("Boxes on the gaps: at the left what the gap is to be, at the right what you measure. ↕ and ←→: how far the front can be moved either way from the middle, by its hardware sheet; “?” where the sheet does not say.")
+	return message.New("Boxes on the gaps: at the left what the gap is to be, at the right what you measure. Arrows: how far the front can be moved each way from the middle, tilt: its upper edge in and out, by its hardware sheet; “?” where the sheet does not say.")
 }
 
 // hangingSteps is the order of work (common practice, no source).
@@ -195,17 +195,26 @@ func (g *hanging) moves(f *plan.Front) string {
 	if f.Kind != model.DrawerFront {
 		return g.say.Say(message.New("fixed"))
 	}
+	bare := func(v length.Length) string { return list.MakersLength{Length: v, Sheet: f.Sheet}.Own(g.say) }
 	say := func(v length.Length) string {
 		if v <= 0 {
 			return "?"
 		}
-		return "±" + list.MakersLength{Length: v, Sheet: f.Sheet}.Own(g.say)
+		return "±" + bare(v)
 	}
-	var up, side length.Length
+	var c model.ConnectorFigures
 	if f.Fitted {
-		up, side = f.Sheet.Connector.AdjustUp, f.Sheet.Connector.AdjustSide
+		c = f.Sheet.Connector
 	}
-	return "↕ " + say(up) + "  ←→ " + say(side)
+	upright := "↕ " + say(c.AdjustUp)
+	if c.Down() != c.AdjustUp {
+		upright = "↑ " + bare(c.AdjustUp) + "  ↓ " + bare(c.AdjustDown)
+	}
+	tilt := ""
+	if c.AdjustTilt > 0 {
+		tilt = "  " + g.say.Say(message.New("tilt")) + " " + say(c.AdjustTilt)
+	}
+	return upright + "  ←→ " + say(c.AdjustSide) + tilt
 }
 
 // pages draws what is written on the drawing, and behind it the table of what has no

@@ -104,3 +104,22 @@ func TestSmallFrontsAreInATable(t *testing.T) {
 		t.Errorf("%d places to write for %d gaps", measured, want)
 	}
 }
+
+// Up and down are told apart where they differ, and tilt where it is given.
+func TestTheHangingPageTellsUpFromDown(t *testing.T) {
+	sheet := &model.HardwareSheet{Connector: model.ConnectorFigures{AdjustUp: mm(2), AdjustSide: mm(1)}}
+	f := &plan.Front{Kind: model.DrawerFront, Fitted: true, Sheet: sheet}
+	g := &hanging{draft: &draft{}}
+	for want, set := range map[string]func(*model.ConnectorFigures){
+		"↕ ±2  ←→ ±1":            func(*model.ConnectorFigures) {},
+		"↑ 2  ↓ 3  ←→ ±1":        func(c *model.ConnectorFigures) { c.AdjustDown = mm(3) },
+		"↕ ±2  ←→ ±1  tilt ±1.5": func(c *model.ConnectorFigures) { c.AdjustTilt = mm(3) / 2 },
+	} {
+		one := sheet.Clone()
+		set(&one.Connector)
+		f.Sheet = one
+		if got := g.moves(f); got != want {
+			t.Errorf("it says %q, want %q", got, want)
+		}
+	}
+}

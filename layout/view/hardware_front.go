@@ -224,6 +224,10 @@ func (p *frontPart) widths(d *drawing.Drawing) {
 		y := p.lowestHole()
 		p.measure(d, "connector.adjust_up", true, at(p.inside-inset, y), at(p.inside-inset, y+p.drawn("connector.adjust_up")), p.inside+sketchBoard, 1)
 	})
+	p.focused("connector.adjust_down", func() {
+		y := p.lowestHole()
+		p.measure(d, "connector.adjust_down", true, at(p.inside-inset, y-p.drawn("connector.adjust_down")), at(p.inside-inset, y), p.inside+sketchBoard, 1)
+	})
 	for i, h := range s.Stabiliser.Holes {
 		if i < 2 && h.Across != 0 {
 			p.measured(d, "stabiliser.holes[]", false, at(p.inside/2, h.Up), at(p.inside/2+h.Across, h.Up), high, 1+i, max(h.Across, -h.Across))

@@ -157,6 +157,9 @@ func (p *sidePart) details(d *drawing.Drawing) {
 	if thick := p.drawn("back.thickness"); thick > 0 || p.focus == "back.thickness" {
 		p.measure(d, "back.thickness", false, at(p.end-thick, p.backTop()), at(p.end, p.backTop()), high, 1)
 	}
+	p.focused("connector.adjust_tilt", func() {
+		p.measure(d, "connector.adjust_tilt", false, at(-sketchFront-p.drawn("connector.adjust_tilt"), p.ceiling), at(-sketchFront, p.ceiling), high, 2)
+	})
 	p.focused("connector.depth", func() {
 		depth := min(p.drawn("connector.depth"), sketchFront)
 		p.measure(d, "connector.depth", false, at(-depth, p.lowestHole()), at(0, p.lowestHole()), high, 2)

@@ -59,8 +59,10 @@ func connector(c *model.ConnectorFigures) []Row {
 		size("inset", "Connector inset", "Carcass inside face to the vertical line of hole centres. On the drilling drawing of the front: the distance from the front's edge less the side overlay.", &c.Inset, -maxFitting, maxFitting).needed(),
 		size("diameter", "Hole diameter", "Diameter of the holes in the rear face.", &c.Diameter, Positive, 100*length.Millimetre).needed(),
 		size("depth", "Hole depth", "Depth of the holes in the rear face, less than the front board's thickness.", &c.Depth, 0, 100*length.Millimetre),
-		size("adjust_up", "Adjusts up and down", "How far the hung front can be moved up, and as far down. In the notes on adjusting.", &c.AdjustUp, 0, 100*length.Millimetre),
+		size("adjust_up", "Adjusts up", "How far the hung front can be moved up, and as far down where that is not given. In the notes on adjusting.", &c.AdjustUp, 0, 100*length.Millimetre),
+		size("adjust_down", "Adjusts down", "How far it can be moved down, where that differs.", &c.AdjustDown, Positive, 100*length.Millimetre),
 		size("adjust_side", "Adjusts to each side", "How far the hung front can be moved to either side. In the notes on adjusting.", &c.AdjustSide, 0, 100*length.Millimetre),
+		size("adjust_tilt", "Tilts, at the upper edge", "How far the hung front's upper edge can be moved in or out. In the notes on adjusting.", &c.AdjustTilt, 0, 100*length.Millimetre),
 	}
 }
 

@@ -22,7 +22,9 @@ var (
 		{path: "connector.diameter"},
 		{path: "connector.depth"},
 		{path: "connector.adjust_up"},
+		{path: "connector.adjust_down", usual: func(k *picked) length.Length { return k.sheet.Connector.AdjustUp }},
 		{path: "connector.adjust_side"},
+		{path: "connector.adjust_tilt", none: "not given"},
 	}
 	drawerTable = []spec{
 		{path: "drawers[].name"},
