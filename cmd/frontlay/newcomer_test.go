@@ -145,7 +145,11 @@ func (n *newcomer) turnTo(field string) {
 				break
 			}
 			n.x("click", "5")
-			for until := time.Now().Add(time.Second); n.read().Places[field].Y == was && time.Now().Before(until); {
+			wait := 15 * time.Second // a busy machine is slow to turn
+			if n.seen(field) {
+				wait = time.Second
+			}
+			for until := time.Now().Add(wait); n.read().Places[field].Y == was && time.Now().Before(until); {
 				time.Sleep(30 * time.Millisecond)
 			}
 			if n.read().Places[field].Y == was {
