@@ -16,6 +16,7 @@ type Handle struct {
 	Spacing  length.Length
 	Upright  bool
 	Diameter length.Length // of the holes; 0: UsualHandleHole
+	Price    float64       // of one handle or knob, in whatever money; 0: not given
 
 	FromTop, FromBottom               length.Length
 	AboveMiddle                       length.Length // below zero: below it

@@ -51,6 +51,7 @@ type RunnerFigures struct {
 type RunnerLength struct {
 	Length length.Length
 	Load   float64
+	Price  float64 // of the pair, in whatever money; 0: not given
 	Screws []ScrewHole
 }
 
@@ -75,6 +76,7 @@ type ConnectorFigures struct {
 	AdjustDown length.Length // 0: as far as up
 	AdjustSide length.Length
 	AdjustTilt length.Length // the front's upper edge, in and out
+	Price      float64       // of the pair, in whatever money; 0: not given
 }
 
 // Down is how far a hung front can be moved down.
@@ -101,6 +103,7 @@ type DrawerHeight struct {
 	RailHoles []length.Length
 	More      []HolePattern // further holes, for some fronts or one side only
 	Weight    float64       // kg, without front and contents; 0: not given
+	Price     float64       // of the set without runners, in whatever money; 0: not given
 }
 
 // HolePattern is a further connector hole that only some fronts have: those at

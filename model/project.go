@@ -60,11 +60,12 @@ type Boards struct {
 
 // Board is one kind of sheet: thickness, density in kg/m³ (0: not given),
 // material, and grain direction ("horizontal", "vertical" or ""). Lipping is the
-// thickness of a lipping glued to all four edges, 0 for none; the cut size is
-// less by it. Price is that of a square metre, in whatever money; 0: not given.
+// thickness of a lipping glued to the edges that Edging names, 0 for none; the cut size
+// is less by it. Price is that of a square metre, in whatever money; 0: not given.
 type Board struct {
 	Thickness length.Length
 	Lipping   length.Length
+	Edging    Edging
 	Density   float64
 	Material  string
 	Grain     string

@@ -13,7 +13,7 @@ var holeLipping = Rule{
 	Wrong:    message.New("Hole in the lipping"),
 	Severity: Error,
 	Forbids:  Drilling,
-	Doc: "A hole cuts into the lipping glued to the front's edges, which splits off or " +
+	Doc: "A hole cuts into the lipping glued to one of the front's edges, which splits off or " +
 		"shows the hole. Found is the distance from the front's edge to the hole, needed " +
 		"the lipping's thickness. Choose a lower drawer, or make the front larger on that " +
 		"side.",
@@ -23,35 +23,36 @@ var holeLipping = Rule{
 func findHoleLipping(s *search) {
 	for i := range s.plan.Fronts {
 		f := &s.plan.Fronts[i]
-		lipping := f.Made.Lipping
-		if lipping <= 0 {
-			continue
-		}
+		var lipping [4]length.Length
+		lipping[leftEdge], lipping[rightEdge], lipping[bottomEdge], lipping[topEdge] = f.Made.LippingOf()
 		for _, holes := range [2][]plan.Hole{f.Holes, f.HandleHoles} {
 			h, found, edge := intoLipping(f, holes, lipping)
 			if h == nil {
 				continue
 			}
+			needed := lipping[edge]
 			s.front(f, Finding{
-				Found: found, Needed: lipping,
-				What:   message.New("a hole of %v comes to %v of the edge, into the lipping of %v", h.Diameter, found, lipping),
-				Change: s.roomForHole(f, h, edge, lipping-found),
+				Found: found, Needed: needed,
+				What:   message.New("a hole of %v comes to %v of the edge, into the lipping of %v", h.Diameter, found, needed),
+				Change: s.roomForHole(f, h, edge, needed-found),
 				Spots:  []mark.Spot{hole(f, h), edgeBeside(f, h, edge)},
-				Flag:   message.New("Hole %v into the lipping", lipping-found),
-				Fixes:  s.mendHole(f, h, edge, lipping-found),
+				Flag:   message.New("Hole %v into the lipping", needed-found),
+				Fixes:  s.mendHole(f, h, edge, needed-found),
 			})
 		}
 	}
 }
 
-func intoLipping(f *plan.Front, holes []plan.Hole, lipping length.Length) (worst *plan.Hole, found length.Length, edge int) {
-	found = lipping
+// intoLipping is the hole that reaches furthest into the lippings of a front, which are so
+// thick at each edge; nil where none does.
+func intoLipping(f *plan.Front, holes []plan.Hole, lipping [4]length.Length) (worst *plan.Hole, found length.Length, edge int) {
+	most := length.Length(0)
 	for i := range holes {
 		h := &holes[i]
 		r := h.Diameter / 2
 		for k, d := range [...]length.Length{h.At.X, f.Face.Width() - h.At.X, h.At.Y, f.Face.Height() - h.At.Y} {
-			if d-r < found {
-				worst, found, edge = h, d-r, k
+			if into := lipping[k] - (d - r); lipping[k] > 0 && into > most {
+				worst, found, edge, most = h, d-r, k, into
 			}
 		}
 	}

@@ -22,7 +22,7 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 	t := cutHead(say, withLipping)
 	add := func(r Row) {
 		if !withLipping && !r.Group {
-			r.Cells = slices.Delete(r.Cells, lippingColumn, lippingColumn+1)
+			r.Cells = slices.Delete(r.Cells, lippingColumn, lippingColumn+2)
 		}
 		t.Rows = append(t.Rows, r)
 	}
@@ -37,16 +37,16 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 			}
 			cells := []string{
 				"□", strconv.Itoa(q.Count), say.Say(q.What), q.sayFor(say),
-				say.Figure(q.CutWidth), say.Figure(q.CutHeight), say.Say(grain(q.Grain)), say.Say(lippedEdges(&q.Piece)),
+				say.Figure(q.CutWidth), say.Figure(q.CutHeight), say.Say(grain(q.Grain)), say.Say(lippedEdges(&q.Piece)), q.finished(say),
 				message.SquareMetres(q.AreaM2()).Figure(say, 3), weight(say, q.WeightKg()),
 			}
 			if q.Blank > 0 && q.Matched == 0 {
-				cells[8] = "" // its blank has it
+				cells[9] = "" // its blank has it
 			}
 			add(Row{Cells: cells})
 		}
 		add(Row{Total: true, Cells: []string{
-			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", message.SquareMetres(area).Figure(say, 3), weight(say, heavy),
+			"", strconv.Itoa(count), say.Say(message.New("in all")), "", "", "", "", "", "", message.SquareMetres(area).Figure(say, 3), weight(say, heavy),
 		}})
 	}
 	if slices.ContainsFunc(p.Cabinets, func(c plan.Cabinet) bool { return c.Back.Depth > 0 }) {
@@ -61,8 +61,8 @@ func cutTable(p *plan.Plan, say Speaker, forFiles bool) Table {
 	return t
 }
 
-// lippingColumn is the place of the column of lipped edges, which is left out
-// where no board has a lipping.
+// lippingColumn is the place of the column of lipped edges, before that of finished
+// sizes; both are left out where no board has a lipping.
 const lippingColumn = 7
 
 // cutHead is the cut list without its rows.
@@ -84,6 +84,7 @@ func cutHead(say Speaker, withLipping bool) Table {
 			{Head: head("Height"), Weight: 1.3, Right: true, Length: true},
 			{Head: head("Grain"), Weight: 1.7},
 			{Head: head("Lipped"), Weight: 2},
+			{Head: head("Finished"), Weight: 1.9, Right: true},
 			{Head: say.AreaUnit(), Weight: 1.1, Right: true},
 			{Head: say.WeightUnit(), Weight: 1.1, Right: true},
 		},
@@ -92,11 +93,11 @@ func cutHead(say Speaker, withLipping bool) Table {
 		},
 	}
 	if !withLipping {
-		t.Columns = slices.Delete(t.Columns, lippingColumn, lippingColumn+1)
+		t.Columns = slices.Delete(t.Columns, lippingColumn, lippingColumn+2)
 		t.Columns[3].Weight += 1.4 // names are what wraps most
 		return t
 	}
-	t.Intro = append(t.Intro, head("Lipped: the edges named get a lipping, and the sizes listed are less by it."))
+	t.Intro = append(t.Intro, head("Lipped: the edges named get a lipping, and the sizes listed are less by it; finished: the size with it."))
 	return t
 }
 
@@ -112,7 +113,7 @@ func withoutRunner(p *plan.Plan, say Speaker) []Row {
 			rows = append(rows, Row{Group: true, Cells: []string{say.Say(message.New("Drawers without a size: %v", NoRunner()))}})
 		}
 		what := say.Say(message.New("drawer bottom, drawer back"))
-		rows = append(rows, Row{Cells: []string{"", "", what, say.Say(message.New("%v %v", f.Number, f.Name)), "", "", "", "", "", ""}})
+		rows = append(rows, Row{Cells: []string{"", "", what, say.Say(message.New("%v %v", f.Number, f.Name)), "", "", "", "", "", "", ""}})
 	}
 	return rows
 }
@@ -137,24 +138,6 @@ func grain(g string) message.Message {
 		return message.New("along height")
 	}
 	return message.Message{}
-}
-
-// lippedEdges names the edges of a piece that are lipped; empty where its board
-// has no lipping.
-func lippedEdges(p *Piece) message.Message {
-	switch {
-	case p.Board.Lipping <= 0:
-		return message.Message{}
-	case p.Lipped == AllEdges:
-		return message.New("all four edges")
-	case p.Lipped == FrontEdge:
-		return message.New("front edge")
-	case p.Lipped == OuterEdge:
-		return message.New("outer edge")
-	case p.Lipped == OuterEdgeAndEnds:
-		return message.New("outer edge, both ends")
-	}
-	return message.New("none")
 }
 
 // fixed writes a number with a fixed count of decimals and the user's sign.
@@ -211,7 +194,7 @@ func byBoard(pieces []Piece) []boardGroup {
 		what                               string
 		width, height, cutWidth, cutHeight length.Length
 		grain                              string
-		lipped                             Lipped
+		edged                              Edged
 	}
 	var all []boardGroup
 	boards, equal := map[board]int{}, map[size]int{}
@@ -224,7 +207,7 @@ func byBoard(pieces []Piece) []boardGroup {
 			all = append(all, boardGroup{board: p.Board})
 		}
 		g := &all[i]
-		s := size{i, p.What.String(), p.Width, p.Height, p.CutWidth, p.CutHeight, p.Grain, p.Lipped}
+		s := size{i, p.What.String(), p.Width, p.Height, p.CutWidth, p.CutHeight, p.Grain, p.Edged}
 		j, ok := equal[s]
 		if !ok {
 			equal[s] = len(g.pieces)
@@ -278,7 +261,7 @@ func FrontsToCut(p *plan.Plan) []EqualFronts {
 	for _, g := range byBoard(pieces) {
 		for _, q := range g.pieces {
 			e := EqualFronts{Board: BoardName(g.board), Width: q.CutWidth, Height: q.CutHeight, Grain: q.Grain}
-			if q.Lipped != AllEdges {
+			if q.Framed {
 				e.What = message.New("%v × %v", q.Count, q.What)
 			}
 			for _, o := range q.owners {

@@ -105,10 +105,10 @@ func TestCutListTotals(t *testing.T) {
 	}
 	// Two sides, bottom and top, plinth: 2·0.532·0.720 + 2·0.562·0.532 + 0.600·0.090 =
 	// 1.418048 m²; at 19 mm and 700 kg/m³ 18.860 kg.
-	if got := totals["Board 19 mm"]; got[1] != "5" || got[8] != "1.418" || got[9] != "18.86" {
+	if got := totals["Board 19 mm"]; got[1] != "5" || got[9] != "1.418" || got[10] != "18.86" {
 		t.Errorf("carcass board in all: %v; want 5 pieces, 1.418 m², 18.86 kg", got)
 	}
-	if got := totals["Board 20 mm, lipping 2 mm"]; got[1] != "2" || got[8] != "0.417" || got[9] != "5.99" {
+	if got := totals["Board 20 mm, lipping 2 mm"]; got[1] != "2" || got[9] != "0.417" || got[10] != "5.99" {
 		t.Errorf("front board in all: %v; want 2 pieces, 0.417 m², 5.99 kg", got)
 	}
 }
@@ -127,18 +127,19 @@ func TestHardwareIsCounted(t *testing.T) {
 		"front connectors":                               {"pairs", "2", "2"},
 		"screws for runners, hole Ø 5 mm":                {"pieces", "8", "9"}, // 2 drawers · 2 sides · 2 holes, and a tenth
 		"fixings in fronts, hole Ø 10 mm, 12 mm deep":    {"pieces", "8", "9"},
+		"Board 20 mm, lipping 2 mm":                      {"m", "3.9", "5"}, // all around two fronts, and a tenth
 	} {
 		if g := got[what]; len(g) != 3 || g[0] != want[0] || g[1] != want[1] || g[2] != want[2] {
 			t.Errorf("%s: %v; want %v", what, g, want)
 		}
 	}
-	if len(got) != 5 {
-		t.Errorf("%d kinds of hardware; want 5: %v", len(got), got)
+	if len(got) != 6 {
+		t.Errorf("%d kinds of hardware; want 6: %v", len(got), got)
 	}
 }
 
 func TestSpareOfATenthOfTwentyIsTwo(t *testing.T) {
-	if got := orderRow(hardwareRow{count: 20, small: true}, 0.1, Speaker{}).Cells[4]; got != "22" {
+	if got := (&hardwareRow{count: 20, small: true}).cells(0.1, Speaker{})[4]; got != "22" {
 		t.Errorf("20 and a tenth are %s; want 22", got)
 	}
 }

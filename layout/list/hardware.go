@@ -14,18 +14,21 @@ import (
 // DefaultSpare is how much more of the small parts to order than is needed.
 const DefaultSpare = 0.1
 
-// hardwareRow is one thing to order. Small parts are lost, so spares are added.
+// hardwareRow is one thing to order. Small parts are lost, and edging is cut off, so
+// spares are added. Price is that of each; 0: not given.
 type hardwareRow struct {
 	what  message.Message
 	unit  message.Message
-	count int
+	count float64 // of edging metres or feet, else a whole number
 	small bool
+	price float64
 }
 
 // HardwareList is the table of what to order: runners by length, drawers by
-// height, connectors, rails, stabilisers, screws and handles, for each hardware
-// sheet. spare is the part added to small parts (0.1 for a tenth; below zero:
-// none), rounded up.
+// height, connectors, rails, stabilisers and screws, for each hardware sheet, handles,
+// and edging. spare is the part added to small parts and edging (0.1 for a tenth; below
+// zero: none), rounded up. Where something has a price there is a column of costs, and
+// one sum with the sheets to buy.
 func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	spare = max(spare, 0)
@@ -33,7 +36,7 @@ func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 		Name:  "hardware",
 		Title: head("Hardware list"),
 		Intro: []string{
-			say.Say(message.New("Counted from the plan. To order: small parts with %v %% spare, rounded up. Compare with what the maker’s sets already hold before you order.", math.Round(spare*100))),
+			say.Say(message.New("Counted from the plan. To order: small parts and edging with %v %% spare, rounded up. Compare with what the maker’s sets already hold before you order.", math.Round(spare*100))),
 		},
 		Columns: []Column{
 			{Head: "", Weight: 0.5},
@@ -43,41 +46,81 @@ func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 			{Head: head("To order"), Weight: 1.3, Right: true},
 		},
 	}
+	sum := 0.0
+	group := func(name string, rows []hardwareRow) {
+		if len(rows) > 0 {
+			t.Rows = append(t.Rows, Row{Group: true, Cells: []string{name}})
+		}
+		for i := range rows {
+			cost := rows[i].order(spare) * rows[i].price
+			sum += cost
+			t.Rows = append(t.Rows, Row{Cells: append(rows[i].cells(spare, say), money(say, cost))})
+		}
+	}
 	for _, s := range sheetsUsed(p) {
-		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{s.Name}})
-		for _, r := range countHardware(p, s) {
-			t.Rows = append(t.Rows, orderRow(r, spare, say))
-		}
+		group(s.Name, countHardware(p, s))
 	}
-	if handles := countHandles(p); len(handles) > 0 {
-		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("Handles")}})
-		for _, r := range handles {
-			t.Rows = append(t.Rows, orderRow(r, spare, say))
-		}
-	}
-	if feet := countFeet(p); len(feet) > 0 {
-		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("Carcasses")}})
-		for _, r := range feet {
-			t.Rows = append(t.Rows, orderRow(r, spare, say))
-		}
-	}
+	group(head("Handles"), countHandles(p))
+	group(head("Edging"), countEdging(p, say))
+	group(head("Carcasses"), countFeet(p))
 	if HangsOnWall(p) {
 		t.Notes = append(t.Notes, say.Say(WallCaution()))
 	}
 	if len(t.Rows) == 0 {
 		t.Notes = append(t.Notes, head("This project has no drawer with a hardware sheet."))
 	}
+	t.addCosts(p, sum, say)
 	t.noteRounded(say)
 	return t
 }
 
-func orderRow(r hardwareRow, spare float64, say Speaker) Row {
-	order := r.count
-	if r.small && spare > 0 {
-		// A hair less, so that a tenth of 20 is 2 and not, by a float's rounding, 3.
-		order = int(math.Ceil(float64(r.count)*(1+spare) - 1e-9))
+// addCosts heads the column of costs and adds their sum, with what the sheets to buy
+// cost; where nothing has a price it takes the column away.
+func (t *Table) addCosts(p *plan.Plan, sum float64, say Speaker) {
+	if sum == 0 {
+		for i := range t.Rows {
+			if r := &t.Rows[i]; !r.Group {
+				r.Cells = r.Cells[:len(t.Columns)]
+			}
+		}
+		return
 	}
-	return Row{Cells: []string{"□", say.Say(r.what), say.Say(r.unit), strconv.Itoa(r.count), strconv.Itoa(order)}}
+	t.Columns = append(t.Columns, Column{Head: say.Say(message.New("Price")), Weight: 1.4, Right: true})
+	total := func(what message.Message, v float64) {
+		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{"", say.Say(what), "", "", "", money(say, v)}})
+	}
+	total(message.New("in all"), sum)
+	if sheets := stockCosts(p); sheets > 0 {
+		total(message.New("sheets to buy"), sheets)
+		total(message.New("in all, with the sheets"), sum+sheets)
+	}
+	t.Notes = append(t.Notes, say.Say(message.New("Prices are those that were typed, for what is to be ordered, without anything that has none.")))
+}
+
+// money writes an amount; empty where it is 0.
+func money(say Speaker, v float64) string {
+	if v == 0 {
+		return ""
+	}
+	return fixed(say, v, 2)
+}
+
+// order is how much to order.
+func (r *hardwareRow) order(spare float64) float64 {
+	if !r.small {
+		return r.count
+	}
+	// A hair less, so that a tenth of 20 is 2 and not, by a float's rounding, 3.
+	return math.Ceil(r.count*(1+spare) - 1e-9)
+}
+
+// cells are those of the row up to its price.
+func (r *hardwareRow) cells(spare float64, say Speaker) []string {
+	needed := strconv.FormatFloat(r.count, 'f', -1, 64)
+	if r.count != math.Trunc(r.count) {
+		needed = fixed(say, r.count, 1)
+	}
+	return []string{"□", say.Say(r.what), say.Say(r.unit), needed, strconv.FormatFloat(r.order(spare), 'f', -1, 64)}
 }
 
 // Order says what to order but small parts, without spares: runners, drawers,
@@ -90,7 +133,7 @@ func Order(p *plan.Plan) []message.Message {
 	var all []message.Message
 	for _, r := range slices.Concat(rows, countHandles(p), countFeet(p)) {
 		if !r.small {
-			all = append(all, message.New("%v × %v (%v)", r.count, r.what, r.unit))
+			all = append(all, message.New("%v × %v (%v)", int(r.count), r.what, r.unit))
 		}
 	}
 	return all
@@ -120,16 +163,16 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 			}
 		}
 	}
-	each(func(f *plan.Front) { add(1, false, pair, runners(f)) })
+	each(func(f *plan.Front) { rows.priced(1, false, pair, runners(f), f.Runner.Price) })
 	each(func(f *plan.Front) {
 		if b := f.Drawer.Box; b != nil {
-			add(1, false, piece, message.New("wooden boxes, height “%v”, outside %v wide × %v high × %v long", f.Height.Name, b.Width, b.Height, b.Length))
+			rows.priced(1, false, piece, message.New("wooden boxes, height “%v”, outside %v wide × %v high × %v long", f.Height.Name, b.Width, b.Height, b.Length), f.Height.Price)
 			return
 		}
-		add(1, false, set, message.New("drawers, height “%v”, for %v", f.Height.Name, runnerOf(f)))
+		rows.priced(1, false, set, message.New("drawers, height “%v”, for %v", f.Height.Name, runnerOf(f)), f.Height.Price)
 	})
 	if s.Connector.Kind == model.Pair {
-		each(func(f *plan.Front) { add(1, false, pair, message.New("front connectors")) })
+		each(func(f *plan.Front) { rows.priced(1, false, pair, message.New("front connectors"), s.Connector.Price) })
 	}
 	each(func(f *plan.Front) {
 		if f.Height.RailTop > 0 {
@@ -152,14 +195,18 @@ type toOrder struct {
 }
 
 func (t *toOrder) add(n int, small bool, unit, what message.Message) {
-	name := what.String()
+	t.priced(n, small, unit, what, 0)
+}
+
+func (t *toOrder) priced(n int, small bool, unit, what message.Message, price float64) {
+	name := what.String() + strconv.FormatFloat(price, 'g', -1, 64)
 	i, ok := t.at[name]
 	if !ok {
 		i = len(t.all)
 		t.at[name] = i
-		t.all = append(t.all, hardwareRow{what: what, unit: unit, small: small})
+		t.all = append(t.all, hardwareRow{what: what, unit: unit, small: small, price: price})
 	}
-	t.all[i].count += n
+	t.all[i].count += float64(n)
 }
 
 // runners names the pair of runners of a drawer. A drawer for which there is none
@@ -214,7 +261,7 @@ func countHandles(p *plan.Plan) []hardwareRow {
 			if apart := f.Handles[k].Spacing(); apart > 0 {
 				what = message.New("handles, screws %v apart", apart)
 			}
-			rows.add(1, false, pieces, what)
+			rows.priced(1, false, pieces, what, f.Handles[k].Price)
 		}
 	}
 	if screws > 0 {

@@ -46,7 +46,7 @@ func Labels(p *plan.Plan) []Label {
 			switch {
 			case q.Lies:
 				l.Up = message.New("back edge")
-			case q.Front > 0 && q.Lipped != NoEdge: // of a front, on its rear face, which is drilled
+			case q.Drilled: // of a front, on its rear face, which is drilled
 				l.Left, l.Right, l.In = message.New("RIGHT"), message.New("LEFT"), message.New("in the room")
 			case len(q.Each) == 2 && i == 0: // the left side, on its inside face
 				l.Left, l.Right = message.New("front edge"), message.New("back edge")

@@ -105,16 +105,16 @@ func oneBoard(a, b *plan.Front) bool {
 // than the saw takes. All around lies what is trimmed off.
 func blank(number int, upright bool, fronts []*plan.Front, saw model.Saw) Blank {
 	b := Blank{Number: number, Upright: upright, Board: fronts[0].Made.Board, Fronts: fronts}
-	lip := b.Board.Lipping
+	left, right, bottom, top := b.Board.LippingOf()
 	at := plane.Point{X: saw.Trim, Y: saw.Trim}
 	for i, f := range fronts {
-		w, h := f.Face.Width()-2*lip, f.Face.Height()-2*lip
+		w, h := f.Face.Width()-left-right, f.Face.Height()-bottom-top
 		if i > 0 {
 			before := fronts[i-1].Face
 			if upright {
-				at.Y = b.Places[i-1].Max.Y + max(f.Face.Min.Y-before.Max.Y+2*lip, saw.Kerf)
+				at.Y = b.Places[i-1].Max.Y + max(f.Face.Min.Y-before.Max.Y+top+bottom, saw.Kerf)
 			} else {
-				at.X = b.Places[i-1].Max.X + max(f.Face.Min.X-before.Max.X+2*lip, saw.Kerf)
+				at.X = b.Places[i-1].Max.X + max(f.Face.Min.X-before.Max.X+right+left, saw.Kerf)
 			}
 		}
 		b.Places = append(b.Places, plane.R(at.X, at.Y, at.X+w, at.Y+h))

@@ -11,7 +11,7 @@ import (
 
 // Piece is a board to cut. Width and Height are the finished size as it stands
 // in the cabinet: across (for a side or a drawer bottom, from front to back) and
-// up. CutWidth and CutHeight are less by the lipping where the board has one.
+// up. CutWidth and CutHeight are less by the edging where the board has one.
 type Piece struct {
 	What                message.Message   // what it is
 	Each                []message.Message // what each of Count is, where they differ; else nil
@@ -23,26 +23,14 @@ type Piece struct {
 	Width, Height       length.Length
 	CutWidth, CutHeight length.Length
 	Count               int
-	Lipped              Lipped
+	Edged               Edged
+	Framed              bool    // a part of a frame
+	Drilled             bool    // it has the rear face of a front, or is a stile or rail of it
 	MilledM3            float64 // what is milled out of each, in m³: a groove, a grip
 	Blank               int     // number of the blank of matched fronts that it is, or is cut from; 0: none
 	Matched             int     // of a blank: how many fronts are cut from it
 	Grain               string  // along Width: "horizontal", along Height: "vertical", or ""
 }
-
-// Lipped tells which edges of a piece are lipped, where its board has a lipping.
-type Lipped uint8
-
-// The edges that are lipped: none of a back, a plinth board or a filler, the
-// front edge of what stands or lies in the carcass, all four of a front; of a frame
-// those that are the front's.
-const (
-	NoEdge Lipped = iota
-	FrontEdge
-	AllEdges
-	OuterEdge        // a rail's, away from the panel
-	OuterEdgeAndEnds // likewise of a stile, which runs from end to end
-)
 
 // AreaM2 is the area to cut of all its pieces, in square metres; 0 of what is cut from
 // a blank, which counts for it.
@@ -115,11 +103,12 @@ func appendFront(all []Piece, f *plan.Front) []Piece {
 			milled = volumeM3(z.Rect.Width(), z.Rect.Height(), b.Thickness-z.Thickness)
 		}
 	}
-	return append(all, Piece{
-		What: what, For: message.New("%v %v", f.Number, f.Name), Front: f.Number, MilledM3: milled, Place: f.Place, Board: b, Count: 1, Lipped: AllEdges, Grain: b.Grain,
-		Width: f.Face.Width(), Height: f.Face.Height(),
-		CutWidth: f.Face.Width() - 2*b.Lipping, CutHeight: f.Face.Height() - 2*b.Lipping,
-	})
+	q := Piece{
+		What: what, For: message.New("%v %v", f.Number, f.Name), Front: f.Number, MilledM3: milled, Place: f.Place, Board: b, Count: 1, Drilled: true, Grain: b.Grain,
+		Width: f.Face.Width(), Height: f.Face.Height(), CutWidth: f.Face.Width(), CutHeight: f.Face.Height(),
+	}
+	q.edge(frontEdges(f))
+	return append(all, q)
 }
 
 func volumeM3(w, h, thick length.Length) float64 { return length.AreaM2(w, h) * thick.MM() / 1000 }
@@ -130,30 +119,29 @@ func volumeM3(w, h, thick length.Length) float64 { return length.AreaM2(w, h) * 
 func appendFrame(all []Piece, f *plan.Front) []Piece {
 	owner := message.New("%v %v", f.Number, f.Name)
 	panel := f.Zones[len(f.Zones)-1]
-	lip, groove := f.Made.Lipping, panel.Rect.Min.X-panel.Whole.Min.X
+	groove := panel.Rect.Min.X - panel.Whole.Min.X
 	for i := range f.Zones {
 		z := &f.Zones[i]
 		board := z.Of(f)
 		q := Piece{
-			For: owner, Front: f.Number, Place: f.Place, Board: board, Grain: board.Grain, Count: 1,
+			For: owner, Front: f.Number, Place: f.Place, Board: board, Grain: board.Grain, Count: 1, Framed: true, Drilled: z.Part != plan.PanelPart,
 			Width: z.Rect.Width(), Height: z.Rect.Height(), CutWidth: z.Whole.Width(), CutHeight: z.Whole.Height(),
 		}
 		switch z.Part {
 		case plan.LeftStile, plan.RightStile:
-			q.What, q.Lipped = message.New("stile"), OuterEdgeAndEnds
-			q.CutWidth, q.CutHeight = q.CutWidth-lip, q.CutHeight-2*lip
+			q.What = message.New("stile")
 			q.MilledM3 = volumeM3(groove, panel.Whole.Height(), panel.Thickness)
 		case plan.TopRail, plan.BottomRail:
-			q.What, q.Lipped = message.New("top rail"), OuterEdge
+			q.What = message.New("top rail")
 			if z.Part == plan.BottomRail {
 				q.What = message.New("bottom rail")
 			}
-			q.CutHeight -= lip
 			q.MilledM3 = volumeM3(z.Rect.Width(), groove, panel.Thickness)
 		case plan.PanelPart:
 			q.What = message.New("panel")
 			q.Width, q.Height = q.CutWidth, q.CutHeight
 		}
+		q.edge(frameEdges(f, z.Part))
 		all = append(all, q)
 	}
 	return all
@@ -202,8 +190,7 @@ func appendBox(all []Piece, f *plan.Front, owner message.Message) []Piece {
 	return all
 }
 
-// appendCarcass adds the boards of one cabinet. Lippings of carcass boards are
-// glued to the front edge only, so they shorten the depth once.
+// appendCarcass adds the boards of one cabinet.
 func appendCarcass(all []Piece, p *plan.Plan, i int) []Piece {
 	c := &p.Cabinets[i]
 	first := len(all)
@@ -245,13 +232,14 @@ func (p *Piece) joins(q *Piece) bool {
 func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 	boards := &p.Project.Boards
 	q := Piece{For: message.New("%v", c.Name), Place: c.Place, Board: boards.Carcass, Count: 1}
-	upright := func(thick length.Length) { // from front to back
+	deep := false // it reaches from front to back
+	upright := func(thick length.Length) {
 		q.Board.Thickness = thick
-		q.Width, q.Height, q.Lipped = b.Deep(), b.Rect.Height(), FrontEdge
+		q.Width, q.Height, deep = b.Deep(), b.Rect.Height(), true
 	}
 	lying := func() {
 		q.Board.Thickness = b.Rect.Height()
-		q.Width, q.Height, q.Lipped, q.Lies, q.Grain = b.Rect.Width(), b.Deep(), FrontEdge, true, alongWidth
+		q.Width, q.Height, q.Lies, q.Grain, deep = b.Rect.Width(), b.Deep(), true, alongWidth, true
 	}
 	facing := func(board model.Board) { // the room
 		q.Board, q.Grain = board, board.Grain
@@ -305,16 +293,29 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 	default:
 		return Piece{} // a worktop, of which the project knows the thickness alone
 	}
-	if q.Lipped == FrontEdge && q.Grain == "" && b.Kind != plan.EndPanelBoard {
+	if deep && q.Grain == "" && b.Kind != plan.EndPanelBoard {
 		q.Grain = cmp.Or(boards.Carcass.Grain, "vertical")
 	}
 	q.CutWidth, q.CutHeight = q.Width, q.Height
-	if lip := q.Board.Lipping; q.Lipped == FrontEdge && q.Lies {
-		q.CutHeight -= lip
-	} else if q.Lipped == FrontEdge {
-		q.CutWidth -= lip
+	if deep {
+		q.edge(boardEdges(edgesOf(&q.Board.Edging, b.Kind), q.Lies))
 	}
 	return q
+}
+
+// edgesOf is the word that the edging of a board has for a kind of part cut from it.
+func edgesOf(e *model.Edging, kind plan.BoardKind) string {
+	switch kind {
+	case plan.LeftSideBoard, plan.RightSideBoard:
+		return e.Sides
+	case plan.BottomBoard, plan.TopBoard:
+		return e.Bottoms
+	case plan.PartitionBoard:
+		return e.Partitions
+	case plan.ShelfBoard:
+		return e.Shelves
+	}
+	return e.EndPanels
 }
 
 // plinthOf names the cabinets that a plinth board runs under.

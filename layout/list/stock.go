@@ -127,6 +127,16 @@ func StockList(p *plan.Plan, say Speaker) Table {
 	return t
 }
 
+// stockCosts is what all sheets to buy cost, of boards that have a price.
+func stockCosts(p *plan.Plan) float64 {
+	sum := 0.0
+	for _, s := range StockPlans(p) {
+		bought, _ := s.AreaM2()
+		sum += bought * s.Board.Price
+	}
+	return sum
+}
+
 // tooLarge says that a part lies on no sheet.
 func (s *StockPlan) tooLarge(part int) message.Message {
 	q := s.rows[s.Of[part]]

@@ -46,6 +46,7 @@ func (p *Plan) carcassFingerprint() Fingerprint {
 	if p.Project != nil {
 		for _, b := range []model.Board{p.Project.Boards.Carcass, p.Project.Boards.Front, p.Project.Boards.Back} {
 			h.say(b.Thickness, b.Lipping, b.Grain)
+			h.edging(&b)
 		}
 		if p.Project.OnePlinth {
 			h.say("one plinth")
@@ -97,6 +98,7 @@ func (f *Front) fingerprint() Fingerprint {
 	}
 	if f.Made.Lipping != 0 && f.Made.Name != model.PlainBoard { // that of the plain board is the project's
 		h.say("lipping", f.Made.Lipping)
+		h.edging(&f.Made.Board)
 	}
 	h.holes(f.Holes)
 	h.holes(f.HandleHoles)
@@ -114,6 +116,14 @@ func (f *Front) fingerprint() Fingerprint {
 
 // digest gathers what a fingerprint is made of.
 type digest struct{ hash.Hash }
+
+// edging says which edges get it, where these are not the usual ones.
+func (h digest) edging(b *model.Board) {
+	e := b.Edging
+	if e.Price = 0; b.Lipping > 0 && e != (model.Edging{}) {
+		h.say("edging", e)
+	}
+}
 
 func (h digest) say(all ...any) {
 	for _, one := range all {

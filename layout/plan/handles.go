@@ -12,6 +12,7 @@ type Handle struct {
 	At      plane.Point
 	Upright bool
 	Holes   []Hole
+	Price   float64 // of each; 0: not given
 }
 
 // Spacing is between the holes of a handle; 0 of one hole.
@@ -91,7 +92,7 @@ func (f *Front) addHandle(h *model.Handle, at plane.Point, i int) {
 	for k := range holes {
 		holes[k].Depth = f.ZoneAt(&holes[k]).Thickness
 	}
-	f.Handles = append(f.Handles, Handle{At: at, Upright: h.Upright && h.Spacing > 0, Holes: holes})
+	f.Handles = append(f.Handles, Handle{At: at, Upright: h.Upright && h.Spacing > 0, Holes: holes, Price: h.Price})
 }
 
 // HandleWith is the handle that a hole is of, and whether it is the second of two that

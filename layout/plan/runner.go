@@ -66,7 +66,7 @@ func (m *maker) chooseRunner(f *Front, src *model.Front) {
 		return
 	}
 	f.Runner.Length = best.Length
-	f.Runner.Load = best.Load
+	f.Runner.Load, f.Runner.Price = best.Load, best.Price
 	f.Runner.source = best
 }
 

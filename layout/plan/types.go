@@ -203,6 +203,7 @@ type Runner struct {
 	Start  length.Length
 	Length length.Length
 	Load   float64 // kg, 0 where the sheet gives none
+	Price  float64 // of the pair, 0 where the sheet gives none
 	Screws []SideHole
 	OffRow length.Length // from the first screw hole up to the next hole row; 0: on a row, or rows do not matter
 	source *model.RunnerLength

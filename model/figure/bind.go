@@ -50,6 +50,11 @@ func number(key, name, unit, doc string, at *float64, least, greatest float64) R
 	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Number{least, greatest, unit, at}}
 }
 
+// price is what a piece, pair or set costs.
+func price(at *float64, doc string) Row {
+	return number("price", "Price", "each", doc, at, 0, 1_000_000)
+}
+
 func count(key, name, doc string, at *int, least, greatest int) Row {
 	return Row{Key: key, Name: message.New(name), Doc: message.New(doc), Value: &Count{least, greatest, at}}
 }

@@ -21,6 +21,7 @@ func Handle(h *model.Handle) []Row {
 		size("from_left", "From the left edge", "From the front's left edge, seen from the room, to the middle of the handle, of two the left one; the middle of the width where nothing says how far across it is, of two a quarter of the width from each edge.", &h.FromLeft, 0, maxSize).oneWay("across"),
 		size("from_right", "From the right edge", "From the front's right edge to the middle of the handle, of two the right one, instead.", &h.FromRight, 0, maxSize).oneWay("across"),
 		size("beside_middle", "Beside the middle", "From the middle of the front's width to the right, to the middle of the handle, instead; below zero: to the left. Of two handles, how far each is from the middle.", &h.BesideMiddle, -maxSize, maxSize).oneWay("across"),
+		price(&h.Price, "Price of a handle or knob, in your money; left out where it is not wanted."),
 		size("diameter", "Diameter", "Diameter of the holes; 5 mm where it is left out.", &h.Diameter, Positive, maxFitting),
 	}
 }

@@ -119,17 +119,44 @@ func HoleRows(h *model.HoleRows) []Row {
 // Boards are those of the sheet goods.
 func Boards(b *model.Boards) []Row {
 	return []Row{
-		group("carcass", "Carcass board", "The board of sides, bottoms, tops and partitions.", Board(&b.Carcass)).needed(),
-		group("front", "Front board", "The board of the fronts.", Board(&b.Front)).needed(),
+		group("carcass", "Carcass board", "The board of sides, bottoms, tops and partitions.", carcassBoard(&b.Carcass)).needed(),
+		group("front", "Front board", "The board of the fronts.", plainBoard(&b.Front)).needed(),
 		group("back", "Back board", "The board of the cabinet backs; left out where there are none.", Board(&b.Back)),
 		list("fronts", "", "Further boards of fronts, each with a name that board chooses it by, and how fronts are built of it.", &b.Fronts, maxBoards, true, func(b *model.FrontBoard) string { return b.Name }, FrontBoard),
 	}
 }
 
+func carcassBoard(b *model.Board) []Row {
+	e := &b.Edging
+	return edged(b,
+		edges("sides", "Sides", &e.Sides), edges("bottoms", "Bottom and top", &e.Bottoms),
+		edges("partitions", "Partitions", &e.Partitions), edges("shelves", "Shelves", &e.Shelves))
+}
+
+func plainBoard(b *model.Board) []Row {
+	return edged(b, fronts(&b.Edging), edges("end_panels", "End panels", &b.Edging.EndPanels))
+}
+
+// edged are the rows of a board with which of its parts' edges get its edging.
+func edged(b *model.Board, parts ...Row) []Row {
+	price := number("price", "Price of edging", "per m", "Price of a metre of edging, in your money; left out where it is not wanted.", &b.Edging.Price, 0, 1_000_000)
+	return append(Board(b), group("edging", "Edging", "Which edges get the lipping, and what it costs.", append(parts, price)))
+}
+
+// fronts are the edges of fronts.
+func fronts(e *model.Edging) Row {
+	return word("fronts", "Edges of fronts", "Which edges of a front get the lipping; all four where it is left out.", &e.Fronts, model.EdgeAll, model.EdgeSides, model.EdgeTopBottom, model.EdgeTop, model.EdgeNone)
+}
+
+// edges are those of a kind of board in the carcass.
+func edges(key, name string, at *string) Row {
+	return word(key, name, "Which edges of these boards get the lipping; the front edge where it is left out.", at, model.EdgeFront, model.EdgeFrontBack, model.EdgeFrontEnds, model.EdgeAll, model.EdgeNone)
+}
+
 // FrontBoard are those of a named board of fronts.
 func FrontBoard(b *model.FrontBoard) []Row {
 	name := line("name", "Name", "What board chooses it by; front is the name of boards.front.", &b.Name).needed()
-	return append(append([]Row{name}, Board(&b.Board)...), group("build", "Build", "How fronts are built of it.", Build(&b.Build)))
+	return append(append([]Row{name}, edged(&b.Board, fronts(&b.Edging))...), group("build", "Build", "How fronts are built of it.", Build(&b.Build)))
 }
 
 // Build are those of how a front is built of its board.
@@ -166,7 +193,7 @@ func Panel(p *model.Panel) []Row {
 func Board(b *model.Board) []Row {
 	return []Row{
 		size("thickness", "Thickness", "Thickness of the board.", &b.Thickness, Positive, maxBoard).needed(),
-		size("lipping", "Lipping", "Thickness of a lipping: on all four edges of fronts, on the front edge of carcass boards; the cut size is less by it.", &b.Lipping, 0, 100*length.Millimetre),
+		size("lipping", "Lipping", "Thickness of a lipping or edging: on all four edges of fronts, on the front edge of carcass boards, or on the edges that edging names; the cut size is less by it.", &b.Lipping, 0, 100*length.Millimetre),
 		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre; left out where it is not known.", &b.Density, 1, 25_000),
 		line("material", "Material", "What the board is made of.", &b.Material),
 		word("grain", "Grain", "Which way the grain runs, as the panel hangs.", &b.Grain, "horizontal", "vertical"),

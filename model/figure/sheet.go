@@ -40,6 +40,7 @@ func runnerLength(l *model.RunnerLength) []Row {
 	return []Row{
 		size("length", "Length", "Length of the runner, as ordered.", &l.Length, Positive, maxFitting).needed(),
 		number("load", "Carries, the pair", "kg", "What the pair carries, in kg, the drawer's own weight included. In the ordering table or the load chart.", &l.Load, 0.1, 5000),
+		price(&l.Price, "Price of the pair, in your money; left out where it is not wanted."),
 		list("screws", "Screw holes in the carcass side", "Holes in the carcass side for the runner's screws. On the drilling drawing of the carcass side.", &l.Screws, maxParts, true, func(s *model.ScrewHole) string { return s.Back.String() + s.Up.String() }, screw),
 	}
 }
@@ -63,6 +64,7 @@ func connector(c *model.ConnectorFigures) []Row {
 		size("adjust_down", "Adjusts down", "How far it can be moved down, where that differs.", &c.AdjustDown, Positive, 100*length.Millimetre),
 		size("adjust_side", "Adjusts to each side", "How far the hung front can be moved to either side. In the notes on adjusting.", &c.AdjustSide, 0, 100*length.Millimetre),
 		size("adjust_tilt", "Tilts, at the upper edge", "How far the hung front's upper edge can be moved in or out. In the notes on adjusting.", &c.AdjustTilt, 0, 100*length.Millimetre),
+		price(&c.Price, "Price of a pair of connectors, in your money; left out where it is not wanted."),
 	}
 }
 
@@ -76,6 +78,7 @@ func drawer(d *model.DrawerHeight) []Row {
 		sizes("rail_holes", "Holes of the rail", "Heights of the rail's holes above the runner's lower edge. On the drilling drawing of the front with rails.", &d.RailHoles, -maxFitting, maxFitting),
 		list("more_holes", "Further holes", "Further holes that only some fronts have. On the drilling drawing of the front, beside notes such as: from this height or width on.", &d.More, maxParts, true, func(h *model.HolePattern) string { return h.Up.String() }, pattern),
 		number("weight", "Weighs", "kg", "Weight of the drawer without front and contents, in kg. In the ordering table.", &d.Weight, 0, 500),
+		price(&d.Price, "Price of the drawer without its runners, in your money; left out where it is not wanted."),
 	}
 }
 

@@ -151,7 +151,17 @@ func (g generator) project() *model.Project {
 	}
 	for _, b := range boards {
 		b.Thickness, b.Grain = g.length(), g.grain()
+		b.Edging = model.Edging{Fronts: g.word(model.EdgeAll, model.EdgeSides, model.EdgeTopBottom, model.EdgeTop, model.EdgeNone), Price: b.Edging.Price}
 	}
+	for i := range p.Boards.Fronts {
+		p.Boards.Fronts[i].Build.Panel.Edging = model.Edging{}
+	}
+	edges := func() string {
+		return g.word(model.EdgeFront, model.EdgeFrontBack, model.EdgeFrontEnds, model.EdgeAll, model.EdgeNone)
+	}
+	p.Boards.Back.Edging = model.Edging{}
+	p.Boards.Front.Edging.EndPanels = edges()
+	p.Boards.Carcass.Edging = model.Edging{Sides: edges(), Bottoms: edges(), Partitions: edges(), Shelves: edges(), Price: p.Boards.Carcass.Edging.Price}
 	p.Board, p.Matched = g.board(p), g.matched()
 	g.handle(p.Handle)
 	for i := range p.Checks.Accepted {
@@ -220,6 +230,9 @@ func (g generator) handle(h *model.Handle) {
 func (g generator) matched() string {
 	return []string{"", model.NotMatched, model.MatchedUpright, model.MatchedAcross}[g.int(0, 3)]
 }
+
+// word draws one of some words, or none.
+func (g generator) word(words ...string) string { return append(words, "")[g.int(0, len(words))] }
 
 func (g generator) grain() string { return []string{"", "horizontal", "vertical"}[g.int(0, 2)] }
 

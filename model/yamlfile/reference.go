@@ -89,7 +89,8 @@ Boards:
 - The back board is laid on behind all of the carcass, and is within the cabinet's
   ` + "`depth`" + `: sides, bottom, top and partitions are as deep as that less its thickness.
 - Fronts are lipped on all four edges, carcass boards and end panels on the front edge
-  alone: their cut depth is less by one lipping.
+  alone: their cut depth is less by one lipping. ` + "`edging`" + ` says other edges; a back,
+  plinth, channel or filler has none.
 - End panels and fillers are of the material of ` + "`boards.front`" + `; they weigh by its density
   and, an end panel, by its own thickness. An end panel beside overlay fronts is as
   deep as the cabinet and its thickest front, beside inset ones, and behind overlay

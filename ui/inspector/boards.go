@@ -140,6 +140,30 @@ func (f boardForm) stock(board string) {
 	f.numberOf(whole, board+".price")
 }
 
+// edging says which edges of the parts of a board get its edging, where it has one.
+func (f boardForm) edging(board string, parts ...string) {
+	whole := []model.Place{model.Whole}
+	f.sizes(whole, board+".lipping")
+	if _, given := f.sized(model.Whole, board+".lipping"); !given {
+		return
+	}
+	said := map[string]string{
+		model.EdgeAll: f.text("all four edges"), model.EdgeNone: f.text("none"),
+		model.EdgeFront: f.text("front edge"), model.EdgeFrontBack: f.text("front and back edge"), model.EdgeFrontEnds: f.text("front edge, both ends"),
+		model.EdgeSides: f.text("left and right edge"), model.EdgeTopBottom: f.text("top and bottom edge"), model.EdgeTop: f.text("top edge"),
+	}
+	for _, part := range parts {
+		key := board + ".edging." + part
+		words := f.value(model.Whole, key).Value.(*figure.Text).OneOf
+		var options []string
+		for _, w := range words {
+			options = append(options, said[w])
+		}
+		f.words(model.Whole, key, words, options)
+	}
+	f.numberOf(whole, board+".edging.price")
+}
+
 // saw is how stock sheets are cut.
 func (f boardForm) saw() {
 	f.section(f.value(model.Whole, "saw").Name, false, func() string { return f.say().Length(f.session.Project().Saw.Kerf) })

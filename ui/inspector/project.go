@@ -50,9 +50,10 @@ func (f projectForm) fill() {
 	f.holeRows(whole)
 	f.handleSection(model.Whole)
 	f.boardDetails("boards.carcass")
-	f.boardDetails("boards.front")
-	f.sizes(whole, "boards.front.lipping")
 	boards := boardForm{f.form}
+	boards.edging("boards.carcass", "sides", "bottoms", "partitions", "shelves")
+	f.boardDetails("boards.front")
+	boards.edging("boards.front", "fronts", "end_panels")
 	boards.frontBoard(whole)
 	boards.matched(model.Whole)
 	f.boardDetails("boards.back")
