@@ -25,6 +25,7 @@ var (
 		{path: "connector.adjust_down", usual: func(k *picked) length.Length { return k.sheet.Connector.AdjustUp }},
 		{path: "connector.adjust_side"},
 		{path: "connector.adjust_tilt", none: "not given"},
+		{path: "connector.price", none: "not given"},
 	}
 	drawerTable = []spec{
 		{path: "drawers[].name"},
@@ -36,6 +37,7 @@ var (
 		{path: "drawers[].rail_top", none: "no rail"},
 		{path: "drawers[].rail_holes", none: "none"},
 		{path: "drawers[].weight", none: "not given"},
+		{path: "drawers[].price", none: "not given"},
 	}
 	moreRows = []spec{
 		{path: "drawers[].more_holes[].up"},

@@ -96,6 +96,7 @@ func (f *form) lengths() fyne.CanvasObject {
 			k.sheet.Runner.Lengths = was
 		}},
 		{head: "Load in kg", spec: spec{path: path + "load", none: "not given"}},
+		{head: "Price", spec: spec{path: path + "price", none: "not given"}},
 		{head: "Screw holes", wide: true, spec: spec{path: path + "screws", none: "none"}, many: setBacks, shown: func(k *picked, i int) string {
 			if i >= len(k.sheet.Runner.Lengths) {
 				return ""

@@ -193,9 +193,9 @@ func (r *row) parse(text string) (func(*picked), error) {
 		all, err = parseSizes(text, r.page.sheet.Unit)
 		set = func(at figure.Value) { *at.(*figure.Sizes).At = all }
 	case *figure.Number:
-		var v float64
-		v, err = parseWeight(text)
-		set = func(at figure.Value) { *at.(*figure.Number).At = v }
+		var n float64
+		n, err = parseNumber(text, r.like.Value.(*figure.Number))
+		set = func(at figure.Value) { *at.(*figure.Number).At = n }
 	case *figure.Text:
 		set = func(at figure.Value) { *at.(*figure.Text).At = strings.TrimSpace(text) }
 	}
@@ -309,14 +309,18 @@ func spaced(text string) []string {
 	return all
 }
 
-func parseWeight(text string) (float64, error) {
+// parseNumber reads a weight or a price, 0 where nothing is given.
+func parseNumber(text string, of *figure.Number) (float64, error) {
 	text = strings.TrimSpace(text)
 	if text == "" {
 		return 0, nil
 	}
 	v, err := strconv.ParseFloat(strings.Replace(text, ",", ".", 1), 64)
-	if err != nil || v < 0 || v > 5000 {
+	switch {
+	case err == nil && v >= 0 && v <= of.Greatest:
+		return v, nil
+	case of.Unit == "kg":
 		return 0, message.New("“%v” is no weight in kg. Write one such as 30 or 2.5.", text)
 	}
-	return v, nil
+	return 0, message.New("“%v” is no price. Write one such as 30 or 2.5.", text)
 }
