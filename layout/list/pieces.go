@@ -273,7 +273,7 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 			lying()
 		} else {
 			facing(boards.Carcass)
-			q.Board.Thickness, q.Grain, q.Lipped = b.Deep(), alongWidth, NoEdge
+			q.Board.Thickness, q.Grain = b.Deep(), alongWidth
 		}
 		q.What = message.New("rail over %v", p.FrontAt(b.Of).Name)
 	case plan.BackBoard:
