@@ -225,8 +225,8 @@ func (p *frontPart) widths(d *drawing.Drawing) {
 		p.measure(d, "connector.adjust_up", true, at(p.inside-inset, y), at(p.inside-inset, y+p.drawn("connector.adjust_up")), p.inside+sketchBoard, 1)
 	})
 	p.focused("connector.adjust_down", func() {
-		y := p.lowestHole()
-		p.measure(d, "connector.adjust_down", true, at(p.inside-inset, y-p.drawn("connector.adjust_down")), at(p.inside-inset, y), p.inside+sketchBoard, 1)
+		y, down := p.lowestHole(), s.Connector.Down()
+		p.measured(d, "connector.adjust_down", true, at(p.inside-inset, y-drawn(down)), at(p.inside-inset, y), p.inside+sketchBoard, 1, down)
 	})
 	for i, h := range s.Stabiliser.Holes {
 		if i < 2 && h.Across != 0 {

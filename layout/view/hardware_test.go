@@ -75,7 +75,9 @@ func TestHardwareShowsEveryFigure(t *testing.T) {
 		"diameter":              {"connector.diameter", s.Connector.Diameter},
 		"depth":                 {"connector.depth", s.Connector.Depth},
 		"adjust up":             {"connector.adjust_up", s.Connector.AdjustUp},
+		"adjust down":           {"connector.adjust_down", s.Connector.AdjustDown},
 		"adjust side":           {"connector.adjust_side", s.Connector.AdjustSide},
+		"tilt":                  {"connector.adjust_tilt", s.Connector.AdjustTilt},
 		"side top":              {"drawers[].side_top", tall.SideTop},
 		"back top":              {"drawers[].back_top", tall.BackTop},
 		"rail top":              {"drawers[].rail_top", tall.RailTop},
@@ -105,6 +107,34 @@ func TestHardwareShowsEveryFigure(t *testing.T) {
 				t.Errorf("it stands on the other sketch too: %v", other)
 			}
 		})
+	}
+}
+
+// A wooden box is drawn and dimensioned by its own figures: of sample B the bottom reaches
+// 6 into grooves of sides 12 thick behind a side clearance of 13, and begins 18 − 6 behind
+// the box's front, which is 2 behind the carcass's edge.
+func TestHardwareShowsAWoodenBox(t *testing.T) {
+	s := sampleSheet(t, "sample-b").Clone()
+	s.Box.Shorter = 10 * mm
+	for path, want := range map[string]length.Length{
+		"box.sides": 12 * mm, "box.front": 18 * mm, "box.groove_depth": 6 * mm, "box.groove_height": 10 * mm, "box.shorter": 10 * mm,
+		"connector.adjust_down": s.Connector.AdjustUp, // as far as up, where it is left out
+	} {
+		o := view.HardwareOptions{Drawer: 1, Runner: 1, Focus: path}
+		got := append(sizes(view.HardwareFront(s, o), path), sizes(view.HardwareSide(s, o), path)...)
+		if len(got) != 1 || got[0] != want {
+			t.Errorf("%s: %v is written, want %v", path, got, want)
+		}
+	}
+	for _, m := range view.HardwareSide(s, view.HardwareOptions{Drawer: 1, Runner: 1}).Marks {
+		if b, ok := m.(*drawing.Rectangle); ok && b.Meaning == drawing.DrawerBottom && (b.Rect.Min.X != 14*mm || b.Rect.Max.X != 442*mm) {
+			t.Errorf("from the side the bottom is %v; want it from 2 + 12 to 2 + 450 − 10, the box's end", b.Rect)
+		}
+	}
+	for _, m := range view.HardwareFront(s, view.HardwareOptions{Drawer: 1, Runner: 1}).Marks {
+		if b, ok := m.(*drawing.Rectangle); ok && b.Meaning == drawing.DrawerBottom && b.Rect.Min.X != 19*mm {
+			t.Errorf("from the front the bottom is %v; want it from 13 + 12 − 6", b.Rect)
+		}
 	}
 }
 
