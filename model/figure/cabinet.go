@@ -62,7 +62,7 @@ func Base(b *model.Base) []Row {
 func BackFit(b *model.BackFit) []Row {
 	return []Row{
 		choice("kind", "Back", "Laid on behind the carcass, in a rebate of sides, bottom and top, or in a groove of them.", &b.Kind, "laid_on", "rebated", "grooved"),
-		size("depth", "Depth of rebate or groove", "How deep the rebate or groove is in sides, bottom and top; half of the thinnest of them where it is left out.", &b.Depth, 0, maxBoard),
+		size("depth", "Rebate or groove", "How deep the rebate or groove is in sides, bottom and top; half of the thinnest of them where it is left out.", &b.Depth, 0, maxBoard),
 		size("setback", "Back set in", "From the rear edges of sides, bottom and top to the rear face of a back that is let into them.", &b.Setback, 0, maxFitting),
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/figure"
+	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -58,7 +59,6 @@ func (f cabinetForm) fill(at model.Place) {
 	boards.frontBoard([]model.Place{at})
 	boards.matched(at)
 	f.section(message.New("Carcass"), false, func() string { return f.built(doc()) })
-	f.sizes([]model.Place{at}, "left.side", "right.side")
 	f.choiceOf(at, "back.kind", f.text("laid on"), f.text("rebated"), f.text("grooved"))
 	if doc().Back.Kind != model.LaidOn {
 		f.sizes([]model.Place{at}, "back.depth", "back.setback")
@@ -112,6 +112,9 @@ func (f cabinetForm) sheetsOf(at model.Place, doc func() *model.Cabinet) {
 func (f cabinetForm) beside(at model.Place) {
 	for _, side := range []string{"left", "right"} {
 		f.section(f.value(at, side).Name, false, func() string { return f.stands(at, side) })
+		f.sizeOf(at, side+".side", f.usual([]model.Place{at}, side+".side", func(model.Place) length.Length {
+			return f.session.Project().Boards.Carcass.Thickness
+		}))
 		f.sizes([]model.Place{at}, side+".end_panel", side+".filler")
 		f.markOf(at, side+".wall")
 		f.sizes([]model.Place{at}, side+".projection")
