@@ -162,7 +162,7 @@ func TestRailsOfAWorkedProject(t *testing.T) {
 	p := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
-		if f.Rule != "sample-sheet" && f.Rule != "jig-settings" { // the last stands on no rail
+		if f.Rule != "sample-sheet" && f.Rule != "jig-settings" && f.Rule != "adjustment" { // the last stands on no rail; two fronts there move towards each other
 			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
 		}
 	}
