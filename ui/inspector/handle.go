@@ -75,6 +75,7 @@ func (f *form) handle(at []model.Place) {
 	f.sizes(at, "handle.from_top", "handle.from_bottom", "handle.above_middle", "handle.on_line",
 		"handle.from_left", "handle.from_right", "handle.beside_middle")
 	f.sizeOf(at[0], "handle.diameter", f.usual(at, "handle.diameter", func(model.Place) length.Length { return model.UsualHandleHole }))
+	f.numberOf(at, "handle.price")
 }
 
 // handleSection is a section of its own for the handles of a cabinet or the project.
