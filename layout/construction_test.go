@@ -162,7 +162,7 @@ func TestRailsOfAWorkedProject(t *testing.T) {
 	p := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
-		if f.Rule != "sample-sheet" && f.Rule != "jig-settings" && f.Rule != "adjustment" { // the last stands on no rail; two fronts there move towards each other
+		if f.Rule != "sample-sheet" && f.Rule != "jig-settings" && f.Rule != "adjustment" { // the last stands on no rail: it and the one below move towards each other
 			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
 		}
 	}
@@ -242,4 +242,20 @@ func TestRailsAddUp(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A rail between two fronts parts their gap in two: each can close only its own, 2 mm of
+// it by the 2 mm that its connector moves; without one they close 3 mm of 2.
+func TestARailPartsWhatTwoFrontsClose(t *testing.T) {
+	p := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
+	closes := func() bool {
+		return slices.ContainsFunc(layout.Solve(p).Findings, func(f check.Finding) bool { return f.Rule == "adjustment" })
+	}
+	if !closes() {
+		t.Error("two fronts without a rail between them do not close their gap")
+	}
+	p.Cabinets[0].Bays[0].Fronts[2].Rail = nil
+	if closes() {
+		t.Error("fronts close a gap past a rail")
+	}
 }

@@ -68,7 +68,7 @@ func (s *search) roomOver(f *plan.Front) {
 	if src.GapAbove == nil || above == nil || f.Kind == model.OpenNiche || above.Kind == model.OpenNiche {
 		return
 	}
-	found, needed := *src.GapAbove, movesOf(f).up+movesOf(above).down
+	found, needed := *src.GapAbove, s.towards(f, above)
 	if found >= needed || found < leastGap.In(s.plan.Project) {
 		return
 	}
@@ -76,6 +76,16 @@ func (s *search) roomOver(f *plan.Front) {
 		Spots: []mark.Spot{onBoard(f, mark.Gap, inDepth, across(f, f.Face.Max.Y, above.Face.Min.Y))},
 		Fixes: []edit.Edit{edit.Set{At: f.Place, Key: "gap_above", Value: needed}},
 	}))
+}
+
+// towards is how much of a gap two fronts can close, one above the other: both of it,
+// or where a rail stands between them each of its own.
+func (s *search) towards(below, above *plan.Front) length.Length {
+	up, down := movesOf(below).up, movesOf(above).down
+	if !s.plan.RailOver(below).Empty() {
+		return max(up, down)
+	}
+	return up + down
 }
 
 // moves is how far a front can be moved.
@@ -114,7 +124,7 @@ func (s *search) towardsInside(c *plan.Cabinet) (most length.Length) {
 		for n := 0; n+1 < len(col); n++ {
 			below, above := &s.plan.Fronts[col[n]], &s.plan.Fronts[col[n+1]]
 			if src := s.plan.Project.FrontAt(below.Place); src.GapAbove == nil && src.Channel.Height == 0 && below.Kind != model.OpenNiche && above.Kind != model.OpenNiche {
-				most = max(most, movesOf(below).up+movesOf(above).down)
+				most = max(most, s.towards(below, above))
 			}
 		}
 		if j > 0 && c.Mount == model.Overlay {
