@@ -303,7 +303,7 @@ func TestTheSameEveryTime(t *testing.T) {
 		}
 		return said
 	}
-	if say() != say() {
+	if first, second := say(), say(); first != second {
 		t.Error("two layings of the same parts differ")
 	}
 }

@@ -37,7 +37,7 @@ func (f bayForm) bay(at model.Place) {
 	f.sheetOf(func() *model.HardwareSheet { return f.sheetAt(at) })
 	f.hardware(at)
 	f.divisionRule(at, doc)
-	boardForm{f.form}.matched(at)
+	boardForm(f).matched(at)
 	f.buttons(
 		button{"Remove bay", func() { f.do(edit.RemoveBay{At: at}) }},
 	)

@@ -55,7 +55,7 @@ func (f cabinetForm) fill(at model.Place) {
 			return &model.Bay{}
 		})
 	}
-	boards := boardForm{f.form}
+	boards := boardForm(f)
 	boards.frontBoard([]model.Place{at})
 	boards.matched(at)
 	f.section(message.New("Carcass"), false, func() string { return f.built(doc()) })

@@ -50,7 +50,7 @@ func (f projectForm) fill() {
 	f.holeRows(whole)
 	f.handleSection(model.Whole)
 	f.boardDetails("boards.carcass")
-	boards := boardForm{f.form}
+	boards := boardForm(f)
 	boards.edging("boards.carcass", "sides", "bottoms", "partitions", "shelves")
 	f.boardDetails("boards.front")
 	boards.edging("boards.front", "fronts", "end_panels")
@@ -96,7 +96,7 @@ func (f projectForm) boardDetails(board string) {
 	})
 	f.lineOf(model.Whole, board+".material", func() string { return "" })
 	f.numberOf([]model.Place{model.Whole}, board+".density")
-	boards := boardForm{f.form}
+	boards := boardForm(f)
 	boards.words(model.Whole, board+".grain", []string{"", "horizontal", "vertical"}, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
 	boards.stock(board)
 }
