@@ -62,12 +62,12 @@ var (
 	bottomRows = []spec{
 		{path: "bottom.underside"},
 		{path: "bottom.thickness"},
-		{path: "bottom.least_width", usual: func(*picked) length.Length { return model.UsualLeastWidth }},
 	}
 	bottomDeducts = []spec{ // of a drawer that is the maker's
 		{path: "bottom.deduct_width"},
 		{path: "bottom.deduct_length"},
 	}
+	bottomLeast    = spec{path: "bottom.least_width", usual: func(*picked) length.Length { return model.UsualLeastWidth }}
 	backRows       = []spec{{path: "back.thickness"}}
 	backDeducts    = []spec{{path: "back.deduct_width"}}
 	stabiliserRows = []spec{{path: "stabiliser.from_width", none: "has none"}}

@@ -35,7 +35,7 @@ func newForm(p *Page) *form {
 		f.heading("Runner"), f.rows(runnerRows...), f.lengths(),
 		f.heading("Connector"), f.choice("connector.kind", message.New("a pair of connectors"), message.New("screws alone")), f.rows(connectorRows...),
 		f.heading("Drawer heights"), f.drawers(),
-		f.heading("Drawer bottom"), f.rows(bottomRows...), f.rowsWhile(makers, bottomDeducts...),
+		f.heading("Drawer bottom"), f.rows(bottomRows...), f.rowsWhile(makers, bottomDeducts...), f.rowsWhile(always, bottomLeast),
 		f.heading("Drawer back"), f.rows(backRows...), f.rowsWhile(makers, backDeducts...),
 		f.heading("Wooden box"), f.rows(boxSides), f.wooden(),
 		f.heading("Stabiliser of wide drawers"), f.rows(stabiliserRows...), f.stabiliserHoles(),

@@ -96,7 +96,6 @@ func (f *form) lengths() fyne.CanvasObject {
 			k.sheet.Runner.Lengths = was
 		}},
 		{head: "Load in kg", spec: spec{path: path + "load", none: "not given"}},
-		{head: "Price", spec: spec{path: path + "price", none: "not given"}},
 		{head: "Screw holes", wide: true, spec: spec{path: path + "screws", none: "none"}, many: setBacks, shown: func(k *picked, i int) string {
 			if i >= len(k.sheet.Runner.Lengths) {
 				return ""
@@ -111,7 +110,8 @@ func (f *form) lengths() fyne.CanvasObject {
 		k.sheet.Runner.Lengths = append(k.sheet.Runner.Lengths[:i], k.sheet.Runner.Lengths[i+1:]...)
 	})
 	g.sort = func(s *model.HardwareSheet) { sortLengths(s.Runner.Lengths[:len(s.Runner.Lengths)-1]) }
-	return field.Column(g.object, f.shownWith(f.screws(), func(k *picked) bool { return k.runner != nil }))
+	chosen := func(k *picked) bool { return k.runner != nil }
+	return field.Column(g.object, f.shownWith(f.screws(), chosen), f.rowsWhile(chosen, spec{path: path + "price", none: "not given"}))
 }
 
 // sortLengths puts runners in the order of their lengths.

@@ -230,12 +230,18 @@ func (f *form) rows(specs ...spec) fyne.CanvasObject {
 	return cells
 }
 
-// rowsWhile are fields that stand below those of a group only while there is what they
-// are about.
+// rowsWhile are fields that stand below those of the group before, and belong to it,
+// only while there is what they are about.
 func (f *form) rowsWhile(there func(*picked) bool, specs ...spec) fyne.CanvasObject {
-	cells, _ := f.cells(specs)
+	cells, more := f.cells(specs)
+	last := len(f.groups) - 1
+	group := f.groups[last]
+	f.groups[last] = func() []*row { return slices.Concat(group(), more) }
 	return f.shownWith(cells, there)
 }
+
+// always is of fields that are there with every sheet.
+func always(*picked) bool { return true }
 
 func (f *form) cells(specs []spec) (fyne.CanvasObject, []*row) {
 	var all []fyne.CanvasObject
