@@ -46,7 +46,7 @@ func TestWoodenBoxesByHand(t *testing.T) {
 			"front connectors"},
 	}
 	mm := func(v int64) length.Length { return length.MM(v) }
-	order := list.HardwareList(r.Plan, list.Speaker{}, 0)
+	order := list.HardwareList(r.Plan, list.StockPlans(r.Plan), list.Speaker{}, 0)
 	ordered := func(text string) bool {
 		return slices.ContainsFunc(order.Rows, func(r list.Row) bool { return len(r.Cells) > 1 && strings.Contains(r.Cells[1], text) })
 	}

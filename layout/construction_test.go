@@ -80,7 +80,7 @@ func TestCarcassesOfAWorkedProject(t *testing.T) {
 			}
 		}
 	}
-	hardware := list.HardwareList(r.Plan, list.Speaker{}, 0)
+	hardware := list.HardwareList(r.Plan, list.StockPlans(r.Plan), list.Speaker{}, 0)
 	var said []string
 	for _, row := range hardware.Rows {
 		said = append(said, strings.Join(row.Cells, "|"))

@@ -45,7 +45,7 @@ func TestEdgingByHand(t *testing.T) {
 	// The front of High: the stack ends 2 below the carcass's top.
 	high := r.Plan.Fronts[2].Face.Height()
 	metres := 2 * (300*mm + high).MM() / 1000
-	table := list.HardwareList(r.Plan, message.Language{}, 0.1)
+	table := list.HardwareList(r.Plan, list.StockPlans(r.Plan), message.Language{}, 0.1)
 	row := func(of string) []string {
 		i := slices.IndexFunc(table.Rows, func(r list.Row) bool { return len(r.Cells) > 5 && strings.HasPrefix(r.Cells[1], of) })
 		if i < 0 {

@@ -308,7 +308,7 @@ func TestHardwareFileCountsSparesAsOnPaper(t *testing.T) {
 	for _, r := range rows[1:] {
 		file = append(file, strings.Join(r[1:], "|"))
 	}
-	for _, r := range list.HardwareList(p, list.ForFiles(message.Language{}), list.DefaultSpare).Rows {
+	for _, r := range list.HardwareList(p, list.StockPlans(p), list.ForFiles(message.Language{}), list.DefaultSpare).Rows {
 		if !r.Group {
 			paper = append(paper, strings.Join(r.Cells[1:], "|"))
 		}

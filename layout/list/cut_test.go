@@ -114,7 +114,7 @@ func TestCutListTotals(t *testing.T) {
 }
 
 func TestHardwareIsCounted(t *testing.T) {
-	table := HardwareList(worked(), Speaker{}, 0.1)
+	table := HardwareList(worked(), StockPlans(worked()), Speaker{}, 0.1)
 	got := map[string][]string{}
 	for _, r := range table.Rows {
 		if !r.Group {

@@ -27,9 +27,9 @@ type hardwareRow struct {
 // HardwareList is the table of what to order: runners by length, drawers by
 // height, connectors, rails, stabilisers and screws, for each hardware sheet, handles,
 // and edging. spare is the part added to small parts and edging (0.1 for a tenth; below
-// zero: none), rounded up. Where something has a price there is a column of costs, and
+// zero: none), rounded up, stock what StockPlans gives. Where something has a price there is a column of costs, and
 // one sum with the sheets to buy.
-func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
+func HardwareList(p *plan.Plan, stock []StockPlan, say Speaker, spare float64) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	spare = max(spare, 0)
 	t := Table{
@@ -69,14 +69,14 @@ func HardwareList(p *plan.Plan, say Speaker, spare float64) Table {
 	if len(t.Rows) == 0 {
 		t.Notes = append(t.Notes, head("This project has no drawer with a hardware sheet."))
 	}
-	t.addCosts(p, sum, say)
+	t.addCosts(sum, stockCosts(stock), say)
 	t.noteRounded(say)
 	return t
 }
 
 // addCosts heads the column of costs and adds their sum, with what the sheets to buy
 // cost; where nothing has a price it takes the column away.
-func (t *Table) addCosts(p *plan.Plan, sum float64, say Speaker) {
+func (t *Table) addCosts(sum, sheets float64, say Speaker) {
 	if sum == 0 {
 		for i := range t.Rows {
 			if r := &t.Rows[i]; !r.Group {
@@ -90,7 +90,7 @@ func (t *Table) addCosts(p *plan.Plan, sum float64, say Speaker) {
 		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{"", say.Say(what), "", "", "", money(say, v)}})
 	}
 	total(message.New("in all"), sum)
-	if sheets := stockCosts(p); sheets > 0 {
+	if sheets > 0 {
 		total(message.New("sheets to buy"), sheets)
 		total(message.New("in all, with the sheets"), sum+sheets)
 	}

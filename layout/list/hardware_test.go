@@ -30,7 +30,7 @@ func cramped() *plan.Plan {
 
 func TestADrawerWithoutARunnerIsSaidInEveryList(t *testing.T) {
 	p := cramped()
-	hardware := HardwareList(p, Speaker{}, 0)
+	hardware := HardwareList(p, StockPlans(p), Speaker{}, 0)
 	for _, want := range []string{
 		"□|runners: no runner fits, see Findings (front 1)|pairs|1|1",
 		"□|runners: no runner fits, see Findings (front 2)|pairs|1|1",
@@ -49,13 +49,13 @@ func TestADrawerWithoutARunnerIsSaidInEveryList(t *testing.T) {
 // drawers have four holes each.
 func TestScrewedOnFrontsOrderNoConnectors(t *testing.T) {
 	p := worked().Project.Clone()
-	if rows := rowsNaming(HardwareList(plan.Make(p), Speaker{}, 0), "front connectors"); len(rows) != 1 {
+	if rows := rowsNaming(HardwareList(plan.Make(p), StockPlans(plan.Make(p)), Speaker{}, 0), "front connectors"); len(rows) != 1 {
 		t.Fatalf("hung fronts order %q", rows)
 	}
 	sheet := p.Hardware[0].Sheet.Clone()
 	sheet.Connector.Kind = model.Screws
 	p.Hardware[0].Sheet = sheet
-	list := HardwareList(plan.Make(p), Speaker{}, 0)
+	list := HardwareList(plan.Make(p), StockPlans(plan.Make(p)), Speaker{}, 0)
 	if rows := append(rowsNaming(list, "connectors"), rowsNaming(list, "fixings in fronts")...); len(rows) > 0 {
 		t.Errorf("screwed-on fronts order %q", rows)
 	}
@@ -90,7 +90,7 @@ func TestMakersFiguresInBothSystems(t *testing.T) {
 // The drill is bought in millimetres though the project is in inches.
 func TestListsOfAnInchProjectNameTheDrill(t *testing.T) {
 	p, say := worked(), Speaker{Unit: length.UnitInch}
-	drill, hardware := DrillList(p, nil, say), HardwareList(p, say, 0)
+	drill, hardware := DrillList(p, nil, say), HardwareList(p, StockPlans(p), say, 0)
 	for _, c := range []struct {
 		table Table
 		want  string
@@ -119,7 +119,7 @@ func TestListsOfAnInchProjectNameTheDrill(t *testing.T) {
 
 // A spare below zero is none, not a negative one.
 func TestNoSpare(t *testing.T) {
-	table := HardwareList(worked(), Speaker{}, -1)
+	table := HardwareList(worked(), StockPlans(worked()), Speaker{}, -1)
 	if !strings.Contains(table.Intro[0], "with 0 % spare") {
 		t.Errorf("%q", table.Intro[0])
 	}

@@ -34,7 +34,7 @@ func (s *StockPlan) SayRow(row int, say Speaker) string {
 }
 
 // StockPlans lays the pieces of every board whose stock sheet is given, in the order
-// of the cut list. A part's grain runs along the sheet's where the piece has one and
+// of the cut list. That is a search: whoever needs it for several lists does it once. A part's grain runs along the sheet's where the piece has one and
 // the board is not plain.
 func StockPlans(p *plan.Plan) []StockPlan {
 	var all []StockPlan
@@ -85,7 +85,7 @@ func (s *StockPlan) Name() message.Message {
 // StockList is the table of the sheets to buy: of each board how many, what of them
 // becomes parts, what they cost where the board has a price. It has no rows where no
 // board has the size of its stock sheets.
-func StockList(p *plan.Plan, say Speaker) Table {
+func StockList(stock []StockPlan, say Speaker) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	t := Table{
 		Name:  "stock",
@@ -104,7 +104,7 @@ func StockList(p *plan.Plan, say Speaker) Table {
 		},
 	}
 	sum, priced := 0.0, 0
-	for _, s := range StockPlans(p) {
+	for _, s := range stock {
 		bought, used := s.AreaM2()
 		price, share := "", ""
 		if s.Board.Price > 0 {
@@ -128,9 +128,9 @@ func StockList(p *plan.Plan, say Speaker) Table {
 }
 
 // stockCosts is what all sheets to buy cost, of boards that have a price.
-func stockCosts(p *plan.Plan) float64 {
+func stockCosts(stock []StockPlan) float64 {
 	sum := 0.0
-	for _, s := range StockPlans(p) {
+	for _, s := range stock {
 		bought, _ := s.AreaM2()
 		sum += bought * s.Board.Price
 	}

@@ -25,7 +25,7 @@ func TestACarcassOnOneSheet(t *testing.T) {
 			t.Errorf("a part lies as %v × %v", w, h)
 		}
 	}
-	table := StockList(p, Speaker{})
+	table := StockList(StockPlans(p), Speaker{})
 	if got := table.Rows[0].Cells; got[2] != "1" || got[3] != "4" || got[4] != "1.59" || got[5] != "79 %" || got[6] != "31.80" {
 		t.Errorf("%q", got)
 	}
@@ -35,15 +35,15 @@ func TestACarcassOnOneSheet(t *testing.T) {
 // turn.
 func TestAPartLargerThanItsSheet(t *testing.T) {
 	narrow := model.Stock{Length: mm(690), Width: mm(2000)}
-	rows := StockList(stockPlan(narrow), Speaker{}).Rows
+	rows := StockList(StockPlans(stockPlan(narrow)), Speaker{}).Rows
 	if want := "side, 500 mm × 700 mm for Plain: larger than a trimmed sheet, it lies on none"; len(rows) != 3 || rows[1].Cells[1] != want {
 		t.Errorf("%+v", rows)
 	}
 	narrow.Plain = true
-	if rows := StockList(stockPlan(narrow), Speaker{}).Rows; len(rows) != 1 || rows[0].Cells[3] != "4" {
+	if rows := StockList(StockPlans(stockPlan(narrow)), Speaker{}).Rows; len(rows) != 1 || rows[0].Cells[3] != "4" {
 		t.Errorf("%+v", rows)
 	}
-	if rows := StockList(stockPlan(model.Stock{}), Speaker{}).Rows; rows != nil {
+	if rows := StockList(StockPlans(stockPlan(model.Stock{})), Speaker{}).Rows; rows != nil {
 		t.Errorf("%+v", rows)
 	}
 }

@@ -58,10 +58,11 @@ func ForFiles(say Speaker) Speaker {
 // program needs, and every length as a plain number. Make say with ForFiles.
 func All(p *plan.Plan, findings []check.Finding, say Speaker, spare float64) []Table {
 	all := []Table{jigTable(p, findings, say), drillTable(p, findings, say, true), cutTable(p, say, true)}
-	if stock := StockList(p, say); len(stock.Rows) > 0 {
-		all = append(all, stock)
+	stock := StockPlans(p)
+	if t := StockList(stock, say); len(t.Rows) > 0 {
+		all = append(all, t)
 	}
-	return append(all, HardwareList(p, say, spare), Findings(findings, say), labelTable(p, say))
+	return append(all, HardwareList(p, stock, say, spare), Findings(findings, say), labelTable(p, say))
 }
 
 // CSV writes the table's rows (RFC 4180, UTF-8): one header row, boxes to tick

@@ -21,11 +21,10 @@ import (
 // its parts, its cuts in their order, and what is left over. Sheets that are cut alike
 // are drawn once. Then come the blanks of matched fronts. There are no pages where no board
 // has the size of its stock sheets and no fronts are matched.
-func cuttingPages(p *plan.Plan, o Options) []Page {
-	plans := list.StockPlans(p)
+func cuttingPages(p *plan.Plan, plans []list.StockPlan, o Options) []Page {
 	var pages []Page
 	if len(plans) > 0 {
-		pages = tablePages(CuttingPlan, list.StockList(p, o.Say), o)
+		pages = tablePages(CuttingPlan, list.StockList(plans, o.Say), o)
 	}
 	for _, s := range plans {
 		first, alike := []int{}, map[string][]int{}

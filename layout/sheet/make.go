@@ -104,6 +104,16 @@ type maker struct {
 	o        Options
 	d        Document
 	left     map[Part]bool // what the shop sheets had no room for is there
+	stock    []list.StockPlan
+	laid     bool // stock is known
+}
+
+// stockPlans lays the parts on stock sheets once for all pages that tell of it.
+func (m *maker) stockPlans() []list.StockPlan {
+	if !m.laid {
+		m.stock, m.laid = list.StockPlans(m.p), true
+	}
+	return m.stock
 }
 
 // needs tells that a part has something that the shop sheets do not tell.
@@ -145,9 +155,9 @@ func (m *maker) pages(part Part, first int) []Page {
 	case CutList:
 		return table(list.CutList(p, o.Say))
 	case CuttingPlan:
-		return cuttingPages(p, o)
+		return cuttingPages(p, m.stockPlans(), o)
 	case HardwareList:
-		return table(list.HardwareList(p, o.Say, o.Spare))
+		return table(list.HardwareList(p, m.stockPlans(), o.Say, o.Spare))
 	case Findings:
 		return table(list.Findings(m.findings, o.Say))
 	case Hanging:
