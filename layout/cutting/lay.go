@@ -160,11 +160,15 @@ type laying struct {
 	stock  Stock
 	order  []int
 	sheets []*Piece
-	free   []*Piece
+	free   []*Piece      // where a part may lie
+	small  length.Length // the shortest side of any part: nothing lies on less
 }
 
 func laid(parts []Part, order []int, s Stock, w way) *laying {
-	l := &laying{stock: s, order: order}
+	l := &laying{stock: s, order: order, small: math.MaxInt64}
+	for _, i := range order {
+		l.small = min(l.small, parts[i].Along, parts[i].Across)
+	}
 	for _, i := range order {
 		l.lay(i, parts[i], w)
 	}
@@ -199,7 +203,10 @@ func (l *laying) lay(index int, q Part, w way) {
 	}
 	p := l.free[best]
 	across, up := q.lying(turn)
-	l.free = slices.Replace(l.free, best, best+1, l.stock.part(p, index, across, up, w.split)...)
+	free := slices.DeleteFunc(l.stock.part(p, index, across, up, w.split), func(p *Piece) bool {
+		return min(p.Area.Width(), p.Area.Height()) < l.small
+	})
+	l.free = slices.Replace(l.free, best, best+1, free...)
 }
 
 // sheet takes a new sheet, the last free piece.

@@ -27,8 +27,8 @@ type hardwareRow struct {
 // HardwareList is the table of what to order: runners by length, drawers by
 // height, connectors, rails, stabilisers and screws, for each hardware sheet, handles,
 // and edging. spare is the part added to small parts and edging (0.1 for a tenth; below
-// zero: none), rounded up, stock what StockPlans gives. Where something has a price there is a column of costs, and
-// one sum with the sheets to buy.
+// zero: none), rounded up, stock what StockPlans gives. Where something has a price
+// there is a column of costs, and one sum with the sheets to buy.
 func HardwareList(p *plan.Plan, stock []StockPlan, say Speaker, spare float64) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	spare = max(spare, 0)
