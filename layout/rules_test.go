@@ -96,7 +96,7 @@ func TestTemplatesForbidWhatTheRuleForbids(t *testing.T) {
 		p := load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
 		solved := layout.Solve(p)
 		forbidden := map[check.Work]bool{}
-		for _, page := range sheet.Templates(solved.Plan, solved.Findings, sheet.Options{}).Pages {
+		for _, page := range sheet.TemplateFile.Document(solved.Plan, solved.Findings, sheet.Options{}).Pages {
 			for _, placed := range page.Drawings() {
 				for _, m := range placed.Drawing.Marks {
 					text, ok := m.(*drawing.Text)

@@ -31,7 +31,7 @@ func texts(p sheet.Page) (all []string) {
 // stands 0 mm above the bottom of 19 mm.
 func TestTheBenchGetsASheetForEachCabinet(t *testing.T) {
 	chest := layout.Solve(load(t, "../testdata/projects/one-cabinet.yaml"))
-	d := sheet.Booklet(chest.Plan, chest.Findings, sheet.Options{})
+	d := sheet.Drawings.Document(chest.Plan, chest.Findings, sheet.Options{})
 	if len(d.Pages) != 1 || d.Pages[0].Kind != string(sheet.ShopSheets) {
 		t.Fatalf("%d pages for the chest", len(d.Pages))
 	}
@@ -53,7 +53,7 @@ func TestTheBenchGetsASheetForEachCabinet(t *testing.T) {
 		}
 	}
 	bench := layout.Solve(demo(t))
-	if d := sheet.Booklet(bench.Plan, bench.Findings, sheet.Options{}); len(d.Pages) != 3 {
+	if d := sheet.Drawings.Document(bench.Plan, bench.Findings, sheet.Options{}); len(d.Pages) != 3 {
 		t.Errorf("%d pages for the demo", len(d.Pages))
 	}
 }
@@ -107,7 +107,7 @@ func TestWhatASheetHasNoRoomForIsPrintedAll(t *testing.T) {
 	p.Cabinets[0].Width *= 41
 	r := layout.Solve(p.Clone())
 	kinds := map[string]int{}
-	for _, page := range sheet.Booklet(r.Plan, r.Findings, sheet.Options{}).Pages {
+	for _, page := range sheet.Drawings.Document(r.Plan, r.Findings, sheet.Options{}).Pages {
 		kinds[page.Kind]++
 	}
 	if kinds["shop"] < 1 || kinds["shop"] > 2 || kinds["jig"] == 0 {

@@ -122,7 +122,7 @@ func TestWriterFaultIsTold(t *testing.T) {
 // The reader's outline, read by MuPDF, names the parts in order with the pages
 // on which they begin, and the contents of the cover lead there.
 func TestOutlineLeadsToThePages(t *testing.T) {
-	d := sheet.Booklet(bench(), nil, sheet.Options{For: sheet.Everything})
+	d := sheet.Drawings.Document(bench(), nil, sheet.Options{For: sheet.Everything})
 	path := written(t, d)
 	out, err := exec.Command(tool(t, "mutool"), "show", path, "outline").Output()
 	if err != nil {

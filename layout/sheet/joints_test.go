@@ -36,7 +36,7 @@ func TestTemplatesShowTheJointsOfAFrame(t *testing.T) {
 	p := planOf(framed())
 	for _, part := range []Part{CornerTemplates, WholeTemplates} {
 		upright := 0
-		for _, page := range Templates(p, nil, Options{Parts: []Part{part}, Paper: Paper{"wide", mm(700), mm(420)}}).Pages {
+		for _, page := range TemplateFile.Document(p, nil, Options{Parts: []Part{part}, Paper: Paper{"wide", mm(700), mm(420)}}).Pages {
 			own := page.Placed[len(page.Placed)-1].Drawing
 			var lines []*drawing.Line
 			for _, m := range own.Marks {

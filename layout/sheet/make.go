@@ -40,24 +40,16 @@ func Make(p *plan.Plan, findings []check.Finding, o Options) Document {
 func Documents(p *plan.Plan, findings []check.Finding, o Options) []Document {
 	var all []Document
 	for f := Drawings; f <= LabelFile; f++ {
-		if d := document(p, findings, o, f); len(d.Pages) > 0 {
+		if d := f.Document(p, findings, o); len(d.Pages) > 0 {
 			all = append(all, d)
 		}
 	}
 	return all
 }
 
-// Booklet makes the parts that are asked for but what is at 1:1: drawings and lists.
-func Booklet(p *plan.Plan, findings []check.Finding, o Options) Document {
-	return document(p, findings, o, Drawings)
-}
-
-// Templates makes those of the parts that are asked for that are templates.
-func Templates(p *plan.Plan, findings []check.Finding, o Options) Document {
-	return document(p, findings, o, TemplateFile)
-}
-
-func document(p *plan.Plan, findings []check.Finding, o Options, f File) Document {
+// Document makes those of the parts that are asked for that go into the file; no pages
+// where there are none.
+func (f File) Document(p *plan.Plan, findings []check.Finding, o Options) Document {
 	o = o.with()
 	o.Parts = slices.DeleteFunc(slices.Clone(o.Parts), func(part Part) bool { return part.File() != f })
 	if len(o.Parts) == 0 {

@@ -47,7 +47,7 @@ func TestEveryPageOfADrillListTellsOfTheMirror(t *testing.T) {
 // The file of templates alone warns of errors as the booklet does.
 func TestTheFileOfTemplatesWarnsOfErrors(t *testing.T) {
 	found := []check.Finding{{Front: 1}}
-	d := Templates(planOf(lopsided()), found, Options{})
+	d := TemplateFile.Document(planOf(lopsided()), found, Options{})
 	if len(d.Pages) == 0 {
 		t.Fatal("no pages")
 	}

@@ -22,7 +22,7 @@ func TestThePageForPrintingShowsWhatIsPrinted(t *testing.T) {
 		}
 	}
 	r := h.Session().CommittedResult()
-	want := len(sheet.Templates(r.Plan, r.Findings, p.options).Pages)
+	want := len(sheet.TemplateFile.Document(r.Plan, r.Findings, p.options).Pages)
 	if len(p.pages) != want || len(p.pages) >= all || len(p.pages) == 0 {
 		t.Fatalf("%d pages are shown, %d would be printed, %d were before", len(p.pages), want, all)
 	}
