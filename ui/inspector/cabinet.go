@@ -82,7 +82,7 @@ func (f cabinetForm) fill(at model.Place) {
 		return f.text("its own")
 	})
 	f.reveals(at)
-	f.handleSection(at)
+	handleForm(f).handleSection(at)
 	f.beside(at)
 }
 

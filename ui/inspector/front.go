@@ -224,7 +224,7 @@ func (f *frontForm) seldom() {
 			func(i int) edit.Edit { return edit.SetSpan{At: first, Count: i + 1} })
 	}
 	if doc(first).Kind != model.OpenNiche {
-		f.handle(at)
+		handleForm{f.form}.handle(at)
 	}
 }
 

@@ -9,10 +9,13 @@ import (
 	"frontlay/model/message"
 )
 
+// handleForm are the fields of handles, of the project, a cabinet or fronts.
+type handleForm struct{ *form }
+
 // handle says what handles the things at places have: as is around them, none, or a
 // pattern of their own with its figures. Of the figures that say one thing in several
 // ways, the one that is typed takes away the others.
-func (f *form) handle(at []model.Place) {
+func (f handleForm) handle(at []model.Place) {
 	doc := func(a model.Place) *model.Handle {
 		if h := f.session.Project().HandleAt(a); h != nil {
 			return *h
@@ -79,7 +82,7 @@ func (f *form) handle(at []model.Place) {
 }
 
 // handleSection is a section of its own for the handles of a cabinet or the project.
-func (f *form) handleSection(at model.Place) {
+func (f handleForm) handleSection(at model.Place) {
 	f.section(message.New("Handles"), false, nil)
 	f.handle([]model.Place{at})
 }

@@ -48,7 +48,7 @@ func (f projectForm) fill() {
 	f.sizeOf(model.Whole, "rounding.step", f.usual(whole, "rounding.step", func(model.Place) length.Length { return length.Millimetre }))
 	f.choiceOf(model.Whole, "rounding.rest", f.text("the lowest without a height"), f.text("the highest without a height"))
 	f.holeRows(whole)
-	f.handleSection(model.Whole)
+	handleForm(f).handleSection(model.Whole)
 	f.boardDetails("boards.carcass")
 	boards := boardForm(f)
 	boards.edging("boards.carcass", "sides", "bottoms", "partitions", "shelves")
@@ -97,7 +97,9 @@ func (f projectForm) boardDetails(board string) {
 	f.lineOf(model.Whole, board+".material", func() string { return "" })
 	f.numberOf([]model.Place{model.Whole}, board+".density")
 	boards := boardForm(f)
-	boards.words(model.Whole, board+".grain", []string{"", "horizontal", "vertical"}, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
+	grain := board + ".grain"
+	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).OneOf...)
+	boards.words(model.Whole, grain, words, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
 	boards.stock(board)
 }
 
