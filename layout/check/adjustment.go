@@ -25,7 +25,11 @@ var adjustment = Rule{
 	find: findAdjustment,
 }
 
-func findAdjustment(s *search) {
+// adjusting compares gaps and covers with what the connectors move fronts by.
+type adjusting struct{ *search }
+
+func findAdjustment(on *search) {
+	s := adjusting{on}
 	s.drawers(func(f *plan.Front) {
 		found, asked := f.Drawer.Cover.Bottom, s.plan.Project.FrontAt(f.Place).Cover
 		up := f.Sheet.Connector.AdjustUp
@@ -63,7 +67,7 @@ func findAdjustment(s *search) {
 
 // roomOver compares the gap of its own above a front with how far it and the one above it
 // can be moved towards each other.
-func (s *search) roomOver(f *plan.Front) {
+func (s adjusting) roomOver(f *plan.Front) {
 	src, above := s.plan.Project.FrontAt(f.Place), s.inStack(f, 1)
 	if src.GapAbove == nil || above == nil || f.Kind == model.OpenNiche || above.Kind == model.OpenNiche {
 		return
@@ -80,7 +84,7 @@ func (s *search) roomOver(f *plan.Front) {
 
 // towards is how much of a gap two fronts can close, one above the other: both of it,
 // or where a rail stands between them each of its own.
-func (s *search) towards(below, above *plan.Front) length.Length {
+func (s adjusting) towards(below, above *plan.Front) length.Length {
 	up, down := movesOf(below).up, movesOf(above).down
 	if !s.plan.RailOver(below).Empty() {
 		return max(up, down)
@@ -100,7 +104,7 @@ func movesOf(f *plan.Front) moves {
 }
 
 // adjusts is the furthest that fronts of a cabinet can be moved each way.
-func (s *search) adjusts(c *plan.Cabinet) (most moves) {
+func (s adjusting) adjusts(c *plan.Cabinet) (most moves) {
 	for j := range c.Bays {
 		m := s.bayAdjusts(&c.Bays[j])
 		most = moves{max(most.up, m.up), max(most.down, m.down), max(most.side, m.side)}
@@ -108,7 +112,7 @@ func (s *search) adjusts(c *plan.Cabinet) (most moves) {
 	return most
 }
 
-func (s *search) bayAdjusts(b *plan.Bay) (most moves) {
+func (s adjusting) bayAdjusts(b *plan.Bay) (most moves) {
 	for _, k := range b.Column {
 		m := movesOf(&s.plan.Fronts[k])
 		most = moves{max(most.up, m.up), max(most.down, m.down), max(most.side, m.side)}
@@ -118,7 +122,7 @@ func (s *search) bayAdjusts(b *plan.Bay) (most moves) {
 
 // towardsInside is the furthest that two neighbours of a cabinet, with its gap between
 // them, can be moved towards each other.
-func (s *search) towardsInside(c *plan.Cabinet) (most length.Length) {
+func (s adjusting) towardsInside(c *plan.Cabinet) (most length.Length) {
 	for j := range c.Bays {
 		col := c.Bays[j].Column
 		for n := 0; n+1 < len(col); n++ {
@@ -136,7 +140,7 @@ func (s *search) towardsInside(c *plan.Cabinet) (most length.Length) {
 
 // facing is the furthest that two fronts of neighbouring bays that face each other can be
 // moved towards each other.
-func (s *search) facing(a, b *plan.Bay) (most length.Length) {
+func (s adjusting) facing(a, b *plan.Bay) (most length.Length) {
 	for _, i := range a.Column {
 		for _, k := range b.Column {
 			f, g := &s.plan.Fronts[i], &s.plan.Fronts[k]
@@ -151,7 +155,7 @@ func (s *search) facing(a, b *plan.Bay) (most length.Length) {
 // roomBetween compares the gap between the fronts of cabinet i and the next one with how
 // far both can be moved into it, once for both of them. Where it is the gap of the whole
 // project and is told already of one of the cabinets, that is enough.
-func (s *search) roomBetween(i int) {
+func (s adjusting) roomBetween(i int) {
 	a, b, gap, ok := s.between(i)
 	if !ok || gap < leastGap.In(s.plan.Project) {
 		return
@@ -171,7 +175,7 @@ func (s *search) roomBetween(i int) {
 }
 
 // room compares a gap with what fronts can be moved into it.
-func (s *search) room(c *plan.Cabinet, which oneReveal, found, needed length.Length) {
+func (s adjusting) room(c *plan.Cabinet, which oneReveal, found, needed length.Length) {
 	if found >= needed || found < leastGap.In(s.plan.Project) {
 		return // too small a gap is told by another rule
 	}
@@ -179,7 +183,7 @@ func (s *search) room(c *plan.Cabinet, which oneReveal, found, needed length.Len
 }
 
 // tooNear is a finding in the words of a gap that fronts can be moved into.
-func (s *search) tooNear(where message.Message, found, needed length.Length, f Finding) Finding {
+func (s adjusting) tooNear(where message.Message, found, needed length.Length, f Finding) Finding {
 	f.Found, f.Needed = found, needed
 	f.What = message.New("the connectors move fronts by %v, further than the gap %v, which is %v", needed, where, found)
 	f.Change = message.New("make the gap larger by %v, to %v, or adjust the fronts by less", needed-found, needed)

@@ -44,7 +44,11 @@ type obstacle struct {
 	level         bool // only ways up and down lead away from it
 }
 
-func findHandleBehind(s *search) {
+// behindHandles looks for what a handle's screws meet behind a front.
+type behindHandles struct{ *search }
+
+func findHandleBehind(on *search) {
+	s := behindHandles{on}
 	s.drawers(func(f *plan.Front) {
 		var worst *plan.Hole
 		var at obstacle
@@ -63,7 +67,7 @@ func findHandleBehind(s *search) {
 }
 
 // handleInto reports a hole of a handle that comes too near to an obstacle.
-func (s *search) handleInto(f *plan.Front, h *plan.Hole, at *obstacle) {
+func (s behindHandles) handleInto(f *plan.Front, h *plan.Hole, at *obstacle) {
 	found := at.apart(h)
 	what := message.New("behind the front, %v lies %v from a handle's hole; needed is %v", at.what, found, at.needed)
 	if found < 0 {
@@ -84,7 +88,7 @@ func (s *search) handleInto(f *plan.Front, h *plan.Hole, at *obstacle) {
 
 // obstacles are the parts of a fitted drawer that end or sit at its front's rear face,
 // in the way of the front's handles.
-func (s *search) obstacles(f *plan.Front) []obstacle {
+func (s behindHandles) obstacles(f *plan.Front) []obstacle {
 	if len(f.HandleHoles) == 0 {
 		return nil
 	}
@@ -111,7 +115,7 @@ func (s *search) obstacles(f *plan.Front) []obstacle {
 
 // connectors are those of a front, from the lowest to the highest of the holes of one
 // line. Beyond these the rule on two holes tells how near a handle may come.
-func (s *search) connectors(f *plan.Front) []obstacle {
+func (s behindHandles) connectors(f *plan.Front) []obstacle {
 	var all []obstacle
 	for i := range f.Holes {
 		h := &f.Holes[i]
