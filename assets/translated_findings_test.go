@@ -1,16 +1,14 @@
 package assets_test
 
 import (
-	"os"
 	"path/filepath"
 	"strings"
 	"testing"
 
 	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
 
 // Every rule of the check has a project that it flags; what it says there must
@@ -26,18 +24,7 @@ func TestFindingsAreSaidInEveryLanguage(t *testing.T) {
 		english := message.Language{Comma: say.Comma}
 		for _, path := range paths {
 			rule := filepath.Base(filepath.Dir(path))
-			data, err := os.ReadFile(path)
-			if err != nil {
-				t.Fatal(err)
-			}
-			f, err := yamlfile.Read(path, data, func(name string) (string, []byte, error) {
-				sheet, _ := assets.Sheet(name)
-				return name, sheet, nil
-			}, check.Limits())
-			if err != nil {
-				t.Fatal(err)
-			}
-			for _, found := range layout.Solve(f.Project).Findings {
+			for _, found := range layout.Solve(projecttest.Read(t, path)).Findings {
 				for _, m := range []message.Message{found.Where, found.What, found.Change, found.Flag} {
 					said, was := say.Say(m), english.Say(m)
 					if strings.Contains(said, "%!") || strings.Contains(said, "%v") {

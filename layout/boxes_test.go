@@ -10,6 +10,7 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -29,7 +30,7 @@ import (
 // Laid on: the bottom below all, 574 by 500; sides on it, 100 − 6 = 94 high; inner front
 // and back between them 574 − 2·16 = 542; the back 90 − 6 = 84 high.
 func TestWoodenBoxesByHand(t *testing.T) {
-	r := layout.Solve(load(t, filepath.Join("..", "testdata", "projects", "wooden-boxes.yaml")))
+	r := layout.Solve(projecttest.Read(t, filepath.Join("..", "testdata", "projects", "wooden-boxes.yaml")))
 	want := []struct {
 		outside                   [3]int64 // width, height, length
 		side, front, back, bottom [2]int64
@@ -131,7 +132,7 @@ func TestNeighboursMayBothBeMoved(t *testing.T) {
 		{"towards a fixed panel", 0, true, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := load(t, filepath.Join("..", "testdata", "rules", "adjustment", "clean.yaml"))
+			p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "adjustment", "clean.yaml"))
 			sheet := p.Hardware[0].Sheet.Clone()
 			sheet.Connector.AdjustUp, sheet.Connector.AdjustDown = 2*mm, c.down
 			p.Hardware[0].Sheet = sheet

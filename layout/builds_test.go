@@ -13,6 +13,7 @@ import (
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -29,7 +30,7 @@ func ofMM(left, bottom, right, top int64) plane.Rect {
 // the usual height, off its top edge. Handle: 30 below the top edge is in the top rail,
 // 20 thick; the middle of front 2 is in its panel, 8 thick.
 func TestBuildsOfAWorkedProject(t *testing.T) {
-	r := layout.Solve(load(t, filepath.Join("..", "testdata", "projects", "frame-fronts.yaml")))
+	r := layout.Solve(projecttest.Read(t, filepath.Join("..", "testdata", "projects", "frame-fronts.yaml")))
 	for _, f := range r.Findings {
 		if f.Rule != "sample-sheet" && f.Rule != "contents" && f.Rule != "nearly-level" {
 			t.Errorf("%s: %v: %v", f.Rule, f.Where, f.What)
@@ -97,7 +98,7 @@ func wantZones(t *testing.T, f *plan.Front, want []plan.Zone) {
 // The holes of a front choose its drawer: where the tallest would put one into the
 // grip, a lower one is taken.
 func TestADrawerIsChosenWhoseHolesMissTheGrip(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "frame-fronts.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "frame-fronts.yaml"))
 	f := &layout.Solve(p).Plan.Fronts[2]
 	if thin, apart := f.Thin(&f.Holes[len(f.Holes)-1]); thin == nil || apart < f.Holes[0].Diameter {
 		t.Errorf("the highest hole is %v from the grip", apart)
@@ -177,7 +178,7 @@ func addsUp(t *rapid.T, f *plan.Front, parts []list.Piece) {
 // to 353, 383 to 583 and 589 to 820; the carcass ends at 860, its inside at 842. The
 // lowest drawer stays below its channel, at 353, which no drawer had to without one.
 func TestChannelsOfAWorkedProject(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
 		if f.Rule != "sample-sheet" && f.Rule != "contents" {
@@ -224,7 +225,7 @@ func TestOwnGapsAreChecked(t *testing.T) {
 		told    int
 	}{{"narrow", 9 * mm / 10, 0, 1}, {"as narrow as it may be", mm, 0, 0}, {"wide", 61 * mm / 10, 0, 1}, {"as wide as it may be", 6 * mm, 0, 0}, {"wide before a channel", 30 * mm, 60 * mm, 0}, {"narrow before a channel", 9 * mm / 10, 60 * mm, 1}} {
 		t.Run(c.name, func(t *testing.T) {
-			p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
+			p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
 			f := &p.Cabinets[0].Bays[0].Fronts[1]
 			f.GapAbove, f.Channel.Height = &c.gap, c.channel
 			r := layout.Solve(p)
@@ -251,7 +252,7 @@ func TestOwnGapsAreChecked(t *testing.T) {
 // the sample's inset of 20, 54; the lowest drop is 18 + 20 = 38. The end panel ends
 // with the carcass, 560 deep, and not with the fronts.
 func TestFrontsThatReachPastTheCarcass(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "hanging-fronts.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "hanging-fronts.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
 		if f.Rule != "sample-sheet" && f.Rule != "contents" {
@@ -306,7 +307,7 @@ func TestFrontsCollideWithWhatIsAround(t *testing.T) {
 		}, 4 * mm, "it reaches 4 mm into the carcass side"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := load(t, filepath.Join("..", "testdata", "projects", "hanging-fronts.yaml"))
+			p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "hanging-fronts.yaml"))
 			c.change(&p.Cabinets[0], &p.Reveals)
 			r := layout.Solve(p)
 			told := false
@@ -341,7 +342,7 @@ func TestAdjustingIsComparedWithEveryGap(t *testing.T) {
 		{"less between the cabinets", 3 * mm, 7 * mm / 5, 1},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := load(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
+			p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "channels.yaml"))
 			p.Reveals.Left, p.Reveals.Right = c.edges, c.edges
 			p.Cabinets[0].Worktop = 0
 			p.Cabinets[0].Bays[0].Fronts[1].GapAbove = &c.gap

@@ -13,6 +13,7 @@ import (
 	"frontlay/layout/check"
 	"frontlay/layout/list"
 	"frontlay/layout/plan"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -38,7 +39,7 @@ func cutOf(p *plan.Plan) []string {
 // 782 wide. The one on the wall is laid on: sides of 400 − 8. One plinth runs under both
 // cabinets of 600 and 800; it says nothing of the one on the wall.
 func TestCarcassesOfAWorkedProject(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "carcasses.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "carcasses.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
 		switch f.Rule {
@@ -97,7 +98,7 @@ func TestCarcassesOfAWorkedProject(t *testing.T) {
 // carcass, the back reaches into its grooves and no further, no board begins before
 // another that it lies behind ends, and what is inside is what depth is left.
 func TestCarcassBoardsAddUp(t *testing.T) {
-	of := load(t, filepath.Join("..", "testdata", "projects", "carcasses.yaml"))
+	of := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "carcasses.yaml"))
 	rapid.Check(t, func(t *rapid.T) {
 		p := of.Clone()
 		mm := func(what string, from, to int64) length.Length {
@@ -159,7 +160,7 @@ func TestCarcassBoardsAddUp(t *testing.T) {
 // stands. The runner over a rail is the sheet's least height above it, 0, so 2 below the
 // front's lower edge, as that of the lowest front is.
 func TestRailsOfAWorkedProject(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
 		if f.Rule != "sample-sheet" && f.Rule != "jig-settings" && f.Rule != "adjustment" { // the last stands on no rail: it and the one below move towards each other
@@ -205,7 +206,7 @@ func TestRailsOfAWorkedProject(t *testing.T) {
 // Whatever rails are between fronts, the stack fills the opening: reveals, fronts, rails and
 // the gaps at both edges of each, and no drawer reaches into the rail above it.
 func TestRailsAddUp(t *testing.T) {
-	of := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
+	of := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
 	rapid.Check(t, func(t *rapid.T) {
 		p := of.Clone()
 		c := &p.Cabinets[0]
@@ -247,7 +248,7 @@ func TestRailsAddUp(t *testing.T) {
 // A rail between two fronts parts their gap in two: each can close only its own, 2 mm of
 // it by the 2 mm that its connector moves; without one they close 3 mm of 2.
 func TestARailPartsWhatTwoFrontsClose(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "rails.yaml"))
 	closes := func() bool {
 		return slices.ContainsFunc(layout.Solve(p).Findings, func(f check.Finding) bool { return f.Rule == "adjustment" })
 	}

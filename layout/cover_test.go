@@ -5,6 +5,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
 )
@@ -12,7 +13,7 @@ import (
 // The picture of the cover stands above the contents, however many parts those
 // name, also of a cabinet that is as high as it is wide.
 func TestTheCoversPictureStandsAboveTheContents(t *testing.T) {
-	p := demo(t)
+	p := projecttest.Demo(t)
 	p.Cabinets = p.Cabinets[:1]
 	r := layout.Solve(p)
 	for _, paper := range sheet.Papers() {

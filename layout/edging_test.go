@@ -10,6 +10,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/list"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -26,7 +27,7 @@ import (
 // 11 m at 2: 22. Fronts: Low's 300 and High's rest, each twice, above 0.91 m and with a
 // tenth below 2 m at 1.5: 3. Two knobs at 7.25: 14.50. In all 39.50.
 func TestEdgingByHand(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "edging.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "edging.yaml"))
 	r := layout.Solve(p)
 	for _, f := range r.Findings {
 		t.Errorf("found: %s: %s", f.Where, f.What)
@@ -72,7 +73,7 @@ func TestEdgingByHand(t *testing.T) {
 
 // A hole at the top edge of a front that has no lipping there is not in it.
 func TestHolesKnowWhichEdgesAreLipped(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "rules", "hole-lipping", "flagged.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "hole-lipping", "flagged.yaml"))
 	p.Boards.Front.Edging.Fronts = model.EdgeNone
 	for _, f := range layout.Solve(p).Findings {
 		if f.Rule == "hole-lipping" {

@@ -10,6 +10,7 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/list"
 	"frontlay/layout/plane"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -25,7 +26,7 @@ import (
 //	Brushes, 200 high: 60 from the right edge is 537 from the left; 100 - 10 = 90 up,
 //	screws 96 apart at 90 ∓ 48. Papers: none.
 func TestHandlesByHand(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "handles.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "handles.yaml"))
 	r := layout.Solve(p)
 	at := func(x, y length.Length) plane.Point { return plane.Point{X: x, Y: y} }
 	half := mm / 2
@@ -65,7 +66,7 @@ func TestHandlesByHand(t *testing.T) {
 // What is said of a front, its cabinet and the project holds in that order, and a figure
 // that is set for a front begins with what held before.
 func TestHandlesOfWhatIsAround(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "projects", "handles.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "handles.yaml"))
 	do := func(e edit.Edit) {
 		t.Helper()
 		next, err := e.Apply(p)

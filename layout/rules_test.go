@@ -8,36 +8,15 @@ import (
 	"strings"
 	"testing"
 
-	"frontlay/assets"
 	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
-
-func load(t *testing.T, path string) *model.Project {
-	t.Helper()
-	data, err := os.ReadFile(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
-		if sheet, ok := assets.Sheet(source); ok {
-			return source, sheet, nil
-		}
-		file := filepath.Join(filepath.Dir(path), source)
-		sheet, err := os.ReadFile(file)
-		return file, sheet, err
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	return f.Project
-}
 
 // TestEveryRuleHasItsTwoProjects holds each rule to a project that breaks it and
 // nothing else, and to one at its exact limit that breaks nothing.
@@ -45,7 +24,7 @@ func TestEveryRuleHasItsTwoProjects(t *testing.T) {
 	for _, r := range check.Rules() {
 		t.Run(r.Name, func(t *testing.T) {
 			folder := filepath.Join("..", "testdata", "rules", r.Name)
-			flagged := layout.Solve(load(t, filepath.Join(folder, "flagged.yaml"))).Findings
+			flagged := layout.Solve(projecttest.Read(t, filepath.Join(folder, "flagged.yaml"))).Findings
 			if len(flagged) == 0 {
 				t.Errorf("flagged.yaml has no finding")
 			}
@@ -57,7 +36,7 @@ func TestEveryRuleHasItsTwoProjects(t *testing.T) {
 					t.Errorf("the finding does not say what, where, or what to change: %+v", f)
 				}
 			}
-			for _, f := range layout.Solve(load(t, filepath.Join(folder, "clean.yaml"))).Findings {
+			for _, f := range layout.Solve(projecttest.Read(t, filepath.Join(folder, "clean.yaml"))).Findings {
 				t.Errorf("clean.yaml breaks %s: %v: %v", f.Rule, f.Where, f.What)
 			}
 		})
@@ -74,7 +53,7 @@ func TestEveryRuleHasItsTwoProjects(t *testing.T) {
 // TestFrontShortOfTheCarcass: where a reveal is wider than the side is thick, the
 // words do not speak of an overlay that is less than nothing.
 func TestFrontShortOfTheCarcass(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "rules", "overlay", "clean.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "overlay", "clean.yaml"))
 	p.Boards.Carcass.Thickness = length.MM(19)
 	p.Reveals.Left = length.MM(25)
 	want := "the front ends 6 mm short of the carcass at its left edge"
@@ -93,7 +72,7 @@ func TestFrontShortOfTheCarcass(t *testing.T) {
 // the rule forbids it: nothing beside the rules decides that.
 func TestTemplatesForbidWhatTheRuleForbids(t *testing.T) {
 	for _, r := range check.Rules() {
-		p := load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
+		p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
 		solved := layout.Solve(p)
 		forbidden := map[check.Work]bool{}
 		for _, page := range sheet.TemplateFile.Document(solved.Plan, solved.Findings, sheet.Options{}).Pages {
@@ -121,7 +100,7 @@ func TestTemplatesForbidWhatTheRuleForbids(t *testing.T) {
 // TestSeverityAndAcceptance: a project can turn a rule down or off, and accept a
 // finding with a reason.
 func TestSeverityAndAcceptance(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "rules", "cover-below", "flagged.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "cover-below", "flagged.yaml"))
 	first := layout.Solve(p).Findings[0]
 	p.Checks.Severity["cover-below"] = "advice"
 	if f := layout.Solve(p).Findings[0]; f.Severity != check.Advice {
@@ -143,7 +122,7 @@ func TestSeverityAndAcceptance(t *testing.T) {
 // TestDemoIsFlawless keeps the demo free of findings but those that it accepts
 // with a reason.
 func TestDemoIsFlawless(t *testing.T) {
-	for _, g := range layout.Solve(demo(t)).Findings {
+	for _, g := range layout.Solve(projecttest.Demo(t)).Findings {
 		if g.Accepted == "" {
 			t.Errorf("%v: %v", g.Where, g.What)
 		}
@@ -153,7 +132,7 @@ func TestDemoIsFlawless(t *testing.T) {
 // A plain chest with a sheet of its own, and what its drawers hold given, has no
 // finding: a rule that cries where nothing is wrong is soon read by nobody.
 func TestAPlainChestIsFlawless(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "rules", "contents", "clean.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "contents", "clean.yaml"))
 	p.Checks = model.Checks{}
 	everySheet(p, func(s *model.HardwareSheet) { s.Sample = false })
 	for i := range p.Cabinets[0].Bays[0].Fronts {
@@ -195,7 +174,7 @@ func TestFrontWeights(t *testing.T) {
 // verbs that found no argument.
 func TestMessagesAreWhole(t *testing.T) {
 	for _, r := range check.Rules() {
-		for _, f := range layout.Solve(load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))).Findings {
+		for _, f := range layout.Solve(projecttest.Read(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))).Findings {
 			for _, m := range []string{f.What.String(), f.Where.String(), f.Change.String(), f.Flag.String()} {
 				if strings.Contains(m, "%!") || strings.Contains(m, "{") {
 					t.Errorf("%s: %q", r.Name, m)
@@ -212,7 +191,7 @@ func TestAdviceAndButtonSayTheSame(t *testing.T) {
 	compared := 0
 	for _, r := range check.Rules() {
 		for _, named := range []bool{true, false} {
-			p := load(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
+			p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", r.Name, "flagged.yaml"))
 			for i := range p.Cabinets {
 				for j := range p.Cabinets[i].Bays {
 					for k := range p.Cabinets[i].Bays[j].Fronts {
@@ -253,7 +232,7 @@ func TestAdviceAndButtonSayTheSame(t *testing.T) {
 // An accepted finding is told again where it gets worse, and does not cover the
 // same rule elsewhere: not in a cabinet without a name, nor in one of the same.
 func TestAcceptanceIsForOneFindingAndNoWorse(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "rules", "cover-below", "flagged.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "cover-below", "flagged.yaml"))
 	p.Cabinets[0].Name = ""
 	p.Cabinets = append(p.Cabinets, p.Clone().Cabinets[0])
 	found := layout.Solve(p).Findings

@@ -8,6 +8,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -30,7 +31,7 @@ func texts(p sheet.Page) (all []string) {
 // from the inside face, their holes 48, 80, 128 and 192 mm above the runner, which
 // stands 0 mm above the bottom of 19 mm.
 func TestTheBenchGetsASheetForEachCabinet(t *testing.T) {
-	chest := layout.Solve(load(t, "../testdata/projects/one-cabinet.yaml"))
+	chest := layout.Solve(projecttest.Read(t, "../testdata/projects/one-cabinet.yaml"))
 	d := sheet.Drawings.Document(chest.Plan, chest.Findings, sheet.Options{})
 	if len(d.Pages) != 1 || d.Pages[0].Kind != string(sheet.ShopSheets) {
 		t.Fatalf("%d pages for the chest", len(d.Pages))
@@ -52,7 +53,7 @@ func TestTheBenchGetsASheetForEachCabinet(t *testing.T) {
 			t.Errorf("the sheet does not say %q: %q", want, all)
 		}
 	}
-	bench := layout.Solve(demo(t))
+	bench := layout.Solve(projecttest.Demo(t))
 	if d := sheet.Drawings.Document(bench.Plan, bench.Findings, sheet.Options{}); len(d.Pages) != 3 {
 		t.Errorf("%d pages for the demo", len(d.Pages))
 	}
@@ -62,7 +63,7 @@ func TestTheBenchGetsASheetForEachCabinet(t *testing.T) {
 // mirrored, or has another hole, has its own.
 func TestEqualCabinetsShareASheet(t *testing.T) {
 	titles := func(change func(p *model.Project)) (all []string) {
-		p := demo(t)
+		p := projecttest.Demo(t)
 		p.Cabinets = append(p.Cabinets, p.Cabinets[0], p.Cabinets[1])
 		p = p.Clone()
 		change(p)
@@ -92,7 +93,7 @@ func TestEqualCabinetsShareASheet(t *testing.T) {
 // What a sheet has no room for is in a list of its own, and findings that it tells
 // are not printed twice.
 func TestWhatASheetHasNoRoomForIsPrintedAll(t *testing.T) {
-	p := demo(t)
+	p := projecttest.Demo(t)
 	p.Cabinets = p.Cabinets[:1]
 	for i := range 40 {
 		b := p.Cabinets[0].Bays[0]

@@ -1,7 +1,6 @@
 package layout_test
 
 import (
-	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -9,28 +8,12 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
-
-func demo(t *testing.T) *model.Project {
-	t.Helper()
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(source string) (string, []byte, error) {
-		sheet, ok := assets.Sheet(source)
-		if !ok {
-			return source, nil, os.ErrNotExist
-		}
-		return source, sheet, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	return f.Project
-}
 
 // offers are the labels of what is offered for the first finding of a rule.
 func offers(t *testing.T, p *model.Project, rule string) []string {
@@ -73,7 +56,7 @@ func TestObviousMendsAreOffered(t *testing.T) {
 		"nearly-level": "Lower 238 mm high, Upper 477 mm high",
 	} {
 		t.Run(rule, func(t *testing.T) {
-			p := load(t, filepath.Join("..", "testdata", "rules", rule, "flagged.yaml"))
+			p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", rule, "flagged.yaml"))
 			if got := offers(t, p, rule); !slices.Contains(got, want) {
 				t.Errorf("offered is %q, not %q", got, want)
 			}
@@ -86,7 +69,7 @@ func TestObviousMendsAreOffered(t *testing.T) {
 func TestAFrontThatIsTooLowIsOfferedHeight(t *testing.T) {
 	for name, front := range map[string]int{"bottom": 0, "middle": 1, "top": 2} {
 		t.Run(name, func(t *testing.T) {
-			p := demo(t)
+			p := projecttest.Demo(t)
 			at := model.Place{Front: front}
 			p, err := edit.SetHeight{At: at, Height: 60 * mm}.Apply(p)
 			if err != nil {
@@ -106,7 +89,7 @@ func TestAFrontThatIsTooLowIsOfferedHeight(t *testing.T) {
 
 // Where the neighbours have nothing to give, a front further away has.
 func TestAFarFrontGivesHeight(t *testing.T) {
-	p := load(t, filepath.Join("..", "testdata", "rules", "room-above", "flagged.yaml"))
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "rules", "room-above", "flagged.yaml"))
 	b := &p.Cabinets[0].Bays[0]
 	low := func(name string, h length.Length) model.Front {
 		return model.Front{Name: name, Height: h, Drawer: "low"}
@@ -126,7 +109,7 @@ func TestFindingsAreGoodGerman(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p := demo(t)
+	p := projecttest.Demo(t)
 	top := model.Place{Front: len(p.Cabinets[0].Bays[0].Fronts) - 1}
 	p, err = edit.SetHeight{At: top, Height: 60 * mm}.Apply(p)
 	if err != nil {

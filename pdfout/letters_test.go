@@ -4,20 +4,16 @@ import (
 	"bytes"
 	"encoding/xml"
 	"io"
-	"os"
 	"os/exec"
-	"path/filepath"
 	"strings"
 	"testing"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
 
 // line is a line of text that MuPDF reads on a page, and how high its capitals are, in
@@ -75,7 +71,7 @@ var benchPapers = []sheet.Paper{
 // the mirror of a front 5 mm.
 func TestTemplatesOfProjects(t *testing.T) {
 	shared := 0
-	for name, p := range projects(t) {
+	for name, p := range projecttest.All(t, "..") {
 		r := layout.Solve(p)
 		for _, paper := range benchPapers {
 			t.Run(name+", "+paper.Name, func(t *testing.T) {
@@ -155,52 +151,21 @@ func belongs(t *testing.T, n int, d sheet.Document, p *model.Project, lines []li
 	}
 }
 
-// projects are all test projects and those that ship.
-func projects(t *testing.T) map[string]*model.Project {
-	t.Helper()
-	all := map[string]*model.Project{}
-	for _, pattern := range []string{"../testdata/projects/*.yaml", "../assets/projects/*.yaml"} {
-		files, err := filepath.Glob(pattern)
-		if err != nil || len(files) == 0 {
-			t.Fatalf("no projects at %s (%v)", pattern, err)
-		}
-		for _, path := range files {
-			data, err := os.ReadFile(path)
-			if err != nil {
-				t.Fatal(err)
-			}
-			f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
-				if data, ok := assets.Sheet(source); ok {
-					return source, data, nil
-				}
-				file := filepath.Join(filepath.Dir(path), source)
-				data, err := os.ReadFile(file)
-				return file, data, err
-			}, check.Limits())
-			if err != nil {
-				t.Fatal(err)
-			}
-			all[filepath.Base(path)] = f.Project
-		}
-	}
-	return all
-}
-
 // A chest of three drawers takes three sheets of templates, the demo nine at most.
 func TestFewSheets(t *testing.T) {
 	for _, test := range []struct {
 		name, paper string
 		most        int
 	}{
-		{"new-cabinet.yaml", "A4", 3}, {"one-cabinet.yaml", "A4", 3}, {"glaze-bench.yaml", "A4", 9},
+		{"new-cabinet", "A4", 3}, {"one-cabinet", "A4", 3}, {"glaze-bench", "A4", 9},
 		// Holes that are too high for a head above them have it beside them.
-		{"hanging-fronts.yaml", "A4", 4}, {"everything.yaml", "A4", 10}, {"glaze-bench.yaml", "Letter", 9}, {"one-cabinet.yaml", "Letter", 5},
+		{"hanging-fronts", "A4", 4}, {"everything", "A4", 10}, {"glaze-bench", "Letter", 9}, {"one-cabinet", "Letter", 5},
 	} {
 		paper, err := sheet.ParsePaper(test.paper, length.UnitMM)
 		if err != nil {
 			t.Fatal(err)
 		}
-		r := layout.Solve(projects(t)[test.name])
+		r := layout.Solve(projecttest.All(t, "..")[test.name])
 		d := sheet.Make(r.Plan, nil, sheet.Options{Paper: paper, Parts: []sheet.Part{sheet.CornerTemplates, sheet.RunnerTemplates}})
 		if n := len(d.Pages); n > test.most {
 			t.Errorf("%s takes %d sheets of %s; want %d at most", test.name, n, test.paper, test.most)
@@ -211,7 +176,7 @@ func TestFewSheets(t *testing.T) {
 // On shop sheets and jig pages nothing that a hand acts upon is below 2.5 mm, read from
 // the PDF: only the foot, which tells papers apart.
 func TestBenchSheetsOfProjects(t *testing.T) {
-	for name, p := range projects(t) {
+	for name, p := range projecttest.All(t, "..") {
 		t.Run(name, func(t *testing.T) {
 			r := layout.Solve(p)
 			d := sheet.Make(r.Plan, r.Findings, sheet.Options{

@@ -1,57 +1,21 @@
 package ink
 
 import (
-	"os"
-	"path/filepath"
 	"testing"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
-	"frontlay/model"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
-
-// testProjects are the projects of testdata and the demo.
-func testProjects(t *testing.T) map[string]*model.Project {
-	t.Helper()
-	read := func(name string, data []byte) *model.Project {
-		f, err := yamlfile.Read(name, data, func(source string) (string, []byte, error) {
-			data, ok := assets.Sheet(source)
-			if !ok {
-				return source, nil, os.ErrNotExist
-			}
-			return source, data, nil
-		}, check.Limits())
-		if err != nil {
-			t.Fatal(err)
-		}
-		return f.Project
-	}
-	all := map[string]*model.Project{"demo": read(assets.DemoName, assets.Demo())}
-	files, err := filepath.Glob("../../testdata/projects/*.yaml")
-	if err != nil || len(files) < 4 {
-		t.Fatalf("%d projects: %v", len(files), err)
-	}
-	for _, f := range files {
-		data, err := os.ReadFile(f)
-		if err != nil {
-			t.Fatal(err)
-		}
-		all[filepath.Base(f)] = read(f, data)
-	}
-	return all
-}
 
 // On no drawing of any project does a figure stand without a line of its own, nor
 // nearer to that of another; none is left out for want of room; upright dimensions
 // have figures to be read from the right, and what lies across is read from below
 // (ISO 129-1).
 func TestNoFigureWithoutItsLine(t *testing.T) {
-	for name, p := range testProjects(t) {
+	for name, p := range projecttest.All(t, "../..") {
 		r := layout.Solve(p)
 		o := sheet.Options{Say: message.Language{Unit: p.Unit}, Parts: []sheet.Part{sheet.Elevation, sheet.Sections, sheet.DrawerPlans, sheet.RearFaces, sheet.CornerTemplates, sheet.RunnerTemplates}}
 		figures := 0

@@ -2,19 +2,13 @@ package ink
 
 import (
 	"fmt"
-	"os"
-	"path/filepath"
-	"strings"
 	"testing"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
-	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
 
 // strokes is a canvas that keeps what a page consists of, cut as it is shown.
@@ -110,7 +104,7 @@ func struck(p *sheet.Page, say message.Language) string {
 func TestNothingIsStruckThrough(t *testing.T) {
 	papers := []sheet.Paper{sheet.Papers()[0], sheet.Papers()[1], sheet.Papers()[5], {Name: "roll 610", Width: length.MM(610)}}
 	parts := []sheet.Part{sheet.CornerTemplates, sheet.WholeTemplates, sheet.RunnerTemplates, sheet.SideTemplates, sheet.HandleTemplates}
-	for name, p := range benchProjects(t) {
+	for name, p := range projecttest.All(t, "../..") {
 		r := layout.Solve(p)
 		for _, paper := range papers {
 			d := sheet.Make(r.Plan, r.Findings, sheet.Options{Paper: paper, Parts: parts, Date: "2026-11-25", Say: message.Language{Unit: p.Unit}})
@@ -121,35 +115,4 @@ func TestNothingIsStruckThrough(t *testing.T) {
 			}
 		}
 	}
-}
-
-// benchProjects are the test projects and those that ship.
-func benchProjects(t *testing.T) map[string]*model.Project {
-	t.Helper()
-	all := map[string]*model.Project{}
-	for _, pattern := range []string{"../../testdata/projects/*.yaml", "../../assets/projects/*.yaml"} {
-		files, err := filepath.Glob(pattern)
-		if err != nil || len(files) == 0 {
-			t.Fatalf("no projects at %s (%v)", pattern, err)
-		}
-		for _, path := range files {
-			data, err := os.ReadFile(path)
-			if err != nil {
-				t.Fatal(err)
-			}
-			f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
-				if data, ok := assets.Sheet(source); ok {
-					return source, data, nil
-				}
-				file := filepath.Join(filepath.Dir(path), source)
-				data, err := os.ReadFile(file)
-				return file, data, err
-			}, check.Limits())
-			if err != nil {
-				t.Fatal(err)
-			}
-			all[strings.TrimSuffix(filepath.Base(path), ".yaml")] = f.Project
-		}
-	}
-	return all
 }

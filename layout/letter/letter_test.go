@@ -6,18 +6,16 @@ import (
 	"path/filepath"
 	"testing"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/letter"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plane"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 )
 
 var update = flag.Bool("update", false, "write the goldens anew")
@@ -44,17 +42,7 @@ func (m screenLetters) Reach(s string, size float64) (above, below float64) {
 
 func demo(t *testing.T) layout.Result {
 	t.Helper()
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(source string) (string, []byte, error) {
-		data, ok := assets.Sheet(source)
-		if !ok {
-			return source, nil, os.ErrNotExist
-		}
-		return source, data, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	return layout.Solve(f.Project)
+	return layout.Solve(projecttest.Demo(t))
 }
 
 // renderer is how a picture is asked for.

@@ -6,40 +6,24 @@ import (
 	"path/filepath"
 	"testing"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
-	"frontlay/model/yamlfile"
 )
 
 var update = flag.Bool("update", false, "write the goldens anew")
 
 func solve(t *testing.T, path string) layout.Result {
 	t.Helper()
-	data := assets.Demo()
-	if path != "" {
-		var err error
-		if data, err = os.ReadFile(path); err != nil {
-			t.Fatal(err)
-		}
+	if path == "" {
+		return layout.Solve(projecttest.Demo(t))
 	}
-	f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
-		sheet, ok := assets.Sheet(source)
-		if !ok {
-			return source, nil, os.ErrNotExist
-		}
-		return source, sheet, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	return layout.Solve(f.Project)
+	return layout.Solve(projecttest.Read(t, path))
 }
 
 func rule(name string) string {

@@ -1,7 +1,6 @@
 package findings_test
 
 import (
-	"os"
 	"path/filepath"
 	"slices"
 	"strconv"
@@ -11,15 +10,14 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
-	"frontlay/assets"
 	"frontlay/layout"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/bar"
 	"frontlay/ui/field"
 	"frontlay/ui/findings"
@@ -40,19 +38,8 @@ type shown struct {
 func show(t *testing.T, edits ...edit.Edit) *shown {
 	t.Helper()
 	path := filepath.Join("..", "..", "testdata", "rules", "cover-below", "clean.yaml")
-	data, err := os.ReadFile(path)
-	if err != nil {
-		t.Fatal(err)
-	}
-	f, err := yamlfile.Read(path, data, func(s string) (string, []byte, error) {
-		data, _ := assets.Sheet(s)
-		return s, data, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
 	test.NewTempApp(t)
-	s := &shown{t: t, session: session.New(f.Project, layout.Solve)}
+	s := &shown{t: t, session: session.New(projecttest.Read(t, path), layout.Solve)}
 	for _, e := range edits {
 		if err := s.session.Do(e); err != nil {
 			t.Fatal(err)

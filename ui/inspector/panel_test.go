@@ -7,15 +7,13 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/test"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 	"frontlay/ui/inspector"
 	"frontlay/ui/replay"
@@ -33,15 +31,8 @@ type shown struct {
 
 func show(t *testing.T) *shown {
 	t.Helper()
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(s string) (string, []byte, error) {
-		data, _ := assets.Sheet(s)
-		return s, data, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
 	test.NewTempApp(t)
-	s := &shown{t: t, session: session.New(f.Project, layout.Solve)}
+	s := &shown{t: t, session: session.New(projecttest.Demo(t), layout.Solve)}
 	s.Panel = inspector.New(s.session, func() message.Language { return message.Language{Unit: s.session.Project().Unit} },
 		func(m message.Message) { s.told = append(s.told, m.String()) })
 	s.Begin()

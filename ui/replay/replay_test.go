@@ -11,11 +11,9 @@ import (
 	"fyne.io/fyne/v2/test"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/field"
 	"frontlay/ui/replay"
 	"frontlay/ui/screen"
@@ -101,14 +99,7 @@ func TestPointer(t *testing.T) {
 // between the two that it divides.
 func TestPlaces(t *testing.T) {
 	test.NewTempApp(t)
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(s string) (string, []byte, error) {
-		data, _ := assets.Sheet(s)
-		return s, data, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	s := screen.New(session.New(f.Project, layout.Solve), func() message.Language { return message.Language{} })
+	s := screen.New(session.New(projecttest.Demo(t), layout.Solve), func() message.Language { return message.Language{} })
 	test.NewTempWindow(t, s).Resize(fyne.NewSize(1000, 640))
 	all := replay.Places(s)
 	for _, name := range []string{"front 1", "front 2", "division above 1", "height of 1", "cabinet 1", "width of cabinet 1"} {

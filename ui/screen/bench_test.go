@@ -11,13 +11,14 @@ import (
 	"fyne.io/fyne/v2/driver/desktop"
 	"fyne.io/fyne/v2/test"
 
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 )
 
 // run gives a project of so many fronts, five to a cabinet.
 func run(t testing.TB, fronts int) *model.Project {
-	p := demo(t)
+	p := projecttest.Demo(t)
 	one := p.Cabinets[0]
 	p.Cabinets = nil
 	for i := range fronts / 5 {

@@ -6,13 +6,14 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"frontlay/layout/projecttest"
 	"frontlay/ui/replay"
 	"frontlay/ui/tool"
 )
 
 // The pointer's shape tells what a press would do where it is.
 func TestThePointersShape(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	box := func(name string) fyne.Position { return d.centre(t, name) }
 	cab := replay.Places(d.Screen)["cabinet 3"]
 	p5, p8 := replay.Places(d.Screen)["front 5"], replay.Places(d.Screen)["front 8"]

@@ -6,6 +6,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/driver/desktop"
 
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/ui/replay"
@@ -34,7 +35,7 @@ func (d *desk) keys(names ...fyne.KeyName) {
 // selected front, arrows move it, a typed height sets it, Enter draws it, and the
 // next is proposed above.
 func TestDivisionsByKeys(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.session.Select(session.Front(model.Place{}))
 	d.Take(tool.DrawDivision{})
 	gap := d.session.Result().Plan.Cabinets[0].Reveals.Gap
@@ -73,7 +74,7 @@ func TestDivisionsByKeys(t *testing.T) {
 }
 
 func TestAPartitionByKeys(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.session.Select(session.Front(model.Place{}))
 	d.Take(tool.DrawPartition{})
 	width := func(bay int) length.Length { return d.session.Result().Plan.Cabinets[0].Bays[bay].Opening.Width() }
@@ -91,7 +92,7 @@ func TestAPartitionByKeys(t *testing.T) {
 }
 
 func TestACabinetByKeys(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	last := func() *model.Cabinet { c := d.session.Project().Cabinets; return &c[len(c)-1] }
 	n, high := len(d.session.Project().Cabinets), last().Height
 	d.session.Select(session.Front(model.Place{}))
@@ -109,7 +110,7 @@ func TestACabinetByKeys(t *testing.T) {
 
 // A field for what is only proposed draws nothing when it is left.
 func TestAProposalIsOnlyDrawnByEnter(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.session.Select(session.Front(model.Place{}))
 	d.Take(tool.DrawDivision{})
 	d.keys("60")
@@ -129,7 +130,7 @@ func TestRoomForACabinet(t *testing.T) {
 		"left":  {func(run replay.Spot) fyne.Position { return fyne.NewPos(run.X-60, run.Y) }},
 	} {
 		t.Run(name, func(t *testing.T) {
-			d := newDesk(t, demo(t))
+			d := newDesk(t, projecttest.Demo(t))
 			d.Take(tool.DrawCabinet{})
 			run := d.run()
 			if run.X < 100 || run.X+run.Width > 900 {
@@ -165,7 +166,7 @@ func (d *desk) run() replay.Spot {
 // The pointer that goes away takes what was proposed with it: no key draws what is
 // not seen.
 func TestNothingUnseenIsDrawn(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.Take(tool.DrawDivision{})
 	d.pointer.Move(d.centre(t, "front 1"))
 	d.MouseOut()

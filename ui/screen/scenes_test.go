@@ -14,12 +14,11 @@ import (
 
 	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/look"
 	"frontlay/ui/session"
 )
@@ -32,26 +31,11 @@ type scene struct {
 	project *model.Project
 }
 
-func read(t testing.TB, path string, data []byte) *model.Project {
-	t.Helper()
-	f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
-		sheet, ok := assets.Sheet(source)
-		if !ok {
-			return source, nil, os.ErrNotExist
-		}
-		return source, sheet, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	return f.Project
-}
-
 // scenes are the demo, every project of the tests that is wrong in some way or
 // has everything, and runs that are hard to letter.
 func scenes(t testing.TB) []scene {
 	t.Helper()
-	all := []scene{{"demo", read(t, assets.DemoName, assets.Demo())}}
+	all := []scene{{"demo", projecttest.Demo(t)}}
 	root := filepath.Join("..", "..", "testdata")
 	for _, pattern := range []string{"projects/*.yaml", "rules/*/flagged.yaml"} {
 		files, err := filepath.Glob(filepath.Join(root, pattern))
@@ -59,12 +43,8 @@ func scenes(t testing.TB) []scene {
 			t.Fatalf("no projects at %s: %v", pattern, err)
 		}
 		for _, file := range files {
-			data, err := os.ReadFile(file)
-			if err != nil {
-				t.Fatal(err)
-			}
 			name, _ := filepath.Rel(root, file)
-			all = append(all, scene{strings.TrimSuffix(strings.ReplaceAll(filepath.ToSlash(name), "/", "-"), ".yaml"), read(t, file, data)})
+			all = append(all, scene{strings.TrimSuffix(strings.ReplaceAll(filepath.ToSlash(name), "/", "-"), ".yaml"), projecttest.Read(t, file)})
 		}
 	}
 	return append(all,
@@ -72,7 +52,7 @@ func scenes(t testing.TB) []scene {
 		scene{"low fronts", cabinets(t, 2, 500, 760, 12)},
 		scene{"narrow cabinets", cabinets(t, 6, 300, 720, 4)},
 		scene{"cabinets of 400", cabinets(t, 12, 400, 720, 3)},
-		scene{"locked", locked(read(t, assets.DemoName, assets.Demo()))},
+		scene{"locked", locked(projecttest.Demo(t))},
 		scene{"locked narrow cabinets", locked(cabinets(t, 6, 300, 720, 4))},
 		scene{"locked wide", locked(cabinets(t, 2, 1200, 720, 6))},
 	)
@@ -93,7 +73,7 @@ func locked(p *model.Project) *model.Project {
 // cabinets is a run of like cabinets with so many equal fronts each, on the
 // demo's boards and hardware.
 func cabinets(t testing.TB, n int, width, height int64, fronts int) *model.Project {
-	p := read(t, assets.DemoName, assets.Demo())
+	p := projecttest.Demo(t)
 	one := p.Cabinets[0]
 	hardware := one.Bays[0].Hardware
 	p.Cabinets = nil

@@ -11,15 +11,13 @@ import (
 	"fyne.io/fyne/v2/test"
 	"pgregory.net/rapid"
 
-	"frontlay/assets"
 	"frontlay/layout"
-	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
-	"frontlay/model/yamlfile"
 	"frontlay/ui/replay"
 	"frontlay/ui/screen"
 	"frontlay/ui/session"
@@ -33,18 +31,6 @@ type desk struct {
 	pointer *replay.Pointer
 	told    []string
 	held    fyne.KeyModifier
-}
-
-func demo(t testing.TB) *model.Project {
-	t.Helper()
-	f, err := yamlfile.Read(assets.DemoName, assets.Demo(), func(s string) (string, []byte, error) {
-		data, _ := assets.Sheet(s)
-		return s, data, nil
-	}, check.Limits())
-	if err != nil {
-		t.Fatal(err)
-	}
-	return f.Project
 }
 
 func newDesk(t testing.TB, p *model.Project) *desk {
@@ -74,7 +60,7 @@ func (d *desk) face(number int) plane.Rect { return d.session.Result().Plan.Fron
 func (d *desk) steps() int { _, n := d.session.Steps(); return n }
 
 func TestTheWholeRunIsOnTheScreen(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	for name, p := range replay.Places(d.Screen) {
 		if p.X < 0 || p.Y < 0 || p.X+p.Width > 1000 || p.Y+p.Height > 640 {
 			t.Errorf("%s is at %+v", name, p)
@@ -83,7 +69,7 @@ func TestTheWholeRunIsOnTheScreen(t *testing.T) {
 }
 
 func TestADraggedDivisionSnapsToMillimetres(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	from := d.centre(t, "division above 1")
 	sum := d.face(1).Height() + d.face(2).Height()
 	d.pointer.Drag(from, from.AddXY(30, -37), 6)
@@ -103,7 +89,7 @@ func TestADraggedDivisionSnapsToMillimetres(t *testing.T) {
 // than half a step (and what a pixel is), also where fronts below are computed.
 func TestTheLineIsWhereThePointerIs(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
-		p := demo(t)
+		p := projecttest.Demo(t)
 		p.Cabinets = p.Cabinets[:1]
 		b := &p.Cabinets[0].Bays[0]
 		b.Fronts = nil
@@ -137,7 +123,7 @@ func TestTheLineIsWhereThePointerIs(t *testing.T) {
 }
 
 func TestShiftFreesADivision(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.held = fyne.KeyModifierShift
 	from := d.centre(t, "division above 1")
 	d.pointer.Drag(from, from.AddXY(0, -12), 3)
@@ -147,7 +133,7 @@ func TestShiftFreesADivision(t *testing.T) {
 }
 
 func TestADivisionSnapsToTheNeighboursLine(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	// The division above front 5 is drawn near the one above front 2.
 	from := d.centre(t, "division above 5")
 	to := d.centre(t, "division above 2").Y + 3
@@ -161,7 +147,7 @@ func TestADivisionSnapsToTheNeighboursLine(t *testing.T) {
 // heights at which they do: the screws' height above the floor of the carcass is
 // a whole count of pitches, with no drop.
 func TestADivisionSnapsToHoleRows(t *testing.T) {
-	p := demo(t)
+	p := projecttest.Demo(t)
 	p.HoleRows.Mode = model.RowsMoveRunners
 	p.Cabinets = p.Cabinets[:1]
 	d := newDesk(t, p)
@@ -182,7 +168,7 @@ func TestADivisionSnapsToHoleRows(t *testing.T) {
 }
 
 func TestEscapeGivesADraggedDivisionBack(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	before := d.face(1)
 	from := d.centre(t, "division above 1")
 	d.pointer.Move(from)
@@ -200,7 +186,7 @@ func TestEscapeGivesADraggedDivisionBack(t *testing.T) {
 }
 
 func TestClicksSelect(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.pointer.Click(d.centre(t, "front 4"))
 	if at := d.session.SelectedFronts(); len(at) != 1 || d.session.Result().Plan.Fronts[3].Place != at[0] {
 		t.Fatalf("selected %v", at)
@@ -218,7 +204,7 @@ func TestClicksSelect(t *testing.T) {
 }
 
 func TestTypingASize(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
 	field := func() fyne.Focusable { return canvas.Focused() }
 	d.pointer.Click(d.centre(t, "height of 2"))
@@ -260,7 +246,7 @@ func TestTypingASize(t *testing.T) {
 // A double click on a figure of the drawing opens it with all of it selected: the
 // second press is on the field that the first click has opened.
 func TestADoubleClickOnAFigure(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
 	d.pointer.Click(d.centre(t, "height of 2"))
 	replay.Click(canvas.Focused().(desktop.Mouseable), fyne.NewPos(20, 10))
@@ -300,7 +286,7 @@ func TestDigitsGoNowhereElse(t *testing.T) {
 		}, true},
 	} {
 		t.Run(name, func(t *testing.T) {
-			d := newDesk(t, demo(t))
+			d := newDesk(t, projecttest.Demo(t))
 			canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
 			canvas.Focus(d.Screen)
 			d.session.Select(session.Front(d.session.Result().Plan.Fronts[chosen-1].Place))
@@ -346,7 +332,7 @@ func (d *desk) clickFixed(t *testing.T) {
 // A click on another figure opens that one, also where what was typed before it
 // moves the figures.
 func TestAClickOnAFigureThatMoves(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
 	d.pointer.Click(d.centre(t, "width of cabinet 1"))
 	for _, r := range "1500" {
@@ -369,7 +355,7 @@ func TestAClickOnAFigureThatMoves(t *testing.T) {
 }
 
 func TestKeysMoveTheSelectionAndDivisions(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	key := func(names ...fyne.KeyName) {
 		for _, n := range names {
 			d.TypedKey(&fyne.KeyEvent{Name: n})
@@ -401,7 +387,7 @@ func TestKeysMoveTheSelectionAndDivisions(t *testing.T) {
 }
 
 func TestDrawingTools(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.Take(tool.DrawDivision{})
 	n := len(d.session.Result().Plan.Fronts)
 	whole := d.face(1)
@@ -439,7 +425,7 @@ func TestDrawingTools(t *testing.T) {
 }
 
 func TestDraggingPartitionsAndEdges(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	widths := func(cab int) (w []length.Length) {
 		for _, b := range d.session.Result().Plan.Cabinets[cab].Bays {
 			w = append(w, b.Opening.Width())
@@ -479,7 +465,7 @@ func TestDraggingPartitionsAndEdges(t *testing.T) {
 
 // Dragging and undoing thousands of times leaves no memory behind.
 func TestDraggingLeavesNoMemory(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	from := d.centre(t, "division above 1")
 	drags := func(n int) int64 {
 		for i := range n {
@@ -500,7 +486,7 @@ func TestDraggingLeavesNoMemory(t *testing.T) {
 }
 
 func TestReorderingByDragging(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.pointer.Click(d.centre(t, "front 1"))
 	d.pointer.Drag(d.centre(t, "front 1"), d.centre(t, "front 3").AddXY(0, -4), 8)
 	if name := d.session.Project().FrontAt(model.Place{Front: 2}).Name; name != "Buckets" {
@@ -513,7 +499,7 @@ func TestReorderingByDragging(t *testing.T) {
 
 // A selected front is dragged by its holes as by its face.
 func TestReorderingByAHole(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	d.SetSeeThrough(true)
 	d.pointer.Click(d.centre(t, "front 1"))
 	f := d.session.Result().Plan.Fronts[0]
@@ -528,7 +514,7 @@ func TestReorderingByAHole(t *testing.T) {
 }
 
 func TestRulersHaveStepsThatCanBeRead(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	before := len(d.Objects())
 	d.SetRulers(true)
 	if len(d.Objects()) <= before {
@@ -549,7 +535,7 @@ func TestRulersHaveStepsThatCanBeRead(t *testing.T) {
 }
 
 func TestZoomKeepsWhatIsUnderThePointer(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	at := d.centre(t, "front 8")
 	for _, dy := range []float32{25, 25, 25, -25, 250, -3} {
 		d.Scrolled(&fyne.ScrollEvent{PointEvent: fyne.PointEvent{Position: at}, Scrolled: fyne.NewDelta(0, dy)})
@@ -564,7 +550,7 @@ func TestZoomKeepsWhatIsUnderThePointer(t *testing.T) {
 func TestLettingGoElsewhereEndsTheDrag(t *testing.T) {
 	for _, name := range []string{"over a button", "unseen"} {
 		t.Run(name, func(t *testing.T) {
-			d := newDesk(t, demo(t))
+			d := newDesk(t, projecttest.Demo(t))
 			from := d.centre(t, "division above 1")
 			d.pointer.Move(from)
 			d.pointer.Press(desktop.MouseButtonPrimary)

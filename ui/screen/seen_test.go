@@ -4,7 +4,6 @@ import (
 	"image"
 	"image/color"
 	"math"
-	"os"
 	"path/filepath"
 	"testing"
 
@@ -17,6 +16,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/mark"
 	"frontlay/layout/plane"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/ui/look"
@@ -72,12 +72,7 @@ func TestEveryRuleIsSeen(t *testing.T) {
 // flagged is the project that breaks a rule and nothing else.
 func flagged(t *testing.T, rule string) *model.Project {
 	t.Helper()
-	file := filepath.Join("..", "..", "testdata", "rules", rule, "flagged.yaml")
-	data, err := os.ReadFile(file)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return read(t, file, data)
+	return projecttest.Read(t, filepath.Join("..", "..", "testdata", "rules", rule, "flagged.yaml"))
 }
 
 func (s *stage) look(m look.Mode) {

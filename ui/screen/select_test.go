@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/projecttest"
 	"frontlay/ui/replay"
 	"frontlay/ui/session"
 	"frontlay/ui/tool"
@@ -47,7 +48,7 @@ func (d *desk) corner(number int, x, y float32) fyne.Position {
 // A frame selects the fronts that lie wholly in it, wherever it begins; what was
 // selected is no longer, but where Ctrl or Shift is held.
 func TestAFrameSelects(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	above, right := d.corner(3, 0, 0).SubtractXY(-6, 8), d.corner(2, 1, 1).AddXY(5, 5)
 	d.pointer.Drag(above.SubtractXY(12, 0), right, 5)
 	d.expect(t, "a frame around 2 and 3", 2, 3)
@@ -74,7 +75,7 @@ func TestAFrameSelects(t *testing.T) {
 func TestClicksAddAndTakeAway(t *testing.T) {
 	for name, held := range map[string]fyne.KeyModifier{"Ctrl": fyne.KeyModifierShortcutDefault, "Shift": fyne.KeyModifierShift} {
 		t.Run(name, func(t *testing.T) {
-			d := newDesk(t, demo(t))
+			d := newDesk(t, projecttest.Demo(t))
 			d.pointer.Click(d.centre(t, "front 1"))
 			d.pointer.Held, d.held = held, held
 			d.pointer.Click(d.centre(t, "front 4"))
@@ -96,7 +97,7 @@ func TestClicksAddAndTakeAway(t *testing.T) {
 // tool, which stays in the hand.
 func TestTheHandMovesThePicture(t *testing.T) {
 	for _, in := range []tool.Tool{tool.Idle{}, tool.DrawDivision{}, tool.DrawCabinet{}} {
-		d := newDesk(t, demo(t))
+		d := newDesk(t, projecttest.Demo(t))
 		d.Take(in)
 		at := d.centre(t, "division above 1")
 		drag := func(b desktop.MouseButton) {
@@ -122,7 +123,7 @@ func TestTheHandMovesThePicture(t *testing.T) {
 // With every tool a click on a figure types it and draws nothing.
 func TestFiguresAreTypedWithEveryTool(t *testing.T) {
 	for _, in := range []tool.Tool{tool.Idle{}, tool.DrawDivision{}, tool.DrawPartition{}, tool.DrawCabinet{}} {
-		d := newDesk(t, demo(t))
+		d := newDesk(t, projecttest.Demo(t))
 		d.Take(in)
 		d.pointer.Click(d.centre(t, "height of 2"))
 		canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
@@ -139,7 +140,7 @@ func TestFiguresAreTypedWithEveryTool(t *testing.T) {
 
 // A double click on a name types it, where it stands; a single one selects.
 func TestADoubleClickRenames(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	canvas := fyne.CurrentApp().Driver().CanvasForObject(d.Screen)
 	at := d.centre(t, "name of 2")
 	d.pointer.Click(at)
@@ -163,7 +164,7 @@ func TestADoubleClickRenames(t *testing.T) {
 }
 
 func TestShiftAndArrowsExtend(t *testing.T) {
-	d := newDesk(t, demo(t))
+	d := newDesk(t, projecttest.Demo(t))
 	key := func(shift bool, names ...fyne.KeyName) {
 		d.held = 0
 		if shift {
