@@ -203,8 +203,10 @@ func (p *paper) Text(at ink.Point, size length.Length, bold, turned bool, c ink.
 	}
 	t := fynecanvas.NewText(s, shade(c))
 	t.TextSize, t.TextStyle.Bold = font, bold
-	// Of the line's height about 1.07 of the font's size lie above the base line.
-	t.Move(p.place(at).SubtractXY(0, 1.07*font))
-	t.Resize(fyne.NewSize(want, 1.4*font))
+	// Small letters are laid out in whole pixels: their base line is where the driver
+	// has it, not at a part of their size.
+	line, base := fyne.CurrentApp().Driver().RenderedTextSize(s, font, t.TextStyle, nil)
+	t.Move(p.place(at).SubtractXY(0, base))
+	t.Resize(fyne.NewSize(want, line.Height))
 	p.objects = append(p.objects, t)
 }
