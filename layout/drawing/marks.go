@@ -185,6 +185,7 @@ type Caption struct {
 	Note      message.Message
 	NoteShort message.Message // where Note has no room
 	Height    length.Length   // 0: it is not written
+	Least     length.Length   // what has no room so high is left out, but the number; 0: it is written lower, a name cut
 }
 
 // Sized is the subject of a caption's height.

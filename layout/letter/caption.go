@@ -1,6 +1,7 @@
 package letter
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -71,13 +72,21 @@ func (p *Picture) writeCaptions() {
 			last++
 		}
 		all := p.captions[first:last]
-		sizes := p.metrics.Sizes(all[0].Size)
+		series := p.metrics.Sizes(all[0].Size)
+		sizes := series
+		if least := all[0].Least; least > 0 {
+			low := min(p.metrics.Sizes(least)[0], series[0])
+			sizes = slices.DeleteFunc(slices.Clone(series), func(s float64) bool { return s < low })
+		}
 		best, most := []fitting(nil), -1
 		for i := len(sizes) - 1; i >= 0; i-- {
 			fits, n := make([]fitting, len(all)), 0
 			for k := range all {
 				fits[k] = p.fit(&all[k], sizes[i])
 				if fits[k].number != "" {
+					n++
+				}
+				if fits[k].figure != "" {
 					n++
 				}
 				if fits[k].wholly {
@@ -91,7 +100,10 @@ func (p *Picture) writeCaptions() {
 		for k := range all {
 			f := best[k]
 			if f.number == "" {
-				f = p.fit(&all[k], sizes[len(sizes)-1])
+				f = p.fit(&all[k], series[len(series)-1])
+				if all[k].Least > 0 {
+					f.name, f.figure, f.under, f.below, f.lines = "", "", false, false, nil
+				}
 			}
 			p.writeCaption(&all[k], f)
 		}
@@ -158,7 +170,7 @@ func (p *Picture) fit(c *caption, size float64) fitting {
 			return f
 		}
 		f.wholly, f.variant = false, Cut
-		if f.name = p.shortened(f.name, size, true, left); len([]rune(f.name)) <= leastOfName {
+		if f.name = p.shortened(f.name, size, true, left); c.Least > 0 || len([]rune(f.name)) <= leastOfName {
 			f.name = "" // a stump tells less than the number alone
 		}
 		f.wide.name = p.metrics.Width(f.name, size, true)

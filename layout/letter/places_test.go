@@ -152,3 +152,38 @@ func TestALowFrontKeepsItsSign(t *testing.T) {
 		}
 	}
 }
+
+// Of a caption with a least height of letters only the number is lower: a name and a
+// height that have no room are left out, neither cut nor made smaller.
+func TestWhatHasNoRoomIsLeftOutRatherThanLower(t *testing.T) {
+	for _, of := range []struct {
+		name  string
+		face  plane.Rect
+		texts string
+	}{
+		{"wide enough", plane.Rect{Max: point(40, 12)}, "1 Iron oxides 12"},
+		{"too narrow for the name", plane.Rect{Max: point(20, 12)}, "1 12"},
+		{"too low for such letters", plane.Rect{Max: point(40, 3)}, "1"},
+	} {
+		d := &drawing.Drawing{}
+		d.Add(&drawing.Caption{
+			Tag:  drawing.Tag{Meaning: drawing.Label, Of: drawing.Subject{Kind: drawing.FrontThing}},
+			Face: of.face, Size: lettering.Medium, Least: lettering.Small, Number: 1, Name: message.New("Iron oxides"), Height: length.MM(12),
+		})
+		p := letter.New(lettering.OnPaper{}, renderers()[0].style, message.Language{}, letter.Box{Hi: letter.Point{X: 100, Y: 100}})
+		p.Add(d, letter.Placing{At: func(q plane.Point) letter.Point { return letter.Point{X: q.X.MM(), Y: q.Y.MM()} }})
+		w := p.Write()
+		var texts []string
+		for i := range w.Texts {
+			for _, l := range w.Texts[i].Lines {
+				texts = append(texts, l.Text)
+			}
+			if s := w.Texts[i]; s.Lines[0].Text != "1" && s.Size < lettering.Small.MM() {
+				t.Errorf("%s: %q is %v mm high", of.name, s.Lines[0].Text, s.Size)
+			}
+		}
+		if got := strings.Join(texts, " "); got != of.texts {
+			t.Errorf("%s: %q, not %q", of.name, got, of.texts)
+		}
+	}
+}

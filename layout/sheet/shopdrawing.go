@@ -164,21 +164,6 @@ func (e *elevated) on(p plane.Point) plane.Point {
 
 func (e *elevated) scaled(l length.Length) length.Length { return l / 1000 * length.Length(e.num) }
 
-// legible is a caption without what would be written smaller than Small: its name
-// first, then its height; the fronts to cut are listed with both.
-func (e *elevated) legible(c drawing.Caption) *drawing.Caption {
-	const size = lettering.Small
-	room := e.scaled(c.Face.Width()) - 5*size // the ring and what is beside it
-	figure := lettering.Width(e.say.Figure(c.Height), size, false) + size
-	if !c.Name.Empty() && lettering.Width(e.say.Say(c.Name), size, true)+size+figure > room {
-		c.Name = message.Message{}
-	}
-	if figure > room {
-		c.Height = 0
-	}
-	return &c
-}
-
 // handles tells that handles take no room from what is written in the middle of fronts:
 // else none is drawn, rather than some.
 func (e *elevated) handles() bool {
@@ -202,7 +187,9 @@ func (e *elevated) draw() {
 	v := bare(view.Elevation(e.s.p, view.ElevationOptions{From: c.Place.Cabinet, To: c.Place.Cabinet + 1, Handles: e.handles()}))
 	for i, m := range v.Marks {
 		if c, ok := m.(*drawing.Caption); ok {
-			v.Marks[i] = e.legible(*c)
+			own := *c
+			own.Least = lettering.Small // sizes are listed beside it
+			v.Marks[i] = &own
 		}
 	}
 	e.place(drawing.Placed{Drawing: v, Origin: e.from, At: e.at, ScaleNum: e.num, ScaleDen: 1000})
