@@ -12,10 +12,24 @@ import (
 // run frame. Size is below zero where the front reaches past that edge.
 type Gap struct {
 	Front    *Front
+	Edge     Edge          // of the front
+	Other    *Front        // what it is set against; nil: a board, or the carcass's edge
+	Against  length.Length // x or y of the edge that it is set against, run frame
 	At       plane.Point
 	Size     length.Length
 	Vertical bool // it runs up and down: beside the front, not under or over it
 }
+
+// Edge names an edge of a front, as seen from the room.
+type Edge uint8
+
+// The edges of a front.
+const (
+	LeftEdge Edge = iota
+	RightEdge
+	BottomEdge
+	TopEdge
+)
 
 // Gaps lists what is to be measured when fronts are hung, front by front: below and
 // left of each front, above and right of those that end a stack or a row. Open niches
@@ -29,35 +43,43 @@ func (p *Plan) Gaps() []Gap {
 		}
 		c := p.Fronts[i].Face.Centre()
 		edge := p.edges(f)
-		add := func(from, to, across length.Length, vertical bool) {
-			at := plane.Point{X: across, Y: (from + to) / 2}
-			if vertical {
-				at = plane.Point{X: (from + to) / 2, Y: across}
+		add := func(e Edge, other *Front, against length.Length) {
+			g := Gap{Front: f, Edge: e, Other: other, Against: against, Vertical: e <= RightEdge}
+			switch e {
+			case LeftEdge:
+				g.At, g.Size = plane.Point{X: (against + f.Face.Min.X) / 2, Y: c.Y}, f.Face.Min.X-against
+			case RightEdge:
+				g.At, g.Size = plane.Point{X: (f.Face.Max.X + against) / 2, Y: c.Y}, against-f.Face.Max.X
+			case BottomEdge:
+				g.At, g.Size = plane.Point{X: c.X, Y: (against + f.Face.Min.Y) / 2}, f.Face.Min.Y-against
+			case TopEdge:
+				g.At, g.Size = plane.Point{X: c.X, Y: (f.Face.Max.Y + against) / 2}, against-f.Face.Max.Y
 			}
-			all = append(all, Gap{Front: f, At: at, Size: to - from, Vertical: vertical})
+			all = append(all, g)
 		}
 		switch g := p.beside(f, func(g *Front) bool { return across(g, c.X) && g.Face.Max.Y <= f.Face.Min.Y }, below); {
 		case g == nil:
-			add(edge.Min.Y, f.Face.Min.Y, c.X, false)
+			add(BottomEdge, nil, edge.Min.Y)
 		case g.Kind != model.OpenNiche:
 			low := g.Face.Max.Y
 			if r := p.RailOver(g); !r.Empty() {
-				add(low, r.Min.Y, c.X, false)
-				low = r.Max.Y
+				all = append(all, Gap{Front: g, Edge: TopEdge, Against: r.Min.Y, At: plane.Point{X: c.X, Y: (low + r.Min.Y) / 2}, Size: r.Min.Y - low})
+				add(BottomEdge, nil, r.Max.Y)
+				break
 			}
-			add(low, f.Face.Min.Y, c.X, false)
+			add(BottomEdge, g, low)
 		}
 		if p.beside(f, func(g *Front) bool { return across(g, c.X) && g.Face.Min.Y >= f.Face.Max.Y }, above) == nil {
-			add(f.Face.Max.Y, edge.Max.Y, c.X, false)
+			add(TopEdge, nil, edge.Max.Y)
 		}
 		switch g := p.beside(f, func(g *Front) bool { return up(g, c.Y) && g.Face.Max.X <= f.Face.Min.X }, left); {
 		case g == nil:
-			add(edge.Min.X, f.Face.Min.X, c.Y, true)
+			add(LeftEdge, nil, edge.Min.X)
 		case g.Kind != model.OpenNiche:
-			add(g.Face.Max.X, f.Face.Min.X, c.Y, true)
+			add(LeftEdge, g, g.Face.Max.X)
 		}
 		if p.beside(f, func(g *Front) bool { return up(g, c.Y) && g.Face.Min.X >= f.Face.Max.X }, right) == nil {
-			add(f.Face.Max.X, edge.Max.X, c.Y, true)
+			add(RightEdge, nil, edge.Max.X)
 		}
 	}
 	return all
