@@ -32,6 +32,8 @@ type Project struct {
 	// OnePlinth tells that one plinth board runs under cabinets that stand side by side
 	// with plinths that are alike.
 	OnePlinth bool
+	// Niche is what the tape said of the niche that the whole run stands in; nil: in none.
+	Niche *Measured
 }
 
 // Rounding says how computed front heights are rounded. Step is 1 mm where it
@@ -165,8 +167,9 @@ type Bay struct {
 	Share     float64
 	Partition length.Length // the partition at this bay's right; 0: the carcass board
 	Division  Division
-	Matched   string  // empty: the cabinet's
-	Fronts    []Front // bottom to top
+	Matched   string    // empty: the cabinet's
+	Measured  *Measured // its opening in a carcass that is there; nil: it is built as planned
+	Fronts    []Front   // bottom to top
 }
 
 // Division is the rule by which fronts without a height of their own share what
@@ -280,6 +283,7 @@ func (p *Project) Clone() *Project {
 	c.Boards.Fronts = append([]FrontBoard(nil), p.Boards.Fronts...)
 	c.Checks = p.Checks.Clone()
 	c.Handle = p.Handle.clone()
+	c.Niche = p.Niche.clone()
 	c.Cabinets = append([]Cabinet(nil), p.Cabinets...)
 	for i := range c.Cabinets {
 		cab := &c.Cabinets[i]
@@ -298,6 +302,7 @@ func (p *Project) Clone() *Project {
 
 // Clone is a deep copy of a bay.
 func (b Bay) Clone() Bay {
+	b.Measured = b.Measured.clone()
 	b.Fronts = append([]Front(nil), b.Fronts...)
 	for i := range b.Fronts {
 		b.Fronts[i] = b.Fronts[i].Clone()

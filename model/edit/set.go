@@ -108,6 +108,7 @@ func (e Set) Apply(p *model.Project) (*model.Project, error) {
 		return nil, message.New("There is nothing at this place any more. Select something in the drawing.")
 	}
 	e.begin(c)
+	began(next, e)
 	row, ok := figure.Find(next, e.Key)
 	if !ok || !put(row.Value, e.Value) {
 		return nil, message.New("“%v” can't be set here.", e.Key)
@@ -148,6 +149,20 @@ func (e Set) begin(c *model.Project) {
 			h = *around
 		}
 		*at = &h
+	}
+}
+
+// began makes the outermost group of the key where the thing does without it, and what is
+// set in it would be lost.
+func began(rows []figure.Row, e Set) {
+	group, _, below := strings.Cut(e.Key, ".")
+	if !below || e.Value == nil {
+		return
+	}
+	if in, _ := figure.Find(rows, group); in.Value != nil {
+		if g, ok := in.Value.(*figure.Group); ok && g.Make != nil && !g.There() {
+			g.Make()
+		}
 	}
 }
 

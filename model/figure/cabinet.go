@@ -96,6 +96,7 @@ func Bay(b *model.Bay) []Row {
 		size("partition", "", "Thickness of the partition at the right of this bay; the carcass board where it is left out.", &b.Partition, Positive, maxBoard),
 		group("division", "", "The rule by which fronts without a height share what is left.", Division(&b.Division)),
 		matched(&b.Matched),
+		measured("measured", "Opening as measured", "What the tape says of the opening of a carcass that is there already; left out where the carcass is built as planned. It changes no size of the plan: what follows from it is told.", &b.Measured),
 		list("fronts", "", "What stands in the bay, bottom to top.", &b.Fronts, maxFronts, true, func(f *model.Front) string { return f.Name }, Front).needed(),
 	}
 }

@@ -62,6 +62,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		group("hole_rows", "Hole rows", "The rows of holes in the carcass sides.", HoleRows(&p.HoleRows)),
 		matched(&p.Matched),
 		handle("Holes for the handles of all drawers, drilled from the face; left out, only those have any whose cabinet or front says so.", &p.Handle),
+		measured("niche", "Niche as measured", "What the tape says of the niche that the whole run stands in, from its floor up; left out where it stands in none. It changes no size of the plan: what follows from it is told.", &p.Niche),
 		group("saw", "Saw", "How stock sheets are cut.", Saw(&p.Saw)),
 		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
 		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),
