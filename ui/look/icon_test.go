@@ -61,6 +61,26 @@ func TestIcons(t *testing.T) {
 	}
 }
 
+// An icon has the same weight however large it is painted: on a screen of more
+// pixels, and with large letters.
+func TestIconsKeepTheirWeight(t *testing.T) {
+	test.NewTempApp(t)
+	black := color.NRGBA{A: 0xFF}
+	for _, name := range assets.Icons() {
+		share := func(side float32) (inked float64) {
+			ground, icon := fynecanvas.NewRectangle(color.White), fynecanvas.NewImageFromResource(look.Icon(name, black, color.NRGBA{R: 0xFF, G: 0xFF, B: 0xFF, A: 0xFF}))
+			c := test.NewTempWindow(t, container.NewStack(ground, icon)).Canvas().(test.WindowlessCanvas)
+			c.SetPadded(false)
+			c.Resize(fyne.NewSquareSize(side))
+			eachPixel(c.Capture(), func(_, _ int, p color.NRGBA) { inked += 1 - float64(p.R)/0xFF })
+			return inked / float64(side*side)
+		}
+		if small, large := share(20), share(80); large < 0.93*small || large > 1.07*small {
+			t.Errorf("%s covers %.3f of its square, %.3f where it is four times as large", name, small, large)
+		}
+	}
+}
+
 func eachPixel(picture image.Image, visit func(x, y int, c color.NRGBA)) {
 	b := picture.Bounds()
 	for y := b.Min.Y; y < b.Max.Y; y++ {
