@@ -198,8 +198,12 @@ func (p *paper) Text(at ink.Point, size length.Length, bold, turned bool, c ink.
 	if w := p.measure.Of(s, large, bold).Width; w > 0 && want > 0 {
 		font = large * want / w
 	}
-	if w := p.measure.Of(s, font, bold).Width; w > want && want > 0 {
-		font *= want / w // better a little narrow than over the frame
+	// Better a little narrow than over the frame; their widths go by leaps.
+	for range 8 {
+		if want <= 0 || p.measure.Of(s, font, bold).Width <= want {
+			break
+		}
+		font *= 0.97
 	}
 	t := fynecanvas.NewText(s, shade(c))
 	t.TextSize, t.TextStyle.Bold = font, bold

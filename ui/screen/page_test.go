@@ -11,6 +11,7 @@ import (
 	"fyne.io/fyne/v2/test"
 
 	"frontlay/layout/ink"
+	"frontlay/layout/lettering"
 	"frontlay/model/length"
 	"frontlay/ui/paint"
 )
@@ -39,6 +40,26 @@ func TestFiguresOfAPageStandOnTheirBaseLine(t *testing.T) {
 		}
 		if want := p.place(at).Y; math.Abs(float64(lowest)-float64(want)) > 1 {
 			t.Errorf("at %v units a millimetre figures end at %d; want %.1f", scale, lowest, want)
+		}
+	}
+}
+
+// A line of a page is no wider than on paper, however small the page is shown: else
+// the cautions run over its edge.
+func TestLinesOfAPageAreAsWideAsOnPaper(t *testing.T) {
+	test.NewTempApp(t)
+	const size = 2 * length.Millimetre
+	for _, line := range []string{
+		"drill, protect eyes, ears and lungs. Lift with two people. Look for cables and pipes before you drill into a wall. Fix tall and",
+		"Tiefenanschlag einstellen, Hände und Handschuhe weg vom Bohrer; Augen, Ohren und Lunge schützen. Zu zweit heben.",
+	} {
+		for scale := 1.5; scale <= 6; scale += 0.05 {
+			p := &paper{scale: scale, height: 20, measure: &paint.Measures{}}
+			p.Text(ink.Point{X: 2, Y: 8}, size, false, false, ink.Colour{}, line)
+			drawn := p.objects[0].MinSize().Width
+			if want := float32(lettering.Width(line, size, false).MM() * scale); drawn > 1.01*want+1 || drawn < 0.7*want {
+				t.Errorf("at %.2f units a millimetre %q is %.0f wide, not %.0f", scale, line[:10], drawn, want)
+			}
 		}
 	}
 }
