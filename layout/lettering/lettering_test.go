@@ -40,6 +40,20 @@ func TestWrapKeepsFiguresInBracketsTogether(t *testing.T) {
 	}
 }
 
+// A figure of two that are too wide for a line is not cut inside its digits.
+func TestWrapPartsFiguresBetweenThem(t *testing.T) {
+	const across, up = "≈\u00a033.8976\u00a0×", "≈\u00a011.3386\u00a0in"
+	for _, room := range []string{across, across + "\u00a0≈", across + "\u00a0≈\u00a011.33"} {
+		lines := Wrap(across+"\u00a0"+up, Small, false, Width(room, Small, false)+length.Millimetre)
+		if len(lines) != 2 || lines[0] != across || lines[1] != up {
+			t.Errorf("got %q; want the second figure whole on the second line", lines)
+		}
+	}
+	if lines := Wrap(up, Small, false, Width("≈\u00a011.3386", Small, false)+length.Millimetre/2); len(lines) != 2 || lines[1] != "in" {
+		t.Errorf("got %q; want the digits on one line", lines)
+	}
+}
+
 func TestWrapNeverIsEmpty(t *testing.T) {
 	for _, s := range []string{"", " ", "\n"} {
 		if len(Wrap(s, Small, false, length.Millimetre)) == 0 {

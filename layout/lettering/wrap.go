@@ -93,16 +93,33 @@ func endsInDigit(w string) bool {
 	return last >= '0' && last <= '9'
 }
 
-// breakWord cuts a word into full lines and what is left for the next.
+// breakWord cuts a word into full lines and what is left for the next: between two
+// figures where it can, then at a space that else holds them together, then anywhere.
 func breakWord(word string, isBold bool, room length.Length) (full []string, rest string) {
-	start, used := 0, length.Length(0)
-	for i, r := range word {
-		w := length.Length(advance(r, isBold))
-		if i > start && used+w > room {
-			full = append(full, word[start:i])
-			start, used = i, 0
+	const bound = "\u00a0"
+	for {
+		cut, used := len(word), length.Length(0)
+		for i, r := range word {
+			used += length.Length(advance(r, isBold))
+			if i > 0 && used > room {
+				cut = i
+				break
+			}
 		}
-		used += w
+		if cut == len(word) {
+			return full, word
+		}
+		fits := word[:cut]
+		if strings.HasPrefix(word[cut:], bound) { // it may hang over
+			fits = word[:cut+len(bound)]
+		}
+		for _, end := range []string{"×" + bound, bound} {
+			if at := strings.LastIndex(fits, end); at > 0 {
+				cut = at + len(end)
+				break
+			}
+		}
+		full = append(full, strings.TrimSuffix(word[:cut], bound))
+		word = word[cut:]
 	}
-	return full, word[start:]
 }
