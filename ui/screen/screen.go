@@ -4,6 +4,7 @@
 package screen
 
 import (
+	"math"
 	"slices"
 	"time"
 
@@ -299,6 +300,9 @@ func (c *Screen) brush() *paint.Painter {
 // dragged.
 const mostGrained = 60
 
+// arcs is of how many lines a round corner of the paper's edge is.
+const arcs = 4
+
 // pixelsOf tells how many pixels a unit of the screen has where an object is.
 func pixelsOf(o fyne.CanvasObject) float32 {
 	if c := field.CanvasOf(o); c != nil && c.Scale() > 0 {
@@ -335,14 +339,19 @@ func (c *Screen) repaintOverlay() {
 	}
 	c.paintFeedback(p)
 	if c.focused {
-		// The paper's edge again, over what the picture has at it, but its round corners:
-		// a frame would be a surface as large as the window, and surfaces over one
-		// another are what costs.
-		const round = 5
-		w, h := c.Size().Width-1, c.Size().Height-1
-		for _, l := range [][4]float32{{round, 1, w - round, 1}, {w, round, w, h - round}, {w - round, h, round, h}, {1, h - round, 1, round}} {
-			p.Line(l[0], l[1], l[2], l[3], p.Palette.Accent, 2)
+		// The paper's edge again, over what the picture has at it: a frame would be a
+		// surface as large as the window, and surfaces over one another are what costs.
+		const round, inset = 5, 1
+		w, h := c.Size().Width, c.Size().Height
+		corners := [4]fyne.Position{{X: w - round, Y: round}, {X: w - round, Y: h - round}, {X: round, Y: h - round}, {X: round, Y: round}}
+		last := fyne.NewPos(round, inset)
+		for i := range 4 * (arcs + 1) { // clockwise from the upper edge
+			sin, cos := math.Sincos(math.Pi / 2 * (float64(i/(arcs+1)) + float64(i%(arcs+1))/arcs))
+			to := corners[i/(arcs+1)].AddXY((round-inset)*float32(sin), -(round-inset)*float32(cos))
+			p.Line(last.X, last.Y, to.X, to.Y, p.Palette.Accent, 2)
+			last = to
 		}
+		p.Line(last.X, last.Y, round, inset, p.Palette.Accent, 2)
 	}
 	c.overlay.Objects = p.Objects
 	fynecanvas.Refresh(c.overlay)
