@@ -287,11 +287,11 @@ func (p *Picture) findRow(c *caption, f *fitting) bool {
 		f.from, f.to = best.from, best.to
 		return true
 	}
-	if try(rows, faint) || try(rows, firm) {
+	if try(rows, faint) || try(rows, extending) {
 		return true
 	}
 	for away := high / 4; !c.Top && away <= c.face.height()/2-high/2-aroundRing*size; away += high / 4 { // a handle is in the way
-		if try([]float64{middle - away}, firm) || try([]float64{middle + away}, firm) {
+		if try([]float64{middle - away}, extending) || try([]float64{middle + away}, extending) {
 			return true
 		}
 	}

@@ -162,7 +162,7 @@ func (p *Picture) reserve(d *dimension) {
 	p.strokes.add(line)
 	for _, e := range [][2]float64{{d.a, d.a0}, {d.b, d.b0}} {
 		if s, ok := p.extension(d, e[0], e[1]); ok {
-			p.strokes.add(strokeOf(s.From, s.To, firm))
+			p.strokes.add(strokeOf(s.From, s.To, extending))
 		}
 	}
 }
@@ -338,7 +338,7 @@ func (p *Picture) onLine(d *dimension) (along float64, ok bool) {
 		need = max(need, d.along+p.style.Head)
 	}
 	middle, across := (d.from+d.to)/2, d.line+p.over(d)
-	for _, avoid := range []weight{firm, none} {
+	for _, avoid := range []weight{extending, none} {
 		step := d.along
 		if avoid == none {
 			step = 2*d.along + p.style.Gap
@@ -382,7 +382,7 @@ type place struct {
 // line: near it where nothing runs through it, else where no other dimension does,
 // else where it covers no text.
 func (p *Picture) besideLine(d *dimension) (place, bool) {
-	if at, ok := p.freePlace(d, 2, func(b Box) bool { return p.struck(d, b, firm) }); ok {
+	if at, ok := p.freePlace(d, 2, func(b Box) bool { return p.struck(d, b, extending) }); ok {
 		return at, true
 	}
 	dimensions := func(b Box) bool {

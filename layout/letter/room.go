@@ -121,11 +121,12 @@ func (r *room) covers(b Box) bool {
 type weight uint8
 
 const (
-	quiet weight = iota // letters need not keep away
-	faint               // edges behind a front, centre lines, hatches
-	firm                // outlines, dimension lines
-	hole                // what is drilled
-	none                // more than any line has
+	quiet     weight = iota // letters need not keep away
+	faint                   // edges behind a front, centre lines, hatches
+	extending               // extension lines, which go on behind a name among them
+	firm                    // outlines, dimension lines
+	hole                    // what is drilled
+	none                    // more than any line has
 )
 
 func weightOf(m drawing.Meaning) weight {

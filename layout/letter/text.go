@@ -80,7 +80,11 @@ func (p *Picture) writeFitted(t *text) {
 		return
 	}
 	tries := p.attempts(t, whole)
-	for _, avoid := range []weight{faint, firm} { // short rather than over a line
+	avoided := []weight{faint, extending} // short rather than over a line
+	if t.Level != 0 {
+		avoided = []weight{firm} // the line of a level: extension lines are broken for it
+	}
+	for _, avoid := range avoided {
 		if on, ok := p.rows[rowOf{t.drawing, t.Of.Place}]; ok && area.Lo.Y < on.y { // and rather beside a name than above it
 			under := Box{area.Lo, Point{area.Hi.X, min(area.Hi.Y, on.y+on.high/2)}}
 			for _, a := range tries {
