@@ -51,12 +51,15 @@ const (
 )
 
 // Panel is the panel in a frame. Its rear face lies Recess behind that of the frame,
-// towards the room, and it reaches Groove into the frame all around. Density,
-// Material and Grain are the frame's where they are not given; it has no lipping.
+// towards the room. It reaches into a groove all around that is Groove deep, but for Room,
+// which it keeps from the groove's bottom so that it can swell. Density, Material, Grain
+// and, with it, Species and Sawn are the frame's where they are not given; it has no
+// lipping.
 type Panel struct {
 	Board
 	Recess length.Length
 	Groove length.Length
+	Room   length.Length
 }
 
 // Figures of a build that are not given (common practice, no source).
@@ -91,6 +94,9 @@ func (b *FrontBoard) PanelBoard() Board {
 	board := b.Filled().Panel.Board
 	if board.Density == 0 {
 		board.Density = b.Density
+	}
+	if board.Material == "" && board.Species == "" {
+		board.Species, board.Sawn = b.Species, b.Sawn
 	}
 	if board.Material == "" {
 		board.Material = b.Material

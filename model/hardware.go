@@ -43,6 +43,7 @@ type RunnerFigures struct {
 	ClearanceAbove  length.Length
 	Setback         length.Length // carcass front edge to the runner's front end
 	ScrewReach      length.Length // how deep a runner's screw goes into the carcass side; 0: not given
+	Play            length.Length // how far its screws can slip in slotted holes along it, from end to end
 	Lengths         []RunnerLength
 }
 
@@ -76,6 +77,7 @@ type ConnectorFigures struct {
 	AdjustDown length.Length // 0: as far as up
 	AdjustSide length.Length
 	AdjustTilt length.Length // the front's upper edge, in and out
+	Play       length.Length // how far a screw can slip in the slotted ones of its holes, from end to end
 	Price      float64       // of the pair, in whatever money; 0: not given
 }
 

@@ -22,8 +22,10 @@ type Project struct {
 	Reveals  Reveals
 	HoleRows HoleRows
 	Saw      Saw
-	Matched  string  // of all bays that have no other
-	Handle   *Handle // of all drawers that have no other; nil: none
+	Climate  Climate
+	Species  []Species // with coefficients of their own, before those of the Handbook
+	Matched  string    // of all bays that have no other
+	Handle   *Handle   // of all drawers that have no other; nil: none
 	Checks   Checks
 	Cabinets []Cabinet // left to right
 	// SharedGaps tells that fronts of neighbouring cabinets keep one Gap
@@ -63,7 +65,8 @@ type Boards struct {
 // Board is one kind of sheet: thickness, density in kg/m³ (0: not given),
 // material, and grain direction ("horizontal", "vertical" or ""). Lipping is the
 // thickness of a lipping glued to the edges that Edging names, 0 for none; the cut size
-// is less by it. Price is that of a square metre, in whatever money; 0: not given.
+// is less by it. Species names the wood of a solid board, empty: it is none and does not
+// move; Sawn is its cut. Price is that of a square metre, in whatever money; 0: not given.
 type Board struct {
 	Thickness length.Length
 	Lipping   length.Length
@@ -71,6 +74,8 @@ type Board struct {
 	Density   float64
 	Material  string
 	Grain     string
+	Species   string
+	Sawn      Sawn
 	Stock     Stock
 	Price     float64
 }
@@ -281,6 +286,7 @@ func (p *Project) Clone() *Project {
 	c := *p
 	c.Hardware = append([]HardwareUse(nil), p.Hardware...)
 	c.Boards.Fronts = append([]FrontBoard(nil), p.Boards.Fronts...)
+	c.Species = append([]Species(nil), p.Species...)
 	c.Checks = p.Checks.Clone()
 	c.Handle = p.Handle.clone()
 	c.Niche = p.Niche.clone()

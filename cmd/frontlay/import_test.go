@@ -24,6 +24,7 @@ model/yamlfile: model model/figure model/length model/message gopkg.in/yaml.v3
 layout/plane: model/length
 layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message
+layout/season: layout/plan model model/length model/message
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length
 layout/check: layout/mark layout/plan layout/plane model model/edit model/length model/message

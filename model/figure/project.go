@@ -64,6 +64,8 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		handle("Holes for the handles of all drawers, drilled from the face; left out, only those have any whose cabinet or front says so.", &p.Handle),
 		measured("niche", "Niche as measured", "What the tape says of the niche that the whole run stands in, from its floor up; left out where it stands in none. It changes no size of the plan: what follows from it is told.", &p.Niche),
 		group("saw", "Saw", "How stock sheets are cut.", Saw(&p.Saw)),
+		group("climate", "Room climate", "The air where the furniture will stand, in the driest and in the dampest season, and where it is built: with it the change of solid wood through the year is worked out.", Climate(&p.Climate)),
+		list("species", "Species", "Species of wood with coefficients of your own; they count before those of the same name that the program knows.", &p.Species, maxBoards, true, func(s *model.Species) string { return s.Name }, Species),
 		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
 		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),
 	}
@@ -181,6 +183,7 @@ func Panel(p *model.Panel) []Row {
 		size("thickness", "Thickness", "Thickness of the panel, and of the groove that it sits in; 8 mm where it is left out.", &p.Thickness, Positive, maxBoard),
 		size("recess", "Set in by", "How far the panel's rear face lies back from the frame's, towards the room.", &p.Recess, 0, maxBoard),
 		size("groove", "Groove", "Depth of the groove, and how far the panel reaches into the frame on each side; 10 mm where it is left out.", &p.Groove, Positive, maxBoard),
+		size("room", "Room in the groove", "How far the panel keeps from the bottom of the groove, on each side, so that solid wood can swell; it is cut smaller by twice that.", &p.Room, 0, maxBoard),
 	}
 	for _, r := range Board(&p.Board) {
 		if r.Key != "thickness" && r.Key != "lipping" {
@@ -198,6 +201,8 @@ func Board(b *model.Board) []Row {
 		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre; left out where it is not known.", &b.Density, 1, 25_000),
 		line("material", "Material", "What the board is made of.", &b.Material),
 		word("grain", "Grain", "Which way the grain runs, as the panel hangs.", &b.Grain, "horizontal", "vertical"),
+		speciesOf(&b.Species),
+		choice("sawn", "Sawn", "How the solid wood was cut from the log: flat, so that the year rings lie along its width, or quarter, so that they stand across it and it moves about half as much.", &b.Sawn, "flat", "quarter"),
 		group("stock", "Stock sheet", "The size in which the board is bought; with it parts are laid on sheets.", Stock(&b.Stock)),
 		number("price", "Price", "per m²", "Price of a square metre of stock sheet, in your money; left out where it is not wanted.", &b.Price, 0, 1_000_000),
 	}

@@ -32,6 +32,7 @@ func runner(r *model.RunnerFigures) []Row {
 		size("clearance_above", "Clearance above", "Free space that must stay above the drawer. On the section seen from the front, or in the note on lifting the drawer out.", &r.ClearanceAbove, 0, maxFitting),
 		size("setback", "Setback", "Carcass front edge to the runner's front end, for overlay fronts. On the mounting drawing seen from the side.", &r.Setback, 0, maxFitting),
 		size("screw_reach", "Screw reach", "How deep the runner's screws go into the carcass side. In the list of screws: the screw's length less the runner's thickness.", &r.ScrewReach, 0, maxBoard),
+		size("play", "Play of the screws, runner", "How far a screw can slip along the runner in its slotted holes, from end to end: the slot's length less the screw's diameter; left out where it has none. On the mounting drawing.", &r.Play, 0, 100*length.Millimetre),
 		list("lengths", "Runner lengths", "The lengths that can be ordered. In the ordering table.", &r.Lengths, maxParts, false, func(l *model.RunnerLength) string { return l.Length.String() }, runnerLength).needed(),
 	}
 }
@@ -64,6 +65,7 @@ func connector(c *model.ConnectorFigures) []Row {
 		size("adjust_down", "Adjusts down", "How far it can be moved down, where that differs.", &c.AdjustDown, Positive, 100*length.Millimetre),
 		size("adjust_side", "Adjusts to each side", "How far the hung front can be moved to either side. In the notes on adjusting.", &c.AdjustSide, 0, 100*length.Millimetre),
 		size("adjust_tilt", "Tilts, at the upper edge", "How far the hung front's upper edge can be moved in or out. In the notes on adjusting.", &c.AdjustTilt, 0, 100*length.Millimetre),
+		size("play", "Play of the screws, front", "How far a screw can slip up and down in the slotted ones of the connector's holes, from end to end: the slot's length less the screw's diameter; left out where all hold fast. On the drawing of the connector.", &c.Play, 0, 100*length.Millimetre),
 		price(&c.Price, "Price of a pair of connectors, in your money; left out where it is not wanted."),
 	}
 }

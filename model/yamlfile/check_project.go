@@ -54,6 +54,33 @@ func (r *reader) checkBoards(p *model.Project) {
 		}
 	}
 	r.checkBoard(p, p.Board)
+	r.checkSpecies(p)
+}
+
+// checkSpecies checks the species of the boards, and that each of the project's own has
+// one name.
+func (r *reader) checkSpecies(p *model.Project) {
+	named := map[string]bool{}
+	for i := range p.Species {
+		if name := p.Species[i].Name; named[name] {
+			r.failBelow(fmt.Sprintf("species[%d].name", i), message.New("there is another species named %v", figure.Quote(name)), message.New("choose another name"))
+		} else {
+			named[name] = true
+		}
+	}
+	check := func(path string, b *model.Board) {
+		if _, ok := p.SpeciesOf(b); !ok && b.Species != "" {
+			r.failBelow(path+".species", message.New("the coefficients of %v are not known", figure.Quote(b.Species)), meant(b.Species, p.SpeciesNames()))
+		}
+	}
+	check("boards.carcass", &p.Boards.Carcass)
+	check("boards.front", &p.Boards.Front)
+	check("boards.back", &p.Boards.Back)
+	for i := range p.Boards.Fronts {
+		b := &p.Boards.Fronts[i]
+		check(fmt.Sprintf("boards.fronts[%d]", i), &b.Board)
+		check(fmt.Sprintf("boards.fronts[%d].build.panel", i), &b.Build.Panel.Board)
+	}
 }
 
 // checkBoard checks the name of a front board at the path.

@@ -60,6 +60,7 @@ var enums = map[reflect.Type]int{
 	reflect.TypeFor[model.ConnectorKind](): 2,
 	reflect.TypeFor[model.Corners]():       2,
 	reflect.TypeFor[model.BoxBottom]():     3,
+	reflect.TypeFor[model.Sawn]():          2,
 }
 
 // fill draws every field of a value that holds data of the model.
@@ -143,14 +144,19 @@ func (g generator) project() *model.Project {
 	if g.yes() {
 		p.Notes = "first line\nsecond: line\n  # third\n"
 	}
+	for i := range p.Species {
+		s := &p.Species[i]
+		s.Name, s.Radial, s.Tangential = g.text()+strconv.Itoa(i), s.Radial/1000, s.Tangential/1000
+	}
 	boards := []*model.Board{&p.Boards.Carcass, &p.Boards.Front, &p.Boards.Back}
 	for i := range p.Boards.Fronts {
 		b := &p.Boards.Fronts[i]
 		b.Name, b.Build.Panel.Grain, b.Build.Panel.Lipping = g.text()+strconv.Itoa(i), g.grain(), 0
+		b.Build.Panel.Species = g.word(p.SpeciesNames()...)
 		boards = append(boards, &b.Board)
 	}
 	for _, b := range boards {
-		b.Thickness, b.Grain = g.length(), g.grain()
+		b.Thickness, b.Grain, b.Species = g.length(), g.grain(), g.word(p.SpeciesNames()...)
 		b.Edging = model.Edging{Fronts: g.word(model.EdgeAll, model.EdgeSides, model.EdgeTopBottom, model.EdgeTop, model.EdgeNone), Price: b.Edging.Price}
 	}
 	for i := range p.Boards.Fronts {

@@ -16,6 +16,7 @@ var (
 		{path: "runner.setback"},
 		{path: "runner.clearance_behind"},
 		{path: "runner.screw_reach", none: "not given"},
+		{path: "runner.play", none: "none"},
 	}
 	connectorRows = []spec{
 		{path: "connector.inset"},
@@ -25,6 +26,7 @@ var (
 		{path: "connector.adjust_down", usual: func(k *picked) length.Length { return k.sheet.Connector.AdjustUp }},
 		{path: "connector.adjust_side"},
 		{path: "connector.adjust_tilt", none: "not given"},
+		{path: "connector.play", none: "none"},
 		{path: "connector.price", none: "not given"},
 	}
 	drawerTable = []spec{
