@@ -1,11 +1,12 @@
 module frontlay
 
-go 1.24
+go 1.24.0
 
 require (
 	fyne.io/fyne/v2 v2.7.4
 	github.com/jung-kurt/gofpdf v1.16.2
-	golang.org/x/image v0.24.0
+	golang.org/x/image v0.25.0
+	gonum.org/v1/gonum v0.17.0
 	gopkg.in/yaml.v3 v3.0.1
 	pgregory.net/rapid v1.3.0
 )
@@ -42,5 +43,5 @@ require (
 	github.com/yuin/goldmark v1.7.8 // indirect
 	golang.org/x/net v0.35.0 // indirect
 	golang.org/x/sys v0.30.0 // indirect
-	golang.org/x/text v0.22.0 // indirect
+	golang.org/x/text v0.23.0 // indirect
 )

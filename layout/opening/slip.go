@@ -1,0 +1,187 @@
+package opening
+
+import (
+	"math"
+	"slices"
+
+	"gonum.org/v1/gonum/mat"
+	"gonum.org/v1/gonum/optimize/convex/lp"
+)
+
+// Doubt is whether the figures can all be right, each to within what the tape may be off, and
+// which are to be measured again where they can't.
+//
+// A figure is among Again when all others agree without it. That is all that can be told: with
+// the four sides and the two diagonals each of the six does, with middle figures and the
+// diagonals both the width at the bottom and that at the top do. The figure that is wrong, where
+// one alone is, is always among them; none is named where each is as right as the tape.
+type Doubt struct {
+	Checked bool     // there are more figures than the shape takes
+	Off     float64  // mm: how far at least one figure is off, whatever the shape
+	Again   []Figure // the likeliest first
+	// Any tells that each of the figures could be the wrong one, and Several that no single
+	// one explains it, nor bowed boards do.
+	Any, Several bool
+	// Bowed are the middle figures among Again: it need be no slip, the boards may be bowed.
+	Bowed []Figure
+}
+
+// Agree tells that nothing is to be measured again.
+func (d *Doubt) Agree() bool { return len(d.Again) == 0 && !d.Several }
+
+// slack is what of a deviation is rounding, mm.
+const slack = 1e-3
+
+// doubtOf compares figures with each other; within is how far each may be off, mm.
+func doubtOf(all []taken, within, w, h float64) Doubt {
+	whole := newFit(all, w, h)
+	if whole.checks() == 0 {
+		return Doubt{}
+	}
+	d := Doubt{Checked: true}
+	if d.Off = whole.least(within); d.Off <= within+slack {
+		return d
+	}
+	type suspect struct {
+		figure Figure
+		off    float64
+	}
+	var found []suspect
+	checked := 0 // figures that others check
+	for i, t := range all {
+		rest := newFit(slices.Delete(slices.Clone(all), i, i+1), w, h)
+		if rest.known < whole.known {
+			continue // it alone tells something, and contradicts nothing
+		}
+		checked++
+		if rest.spread() > within+slack {
+			continue // the worst is at least as far off as that, and no program has to be solved
+		}
+		if off := rest.least(within); off <= within+slack {
+			found = append(found, suspect{t.figure, off})
+		}
+	}
+	slices.SortStableFunc(found, func(a, b suspect) int {
+		switch {
+		case a.off < b.off-slack:
+			return -1
+		case a.off > b.off+slack:
+			return 1
+		}
+		return 0
+	})
+	for _, s := range found {
+		d.Again = append(d.Again, s.figure)
+	}
+	d.Any = len(found) == checked
+	if len(found) == 0 {
+		d.bowedBoth(all, within, w, h)
+	}
+	for _, f := range d.Again {
+		if f.Middle() {
+			d.Bowed = append(d.Bowed, f)
+		}
+	}
+	d.Several = len(d.Again) == 0
+	return d
+}
+
+// bowedBoth takes both middle figures for bowed where the others agree without them.
+func (d *Doubt) bowedBoth(all []taken, within, w, h float64) {
+	rest := without(all, []Figure{WidthMiddle, HeightMiddle})
+	if len(rest) == len(all)-2 && newFit(rest, w, h).least(within) <= within+slack {
+		d.Again = []Figure{WidthMiddle, HeightMiddle}
+	}
+}
+
+// without leaves figures out.
+func without(all []taken, out []Figure) []taken {
+	return slices.DeleteFunc(slices.Clone(all), func(t taken) bool { return slices.Contains(out, t.figure) })
+}
+
+// spread is the root of the mean square by which figures differ from the corners'. No corners
+// have less, so that whatever the corners at least one figure is as far off as that.
+func (f *fit) spread() float64 {
+	_, left := f.grown()
+	return mat.Norm(left, 2) / math.Sqrt(float64(len(f.taken)))
+}
+
+// least is the least that the most wrong figure is off, mm, whatever the corners: a linear
+// program, begun at the least squares and done again at its own corners, as figures bend a
+// little with them. Where all are within enough it stops.
+func (f *fit) least(enough float64) float64 {
+	best := f.off()
+	at := *f
+	for range 4 {
+		if best <= enough || f.checks() <= 0 {
+			return best
+		}
+		step, ok := at.towards()
+		if !ok {
+			return best
+		}
+		for k := range step {
+			at.corners[k] += step[k]
+		}
+		off := at.off()
+		if off > best-slack/10 {
+			return min(off, best)
+		}
+		best = off
+	}
+	return best
+}
+
+// towards is the step of the corners that makes the most wrong figure least wrong, to first
+// order. In the directions that the figures tell of (the right singular vectors) with a
+// step x, and off for the worst: least off such that −off ≤ left − grown·x ≤ off.
+func (f *fit) towards() (step corners, ok bool) {
+	jac, left := f.grown()
+	var svd mat.SVD
+	if !svd.Factorize(jac, mat.SVDThin) {
+		return step, false
+	}
+	var v mat.Dense
+	svd.VTo(&v)
+	n, k := len(f.taken), f.known
+	var along mat.Dense
+	along.Mul(jac, v.Slice(0, len(step), 0, k))
+	// Standard form: x = plus − minus, off, and what each of the 2n conditions leaves.
+	columns := 2*k + 1 + 2*n
+	a, b, cost := mat.NewDense(2*n, columns, nil), make([]float64, 2*n), make([]float64, columns)
+	cost[2*k] = 1
+	start := make([]int, 0, 2*n) // a basis to begin with: off of the worst, and what the others leave
+	worst := 0
+	for i := range n {
+		if math.Abs(left.AtVec(i)) > math.Abs(left.AtVec(worst)) {
+			worst = i
+		}
+	}
+	for i := range 2 * n {
+		sign := 1.0 // grown·x − off ≤ left of the worst
+		if i >= n {
+			sign = -1
+		}
+		for j := range k {
+			a.Set(i, j, sign*along.At(i%n, j))
+			a.Set(i, k+j, -sign*along.At(i%n, j))
+		}
+		a.Set(i, 2*k, -1)
+		a.Set(i, 2*k+1+i, 1)
+		b[i] = sign * left.AtVec(i%n)
+		if i%n != worst || sign*left.AtVec(worst) > 0 {
+			start = append(start, 2*k+1+i)
+		}
+	}
+	start = append(start, 2*k)
+	_, x, err := lp.Simplex(cost, a, b, 1e-12, start)
+	if err != nil {
+		return step, false
+	}
+	for c := range step {
+		for j := range k {
+			step[c] += v.At(c, j) * (x[j] - x[k+j])
+		}
+	}
+	return step, true
+}
