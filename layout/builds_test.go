@@ -118,10 +118,10 @@ func TestADrawerIsChosenWhoseHolesMissTheGrip(t *testing.T) {
 // and height, cover it once, and weigh as much as it does.
 func TestPartsOfAFrontAddUp(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		pl := layout.Solve(genProject(t)).Plan
+		pl := layout.Solve(projecttest.Random(t)).Plan
 		byFront := map[int][]list.Piece{}
 		for _, q := range list.Pieces(pl) {
-			if q.Front > 0 && q.What.String() != "drawer bottom" && q.What.String() != "drawer back" {
+			if q.Drilled || q.Framed { // of a front, not of its drawer
 				byFront[q.Front] = append(byFront[q.Front], q)
 			}
 		}
@@ -159,15 +159,16 @@ func TestPartsOfAFrontAddUp(t *testing.T) {
 
 // addsUp adds the cut sizes of a frame's parts, less tenons and grooves, and lippings on.
 func addsUp(t *rapid.T, f *plan.Front, parts []list.Piece) {
-	b, lip := f.Made.Filled(), f.Made.Lipping
+	b := f.Made.Filled()
+	left, right, low, high := f.Made.LippingOf()
 	size := map[string]list.Piece{}
 	for _, q := range parts {
 		size[q.What.String()] = q
 	}
-	stile, low, high, panel := size["stile"], size["bottom rail"], size["top rail"], size["panel"]
-	across := 2*(stile.CutWidth+lip) + high.CutWidth - 2*b.Tenon
-	up := low.CutHeight + lip + high.CutHeight + lip + panel.CutHeight - 2*b.Panel.Groove
-	if across != f.Face.Width() || up != f.Face.Height() || stile.CutHeight+2*lip != f.Face.Height() || low.CutWidth != high.CutWidth {
+	stile, bottom, top, panel := size["stile"], size["bottom rail"], size["top rail"], size["panel"]
+	across := 2*stile.CutWidth + left + right + top.CutWidth - 2*b.Tenon
+	up := bottom.CutHeight + low + top.CutHeight + high + panel.CutHeight - 2*b.Panel.Groove
+	if across != f.Face.Width() || up != f.Face.Height() || stile.CutHeight+low+high != f.Face.Height() || bottom.CutWidth != top.CutWidth {
 		t.Fatalf("front %d of %v by %v: its parts add up to %v by %v", f.Number, f.Face.Width(), f.Face.Height(), across, up)
 	}
 }

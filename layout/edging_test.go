@@ -85,8 +85,8 @@ func TestHolesKnowWhichEdgesAreLipped(t *testing.T) {
 // Cut size and edging make the finished size, whichever edges get it.
 func TestCutAndEdgingMakeTheFinishedSize(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := genProject(t)
-		p.Boards.Carcass.Lipping = tenths(t, 0, 30, "lipping")
+		p := projecttest.Random(t)
+		p.Boards.Carcass.Lipping = projecttest.Tenths(t, 0, 30, "lipping")
 		draw := func(words ...string) string { return rapid.SampledFrom(words).Draw(t, "edges") }
 		all := []string{"", model.EdgeNone, model.EdgeFront, model.EdgeFrontBack, model.EdgeFrontEnds, model.EdgeAll}
 		p.Boards.Carcass.Edging = model.Edging{Sides: draw(all...), Bottoms: draw(all...), Partitions: draw(all...), Shelves: draw(all...)}

@@ -7,6 +7,7 @@ import (
 
 	"frontlay/layout"
 	"frontlay/layout/check"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -79,7 +80,7 @@ var worse = []worsen{
 func TestFindingsStayWhenAShortfallGrows(t *testing.T) {
 	met := map[string]int{}
 	rapid.Check(t, func(t *rapid.T) {
-		p := genProject(t)
+		p := projecttest.Random(t)
 		p.HoleRows.Mode = model.RowsFree
 		for i := range p.Cabinets {
 			for j := range p.Cabinets[i].Bays {
@@ -89,7 +90,7 @@ func TestFindingsStayWhenAShortfallGrows(t *testing.T) {
 						f.Runner = 450 * mm
 					}
 					if f.Drop == nil {
-						d := tenths(t, -5, 20, "drop")
+						d := projecttest.Tenths(t, -5, 20, "drop")
 						f.Drop = &d
 					}
 					if f.Drawer == "" {
@@ -99,7 +100,7 @@ func TestFindingsStayWhenAShortfallGrows(t *testing.T) {
 			}
 		}
 		found := layout.Solve(p).Findings
-		by := tenths(t, 1, 30, "by")
+		by := projecttest.Tenths(t, 1, 30, "by")
 		for _, f := range found {
 			for _, w := range worse {
 				if w.rule != f.Rule {

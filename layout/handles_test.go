@@ -108,10 +108,11 @@ func TestHandlesOfWhatIsAround(t *testing.T) {
 // stand alike from both side edges.
 func TestHandlesAreSymmetric(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := genProject(t)
-		p.Handle = genHandle(t)
-		for i := range layout.Solve(p).Plan.Fronts {
-			f := &layout.Solve(p).Plan.Fronts[i]
+		p := projecttest.Random(t)
+		p.Handle = projecttest.Handle(t)
+		fronts := layout.Solve(p).Plan.Fronts
+		for i := range fronts {
+			f := &fronts[i]
 			src, _ := p.HandleOf(f.Place)
 			if src == nil {
 				if len(f.Handles)+len(f.HandleHoles) > 0 {

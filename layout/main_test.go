@@ -10,6 +10,8 @@ import (
 	"frontlay/model/length"
 )
 
+const mm = length.Millimetre
+
 // TestMain lets every property see a thousand random projects, unless the
 // command line asks for another number.
 func TestMain(m *testing.M) {

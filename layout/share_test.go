@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"frontlay/layout"
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -18,27 +19,27 @@ import (
 func genStacks(t *rapid.T) *model.Project {
 	p := &model.Project{
 		Boards:   model.Boards{Carcass: model.Board{Thickness: 18 * mm}, Front: model.Board{Thickness: 19 * mm}, Back: model.Board{Thickness: 8 * mm}},
-		Reveals:  model.Reveals{Top: 3 * mm, Bottom: tenths(t, 0, 4, "bottom"), Left: 2 * mm, Right: 2 * mm, Gap: tenths(t, 0, 5, "gap")},
+		Reveals:  model.Reveals{Top: 3 * mm, Bottom: projecttest.Tenths(t, 0, 4, "bottom"), Left: 2 * mm, Right: 2 * mm, Gap: projecttest.Tenths(t, 0, 5, "gap")},
 		Rounding: model.Rounding{Step: rapid.SampledFrom([]length.Length{0, mm / 2, 5 * mm, length.Inch64th}).Draw(t, "rounding"), Rest: model.RestTo(rapid.IntRange(0, 1).Draw(t, "rest"))},
 	}
-	c := model.Cabinet{Name: "C1", Width: 1800 * mm, Height: tenths(t, 1200, 2000, "height"), Depth: 500 * mm}
+	c := model.Cabinet{Name: "C1", Width: 1800 * mm, Height: projecttest.Tenths(t, 1200, 2000, "height"), Depth: 500 * mm}
 	for j := range 3 {
 		b := model.Bay{Division: model.Division{
 			Rule: model.DivisionRule(rapid.IntRange(0, 3).Draw(t, "rule")),
-			Step: tenths(t, 0, 30, "step"), Ratio: rapid.Float64Range(0.9, 1.3).Draw(t, "ratio"),
+			Step: projecttest.Tenths(t, 0, 30, "step"), Ratio: rapid.Float64Range(0.9, 1.3).Draw(t, "ratio"),
 		}}
 		for k, n := 0, rapid.IntRange(2, 6).Draw(t, "fronts"); k < n; k++ {
 			f := model.Front{Name: fmt.Sprintf("F%d%d", j, k), Kind: model.FixedPanel, Share: rapid.Float64Range(0.7, 1.5).Draw(t, "share")}
 			switch sort := rapid.IntRange(0, 7).Draw(t, "sort"); {
 			case sort == 0:
-				f.Height, f.Share = tenths(t, 90, 200, "fixed"), 0
+				f.Height, f.Share = projecttest.Tenths(t, 90, 200, "fixed"), 0
 				f.Locked = rapid.Bool().Draw(t, "locked")
 			case sort == 1 && j == 0 && k < n-1:
 				f.LineUp = &model.LineUp{Bay: 2, Front: fmt.Sprintf("F1%d", rapid.IntRange(0, 3).Draw(t, "with"))}
 			case sort == 2:
-				f.Least = tenths(t, 50, 120, "least")
+				f.Least = projecttest.Tenths(t, 50, 120, "least")
 			case sort == 3:
-				f.Greatest = tenths(t, 200, 600, "greatest")
+				f.Greatest = projecttest.Tenths(t, 200, 600, "greatest")
 			}
 			b.Fronts = append(b.Fronts, f)
 		}

@@ -156,6 +156,7 @@ func (m *maker) placeBack(pc *Cabinet, c *model.Cabinet) {
 		if c.Back.Kind == model.Rebated { // open to the back
 			pc.Back.Milled += c.Back.Setback
 		}
+		pc.Back.Milled = min(pc.Back.Milled, pc.Sides) // no more than there is
 	}
 	pc.Depth = pc.Back.Near
 	if thick == 0 {

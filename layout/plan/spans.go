@@ -39,16 +39,20 @@ func highRun(fronts []model.Front, n int) int {
 	return k
 }
 
-// leaveSpans takes what spanning fronts of bays to the left cover off a stack.
-func (m *maker) leaveSpans(i, j int, s *stack) {
+// leaveSpans takes what spanning fronts of bays to the left cover off a stack; false where
+// such a bay is being divided already.
+func (m *maker) leaveSpans(i, j int, s *stack) bool {
 	c := &m.p.Cabinets[i]
 	for b := 0; b < j; b++ {
 		fronts := c.Bays[b].Fronts
 		for k := range fronts {
 			at := model.Place{Cabinet: i, Bay: b, Front: k}
 			n := m.spanOf(at)
-			if b+n <= j || !m.solveStack(i, b) {
+			if b+n <= j {
 				continue
+			}
+			if !m.solveStack(i, b) {
+				return false
 			}
 			of := &m.stacks[i][b]
 			if k < lowRun(fronts, n) {
@@ -60,6 +64,7 @@ func (m *maker) leaveSpans(i, j int, s *stack) {
 			}
 		}
 	}
+	return true
 }
 
 // spanned gives the stack areas of the bays that a front covers as one, whose

@@ -40,8 +40,8 @@ func (m *maker) solveStacks() {
 	}
 }
 
-// solveStack divides one bay. It tells false where the bay is being divided
-// already, that is, where bays wait for each other in a circle.
+// solveStack divides one bay. It tells false where the bay, or one that spans it, is
+// being divided already, that is, where bays wait for each other in a circle.
 func (m *maker) solveStack(i, j int) bool {
 	s := &m.stacks[i][j]
 	if s.state != untouched {
@@ -51,7 +51,10 @@ func (m *maker) solveStack(i, j int) bool {
 	bay := &m.p.Cabinets[i].Bays[j]
 	area := m.plan.Cabinets[i].Bays[j].Stack
 	s.low, s.high = area.Min.Y, area.Max.Y
-	m.leaveSpans(i, j, s)
+	if !m.leaveSpans(i, j, s) {
+		*s = stack{} // it is divided when those that span it are
+		return false
+	}
 	s.bottom = make([]length.Length, len(bay.Fronts))
 	s.top = make([]length.Length, len(bay.Fronts))
 	s.parts = make([]part, len(bay.Fronts))

@@ -137,6 +137,9 @@ func (p *Plan) HeightOf(f *Front) Sum {
 			plus("board below, behind the front line", f.Clear.Min.Y-f.Face.Min.Y),
 			plus("board above, behind the front line", f.Face.Max.Y-f.Clear.Max.Y),
 		}
+		if up := f.part.size - s.Total(); up > 0 && f.part.size == length.Millimetre { // see maker.fixedHeight
+			s.Terms = append(s.Terms, plus("up to the least height of a place in the stack", up))
+		}
 	case src.Height > 0 && moved == 0:
 		return s
 	case src.Height > 0:

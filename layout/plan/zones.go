@@ -59,7 +59,7 @@ func zonesOf(b *model.FrontBoard, w, h length.Length) []Zone {
 			r := &zones[i].Whole
 			r.Min.X, r.Max.X = r.Min.X-build.Tenon, r.Max.X+build.Tenon
 		}
-		zones[4].Whole = zones[4].Rect.Grow(max(build.Panel.Groove-build.Panel.Room, 0))
+		zones[4].Whole = zones[4].Rect.Grow(max(min(build.Panel.Groove, stile, low, h-high)-build.Panel.Room, 0))
 		return zones
 	case model.GripEdged:
 		strip := min(build.Height, h)

@@ -1,5 +1,5 @@
 // Package projecttest reads the projects that tests work on, as the program reads
-// them. It is for tests only.
+// them, and draws random ones. It is for tests only.
 package projecttest
 
 import (

@@ -8,6 +8,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"frontlay/layout/projecttest"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/yamlfile"
@@ -31,7 +32,7 @@ func sourceOf(t *rapid.T, p *model.Project) yamlfile.SheetSource {
 
 func TestWhatIsWrittenReadsBackTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		p := generator{t}.project()
+		p := projecttest.Any(t)
 		data, err := yamlfile.New(p, limits).Write(p)
 		if err != nil {
 			t.Fatalf("%v", err)
@@ -57,7 +58,7 @@ func TestWhatIsWrittenReadsBackTheSame(t *testing.T) {
 // once; the old text must never show through.
 func TestAProjectWrittenInAnotherOnesShapeReadsBackTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		old, p := generator{t}.project(), generator{t}.project()
+		old, p := projecttest.Any(t), projecttest.Any(t)
 		data, err := yamlfile.New(old, limits).Write(old)
 		if err != nil {
 			t.Fatalf("%v", err)
@@ -82,7 +83,7 @@ func TestAProjectWrittenInAnotherOnesShapeReadsBackTheSame(t *testing.T) {
 
 func TestASheetReadsBackTheSame(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
-		s := generator{t}.sheet()
+		s := projecttest.AnySheet(t)
 		data, err := yamlfile.NewSheet(s).Write(s)
 		if err != nil {
 			t.Fatalf("%v", err)

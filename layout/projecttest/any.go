@@ -1,4 +1,4 @@
-package yamlfile_test
+package projecttest
 
 import (
 	"reflect"
@@ -7,6 +7,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -73,7 +74,7 @@ func (g generator) fill(v reflect.Value) {
 		return
 	case map[string]length.Length:
 		some := map[string]length.Length{}
-		for _, l := range limits {
+		for _, l := range check.Limits() {
 			if g.yes() {
 				some[l.Key] = g.length()
 			}
@@ -130,7 +131,14 @@ func (g generator) fill(v reflect.Value) {
 	}
 }
 
-// project draws a project that Read accepts.
+// Any draws a project that a file can hold, however absurd: names that YAML gives a meaning
+// of its own, sizes to the nanometre, nothing that fits anything.
+func Any(t *rapid.T) *model.Project { return generator{t}.project() }
+
+// AnySheet draws a hardware sheet likewise; it does not contradict itself.
+func AnySheet(t *rapid.T) *model.HardwareSheet { return generator{t}.sheet() }
+
+// project draws a project that the reader accepts.
 func (g generator) project() *model.Project {
 	p := new(model.Project)
 	g.fill(reflect.ValueOf(p).Elem())
