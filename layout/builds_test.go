@@ -169,8 +169,9 @@ func addsUp(t *rapid.T, f *plan.Front, parts []list.Piece) {
 	across := 2*stile.CutWidth + left + right + top.CutWidth - 2*b.Tenon
 	field := f.Zones[len(f.Zones)-1]
 	up := bottom.CutHeight + low + top.CutHeight + high + panel.CutHeight - (field.Whole.Height() - field.Rect.Height())
-	if groove := field.Rect.Min.Y - field.Whole.Min.Y; groove != b.Panel.Groove && groove != f.Zones[0].Rect.Width() && groove != bottom.Height && groove != top.Height {
-		t.Fatalf("front %d: a groove %v deep", f.Number, groove)
+	groove := min(b.Panel.Groove, f.Zones[0].Rect.Width(), bottom.Height, top.Height)
+	if reaches := field.Rect.Min.Y - field.Whole.Min.Y; reaches != max(groove-b.Panel.Room, 0) {
+		t.Fatalf("front %d: a panel reaches %v into a groove of %v", f.Number, reaches, groove)
 	}
 	if across != f.Face.Width() || up != f.Face.Height() || stile.CutHeight+low+high != f.Face.Height() || bottom.CutWidth != top.CutWidth {
 		t.Fatalf("front %d of %v by %v: its parts add up to %v by %v", f.Number, f.Face.Width(), f.Face.Height(), across, up)

@@ -85,6 +85,9 @@ func sheet(t *rapid.T, name string) *model.HardwareSheet {
 		c.AdjustUp, c.AdjustSide, c.AdjustTilt = Tenths(t, 0, 4, "up"), Tenths(t, 0, 3, "aside"), Tenths(t, 0, 3, "tilt")
 		c.AdjustDown = of(t, "down", 0, mm, 2*mm)
 	}
+	if oneIn(t, 3, "slotted") {
+		s.Runner.Play, s.Connector.Play = Tenths(t, 0, 6, "runner's play"), Tenths(t, 0, 6, "connector's play")
+	}
 	up := Tenths(t, 10, 40, "screw up")
 	for l := int64(250); l <= 550; l += 100 {
 		s.Runner.Lengths = append(s.Runner.Lengths, model.RunnerLength{

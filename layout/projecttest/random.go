@@ -50,6 +50,7 @@ func Random(t *rapid.T) *model.Project {
 			Pitch: of(t, "pitch", 0, 0, 25*mm), Setback: of(t, "rows' setback", 0, 0, 50*mm),
 		},
 		Matched: matched(t),
+		Species: []model.Species{{Name: "own", Radial: 0.0016, Tangential: 0.0037}},
 		Saw:     model.Saw{Kerf: Tenths(t, 0, 5, "kerf"), Trim: Tenths(t, 0, 15, "trim")},
 	}
 	if oneIn(t, 3, "title block") {
@@ -65,6 +66,9 @@ func Random(t *rapid.T) *model.Project {
 	for i, n := 0, count(t, 1, 3, "cabinets"); i < n; i++ {
 		p.Cabinets = append(p.Cabinets, cabinet(t, p, i))
 	}
+	if oneIn(t, 3, "seasons") {
+		p.Climate = model.Climate{Driest: air(t), Dampest: air(t), Today: air(t)}
+	}
 	if oneIn(t, 8, "in a niche") {
 		wide, high := length.Length(0), length.Length(0)
 		for i := range p.Cabinets {
@@ -75,6 +79,11 @@ func Random(t *rapid.T) *model.Project {
 	}
 	p.Checks = checks(t, p)
 	return p
+}
+
+// air draws that of a room.
+func air(t *rapid.T) model.Air {
+	return model.Air{Humidity: float64(count(t, 25, 75, "humidity")), Temperature: of(t, "temperature", 0, 18.0), Moisture: of(t, "moisture", 0, 0, 8.5)}
 }
 
 // measured draws what a tape says of an opening that is about as wide and high as that;
@@ -123,6 +132,9 @@ func board(t *rapid.T, a, b int64, label string) model.Board {
 	if oneIn(t, 3, "stock") {
 		d.Stock = model.Stock{Length: 2500 * mm, Width: 1250 * mm, Plain: rapid.Bool().Draw(t, "plain")}
 	}
+	if oneIn(t, 4, "solid") {
+		d.Species, d.Sawn = of(t, "species", "own", (&model.Project{}).SpeciesNames()[0]), model.Sawn(count(t, 0, 1, "sawn"))
+	}
 	if oneIn(t, 4, "priced") {
 		d.Price, d.Edging.Price = 31.5, 0.9
 	}
@@ -147,7 +159,7 @@ func boards(t *rapid.T) model.Boards {
 	frames := model.FrontBoard{Name: "frames", Board: board(t, 18, 24, "frames"), Build: model.Build{
 		Kind: model.Frame, Stile: of(t, "stile", 0, Tenths(t, 40, 70, "stile's width")), Tenon: Tenths(t, 0, 20, "tenon"),
 		TopRail: of(t, "top rail", 0, 55*mm), BottomRail: of(t, "bottom rail", 0, 70*mm),
-		Panel: model.Panel{Recess: Tenths(t, 0, 8, "recess"), Groove: of(t, "groove", 0, 0, 9*mm)},
+		Panel: model.Panel{Recess: Tenths(t, 0, 8, "recess"), Groove: of(t, "groove", 0, 0, 9*mm), Room: of(t, "room", 0, mm, 2*mm)},
 	}}
 	panel := board(t, 4, 12, "panel")
 	panel.Lipping, panel.Edging = 0, model.Edging{}
