@@ -1,6 +1,9 @@
 package model
 
-import "frontlay/model/length"
+import (
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
 
 // Edging tells which edges of the parts that are cut from a board get its edging, which
 // is as thick as its Lipping, and what a metre costs in whatever money (0: not given).
@@ -38,4 +41,25 @@ func (b *Board) LippingOf() (left, right, bottom, top length.Length) {
 		return 0, 0, 0, l
 	}
 	return l, l, l, l
+}
+
+// SayEdges says one of the words for edges to a person; none where it is no such word.
+func SayEdges(word string) message.Message {
+	switch word {
+	case EdgeAll:
+		return message.New("all four edges")
+	case EdgeFront:
+		return message.New("front edge")
+	case EdgeFrontBack:
+		return message.New("front and back edge")
+	case EdgeFrontEnds:
+		return message.New("front edge, both ends")
+	case EdgeSides:
+		return message.New("left and right edge")
+	case EdgeTopBottom:
+		return message.New("top and bottom edge")
+	case EdgeTop:
+		return message.New("top edge")
+	}
+	return message.New("none")
 }

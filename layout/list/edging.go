@@ -13,44 +13,21 @@ import (
 // many of those that run along its Width, and along its Height.
 type Edged struct {
 	AlongWidth, AlongHeight int
-	named                   edges
+	word                    string // for the edges; none: empty
 }
 
-// edges names the edges of a piece that get an edging.
-type edges uint8
-
+// The words for edges of a piece that are not among those that a file has (model.EdgeAll
+// and so on): parts of frames.
 const (
-	noEdge edges = iota
-	frontEdge
-	frontAndBack
-	frontAndEnds
-	allEdges
-	sideEdges
-	topAndBottom
-	topEdge
-	outerEdge // of a part of a frame, away from the panel
-	outerEdgeAndEnds
-	bothEnds
-	upperEnd
+	outerEdge        = "outer" // away from the panel
+	outerEdgeAndEnds = "outer and ends"
+	bothEnds         = "ends"
+	upperEnd         = "upper end"
 )
 
 // say names the edges.
-func (e edges) say() message.Message {
-	switch e {
-	case frontEdge:
-		return message.New("front edge")
-	case frontAndBack:
-		return message.New("front and back edge")
-	case frontAndEnds:
-		return message.New("front edge, both ends")
-	case allEdges:
-		return message.New("all four edges")
-	case sideEdges:
-		return message.New("left and right edge")
-	case topAndBottom:
-		return message.New("top and bottom edge")
-	case topEdge:
-		return message.New("top edge")
+func (e *Edged) say() message.Message {
+	switch e.word {
 	case outerEdge:
 		return message.New("outer edge")
 	case outerEdgeAndEnds:
@@ -60,7 +37,7 @@ func (e edges) say() message.Message {
 	case upperEnd:
 		return message.New("upper end")
 	}
-	return message.New("none")
+	return model.SayEdges(e.word)
 }
 
 // lippedEdges names the edges of a piece that are lipped; empty where its board has no
@@ -69,7 +46,7 @@ func lippedEdges(p *Piece) message.Message {
 	if p.Board.Lipping <= 0 {
 		return message.Message{}
 	}
-	return p.Edged.named.say()
+	return p.Edged.say()
 }
 
 // edge gives a piece its edging, and takes it off the size to cut.
@@ -81,7 +58,7 @@ func (p *Piece) edge(e Edged) {
 
 // finished says the size of a piece with its lipping; empty where it has none.
 func (p *Piece) finished(say Speaker) string {
-	if p.Board.Lipping <= 0 || p.Edged.named == noEdge {
+	if p.Board.Lipping <= 0 || p.Edged.word == "" {
 		return ""
 	}
 	return say.Figure(p.Width) + " × " + say.Figure(p.Height)
@@ -99,16 +76,16 @@ func (p *Piece) EdgingMetres() float64 {
 // boardEdges are those of a board in the carcass by the word that its edging has for it:
 // of one that lies, the front edge runs along its width.
 func boardEdges(word string, lies bool) Edged {
-	e := Edged{0, 1, frontEdge}
+	e := Edged{0, 1, model.EdgeFront}
 	switch word {
 	case model.EdgeNone:
 		e = Edged{}
 	case model.EdgeFrontBack:
-		e = Edged{0, 2, frontAndBack}
+		e = Edged{0, 2, word}
 	case model.EdgeFrontEnds:
-		e = Edged{2, 1, frontAndEnds}
+		e = Edged{2, 1, word}
 	case model.EdgeAll:
-		e = Edged{2, 2, allEdges}
+		e = Edged{2, 2, word}
 	}
 	if lies {
 		e.AlongWidth, e.AlongHeight = e.AlongHeight, e.AlongWidth
@@ -118,17 +95,17 @@ func boardEdges(word string, lies bool) Edged {
 
 // frontEdges are those of a whole front.
 func frontEdges(f *plan.Front) Edged {
-	switch f.Made.Edging.Fronts {
+	switch word := f.Made.Edging.Fronts; word {
 	case model.EdgeNone:
 		return Edged{}
 	case model.EdgeSides:
-		return Edged{0, 2, sideEdges}
+		return Edged{0, 2, word}
 	case model.EdgeTopBottom:
-		return Edged{2, 0, topAndBottom}
+		return Edged{2, 0, word}
 	case model.EdgeTop:
-		return Edged{1, 0, topEdge}
+		return Edged{1, 0, word}
 	}
-	return Edged{2, 2, allEdges}
+	return Edged{2, 2, model.EdgeAll}
 }
 
 // frameEdges are those of a part of a frame that are the front's.
