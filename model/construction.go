@@ -57,10 +57,14 @@ type BackFit struct {
 
 // Rail is a rail that stands between two inset fronts, or lies there, from the carcass's
 // front edge back: Height is its height as the room sees it, Depth how far it reaches
-// back. The gap of the fronts is kept at both its edges. Height 0: none.
+// back, 0: UsualRailDepth. The gap of the fronts is kept at both its edges. Height 0:
+// none.
 type Rail struct {
 	Height, Depth length.Length
 }
+
+// UsualRailDepth is the depth of a rail that is given none (common practice, no source).
+const UsualRailDepth = 80 * length.Millimetre
 
 // RailAbove gives the rail that stands above the front at a place: its own, or else the
 // cabinet's. There is none over overlay fronts, at the top of a stack, at a finger-pull
@@ -79,8 +83,11 @@ func (p *Project) RailAbove(at Place) Rail {
 	if f.Rail != nil {
 		r = *f.Rail
 	}
-	if r.Height <= 0 || r.Depth <= 0 {
+	if r.Height <= 0 {
 		return Rail{}
+	}
+	if r.Depth <= 0 {
+		r.Depth = UsualRailDepth
 	}
 	return r
 }

@@ -51,9 +51,10 @@ ui/session: layout layout/check layout/drawing model model/edit model/figure mod
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
 ui/paint: layout/drawing layout/letter layout/mark layout/plane layout/wood model model/length model/message ui/look fyne.io/fyne/v2
 ui/screen: layout/drawing layout/export/picture layout/ink layout/letter layout/lettering layout/mark layout/plane layout/sheet layout/view model model/edit model/length model/message ui/bar ui/field ui/look ui/paint ui/session ui/tip ui/tool fyne.io/fyne/v2
-ui/inspector: layout/check layout/drawing layout/plan layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
+ui/inspector: layout/check layout/drawing layout/plan layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/sketch ui/tool fyne.io/fyne/v2
 ui/findings: layout/check layout/drawing layout/view model model/edit model/message ui/bar ui/field ui/look ui/session ui/tip ui/tool fyne.io/fyne/v2
-ui/hardware: layout/drawing layout/letter layout/plane layout/view model model/figure model/history model/length model/message ui/field ui/look ui/paint ui/tool fyne.io/fyne/v2
+ui/sketch: layout/drawing layout/letter layout/plane layout/view model/length model/message ui/look ui/paint fyne.io/fyne/v2
+ui/hardware: layout/drawing layout/view model model/figure model/history model/length model/message ui/field ui/look ui/sketch ui/tool fyne.io/fyne/v2
 ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2
 model/store: model/message

@@ -69,7 +69,7 @@ const (
 	CabinetWidth  // likewise
 	CabinetHeight // likewise
 	BayWidth      // likewise
-	SheetFigure   // a figure of a hardware sheet; Figure tells which
+	SheetFigure   // a figure of a hardware sheet or a front board; Figure tells which
 	FrontName     // where a front's name or number is written
 )
 
@@ -78,7 +78,8 @@ type Subject struct {
 	Kind  SubjectKind
 	Place model.Place
 	Index int
-	// Figure is the path of a figure of a hardware sheet, without indexes.
+	// Figure is the path of a figure of a hardware sheet, without indexes, or in a
+	// front board.
 	Figure string
 }
 

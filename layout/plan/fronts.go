@@ -113,7 +113,7 @@ func (m *maker) face(at model.Place) Front {
 	}
 	f.Thickness = f.Made.Thickness
 	if f.Kind != model.OpenNiche {
-		f.Zones = zonesOf(&f.Made, f.Face.Width(), f.Face.Height())
+		f.Zones = ZonesOf(&f.Made, f.Face.Width(), f.Face.Height())
 		pc.Fronts = max(pc.Fronts, f.Thickness)
 	}
 	if f.Name == "" {

@@ -35,10 +35,10 @@ const (
 	GripPart
 )
 
-// zonesOf divides a front of a size into the zones of its board's build; none where it
+// ZonesOf divides a front of a size into the zones of its board's build; none where it
 // is of one thickness all over. What has no room is cut off: stiles take half of the
 // width at most, and so on; the check tells of it.
-func zonesOf(b *model.FrontBoard, w, h length.Length) []Zone {
+func ZonesOf(b *model.FrontBoard, w, h length.Length) []Zone {
 	build, t := b.Filled(), b.Thickness
 	zone := func(part Part, r plane.Rect, thick, recess length.Length) Zone {
 		return Zone{Part: part, Rect: r, Whole: r, Thickness: min(thick, t), Recess: max(min(recess, t-thick), 0)}

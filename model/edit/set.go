@@ -129,8 +129,8 @@ func (e Set) Apply(p *model.Project) (*model.Project, error) {
 }
 
 // begin makes the group of the key, where there is none yet: a cabinet's reveals
-// begin as those of the project, of which one is to change, and handles as what is
-// around says.
+// begin as those of the project, of which one is to change, a front's rail as its cabinet's, and handles as what is around
+// says.
 func (e Set) begin(c *model.Project) {
 	group, _, _ := strings.Cut(e.Key, ".")
 	switch {
@@ -139,6 +139,9 @@ func (e Set) begin(c *model.Project) {
 		cab := c.CabinetAt(e.At)
 		r := c.RevealsOf(cab)
 		cab.Reveals = &r
+	case group == "rail" && c.FrontAt(e.At) != nil && c.FrontAt(e.At).Rail == nil:
+		r := c.CabinetAt(e.At).Rail
+		c.FrontAt(e.At).Rail = &r
 	case group == "handle" && c.HandleAt(e.At) != nil:
 		at := c.HandleAt(e.At)
 		if *at != nil {

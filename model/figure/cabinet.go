@@ -45,7 +45,7 @@ func Channel(c *model.Channel) []Row {
 func Rail(r *model.Rail) []Row {
 	return []Row{
 		size("height", "Rail between fronts", "Height of the rail as it is seen from the room; left out, there is none.", &r.Height, 0, maxFitting),
-		size("depth", "Depth of the rail", "From the carcass's front edge back to the rail's rear edge; left out, there is no rail.", &r.Depth, 0, maxFitting),
+		size("depth", "Depth of the rail", "From the carcass's front edge back to the rail's rear edge; 80 mm where it is left out.", &r.Depth, 0, maxFitting),
 	}
 }
 

@@ -2,9 +2,7 @@ package hardware
 
 import (
 	"fyne.io/fyne/v2"
-	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
-	"fyne.io/fyne/v2/widget"
 
 	"frontlay/ui/field"
 	"frontlay/ui/look"
@@ -55,30 +53,4 @@ func (foot) Layout(o []fyne.CanvasObject, s fyne.Size) {
 
 func (foot) MinSize([]fyne.CanvasObject) fyne.Size {
 	return fyne.NewSize(220, look.Text()*1.45*(captionLines+faultLines))
-}
-
-// paper puts an object on the colour of paper.
-func paper(o fyne.CanvasObject) fyne.CanvasObject {
-	return container.NewStack(&ground{}, o)
-}
-
-// ground is a surface of the paper's colour that follows the theme.
-type ground struct{ widget.BaseWidget }
-
-// CreateRenderer makes the renderer.
-func (g *ground) CreateRenderer() fyne.WidgetRenderer {
-	g.ExtendBaseWidget(g)
-	r := fynecanvas.NewRectangle(look.Current().Sheet)
-	return &groundRenderer{r}
-}
-
-type groundRenderer struct{ r *fynecanvas.Rectangle }
-
-func (g *groundRenderer) Layout(s fyne.Size)           { g.r.Resize(s) }
-func (g *groundRenderer) MinSize() fyne.Size           { return fyne.Size{} }
-func (g *groundRenderer) Destroy()                     {}
-func (g *groundRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{g.r} }
-func (g *groundRenderer) Refresh() {
-	g.r.FillColor = look.Current().Sheet
-	g.r.Refresh()
 }

@@ -20,6 +20,7 @@ import (
 	"frontlay/ui/field"
 	"frontlay/ui/look"
 	"frontlay/ui/paint"
+	"frontlay/ui/sketch"
 )
 
 // press presses the n-th button of a text, from 0.
@@ -165,38 +166,38 @@ func TestNothingOverlaps(t *testing.T) {
 				for _, onSide := range []bool{false, true} {
 					p.sheet, p.chosen.drawer, p.onSide = s, drawer, onSide
 					p.draw()
-					checkPlaces(t, p.sketch)
+					checkPlaces(t, p.sketch, u)
 				}
 			}
 		}
 	}
 }
 
-func checkPlaces(t *testing.T, s *sketch) {
+func checkPlaces(t *testing.T, s *sketch.Sketch, unit length.Unit) {
 	t.Helper()
 	whole := paint.Box{X2: s.Size().Width, Y2: s.Size().Height}
-	for i := range s.written.Texts {
-		a := &s.written.Texts[i]
+	for i := range s.Written().Texts {
+		a := &s.Written().Texts[i]
 		if !paint.OfBox(a.Box).Within(whole) {
 			t.Errorf("%q lies past the edge, at %v of %v", a.Lines[0].Text, a.Box, s.Size())
 		}
 		for k := range i {
-			if b := &s.written.Texts[k]; paint.OfBox(a.Box).Overlaps(paint.OfBox(b.Box)) {
-				t.Errorf("%q lies over %q (unit %v)", a.Lines[0].Text, b.Lines[0].Text, s.say.Unit)
+			if b := &s.Written().Texts[k]; paint.OfBox(a.Box).Overlaps(paint.OfBox(b.Box)) {
+				t.Errorf("%q lies over %q (unit %v)", a.Lines[0].Text, b.Lines[0].Text, unit)
 			}
 		}
 		if _, figure := a.Mark.(*drawing.Dimension); figure {
 			continue // it has a ground of its own
 		}
-		for _, o := range s.box.Objects {
+		for _, o := range test.WidgetRenderer(s).Objects()[0].(*fyne.Container).Objects {
 			if hole, ok := o.(*fynecanvas.Circle); ok && paint.OfBox(a.Box).Overlaps(paint.BoxAt(hole.Position(), hole.Size())) {
-				t.Errorf("a hole lies in the letters of %q (unit %v)", a.Lines[0].Text, s.say.Unit)
+				t.Errorf("a hole lies in the letters of %q (unit %v)", a.Lines[0].Text, unit)
 			}
 		}
 	}
-	for i := range s.written.Dimensions {
-		if s.written.Dimensions[i].Text < 0 {
-			t.Errorf("the figure of %s has no place (unit %v)", s.written.Dimensions[i].Of.Of.Figure, s.say.Unit)
+	for i := range s.Written().Dimensions {
+		if s.Written().Dimensions[i].Text < 0 {
+			t.Errorf("the figure of %s has no place (unit %v)", s.Written().Dimensions[i].Of.Of.Figure, unit)
 		}
 	}
 }

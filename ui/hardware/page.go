@@ -14,6 +14,7 @@ import (
 	"frontlay/model/history"
 	"frontlay/model/message"
 	"frontlay/ui/field"
+	"frontlay/ui/sketch"
 )
 
 // Options are what the page needs.
@@ -38,7 +39,7 @@ type Page struct {
 	chosen  chosen
 
 	form    *form
-	sketch  *sketch
+	sketch  *sketch.Sketch
 	about   *row   // what the caption tells of
 	stepped *row   // whose steps the last change was; nil: it was another
 	hovered string // path of the figure under the pointer
@@ -63,9 +64,9 @@ func New(o Options) *Page {
 		o.Sheet = Blank(o.Say())
 	}
 	p := &Page{options: o, sheet: o.Sheet, begun: o.Sheet, past: history.New(o.Sheet, steps)}
-	p.sketch = newSketch()
-	p.sketch.onPick = p.goTo
-	p.sketch.onHover = func(f string) { p.hovered = f; p.tell() }
+	p.sketch = sketch.New(fyne.NewSize(220, 180))
+	p.sketch.OnPick = p.goTo
+	p.sketch.OnHover = func(f string) { p.hovered = f; p.tell() }
 	p.caption, p.faults = newCaption(), newFaults(p)
 	p.views = field.NewChoice([]string{p.text("Drawer from the front"), p.text("Drawer from the side")},
 		func() int {
@@ -86,7 +87,7 @@ func New(o Options) *Page {
 func (p *Page) build() {
 	head := container.NewBorder(nil, nil, nil, container.NewHBox(p.undo, p.redo), p.views)
 	foot := container.New(foot{}, p.caption.object, p.faults.object)
-	right := container.NewBorder(container.NewPadded(head), foot, nil, nil, paper(p.sketch))
+	right := container.NewBorder(container.NewPadded(head), foot, nil, nil, p.sketch)
 	p.content = field.Abreast([]float32{0.43, 0.57}, field.Scrolling(p.form.scroll), right)
 }
 
@@ -206,7 +207,7 @@ func (p *Page) draw() {
 	} else {
 		d = view.HardwareFront(p.sheet, o)
 	}
-	p.sketch.show(d, o.Focus, p.say())
+	p.sketch.Draw(d, o.Focus, p.say())
 	p.tell()
 }
 

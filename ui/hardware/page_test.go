@@ -226,14 +226,14 @@ func TestFocusMarksTheFigure(t *testing.T) {
 	} {
 		w.Canvas().Focus(p.field(t, path).entry)
 		plain, _ := plainPath(path)
-		if p.sketch.focus != plain || p.onSide != side {
-			t.Errorf("%s: the sketch marks %s, from the side: %v", path, p.sketch.focus, p.onSide)
+		if p.sketch.Focus != plain || p.onSide != side {
+			t.Errorf("%s: the sketch marks %s, from the side: %v", path, p.sketch.Focus, p.onSide)
 		}
 		if p.caption.text.Text != p.newRow(spec{path: plain}, -1).like.Doc.String() {
 			t.Errorf("%s: the caption says %q", path, p.caption.text.Text)
 		}
 		shown := false
-		for _, m := range p.sketch.drawing.Marks {
+		for _, m := range p.sketch.Drawing.Marks {
 			if _, ok := m.(*drawing.Dimension); ok {
 				shown = shown || view.ShowsFigure(m, plain)
 			}
@@ -251,7 +251,7 @@ func TestFocusMarksTheFigure(t *testing.T) {
 func TestClickOnTheSketch(t *testing.T) {
 	p, w, _ := open(t, sample(t))
 	clicked := 0
-	for _, f := range p.sketch.written.Texts {
+	for _, f := range p.sketch.Written().Texts {
 		if f.Of.Of.Figure == "" {
 			continue
 		}

@@ -43,6 +43,14 @@ func (f bayForm) bay(at model.Place) {
 	)
 }
 
+// bays is how many bays the cabinet at a place has.
+func (f *form) bays(at model.Place) int {
+	if c := f.session.Project().CabinetAt(at); c != nil {
+		return len(c.Bays)
+	}
+	return 0
+}
+
 // hardware chooses the bay's hardware sheet.
 func (f bayForm) hardware(at model.Place) {
 	p := f.session.Project()
@@ -117,7 +125,7 @@ func (f bayForm) divisionRule(at model.Place, doc func() *model.Bay) {
 		}
 		return edit.SetDivision{At: at, Division: d}
 	})
-	switch doc().Division.Rule { // what another rule would ask for does nothing
+	switch decides(f.form, func() model.DivisionRule { return doc().Division.Rule }) { // what another rule would ask for does nothing
 	case model.DivideStep:
 		f.divisionStep(at, doc)
 	case model.DivideRatio:
@@ -175,6 +183,9 @@ func (f bayForm) division(at model.Place) {
 		},
 	})
 	f.note(f.text("Drag the division, or nudge it with the up and down keys; with Shift ten steps at once."))
+	f.section(message.New("Gap"), true, func() string { return f.say().Length(f.session.Project().GapAbove(at)) })
+	boardForm(f).lines([]model.Place{at})
+	boardForm(f).rail([]model.Place{at})
 }
 
 // partition shows the two clear widths at a partition.

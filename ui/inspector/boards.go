@@ -3,6 +3,7 @@ package inspector
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -19,7 +20,7 @@ type boardForm struct{ *form }
 // no board for yet makes one.
 func (f boardForm) frontBoard(at []model.Place) {
 	chosen := func(a model.Place) string { return f.session.Project().BoardOf(a).Name }
-	f.section(message.New("Board and build"), false, func() string {
+	f.section(message.New("Build of fronts"), false, func() string {
 		if !alike(at, chosen) {
 			return f.text("several")
 		}
@@ -54,10 +55,16 @@ func (f boardForm) frontBoard(at []model.Place) {
 		}
 		return set(at, "board", names[i])
 	})
-	if !alike(at, chosen) || chosen(at[0]) == model.PlainBoard {
-		return
+	decides(f.form, func() string { return strings.Join(f.namedBoards(), "\n") }) // which are offered
+	name := decides(f.form, func() string {
+		if !alike(at, chosen) {
+			return ""
+		}
+		return chosen(at[0])
+	})
+	if i := slices.Index(f.namedBoards(), name); i >= 0 {
+		f.boardFigures(i)
 	}
-	f.boardFigures(chosen(at[0]))
 }
 
 // namedBoards are the names of the project's front boards.
@@ -78,32 +85,28 @@ func (f boardForm) boardName(name string) string {
 }
 
 // boardFigures are the figures of a front board of the project, which hold for all
-// fronts of it.
-func (f boardForm) boardFigures(name string) {
-	at := slices.Index(f.namedBoards(), name)
-	if at < 0 {
-		return
-	}
+// fronts of it, beside a section through one: how it is built, and in a section of its
+// own what it is of.
+func (f boardForm) boardFigures(at int) {
 	path := fmt.Sprintf("boards.fronts[%d].", at)
 	whole := []model.Place{model.Whole}
-	board := func() model.FrontBoard {
+	board := func() *model.FrontBoard {
 		if all := f.session.Project().Boards.Fronts; at < len(all) {
-			return all[at]
+			return &all[at]
 		}
-		return model.FrontBoard{}
+		return &model.FrontBoard{}
 	}
 	f.line(message.New("Name of the board"), func() (string, string) { return board().Name, "" },
 		func(s string) edit.Edit { return edit.RenameFrontBoard{Name: board().Name, To: s} })
-	f.sizeOf(model.Whole, path+"thickness", f.always(model.Whole, path+"thickness"))
 	f.choiceOf(model.Whole, path+"build.kind", f.text("board as it is"), f.text("frame with a panel"), f.text("board with a grip"))
-	usual := func(label message.Message, key string, of func(model.Build) length.Length) {
-		f.size(label, f.usual(whole, path+key, func(model.Place) length.Length {
-			b := board()
-			return of(b.Filled())
-		}))
-	}
+	drawn := f.buildSection(board)
 	named := func(key string) message.Message { return f.value(model.Whole, path+key).Name }
-	switch board().Build.Kind {
+	drawn.size(named("thickness"), "thickness", f.always(model.Whole, path+"thickness"))
+	usual := func(label message.Message, key string, of func(model.Build) length.Length) {
+		drawn.size(label, key, f.usual(whole, path+key, func(model.Place) length.Length { return of(board().Filled()) }))
+	}
+	kind := decides(f.form, func() model.BuildKind { return board().Build.Kind })
+	switch kind {
 	case model.Frame:
 		usual(named("build.stile"), "build.stile", func(b model.Build) length.Length { return b.Stile })
 		usual(named("build.top_rail"), "build.top_rail", func(b model.Build) length.Length { return b.TopRail })
@@ -119,6 +122,33 @@ func (f boardForm) boardFigures(name string) {
 	}
 	f.buttons(button{"Remove this board", func() { f.do(edit.RemoveFrontBoard{Name: board().Name}) }})
 	f.note(f.text("These figures hold for every front of this board."))
+	f.details(message.New("Wood and edging of the board"), path[:len(path)-1], drawn, "fronts")
+	if kind == model.Frame {
+		f.section(message.New("Wood of the panel"), false, func() string { return board().PanelBoard().Material })
+		f.wood(path+"build.panel", func() string { return board().Material })
+	}
+}
+
+// details are what lists and weights need to know of a board, and its edging where parts
+// of it can have one; in is the drawing that shows it.
+func (f boardForm) details(title message.Message, board string, in *drawnBuild, parts ...string) {
+	f.section(title, false, func() string {
+		return *f.value(model.Whole, board+".material").Value.(*figure.Text).At
+	})
+	f.wood(board, func() string { return "" })
+	if len(parts) > 0 {
+		f.edging(board, in, parts...)
+	}
+}
+
+// wood is what a board is of, and how it is bought.
+func (f boardForm) wood(board string, material func() string) {
+	f.lineOf(model.Whole, board+".material", material)
+	f.numberOf([]model.Place{model.Whole}, board+".density")
+	grain := board + ".grain"
+	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).OneOf...)
+	f.words(model.Whole, grain, words, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
+	f.stock(board)
 }
 
 // lines are the gap and the channel above fronts, where they are not as elsewhere.
@@ -126,8 +156,37 @@ func (f boardForm) lines(at []model.Place) {
 	p := func() *model.Project { return f.session.Project() }
 	f.sizeOf(at[0], "gap_above", f.usual(at, "gap_above", func(a model.Place) length.Length { return p().GapAbove(a) }))
 	f.sizes(at, "channel.height")
-	if slices.ContainsFunc(at, func(a model.Place) bool { return p().FrontAt(a) != nil && p().FrontAt(a).Channel.Height > 0 }) {
+	if decides(f.form, func() bool {
+		return slices.ContainsFunc(at, func(a model.Place) bool { return p().FrontAt(a) != nil && p().FrontAt(a).Channel.Height > 0 })
+	}) {
 		f.sizes(at, "channel.depth")
+	}
+}
+
+// rail is the rail above inset fronts, where it is not as in the cabinet: one that is
+// emptied is again, 0 is none.
+func (f boardForm) rail(at []model.Place) {
+	p := func() *model.Project { return f.session.Project() }
+	can := func(a model.Place) bool {
+		c, b := p().CabinetAt(a), p().BayAt(a)
+		return b != nil && c.Mount == model.Inset && a.Front+1 < len(b.Fronts)
+	}
+	if !decides(f.form, func() bool { return slices.ContainsFunc(at, can) }) {
+		return
+	}
+	high := f.given(at, "rail.height")
+	high.get = common(at, func(a model.Place) (length.Length, bool) {
+		own := p().FrontAt(a)
+		if own != nil && own.Rail != nil {
+			return own.Rail.Height, true
+		}
+		return p().RailAbove(a).Height, false
+	})
+	high.none, high.clear = false, func() edit.Edit { return set(at, "rail", nil) }
+	f.sizeOf(at[0], "rail.height", high)
+	there := func(a model.Place) bool { return p().RailAbove(a).Height > 0 }
+	if decides(f.form, func() bool { return slices.ContainsFunc(at, there) }) {
+		f.sizeOf(at[0], "rail.depth", f.usual(at, "rail.depth", func(a model.Place) length.Length { return p().RailAbove(a).Depth }))
 	}
 }
 
@@ -141,23 +200,18 @@ func (f boardForm) stock(board string) {
 }
 
 // edging says which edges of the parts of a board get its edging, where it has one.
-func (f boardForm) edging(board string, parts ...string) {
+func (f boardForm) edging(board string, in *drawnBuild, parts ...string) {
 	whole := []model.Place{model.Whole}
-	f.sizes(whole, board+".lipping")
-	if _, given := f.sized(model.Whole, board+".lipping"); !given {
+	in.size(f.value(model.Whole, board+".lipping").Name, "lipping", f.given(whole, board+".lipping"))
+	if !decides(f.form, func() bool { v, _ := f.sized(model.Whole, board+".lipping"); return v > 0 }) {
 		return
-	}
-	said := map[string]string{
-		model.EdgeAll: f.text("all four edges"), model.EdgeNone: f.text("none"),
-		model.EdgeFront: f.text("front edge"), model.EdgeFrontBack: f.text("front and back edge"), model.EdgeFrontEnds: f.text("front edge, both ends"),
-		model.EdgeSides: f.text("left and right edge"), model.EdgeTopBottom: f.text("top and bottom edge"), model.EdgeTop: f.text("top edge"),
 	}
 	for _, part := range parts {
 		key := board + ".edging." + part
 		words := f.value(model.Whole, key).Value.(*figure.Text).OneOf
 		var options []string
 		for _, w := range words {
-			options = append(options, said[w])
+			options = append(options, f.say().Say(model.SayEdges(w)))
 		}
 		f.words(model.Whole, key, words, options)
 	}

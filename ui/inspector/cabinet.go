@@ -38,12 +38,12 @@ func (f cabinetForm) fill(at model.Place) {
 	for _, key := range []string{"width", "height", "depth", "plinth", "worktop", "channel.height"} {
 		f.sizeOf(at, key, f.always(at, key))
 	}
-	if doc().Channel.Height > 0 {
+	if decides(f.form, func() bool { return doc().Channel.Height > 0 }) {
 		f.sizes([]model.Place{at}, "channel.depth")
 	}
 	f.choiceOf(at, "mount", f.text("overlay"), f.text("inset"))
 	f.placeInRun(at)
-	if len(doc().Bays) == 1 {
+	if decides(f.form, func() int { return f.bays(at) }) == 1 {
 		bay := model.Place{Cabinet: at.Cabinet, Bay: 0, Front: -1}
 		f.section(message.New("Bay"), true, func() string { return f.sheetName(bay) })
 		one := bayForm(f)
@@ -60,17 +60,19 @@ func (f cabinetForm) fill(at model.Place) {
 	boards.matched(at)
 	f.section(message.New("Carcass"), false, func() string { return f.built(doc()) })
 	f.choiceOf(at, "back.kind", f.text("laid on"), f.text("rebated"), f.text("grooved"))
-	if doc().Back.Kind != model.LaidOn {
+	if decides(f.form, func() bool { return doc().Back.Kind != model.LaidOn }) {
 		f.sizes([]model.Place{at}, "back.depth", "back.setback")
 	}
-	if doc().Mount == model.Inset {
-		f.sizes([]model.Place{at}, "rail.height", "rail.depth")
+	if decides(f.form, func() bool { return doc().Mount == model.Inset }) {
+		f.sizes([]model.Place{at}, "rail.height")
+		f.sizeOf(at, "rail.depth", f.usual([]model.Place{at}, "rail.depth", func(model.Place) length.Length { return model.UsualRailDepth }))
 	}
 	f.choiceOf(at, "base.kind", f.text("plinth"), f.text("feet"), f.text("wall"))
-	if doc().Base.Kind == model.OnPlinth {
+	base := decides(f.form, func() model.BaseKind { return doc().Base.Kind })
+	if base == model.OnPlinth {
 		f.sizes([]model.Place{at}, "base.setback")
 	}
-	if doc().Base.Kind != model.OnWall {
+	if base != model.OnWall {
 		f.number(f.value(at, "base.feet").Name, "", func() (float64, bool, bool) {
 			return float64(doc().Feet()), doc().Base.FeetCount > 0, false
 		}, func(n float64) edit.Edit { return edit.Set{At: at, Key: "base.feet", Value: int(n)} })
@@ -142,7 +144,7 @@ func (f cabinetForm) stands(at model.Place, side string) string {
 // only one there is nothing to move.
 func (f cabinetForm) placeInRun(at model.Place) {
 	count := func() int { return len(f.session.Project().Cabinets) }
-	if count() < 2 {
+	if decides(f.form, count) < 2 {
 		return
 	}
 	f.figure("Place from the left", func() string { return f.text("%v of %v", at.Cabinet+1, count()) })

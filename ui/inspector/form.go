@@ -3,6 +3,7 @@
 package inspector
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -31,7 +32,21 @@ type form struct {
 	head     head
 	sections []*section
 	updates  []func()
+	decided  []func() bool // whether what decides which fields there are is as it was
 	focus    []labelled
+}
+
+// decides reads what decides which fields a form has, or what they offer: the panel is
+// filled anew once it is another.
+func decides[T comparable](f *form, get func() T) T {
+	was := get()
+	f.decided = append(f.decided, func() bool { return get() == was })
+	return was
+}
+
+// stale tells that the form would have other fields now.
+func (f *form) stale() bool {
+	return slices.ContainsFunc(f.decided, func(same func() bool) bool { return !same() })
 }
 
 // part names a widget of a form: by its kind, its label or text, and by which it
@@ -127,10 +142,11 @@ func (f *form) entries() []*field.Entry {
 // the edit for a size; clear the one for an emptied field, nil where it can't
 // be empty.
 type size struct {
-	get   func() (v length.Length, given, mixed bool)
-	put   func(length.Length) edit.Edit
-	clear func() edit.Edit
-	none  bool // nothing is there where no size is given, rather than a computed one
+	get     func() (v length.Length, given, mixed bool)
+	put     func(length.Length) edit.Edit
+	clear   func() edit.Edit
+	none    bool   // nothing is there where no size is given, rather than a computed one
+	focused func() // is told when the field gets the focus; nil: nobody asks
 	// bad tells that the check blames the size; nil: it never does.
 	bad func() bool
 }
@@ -161,11 +177,16 @@ func (f *form) size(label message.Message, s size) {
 				return field.Value{Grey: f.say().Figure(v)}
 			}
 		},
-		Sample:  sampleOf(unit()),
-		Figure:  true,
-		Bad:     s.bad,
-		Held:    f.held,
-		Focused: f.session.Apart,
+		Sample: sampleOf(unit()),
+		Figure: true,
+		Bad:    s.bad,
+		Held:   f.held,
+		Focused: func() {
+			f.session.Apart()
+			if s.focused != nil {
+				s.focused()
+			}
+		},
 		Put: func(text string) error {
 			e, err := parse(text)
 			if err != nil {

@@ -65,10 +65,11 @@ func (f *frontForm) fill() {
 	f.kind()
 	f.section(message.New("Size"), true, f.heights)
 	f.height()
-	if f.doc(first).Kind == model.DrawerFront {
+	kind := decides(f.form, func() model.Kind { return f.doc(first).Kind })
+	if kind == model.DrawerFront {
 		f.drawer()
 	}
-	if f.doc(first).Kind != model.OpenNiche {
+	if kind != model.OpenNiche {
 		boardForm{f.form}.frontBoard(f.at)
 	}
 	if len(f.at) == 1 {
@@ -138,7 +139,7 @@ func (f *frontForm) height() {
 		return 1
 	}
 	computed := func(a model.Place) bool { return f.doc(a).Height <= 0 }
-	if slices.ContainsFunc(f.at, f.shares) {
+	if decides(f.form, func() bool { return slices.ContainsFunc(f.at, f.shares) }) {
 		f.number(message.New("Share of the rest"), "", func() (float64, bool, bool) {
 			return share(first), computed(first), !alike(f.at, share) || !alike(f.at, computed)
 		}, func(v float64) edit.Edit {
@@ -176,10 +177,10 @@ func (f *frontForm) drawer() {
 	f.sheetOf(func() *model.HardwareSheet { return planned(first).Sheet })
 	names := []string{""}
 	options := []string{f.text("tallest that fits")}
-	if pf := planned(first); pf.Sheet != nil {
-		for i := range pf.Sheet.Drawers {
-			names = append(names, pf.Sheet.Drawers[i].Name)
-			options = append(options, pf.Sheet.Drawers[i].Name)
+	if sheet := decides(f.form, func() *model.HardwareSheet { return planned(first).Sheet }); sheet != nil {
+		for i := range sheet.Drawers {
+			names = append(names, sheet.Drawers[i].Name)
+			options = append(options, sheet.Drawers[i].Name)
 		}
 	}
 	f.choice(message.New("Drawer height"), options, func() int {
@@ -207,17 +208,20 @@ func (f *frontForm) seldom() {
 	first := at[0]
 	s := f.section(message.New("Seldom needed"), false, nil)
 	s.brief = f.count(s)
-	if slices.ContainsFunc(at, func(a model.Place) bool { return doc(a).Height <= 0 }) {
+	if decides(f.form, func() bool {
+		return slices.ContainsFunc(at, func(a model.Place) bool { return doc(a).Height <= 0 })
+	}) {
 		f.sizes(at, "least", "greatest")
 	}
 	boardForm{f.form}.lines(at)
+	boardForm{f.form}.rail(at)
 	if doc(first).Kind == model.DrawerFront {
 		f.ownHardware()
 		f.runner()
 	}
-	if cab := f.session.Project().CabinetAt(first); cab != nil && first.Bay+1 < len(cab.Bays) {
+	if bays := decides(f.form, func() int { return f.bays(first) }); first.Bay+1 < bays {
 		var options []string
-		for n := 1; n <= len(cab.Bays)-first.Bay; n++ {
+		for n := 1; n <= bays-first.Bay; n++ {
 			options = append(options, strconv.Itoa(n))
 		}
 		f.choice(message.New("Bays spanned"), options, func() int { return max(doc(first).Span, 1) - 1 },

@@ -59,7 +59,9 @@ func (f handleForm) handle(at []model.Place) {
 		}
 		return set(at, "handle.none", true)
 	})
-	if !slices.ContainsFunc(at, func(a model.Place) bool { return doc(a) != nil && !doc(a).None }) {
+	if !decides(f.form, func() bool {
+		return slices.ContainsFunc(at, func(a model.Place) bool { return doc(a) != nil && !doc(a).None })
+	}) {
 		return
 	}
 	figures := func(a model.Place) model.Handle {

@@ -1,7 +1,6 @@
 package inspector
 
 import (
-	"fmt"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -39,51 +38,7 @@ type Panel struct {
 	shown   []drawing.Subject
 	unit    length.Unit
 	sheets  []model.HardwareUse // whose names, drawers and runners are offered
-	outline outline
 	begun   bool
-}
-
-// outline is what decides which fields the things selected have: whether the
-// front is a drawer, of which sheet, whether one fits, and how many bays and
-// neighbours the cabinet has; and the modes in which some figures do nothing.
-type outline struct {
-	kind           model.Kind
-	sheet          *model.HardwareSheet
-	fitted         bool
-	cabinets, bays int
-	given, shares  bool
-	handle         bool
-	channel        bool
-	boards         string // of fronts: their names and builds, and those chosen
-	rule           model.DivisionRule
-	rows           model.RowMode
-}
-
-func outlineOf(s *session.Session) outline {
-	p := s.Project()
-	o := outline{cabinets: len(p.Cabinets), rows: p.HoleRows.Mode}
-	here := s.Here()
-	o.boards = p.BoardOf(here).Name
-	for _, b := range p.Boards.Fronts {
-		o.boards += fmt.Sprintf("\n%v %v", b.Build.Kind, b.Name)
-	}
-	if f := s.Result().Plan.FrontAt(here); f != nil {
-		o.kind, o.sheet, o.fitted = f.Kind, f.Sheet, f.Fitted
-	}
-	if c := p.CabinetAt(here); c != nil {
-		o.bays, o.channel = len(c.Bays), c.Channel.Height > 0
-	}
-	if b := p.BayAt(model.Place{Cabinet: here.Cabinet, Bay: max(here.Bay, 0), Front: -1}); b != nil {
-		o.rule = b.Division.Rule
-	}
-	for _, at := range s.SelectedFronts() {
-		if f := p.FrontAt(at); f != nil {
-			o.boards += "\n" + p.BoardOf(at).Name
-			o.channel = o.channel || f.Channel.Height > 0
-			o.given, o.shares, o.handle = o.given || f.Height <= 0, o.shares || takesShare(p, at), o.handle || f.Handle != nil
-		}
-	}
-	return o
 }
 
 // New makes the panel of a session. It is empty until Begin, so that a window can
@@ -114,7 +69,7 @@ func (p *Panel) Watch(s *session.Session) {
 		}
 		if p.say().Unit != p.unit {
 			p.Rebuild()
-		} else if !slices.Equal(p.shown, s.Selection()) || !slices.Equal(p.sheets, s.Project().Hardware) || p.outline != outlineOf(s) {
+		} else if !slices.Equal(p.shown, s.Selection()) || !slices.Equal(p.sheets, s.Project().Hardware) || p.form.stale() {
 			p.show()
 		} else if c&(session.Document|session.Chosen) != 0 {
 			p.update()
@@ -194,7 +149,7 @@ func (p *Panel) show() {
 	sel := p.session.Selection()
 	same := kindOf(sel) == kindOf(p.shown)
 	p.shown, p.unit = slices.Clone(sel), p.say().Unit
-	p.sheets, p.outline = p.session.Project().Hardware, outlineOf(p.session)
+	p.sheets = p.session.Project().Hardware
 	p.form = p.newForm(p.form.widgets)
 	p.form.fill(sel)
 	p.form.before = nil

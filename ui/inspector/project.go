@@ -6,7 +6,6 @@ import (
 
 	"frontlay/model"
 	"frontlay/model/edit"
-	"frontlay/model/figure"
 	"frontlay/model/length"
 	"frontlay/model/message"
 	"frontlay/ui/field"
@@ -39,24 +38,25 @@ func (f projectForm) fill() {
 	f.choice(message.New("Unit"), field.Units(f.say().Say),
 		func() int { return int(doc().Unit) },
 		func(i int) edit.Edit { return edit.SetUnit{Unit: length.Unit(i)} })
+	whole := []model.Place{model.Whole}
+	boards := boardForm(f)
+	boards.frontBoard(whole)
+	boards.matched(model.Whole)
 	f.section(message.New("Reveals"), true, func() string { return f.say().Length(doc().Reveals.Gap) })
 	f.reveals(model.Whole)
 	f.markOf(model.Whole, "shared_gaps")
 	f.markOf(model.Whole, "one_plinth")
 	f.section(message.New("Heights"), true, nil)
-	whole := []model.Place{model.Whole}
 	f.sizeOf(model.Whole, "rounding.step", f.usual(whole, "rounding.step", func(model.Place) length.Length { return length.Millimetre }))
 	f.choiceOf(model.Whole, "rounding.rest", f.text("the lowest without a height"), f.text("the highest without a height"))
 	f.holeRows(whole)
 	handleForm(f).handleSection(model.Whole)
-	f.boardDetails("boards.carcass")
-	boards := boardForm(f)
-	boards.edging("boards.carcass", "sides", "bottoms", "partitions", "shelves")
-	f.boardDetails("boards.front")
-	boards.edging("boards.front", "fronts", "end_panels")
-	boards.frontBoard(whole)
-	boards.matched(model.Whole)
-	f.boardDetails("boards.back")
+	details := func(board string, parts ...string) {
+		boards.details(f.value(model.Whole, board).Name, board, boards.notDrawn(), parts...)
+	}
+	details("boards.carcass", "sides", "bottoms", "partitions", "shelves")
+	details("boards.front", "fronts", "end_panels")
+	details("boards.back")
 	boards.saw()
 	f.titleBlock()
 	f.notes()
@@ -78,7 +78,7 @@ func (f projectForm) holeRows(whole []model.Place) {
 	modes := []string{f.text("anywhere"), f.text("move up to a row"), f.text("on rows, fronts give way")}
 	f.section(message.New("Hole rows in the carcass sides"), true, func() string { return modes[f.session.Project().HoleRows.Mode] })
 	f.choiceOf(model.Whole, "hole_rows.mode", modes...)
-	if f.session.Project().HoleRows.Mode == model.RowsFree {
+	if decides(f.form, func() model.RowMode { return f.session.Project().HoleRows.Mode }) == model.RowsFree {
 		return
 	}
 	for _, r := range []struct {
@@ -87,20 +87,6 @@ func (f projectForm) holeRows(whole []model.Place) {
 	}{{"hole_rows.pitch", model.UsualPitch}, {"hole_rows.datum", 0}, {"hole_rows.setback", model.UsualSetback}} {
 		f.sizeOf(model.Whole, r.key, f.usual(whole, r.key, func(model.Place) length.Length { return r.usual }))
 	}
-}
-
-// boardDetails are what lists and weights need to know of a board.
-func (f projectForm) boardDetails(board string) {
-	f.section(f.value(model.Whole, board).Name, false, func() string {
-		return *f.value(model.Whole, board+".material").Value.(*figure.Text).At
-	})
-	f.lineOf(model.Whole, board+".material", func() string { return "" })
-	f.numberOf([]model.Place{model.Whole}, board+".density")
-	boards := boardForm(f)
-	grain := board + ".grain"
-	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).OneOf...)
-	boards.words(model.Whole, grain, words, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
-	boards.stock(board)
 }
 
 // notes are the project's, of as many lines as it takes. What can't be taken is

@@ -75,11 +75,7 @@ func (f *form) section(title message.Message, open bool, brief func() string) *s
 // end puts the things of each section into its body.
 func (f *form) end() {
 	for _, s := range f.sections {
-		s.body.Objects = nil
-		for _, t := range s.things {
-			t.object.Show()
-			s.body.Objects = append(s.body.Objects, t.object)
-		}
+		s.fill()
 		if s.brief != nil {
 			s.fold.Tell(s.brief())
 		} else {
@@ -88,6 +84,15 @@ func (f *form) end() {
 		s.fold.Show()
 		s.fold.SetOpen(f.folds.is(s.name, s.usual)) // a search opens what it finds
 		s.show()
+	}
+}
+
+// fill puts the things of the section into its body, all to be seen.
+func (s *section) fill() {
+	s.body.Objects = nil
+	for _, t := range s.things {
+		t.object.Show()
+		s.body.Objects = append(s.body.Objects, t.object)
 	}
 }
 
@@ -103,6 +108,7 @@ func (s *section) show() {
 func (f *form) search(word string) *thing {
 	var first *thing
 	for _, s := range f.sections {
+		s.fill()
 		met := 0
 		for i := range s.things {
 			t := &s.things[i]
@@ -110,7 +116,6 @@ func (f *form) search(word string) *thing {
 				t.object.Hide()
 				continue
 			}
-			t.object.Show()
 			met++
 			if first == nil || first.of == nil && t.of != nil {
 				first = t

@@ -44,7 +44,7 @@ func (f *frontForm) workedOut() {
 	}, func() []plan.Sum { return []plan.Sum{pl().WidthOf(pf()), pl().HeightOf(pf())} }, "collision")
 	f.outcome(message.New("Side overlay"), func() string { return pair(pf().Overlay.Left, pf().Overlay.Right) },
 		both(func(a *plan.Front, s plan.Side) plan.Sum { return pl().OverlayOf(a, s) }), "overlay")
-	if !pf().Fitted {
+	if !decides(f.form, func() bool { return pf().Fitted }) {
 		if pf().Kind == model.DrawerFront {
 			f.note(f.text("No drawer of the hardware sheet fits here yet. The check tells why."))
 		}

@@ -1,4 +1,4 @@
-package hardware
+package sketch
 
 import (
 	"image/color"

@@ -1,4 +1,4 @@
-package hardware
+package sketch
 
 import (
 	"image/color"
@@ -37,11 +37,11 @@ type painter struct {
 var rooms = []struct{ step, letters float64 }{{0.6, 1}, {0.6, 0.85}, {0.4, 0.85}, {1.1, 1}, {1.1, 0.85}, {0.6, 0.7}, {1.1, 0.7}, {0.4, 0.7}}
 
 // painted paints a sketch with as much room as its figures need.
-func painted(s *sketch, size fyne.Size) *painter {
+func painted(s *Sketch, size fyne.Size) *painter {
 	var best *painter
 	least := 0
 	for _, room := range rooms {
-		p := &painter{drawing: figured(s.drawing, s.say), size: size, say: s.say, focus: s.focus, palette: look.Current(), letters: scaled{s.measures.Letters(), room.letters}}
+		p := &painter{drawing: figured(s.Drawing, s.say), size: size, say: s.say, focus: s.Focus, palette: look.Current(), letters: scaled{s.measures.Letters(), room.letters}}
 		lacking := p.fit(size, room.step)
 		lacking += p.place()
 		if best == nil || lacking < least {
@@ -51,6 +51,7 @@ func painted(s *sketch, size fyne.Size) *painter {
 			break
 		}
 	}
+	best.surface(paint.Box{X2: size.Width, Y2: size.Height}, best.palette.Sheet, 4)
 	best.paint(&s.measures)
 	return best
 }

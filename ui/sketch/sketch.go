@@ -1,4 +1,6 @@
-package hardware
+// Package sketch shows a drawing of figures that are typed beside it: the one that a
+// person is about stands out, and each leads to its field.
+package sketch
 
 import (
 	"fyne.io/fyne/v2"
@@ -13,37 +15,39 @@ import (
 	"frontlay/ui/paint"
 )
 
-// sketch shows a drawing of a hardware sheet. The figure that a person is about
-// stands out; a click on a figure leads to its field.
-type sketch struct {
+// Sketch shows a drawing. The figure that a person is about stands out; a click on a
+// figure leads to its field.
+type Sketch struct {
 	widget.BaseWidget
-	drawing *drawing.Drawing
-	say     message.Language
-	focus   string // the path of the figure that a person is about
-	hover   string
-	onPick  func(string)
-	onHover func(string) // empty where the pointer is over none
+	Drawing *drawing.Drawing // what Draw was given last
+	Focus   string           // the path of the figure that a person is about
+	OnPick  func(string)
+	OnHover func(string) // empty where the pointer is over none
 
+	say      message.Language
+	hover    string
+	least    fyne.Size
 	box      *fyne.Container
 	written  *letter.Written
 	measures paint.Measures
 }
 
-func newSketch() *sketch {
-	s := &sketch{drawing: &drawing.Drawing{}, box: container.NewWithoutLayout()}
+// New makes a sketch that takes at least a size. It is empty until Draw.
+func New(least fyne.Size) *Sketch {
+	s := &Sketch{Drawing: &drawing.Drawing{}, least: least, box: container.NewWithoutLayout()}
 	s.ExtendBaseWidget(s)
 	return s
 }
 
-// show shows another drawing, or another figure of it.
-func (s *sketch) show(d *drawing.Drawing, focus string, say message.Language) {
-	s.drawing, s.focus, s.say = d, focus, say
+// Draw shows another drawing, or another figure of it.
+func (s *Sketch) Draw(d *drawing.Drawing, focus string, say message.Language) {
+	s.Drawing, s.Focus, s.say = d, focus, say
 	s.Refresh()
 }
 
 // paint makes the objects for the size of the moment.
-func (s *sketch) paint() {
-	if size := s.Size(); size.Width > 40 && size.Height > 40 && len(s.drawing.Marks) > 0 {
+func (s *Sketch) paint() {
+	if size := s.Size(); size.Width > 40 && size.Height > 40 && len(s.Drawing.Marks) > 0 {
 		p := painted(s, size)
 		s.box.Objects, s.written = p.objects, p.written
 	} else {
@@ -52,8 +56,11 @@ func (s *sketch) paint() {
 	fynecanvas.Refresh(s.box)
 }
 
+// Written is what is written on the sketch, as it lies on the screen; nil: nothing.
+func (s *Sketch) Written() *letter.Written { return s.written }
+
 // under finds the figure at a place, with some room around for the finger.
-func (s *sketch) under(at fyne.Position) string {
+func (s *Sketch) under(at fyne.Position) string {
 	const around = 4
 	if s.written == nil {
 		return ""
@@ -65,33 +72,33 @@ func (s *sketch) under(at fyne.Position) string {
 }
 
 // Tapped leads to the field of a figure.
-func (s *sketch) Tapped(e *fyne.PointEvent) {
-	if f := s.under(e.Position); f != "" && s.onPick != nil {
-		s.onPick(f)
+func (s *Sketch) Tapped(e *fyne.PointEvent) {
+	if f := s.under(e.Position); f != "" && s.OnPick != nil {
+		s.OnPick(f)
 	}
 }
 
 // MouseIn begins to follow the pointer.
-func (s *sketch) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
+func (s *Sketch) MouseIn(e *desktop.MouseEvent) { s.MouseMoved(e) }
 
 // MouseMoved tells which figure the pointer is over.
-func (s *sketch) MouseMoved(e *desktop.MouseEvent) { s.over(s.under(e.Position)) }
+func (s *Sketch) MouseMoved(e *desktop.MouseEvent) { s.over(s.under(e.Position)) }
 
 // MouseOut ends it.
-func (s *sketch) MouseOut() { s.over("") }
+func (s *Sketch) MouseOut() { s.over("") }
 
-func (s *sketch) over(f string) {
+func (s *Sketch) over(f string) {
 	if f == s.hover {
 		return
 	}
 	s.hover = f
-	if s.onHover != nil {
-		s.onHover(f)
+	if s.OnHover != nil {
+		s.OnHover(f)
 	}
 }
 
 // Cursor tells what can be clicked.
-func (s *sketch) Cursor() desktop.Cursor {
+func (s *Sketch) Cursor() desktop.Cursor {
 	if s.hover != "" {
 		return desktop.PointerCursor
 	}
@@ -99,15 +106,15 @@ func (s *sketch) Cursor() desktop.Cursor {
 }
 
 // CreateRenderer makes the renderer; everything is kept in the widget.
-func (s *sketch) CreateRenderer() fyne.WidgetRenderer { return &sketchRenderer{s} }
+func (s *Sketch) CreateRenderer() fyne.WidgetRenderer { return &renderer{s} }
 
-type sketchRenderer struct{ s *sketch }
+type renderer struct{ s *Sketch }
 
-func (r *sketchRenderer) Layout(size fyne.Size) {
+func (r *renderer) Layout(size fyne.Size) {
 	r.s.box.Resize(size)
 	r.s.paint()
 }
-func (r *sketchRenderer) MinSize() fyne.Size           { return fyne.NewSize(220, 180) }
-func (r *sketchRenderer) Refresh()                     { r.s.paint() }
-func (r *sketchRenderer) Destroy()                     {}
-func (r *sketchRenderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.s.box} }
+func (r *renderer) MinSize() fyne.Size           { return r.s.least }
+func (r *renderer) Refresh()                     { r.s.paint() }
+func (r *renderer) Destroy()                     {}
+func (r *renderer) Objects() []fyne.CanvasObject { return []fyne.CanvasObject{r.s.box} }
