@@ -150,7 +150,8 @@ func (s *frontSection) add() {
 	if f.Kind != model.OpenNiche {
 		for _, c := range cutThrough(f, true) {
 			s.d.Add(&drawing.Rectangle{Tag: t, Rect: c.Rect, Filled: true})
-			addCut(s.d, drawing.Tag{Meaning: drawing.Face}, c.Rect, c.Part == plan.PanelPart)
+			s.d.Add(&drawing.Hatch{Tag: t, Rect: c.Rect, Falling: c.Part == plan.PanelPart},
+				&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Face}, Rect: c.Rect})
 		}
 	}
 	outermost := -3

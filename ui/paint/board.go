@@ -9,6 +9,7 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
+	"frontlay/ui/look"
 )
 
 // leastGrained is how high a board is at least on the screen that shows grain.
@@ -43,12 +44,12 @@ func (p *Painter) front(m *drawing.Rectangle) {
 	if b.Empty() || !p.Shown(b) {
 		return
 	}
-	s := spec{part: board, wood: p.Front}
+	s := spec{part: board, wood: p.wood(m.Of)}
 	switch m.Meaning {
 	case drawing.NichePart:
 		s.part, s.wood, s.dark = niche, p.Carcass, p.Palette.Niche
 	case drawing.PanelPart:
-		s.part, s.wood.Base = panel, mixed(p.Front.Base, p.Palette.FixedPanel, 0.5)
+		s.part, s.wood.Base = panel, mixed(s.wood.Base, p.Palette.FixedPanel, 0.5)
 	}
 	surface := s.wood.Base
 	if s.part == niche {
@@ -56,36 +57,55 @@ func (p *Painter) front(m *drawing.Rectangle) {
 	}
 	switch {
 	case p.Through && s.part == board:
-		p.Surface(b, p.Face().Base, p.Face().Shade, 1.5)
+		p.Surface(b, p.Face(m.Of).Base, p.Face(m.Of).Shade, 1.5)
 	case p.Palette.Flat && !elevation(p.drawing): // no gap is around it
 		p.Surface(b, surface, p.Palette.Ink, 1.5)
-		p.groove(s.part, b)
+		p.groove(s, b)
 	case p.Palette.Flat:
 		p.fill(b, surface)
-		p.groove(s.part, b)
+		p.groove(s, b)
 	case b.Y2-b.Y1 < leastGrained || p.Plain && s.part == board:
 		p.fill(b, surface)
 		px := p.pixel()
 		p.fill(Box{b.X1, b.Y1, b.X2, b.Y1 + px}, s.wood.Light)
 		p.fill(Box{b.X1, b.Y2 - px, b.X2, b.Y2}, s.wood.Shade)
-		p.groove(s.part, b)
+		p.groove(s, b)
 	default:
 		p.image(m.Tag, s, b)
 	}
 }
 
-// Face is what is seen of a front: its wood, or glass.
-func (p *Painter) Face() Wood {
-	if p.Through {
-		return Glass(p.Front, p.Palette)
+// wood is what a front is of.
+func (p *Painter) wood(of drawing.Subject) Wood {
+	if p.Own == nil || of.Kind == drawing.Nothing {
+		return p.Front
 	}
-	return p.Front
+	return p.Own(of.Place)
+}
+
+// Face is what is seen of a front: its wood, or glass.
+func (p *Painter) Face(of drawing.Subject) Wood {
+	if p.Through {
+		return Glass(p.wood(of), p.Palette)
+	}
+	return p.wood(of)
+}
+
+// joint is the pen for the lines between the parts of a front: finer than the gaps
+// around it, so that these are still what is seen first.
+func (p *Painter) joint(of drawing.Subject) look.Pen {
+	if p.Palette.Flat {
+		return look.Pen{Line: p.Palette.Ink, Width: 1}
+	}
+	const depth = 0.55
+	w := p.Face(of)
+	return look.Pen{Line: mixed(w.Base, w.On, depth), Width: 1}
 }
 
 // groove draws the groove of a fixed panel, where it has no image.
-func (p *Painter) groove(s part, b Box) {
-	if g := b.Grown(-grooveIn, -grooveIn); s == panel && g.Y2-g.Y1 > 2*grooveIn {
-		edge := p.Front.Shade
+func (p *Painter) groove(s spec, b Box) {
+	if g := b.Grown(-grooveIn, -grooveIn); s.part == panel && g.Y2-g.Y1 > 2*grooveIn {
+		edge := s.wood.Shade
 		if p.Palette.Flat {
 			edge = p.Palette.Ink
 		}

@@ -166,7 +166,7 @@ func (p *Painter) Written(w *letter.Written, m *Measures, skip func(*letter.Text
 		if r.Of.Severity != drawing.OfNothing {
 			filled[r.Of.Of] = b
 		}
-		p.ring(b, r.Of.Severity)
+		p.ring(b, r.Of)
 	}
 	for i := range w.Texts {
 		t := &w.Texts[i]
@@ -212,9 +212,9 @@ func (p *Painter) Under(r *drawing.Rectangle) color.NRGBA {
 	case r == nil:
 		return p.Palette.Sheet
 	case r.Meaning == drawing.Face && isFront(r):
-		return p.Face().Base
+		return p.Face(r.Of).Base
 	case r.Meaning == drawing.PanelPart:
-		return mixed(p.Front.Base, p.Palette.FixedPanel, 0.5)
+		return mixed(p.wood(r.Of).Base, p.Palette.FixedPanel, 0.5)
 	case r.Meaning == drawing.Plinth && !p.Palette.Flat:
 		return mixed(p.Carcass.Base, color.NRGBA{A: 255}, 0.1)
 	}
@@ -232,9 +232,9 @@ func (p *Painter) LettersOn(t *letter.Text) color.NRGBA {
 	wood := t.On != nil && t.On.Meaning == drawing.Face && isFront(t.On)
 	switch {
 	case wood && t.Of.Meaning == drawing.DimensionLine && !t.Bold, wood && t.Of.Meaning == drawing.Note:
-		c = p.Face().OnSoft
+		c = p.Face(t.On.Of).OnSoft
 	case wood && t.Of.Meaning != drawing.CoverBand:
-		c = p.Face().On
+		c = p.Face(t.On.Of).On
 	}
 	for _, try := range []color.NRGBA{c, p.Palette.Ink, p.Palette.OnMaple} {
 		if contrast(try, on) >= legible {
@@ -250,7 +250,7 @@ func (p *Painter) LettersOn(t *letter.Text) color.NRGBA {
 // ring draws the ring around the number of a front, filled in the colour of the
 // worst that is found about it: with a second ring for an error, square for a
 // warning, round for advice.
-func (p *Painter) ring(b Box, worst drawing.Severity) {
+func (p *Painter) ring(b Box, of drawing.Tag) {
 	round := func(b Box, radius float32, fill, edge color.Color) {
 		if !p.Shown(b) {
 			return
@@ -265,17 +265,17 @@ func (p *Painter) ring(b Box, worst drawing.Severity) {
 	}
 	b = Box{p.whole(b.X1), p.whole(b.Y1), p.whole(b.X2), p.whole(b.Y2)}
 	high := b.Y2 - b.Y1
-	_, c := p.Palette.Severity(worst)
-	switch worst {
+	_, c := p.Palette.Severity(of.Severity)
+	switch of.Severity {
 	case drawing.OfNothing:
-		round(b, high/2, color.Transparent, p.Face().On)
+		round(b, high/2, color.Transparent, p.Face(of.Of).On)
 	case drawing.OfError:
 		const between, least = 2.5, 20
 		if high < least { // too low for two rings
 			round(b, high/2, c, nil)
 			return
 		}
-		round(b, high/2, p.Face().Base, c)
+		round(b, high/2, p.Face(of.Of).Base, c)
 		round(b.Grown(-between, -between), high/2-between, c, nil)
 	case drawing.OfWarning:
 		round(b, 2, c, nil)

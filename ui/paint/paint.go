@@ -10,6 +10,7 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
+	"frontlay/model"
 	"frontlay/ui/look"
 )
 
@@ -17,7 +18,9 @@ import (
 // shown.
 type Painter struct {
 	Sheet
-	Front   Wood // of fronts
+	Front Wood // of fronts
+	// Own gives the wood of the front at a place; nil: all are of Front.
+	Own     func(model.Place) Wood
 	Carcass Wood
 	// Through lets one see through the fronts.
 	Through bool
@@ -102,6 +105,9 @@ func (p *Painter) mark(m drawing.Mark) {
 
 func (p *Painter) lineMark(m *drawing.Line) {
 	pen := p.Palette.TagPen(m.Tag)
+	if m.Meaning == drawing.Face && m.Of.Kind == drawing.FrontThing {
+		pen = p.joint(m.Of)
+	}
 	a, b := p.At(m.From), p.At(m.To)
 	if m.Meaning == drawing.HoleCross && abs(a.X-b.X)+abs(a.Y-b.Y) < dot { // under its dot
 		return
@@ -149,6 +155,8 @@ func (p *Painter) rectangle(m *drawing.Rectangle) {
 	}
 	surface := color.NRGBA{}
 	switch {
+	case m.Filled && m.Meaning == drawing.Face:
+		surface = p.wood(m.Of).Base
 	case m.Filled:
 		surface = pen.Surface
 	case m.Meaning == drawing.Carcass && m.Of.Kind == drawing.BayThing: // an opening into the dark
@@ -254,7 +262,7 @@ func (p *Painter) hatch(m *drawing.Hatch) {
 	}
 	surface := pen.Surface
 	if m.Meaning == drawing.Face {
-		surface = p.Front.Base
+		surface = p.wood(m.Of).Base
 	}
 	p.fill(b, surface)
 	w, h := b.X2-b.X1, b.Y2-b.Y1

@@ -147,7 +147,7 @@ func (k *card) dress(by *painter, s drawing.Severity, size fyne.Size) {
 	k.clip.Move(fyne.NewPos(cardPad, head))
 	k.clip.Resize(area)
 	brush := paint.New(k.lens.Drawing, paint.Fitted(k.lens.Clip, paint.Margins{}, area), area, pixelsOf(k.c), &k.stock)
-	brush.Front = by.Front
+	brush.Front, brush.Own = by.Front, by.Own
 	p := newPainter(brush, k.lens.Drawing, by.say, by.measure)
 	p.Marks()
 	p.place(nil)

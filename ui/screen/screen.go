@@ -290,10 +290,25 @@ func (c *Screen) strong(t drawing.Subject) bool {
 // brush begins a picture of what is shown.
 func (c *Screen) brush() *paint.Painter {
 	b := paint.New(c.shown(), c.view, c.Size(), pixelsOf(c), &c.stock)
-	b.Front = paint.WoodOf(c.session.Project().BoardOf(model.Whole).Board, c.say(), b.Palette)
+	c.woods(b)
 	b.Through = c.seeThrough && c.subject == Elevation
 	b.Plain = c.pressed && len(c.session.Result().Plan.Fronts) > mostGrained
 	return b
+}
+
+// woods tells a painter what the fronts are of.
+func (c *Screen) woods(b *paint.Painter) {
+	p, say, known := c.session.Project(), c.say(), map[string]paint.Wood{}
+	b.Own = func(at model.Place) paint.Wood {
+		of := p.BoardOf(at)
+		w, ok := known[of.Name]
+		if !ok {
+			w = paint.WoodOf(of.Board, say, b.Palette)
+			known[of.Name] = w
+		}
+		return w
+	}
+	b.Front = b.Own(model.Whole)
 }
 
 // mostGrained is how many fronts show their grain at most while something is

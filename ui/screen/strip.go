@@ -9,7 +9,6 @@ import (
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/plane"
-	"frontlay/model"
 	"frontlay/ui/look"
 	"frontlay/ui/paint"
 )
@@ -109,7 +108,7 @@ func (s *strip) fronts(size fyne.Size) []fyne.CanvasObject {
 	}
 	var stock paint.Stock
 	b := paint.New(small, s.lens, size, pixelsOf(s.c), &stock)
-	b.Front = paint.WoodOf(s.c.session.Project().BoardOf(model.Whole).Board, s.c.say(), b.Palette)
+	s.c.woods(b)
 	b.Palette.Flat = true // the run has some dozen units of height
 	b.Marks()
 	return b.Objects
