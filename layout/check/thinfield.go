@@ -97,7 +97,7 @@ func (s *search) thicker(f *plan.Front, h *plan.Hole, z *plan.Zone) (message.Mes
 	key, to := partFor(f, h, z)
 	fixes := lowerDrawers(f)
 	if at := s.boardPath(f); at != "" && to > 0 && to < max(f.Face.Width(), f.Face.Height())/3 {
-		fixes = append([]edit.Edit{edit.Set{At: model.Whole, Key: at + ".build." + key, Value: to}}, fixes...)
+		fixes = append(widened(at+".build.", key, to, f.Made.Filled()), fixes...)
 	}
 	fixes = append(fixes, plain)
 	switch key {
@@ -109,6 +109,23 @@ func (s *search) thicker(f *plan.Front, h *plan.Hole, z *plan.Zone) (message.Mes
 		return message.New("make the bottom rail at least %v wide, or choose another board", to), fixes
 	}
 	return message.New("make the grip lower, or choose a lower drawer or another board"), fixes
+}
+
+// widened are the changes that give a figure of a build another value: rails are as wide
+// as the stiles where nothing is said, so they may follow wider ones, or stay as they are
+// where these would leave no panel in a low front.
+func widened(build, key string, to length.Length, b model.Build) []edit.Edit {
+	set := func(key string, to length.Length) edit.Edit {
+		return edit.Set{At: model.Whole, Key: build + key, Value: to}
+	}
+	fixes := []edit.Edit{set(key, to)}
+	if key == "stile" {
+		fixes = append(fixes, edit.Several{
+			Name:  message.New("Stiles %v, rails kept", to),
+			Edits: []edit.Edit{set(key, to), set("top_rail", b.TopRail), set("bottom_rail", b.BottomRail)},
+		})
+	}
+	return fixes
 }
 
 // partFor is the figure of a front's build that a hole asks for: the stile or rail that
