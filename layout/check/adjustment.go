@@ -141,14 +141,7 @@ func (s adjusting) towardsInside(c *plan.Cabinet) (most length.Length) {
 // facing is the furthest that two fronts of neighbouring bays that face each other can be
 // moved towards each other.
 func (s adjusting) facing(a, b *plan.Bay) (most length.Length) {
-	for _, i := range a.Column {
-		for _, k := range b.Column {
-			f, g := &s.plan.Fronts[i], &s.plan.Fronts[k]
-			if i != k && f.Face.Min.Y < g.Face.Max.Y && g.Face.Min.Y < f.Face.Max.Y {
-				most = max(most, movesOf(f).side+movesOf(g).side)
-			}
-		}
-	}
+	s.search.facing(a, b, func(f, g *plan.Front) { most = max(most, movesOf(f).side+movesOf(g).side) })
 	return most
 }
 

@@ -38,6 +38,7 @@ func Rules() []Rule {
 		reveal,
 		smallerBelow,
 		nearlyLevel,
+		facesNotFlush,
 		leftRight,
 		jigSettings,
 		adjustment,
