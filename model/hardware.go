@@ -77,8 +77,11 @@ type ConnectorFigures struct {
 	AdjustDown length.Length // 0: as far as up
 	AdjustSide length.Length
 	AdjustTilt length.Length // the front's upper edge, in and out
-	Play       length.Length // how far a screw can slip in the slotted ones of its holes, from end to end
-	Price      float64       // of the pair, in whatever money; 0: not given
+	// PerTurn and PerTurnSide are what a turn of the screw that adjusts moves the front up or
+	// down, and to the side; 0: not given.
+	PerTurn, PerTurnSide length.Length
+	Play                 length.Length // how far a screw can slip in the slotted ones of its holes, from end to end
+	Price                float64       // of the pair, in whatever money; 0: not given
 }
 
 // Down is how far a hung front can be moved down.

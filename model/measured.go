@@ -45,11 +45,6 @@ func (m *Measured) clone() *Measured {
 		return nil
 	}
 	c := *m
-	for _, at := range []**length.Length{&c.PlumbLeft, &c.PlumbRight, &c.Level} {
-		if *at != nil {
-			v := **at
-			*at = &v
-		}
-	}
+	c.PlumbLeft, c.PlumbRight, c.Level = copied(c.PlumbLeft), copied(c.PlumbRight), copied(c.Level)
 	return &c
 }

@@ -237,7 +237,8 @@ type Front struct {
 	Channel  Channel        // a finger-pull channel in the gap above it
 	Rail     *Rail          // the rail above an inset front; nil: the cabinet's
 	Contents Contents
-	Handle   *Handle // nil: a drawer's is the cabinet's
+	Handle   *Handle  // nil: a drawer's is the cabinet's
+	AsBuilt  *AsBuilt // the gaps around it when it is hung; nil: not measured
 }
 
 // LineUp asks for a front's top edge to be level with an edge of another front,
@@ -335,6 +336,7 @@ func (f Front) Clone() Front {
 		f.LineUp = &l
 	}
 	f.Handle = f.Handle.clone()
+	f.AsBuilt = f.AsBuilt.clone()
 	return f
 }
 

@@ -134,6 +134,7 @@ func Front(f *model.Front) []Row {
 		part("rail", "", "The rail above an inset front, instead of the cabinet's; without a height there is none.", &f.Rail, Rail),
 		group("contents", "", "What the drawer is to hold.", Contents(&f.Contents)),
 		handle("Holes for the front's handle or knob, drilled from the face; of a drawer those of the cabinet where they are left out.", &f.Handle),
+		part("as_built", "Gaps as built", "The gaps measured when the front is hung, with its connectors in the middle of their way.", &f.AsBuilt, asBuilt),
 	}
 }
 

@@ -66,6 +66,8 @@ func connector(c *model.ConnectorFigures) []Row {
 		size("adjust_side", "Adjusts to each side", "How far the hung front can be moved to either side. In the notes on adjusting.", &c.AdjustSide, 0, 100*length.Millimetre),
 		size("adjust_tilt", "Tilts, at the upper edge", "How far the hung front's upper edge can be moved in or out. In the notes on adjusting.", &c.AdjustTilt, 0, 100*length.Millimetre),
 		size("play", "Play of the screws, front", "How far a screw can slip up and down in the slotted ones of the connector's holes, from end to end: the slot's length less the screw's diameter; left out where all hold fast. On the drawing of the connector.", &c.Play, 0, 100*length.Millimetre),
+		size("per_turn", "A turn moves up or down", "What a full turn of the screw that adjusts the height moves the front. In the notes on adjusting; left out where it is not given or there is no such screw.", &c.PerTurn, Positive, 100*length.Millimetre),
+		size("per_turn_side", "A turn moves to the side", "What a full turn of the screw that adjusts sideways moves the front.", &c.PerTurnSide, Positive, 100*length.Millimetre),
 		price(&c.Price, "Price of a pair of connectors, in your money; left out where it is not wanted."),
 	}
 }

@@ -26,6 +26,8 @@ var (
 		{path: "connector.adjust_down", usual: func(k *picked) length.Length { return k.sheet.Connector.AdjustUp }},
 		{path: "connector.adjust_side"},
 		{path: "connector.adjust_tilt", none: "not given"},
+		{path: "connector.per_turn", none: "not given"},
+		{path: "connector.per_turn_side", none: "not given"},
 		{path: "connector.play", none: "none"},
 		{path: "connector.price", none: "not given"},
 	}
