@@ -35,7 +35,7 @@ func (d *draft) joints(f *plan.Front, by plane.Point, clip plane.Rect, take func
 			continue // beside the clip
 		}
 		level := a.Y == b.Y
-		name, ok := d.jointName(f, line, level, over)
+		name, ok := d.jointName(f, line, level, clip, over)
 		if !ok {
 			continue // without its name it could be taken for an edge
 		}
@@ -53,9 +53,9 @@ func (d *draft) joints(f *plan.Front, by plane.Point, clip plane.Rect, take func
 }
 
 // jointName writes on a line between parts what it is, so that nobody folds the paper or
-// measures there, in the longest stretch where that meets nothing else; false where no
-// stretch has room for it.
-func (d *draft) jointName(f *plan.Front, line plane.Rect, level bool, over []plane.Rect) (plane.Rect, bool) {
+// measures there, within the clip and in the longest stretch where that meets nothing
+// else; false where no stretch has room for it.
+func (d *draft) jointName(f *plan.Front, line plane.Rect, level bool, clip plane.Rect, over []plane.Rect) (plane.Rect, bool) {
 	over = over[:len(over):len(over)]
 	for _, m := range d.own.Marks {
 		if q, ok := m.(*drawing.Dimension); ok { // its line, and the figure beside it
@@ -77,9 +77,10 @@ func (d *draft) jointName(f *plan.Front, line plane.Rect, level bool, over []pla
 		for i, r := range over {
 			wide[i] = plane.Rect{Min: r.Min.Sub(half), Max: r.Max.Add(half)}
 		}
-		from, to, at := line.Min.Y+half.Y, line.Max.Y-half.Y, line.Min.X
+		room := plane.Rect{Min: clip.Min.Add(half), Max: clip.Max.Sub(half)} // of the name's middle
+		from, to, at := line.Min.Y+half.Y, line.Max.Y-half.Y, max(min(line.Min.X, room.Max.X), room.Min.X)
 		if level {
-			from, to, at = line.Min.X+half.X, line.Max.X-half.X, line.Min.Y
+			from, to, at = line.Min.X+half.X, line.Max.X-half.X, max(min(line.Min.Y, room.Max.Y), room.Min.Y)
 		}
 		var best [2]length.Length
 		for _, s := range unbroken(from, to, at, level, wide, mm(1)) {
