@@ -23,6 +23,7 @@ type Project struct {
 	HoleRows HoleRows
 	Saw      Saw
 	Climate  Climate
+	Process  *Process  // how exactly things are made; nil: it was not asked
 	Species  []Species // with coefficients of their own, before those of the Handbook
 	Matched  string    // of all bays that have no other
 	Handle   *Handle   // of all drawers that have no other; nil: none
@@ -290,6 +291,7 @@ func (p *Project) Clone() *Project {
 	c.Species = append([]Species(nil), p.Species...)
 	c.Checks = p.Checks.Clone()
 	c.Handle = p.Handle.clone()
+	c.Process = p.Process.clone()
 	c.Niche = p.Niche.clone()
 	c.Cabinets = append([]Cabinet(nil), p.Cabinets...)
 	for i := range c.Cabinets {

@@ -26,6 +26,7 @@ layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message
 layout/season: layout/plan model model/length model/message
 layout/asbuilt: layout/plan model model/length gonum.org/v1/gonum
+layout/tolerance: layout/plan model model/length model/message gonum.org/v1/gonum
 layout/opening: layout/plan layout/plane model model/length model/message gonum.org/v1/gonum
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length

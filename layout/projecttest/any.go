@@ -62,6 +62,7 @@ var enums = map[reflect.Type]int{
 	reflect.TypeFor[model.Corners]():       2,
 	reflect.TypeFor[model.BoxBottom]():     3,
 	reflect.TypeFor[model.Sawn]():          2,
+	reflect.TypeFor[model.Drilling]():      3,
 }
 
 // fill draws every field of a value that holds data of the model.

@@ -69,6 +69,9 @@ func Random(t *rapid.T) *model.Project {
 	if oneIn(t, 3, "seasons") {
 		p.Climate = model.Climate{Driest: air(t), Dampest: air(t), Today: air(t)}
 	}
+	if oneIn(t, 3, "how exact") {
+		p.Process = Process(t)
+	}
 	if oneIn(t, 8, "in a niche") {
 		wide, high := length.Length(0), length.Length(0)
 		for i := range p.Cabinets {
@@ -109,6 +112,19 @@ func measured(t *rapid.T, wide, high length.Length) *model.Measured {
 	m.Rising, m.Falling = near(across), near(across)
 	m.PlumbLeft, m.PlumbRight, m.Level = leans(), leans(), leans()
 	return m
+}
+
+// Process draws how exactly things are made: figures from nothing to more than anybody
+// makes, and some left out.
+func Process(t *rapid.T) *model.Process {
+	p := &model.Process{Drilling: model.Drilling(count(t, 0, 2, "drilling"))}
+	for _, f := range model.ProcessFigures() {
+		if !oneIn(t, 4, "usual "+f.Key) {
+			v := Tenths(t, 0, 2, f.Key)
+			*f.At(p) = &v
+		}
+	}
+	return p
 }
 
 // words are one, or many more than there is room for.

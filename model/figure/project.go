@@ -65,6 +65,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		measured("niche", "Niche as measured", "What the tape says of the niche that the whole run stands in, from its floor up; left out where it stands in none. It changes no size of the plan: what follows from it is told.", &p.Niche),
 		group("saw", "Saw", "How stock sheets are cut.", Saw(&p.Saw)),
 		group("climate", "Room climate", "The air where the furniture will stand, in the driest and in the dampest season, and where it is built: with it the change of solid wood through the year is worked out.", Climate(&p.Climate)),
+		part("process", "How exact", "How exactly the pieces come out of the workshop: with it the spread of every gap is worked out. Each size is a ±: of twenty pieces nineteen are off by no more.", &p.Process, Process),
 		list("species", "Species", "Species of wood with coefficients of your own; they count before those of the same name that the program knows.", &p.Species, maxBoards, true, func(s *model.Species) string { return s.Name }, Species),
 		group("checks", "", "Settings of the check.", Checks(&p.Checks, limits)),
 		list("cabinets", "", "The cabinets of the run, left to right.", &p.Cabinets, maxCabinets, false, func(c *model.Cabinet) string { return c.Name }, Cabinet).needed(),
