@@ -51,6 +51,10 @@ func Offered(p *model.Project, r Result, f check.Finding) []edit.Edit {
 	return good
 }
 
+// Worse tells that of two results' findings the second have an error where the first
+// have none, or more of one rule at a place.
+func Worse(before, after []check.Finding) bool { return worse(tally(before), tally(after)) }
+
 type spot struct {
 	rule  string
 	place model.Place

@@ -44,6 +44,7 @@ layout/drawing/svg: layout/drawing layout/ink layout/lettering layout/plane mode
 layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg layout/export/picture layout/lettering layout/list layout/plan layout/plane layout/sheet layout/view model/length model/message
 layout/export/picture: layout/ink layout/lettering layout/sheet model/length model/message golang.org/x/image
 layout: layout/check layout/plan model model/edit
+layout/propose: layout layout/check layout/plan model model/edit model/length model/message
 layout/projecttest: assets layout/check model model/length model/yamlfile pgregory.net/rapid
 pdfout: layout/ink layout/lettering layout/sheet model/length model/message github.com/jung-kurt/gofpdf golang.org/x/image
 pdfout/lp: layout/sheet model/length model/message

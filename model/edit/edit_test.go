@@ -111,6 +111,8 @@ func drawEdit(t *rapid.T) edit.Edit {
 		edit.RenameHardware{Name: "main", To: text}, edit.RemoveHardware{Name: "main"}, edit.RemoveHardware{Name: text},
 		edit.CopyStack{From: at, To: []model.Place{place(t)}, Heights: []length.Length{v, w}}, edit.SetDivision{At: at, Division: model.Division{Rule: model.DivideRatio, Ratio: f}, Free: on},
 		edit.SetRunner{At: at, Length: v},
+		edit.Redivide{At: at, Hardware: []string{"", "main", text}[max(n, 0)%3], Division: model.Division{Rule: model.DivisionRule(max(n, 0) & 3), Ratio: f, Step: v},
+			Fronts: []edit.NewFront{{Height: v, Holds: text, Contents: w}, {Drop: &w, Holds: "Jars"}, {}, {}}[:max(n, 0)%5]},
 		edit.SetSpan{At: at, Count: n}, edit.SetSeverity{Rule: "cover", Severity: text}, edit.SetSeverity{Rule: "cover", Severity: "off"}, edit.SetCheckLimit{Limit: web, Value: &v},
 		edit.ChooseFrontHardware{At: at, Name: "main"},
 		edit.AcceptFinding{Finding: model.Accepted{Rule: "cover", Reason: text}, Revoke: on},
