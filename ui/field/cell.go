@@ -3,6 +3,7 @@ package field
 import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
+	fynetheme "fyne.io/fyne/v2/theme"
 )
 
 // Above puts a small label above a field, for Cells.
@@ -107,6 +108,24 @@ func (c *cells) rows(o []fyne.CanvasObject, width float32) (all [][]fyne.CanvasO
 	return all, wide
 }
 
+// hanging is an object with room of its own around its letters, for a ring or a
+// surface under the pointer: that room hangs over the edges of a column, so that the
+// letters stand in line with its fields.
+type hanging interface{ Hang() float32 }
+
+// Hung is how far an object hangs over; most do not.
+func Hung(o fyne.CanvasObject) float32 {
+	if h, ok := o.(hanging); ok {
+		return h.Hang()
+	}
+	if line, ok := o.(*fyne.Container); ok && len(line.Objects) == 2 {
+		if _, figure := line.Objects[1].(*caption); figure { // of a Figure
+			return fynetheme.Size(fynetheme.SizeNameInnerPadding)
+		}
+	}
+	return 0
+}
+
 // Layout puts the fields that share a row on one line.
 func (c *cells) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	c.width = s.Width
@@ -116,9 +135,9 @@ func (c *cells) Layout(o []fyne.CanvasObject, s fyne.Size) {
 		high := float32(0)
 		down := c.fit(row, wide[i], s.Width)
 		for k, one := range row {
-			h := one.MinSize().Height
-			one.Move(fyne.NewPos(float32(k)*(wide[i]+cellGap), y+down[k]))
-			one.Resize(fyne.NewSize(wide[i], h))
+			h, out := one.MinSize().Height, Hung(one)
+			one.Move(fyne.NewPos(float32(k)*(wide[i]+cellGap)-out, y+down[k]))
+			one.Resize(fyne.NewSize(wide[i]+2*out, h))
 			high = max(high, down[k]+h)
 		}
 		y += high + rowGap
@@ -132,7 +151,7 @@ func (c *cells) fit(row []fyne.CanvasObject, w, width float32) []float32 {
 	for k, one := range row {
 		in, a := cellOf(one)
 		if a == nil {
-			one.Resize(fyne.NewSize(w, one.Size().Height))
+			one.Resize(fyne.NewSize(w+2*Hung(one), one.Size().Height))
 			continue
 		}
 		a.width, a.row, a.left = w, width, -float32(k)*(w+cellGap)

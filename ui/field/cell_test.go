@@ -1,9 +1,12 @@
 package field
 
 import (
+	"image/color"
+
 	"testing"
 
 	"fyne.io/fyne/v2"
+	fynecanvas "fyne.io/fyne/v2/canvas"
 	"fyne.io/fyne/v2/container"
 	"fyne.io/fyne/v2/test"
 
@@ -70,5 +73,42 @@ func TestWhatIsWrongStandsBelowTheRow(t *testing.T) {
 	}
 	if end := note.Y + b.problem.Size().Height; after <= before || end > after {
 		t.Errorf("it ends at %v; the next field was at %v and is at %v", end, before, after)
+	}
+}
+
+// Whatever has room of its own around its letters stands in line with the fields of a
+// column all the same, at its left as at its right.
+func TestLettersStandInLineWithFields(t *testing.T) {
+	test.NewTempApp(t)
+	note := NewLabel("Heights of the two fronts, which the division parts, and more of them in a second line")
+	note.Wrapping = fyne.TextWrapWord
+	outcome := NewOutcome("Height")
+	outcome.Use(func() string { return "861 H" }, func() *Pill { return nil }, func() string { return "" })
+	for name, o := range map[string]fyne.CanvasObject{
+		"a note": note, "a way on": Flow(0, NewLink("Hardware", func() {})), "what is worked out": outcome,
+		"a box to tick": NewCheck("Locked", nil), "a figure": NewFigure("Hands", "2 H").Object,
+	} {
+		const left, wide = 20, 200
+		ground, column := fynecanvas.NewRectangle(color.Black), Cells(o)
+		w := test.NewTempWindow(t, container.NewWithoutLayout(ground, column))
+		w.SetPadded(false)
+		w.Resize(fyne.NewSize(wide+2*left, 120))
+		ground.Resize(w.Canvas().Size())
+		column.Move(fyne.NewPos(left, left))
+		column.Resize(fyne.NewSize(wide, 80))
+		picture, first, last := w.Canvas().Capture(), wide, 0
+		for x := range picture.Bounds().Dx() {
+			for y := range picture.Bounds().Dy() {
+				if r, g, b, _ := picture.At(x, y).RGBA(); max(r, g, b) > 0x6000 {
+					first, last = min(first, x), max(last, x)
+				}
+			}
+		}
+		if first < left || first > left+3 || last > left+wide {
+			t.Errorf("%s is seen from %d to %d of a column from %d to %d", name, first, last, left, left+wide)
+		}
+		if at := left + wide - 3; (name == "a figure" || name == "what is worked out") && last < at {
+			t.Errorf("%s ends at %d, before the column's edge", name, last)
+		}
 	}
 }

@@ -2,6 +2,7 @@ package field
 
 import (
 	"fyne.io/fyne/v2"
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -25,6 +26,9 @@ func (c *Check) ExtendBaseWidget(self fyne.Widget) {
 	c.self = self
 	c.Check.ExtendBaseWidget(self)
 }
+
+// Hang is what is free beside the box.
+func (c *Check) Hang() float32 { return fynetheme.Size(fynetheme.SizeNameInnerPadding) }
 
 // FocusGained shows the ring.
 func (c *Check) FocusGained() { c.Gain(c.self, &c.Check) }

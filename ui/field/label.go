@@ -2,6 +2,7 @@ package field
 
 import (
 	"fyne.io/fyne/v2"
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 )
 
@@ -26,6 +27,9 @@ func (l *Label) CreateRenderer() fyne.WidgetRenderer {
 	}
 	return r
 }
+
+// Hang is what a label has free at its sides.
+func (l *Label) Hang() float32 { return fynetheme.Size(fynetheme.SizeNameInnerPadding) }
 
 // Heading is the title of a group of fields.
 func Heading(text string) fyne.CanvasObject {

@@ -101,6 +101,9 @@ func (o *Outcome) TypedRune(r rune) {
 // outcomePad is what is free at the sides of the line.
 const outcomePad = 4
 
+// Hang is the same.
+func (o *Outcome) Hang() float32 { return outcomePad }
+
 // lines lays label, figure and explanation out in a width; it gives the widths of the
 // first two, whether the figure has a line of its own, and where what follows begins.
 func (o *Outcome) lines(width float32) (label, figure float32, below bool, y float32) {

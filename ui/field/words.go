@@ -94,6 +94,14 @@ func (w *Words) pad() float32 {
 	return 4
 }
 
+// Hang is what is free beside words without a surface.
+func (w *Words) Hang() float32 {
+	if w.fill != "" {
+		return 0
+	}
+	return w.pad()
+}
+
 // Tapped presses.
 func (w *Words) Tapped(*fyne.PointEvent) {
 	if w.OnTapped != nil {
@@ -226,9 +234,12 @@ func (f *flow) lay(o []fyne.CanvasObject, width float32) float32 {
 			continue
 		}
 		w := min(needOf(c), width)
-		if x > 0 && x+w > width+0.5 {
+		if len(line) > 0 && x+w > width+0.5 {
 			ends()
 			x, y, high = 0, y+high+f.gap/2, 0
+		}
+		if len(line) == 0 {
+			x = -Hung(c)
 		}
 		high = max(high, HighAt(c, w))
 		line = append(line, placed{c, x, w})
