@@ -129,8 +129,14 @@ func (c *cross) lay(o []fyne.CanvasObject) {
 		field.Put(f, fyne.NewPos(x, y), fyne.NewSize(w, high))
 		return y + high
 	}
+	if picture.Visible() != (need <= side) {
+		if picture.Visible() {
+			picture.Hide()
+		} else {
+			picture.Show()
+		}
+	}
 	if need > side {
-		picture.Resize(fyne.NewSize(0, 0))
 		y, low := float32(0), float32(0)
 		for i, f := range o[:5] {
 			if two := (width - 12) / 2; need <= two {

@@ -95,7 +95,6 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 		b.size("Carcass board", "boards.carcass.thickness", 1),
 		b.size("Front board", "boards.front.thickness", 1),
 		b.hardware(), b.count(), b.rule(), b.unit(),
-		field.Spacer(8), begin, b.told,
 	)
 	hint := field.NewLabel(ask.Text("Drag the right or the top edge to size the cabinet, drag divisions, or click a figure and type."))
 	hint.Wrapping = fyne.TextWrapWord
@@ -104,10 +103,31 @@ func New(h Host, figures *model.Project, doors []Door) *Page {
 	room.SetMinSize(fyne.NewSize(0, 3*look.Text()+2*fynetheme.Size(fynetheme.SizeNameInnerPadding)))
 	below := container.NewVBox(container.NewStack(room, container.NewBorder(nil, nil, container.NewPadded(container.NewVBox(field.Spacer(look.Text()/4), b.sign)), nil, b.found)), hint)
 	picture := container.NewBorder(nil, below, nil, nil, b.Screen)
-	_, scrolled := field.Scrolled(form)
+	of, scrolled := field.Scrolled(form)
+	left := container.New(&footed{of}, scrolled, container.NewPadded(field.BesideBar(field.Column(begin, b.told))))
 	_, right := field.Scrolled(beside(h, doors))
-	b.Object = field.Abreast([]float32{0.31, 0.37, 0.32}, scrolled, picture, right)
+	b.Object = field.Abreast([]float32{0.31, 0.37, 0.32}, left, picture, right)
 	return b
+}
+
+// footed stands a foot under a form, in sight too where the form has to be scrolled.
+type footed struct{ form *container.Scroll }
+
+// Layout gives the form, which is scrolled, the height that it needs if there is room.
+func (f *footed) Layout(o []fyne.CanvasObject, s fyne.Size) {
+	o[1].Resize(fyne.NewSize(s.Width, o[1].MinSize().Height)) // its lines know their width then
+	foot := o[1].MinSize().Height
+	o[0].Resize(fyne.NewSize(s.Width, max(s.Height-foot, 0)))
+	high := min(f.form.Content.MinSize().Height, max(s.Height-foot, 0))
+	o[0].Resize(fyne.NewSize(s.Width, high))
+	o[1].Move(fyne.NewPos(0, high))
+	o[1].Resize(fyne.NewSize(s.Width, foot))
+}
+
+// MinSize is that of both.
+func (f *footed) MinSize(o []fyne.CanvasObject) fyne.Size {
+	form, foot := o[0].MinSize(), o[1].MinSize()
+	return fyne.NewSize(max(form.Width, foot.Width), form.Height+foot.Height)
 }
 
 // tellFound says under the picture what its marks stand for: the worst of what the

@@ -13,7 +13,9 @@ import (
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
+	"frontlay/ui/field"
 	"frontlay/ui/page/pagetest"
+	"frontlay/ui/replay"
 )
 
 // What the check finds in a new cabinet is said under its picture, in the colour
@@ -40,6 +42,26 @@ func TestANewCabinetTellsWhatIsFound(t *testing.T) {
 	b.Session.Undo()
 	if b.found.Text != first {
 		t.Errorf("when it is mended it says %q", b.found.Text)
+	}
+}
+
+// What begins is in sight, and under the form, however low the window is.
+func TestTheBeginningIsInSight(t *testing.T) {
+	h := pagetest.New(t)
+	b := New(h, nil, nil)
+	for _, high := range []float32{250, 400, 800} {
+		w := test.NewTempWindow(t, b.Object)
+		w.SetPadded(false)
+		w.Resize(fyne.NewSize(1200, high))
+		for _, one := range replay.All[*field.Button](b.Object) {
+			if one.Text != "Begin with this cabinet" {
+				continue
+			}
+			at := fyne.CurrentApp().Driver().AbsolutePositionForObject(one)
+			if low := at.Y + one.Size().Height; low > high || high > 700 && low > 600 {
+				t.Errorf("in a window %v high it ends at %v", high, low)
+			}
+		}
 	}
 }
 
