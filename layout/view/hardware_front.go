@@ -180,7 +180,8 @@ func (p *part) hole(d *drawing.Drawing, path string, centre plane.Point, diamete
 func (p *frontPart) names(d *drawing.Drawing) {
 	body := plane.R(p.side(), p.underside()+p.thickness(), p.inside-p.side(), p.top)
 	d.Add(name("drawer back", at(p.inside/2, p.underside()+p.thickness()+(p.backTop()-p.underside()-p.thickness())/3), drawing.Anchor{X: 0.5, Y: 0.5}, body))
-	d.Add(name("drawer bottom", at(p.inside/2, p.underside()+p.thickness()), drawing.Anchor{X: 0.5}, body))
+	bottom := plane.R(p.side(), p.underside(), p.inside-p.side(), p.underside()+p.thickness())
+	d.Add(name("drawer bottom", bottom.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}, bottom))
 	clear, side := p.drawn("side_clearance"), p.side()
 	to := side + p.inside/16
 	rise := drawn(p.drawer.SideTop)

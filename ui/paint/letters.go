@@ -236,9 +236,15 @@ func (p *Painter) LettersOn(t *letter.Text) color.NRGBA {
 	case wood && t.Of.Meaning != drawing.CoverBand:
 		c = p.Face(t.On.Of).On
 	}
-	for _, try := range []color.NRGBA{c, p.Palette.Ink, p.Palette.OnMaple} {
-		if contrast(try, on) >= legible {
-			return try
+	return Legible(on, c, p.Palette.Ink, p.Palette.OnMaple)
+}
+
+// Legible is the first of some colours in which letters can be read on a surface; where
+// none can, one that does.
+func Legible(on color.NRGBA, tries ...color.NRGBA) color.NRGBA {
+	for _, c := range tries {
+		if contrast(c, on) >= legible {
+			return c
 		}
 	}
 	if dark(on) {

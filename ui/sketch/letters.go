@@ -106,7 +106,7 @@ func (p *painter) write(m *paint.Measures) {
 		case p.stands(t.Of):
 			ink = p.palette.Accent
 		case figure || t.On != nil: // on a surface softer letters have too little contrast
-			ink = p.palette.Ink
+			ink = paint.Legible(p.under(t.On), p.palette.Ink, p.palette.OnMaple)
 		}
 		for _, l := range t.Lines {
 			p.objects = append(p.objects, m.Line(l, t.Size, t.Bold, ink))
@@ -150,14 +150,16 @@ func (p *painter) tint(x1, y1, x2, y2 float32) {
 }
 
 // ground makes letters readable over lines, on the surface where they stand.
-func (p *painter) ground(b paint.Box, on *drawing.Rectangle) {
-	c := p.palette.Sheet
+func (p *painter) ground(b paint.Box, on *drawing.Rectangle) { p.surface(b, p.under(on), 2) }
+
+// under is the colour of a surface, that of the sheet for none.
+func (p *painter) under(on *drawing.Rectangle) color.NRGBA {
 	if on != nil {
 		if s := p.pen(on.Tag).Surface; s.A == 0xFF {
-			c = s
+			return s
 		}
 	}
-	p.surface(b, c, 2)
+	return p.palette.Sheet
 }
 
 func (p *painter) surface(b paint.Box, c color.Color, radius float32) {
