@@ -25,6 +25,7 @@ type paper struct {
 	height  float64       // of the page in millimetres
 	clip    *[2]ink.Point
 	measure *paint.Measures
+	fonts   map[written]float32
 	objects []fyne.CanvasObject
 }
 
@@ -185,25 +186,54 @@ func (p *paper) turned(at ink.Point, size length.Length, bold bool, c ink.Colour
 	p.objects = append(p.objects, i)
 }
 
+// font is the size in which the toolkit's letters are about as wide as those of the
+// paper: one for all lines of a height. Small letters are laid out in whole pixels, by
+// which a line runs wider by leaps.
+func (p *paper) font(size length.Length, bold bool) float32 {
+	k := written{size, bold}
+	if f, ok := p.fonts[k]; ok {
+		return f
+	}
+	const usual = "Set a depth stop, protect your eyes and ears; 861 × 288 mm from the bottom edge"
+	f := float32(lettering.Em(size).MM() * p.scale)
+	want := float32(lettering.Width(usual, size, bold).MM() * p.scale)
+	for range narrower {
+		if p.measure.Of(usual, f, bold).Width <= want {
+			break
+		}
+		f *= narrow
+	}
+	if p.fonts == nil {
+		p.fonts = map[written]float32{}
+	}
+	p.fonts[k] = f
+	return f
+}
+
+// written is how a line is written; narrower says how often letters are made smaller by
+// narrow so that it is no wider than on paper.
+type written struct {
+	size length.Length
+	bold bool
+}
+
+const (
+	narrow   = 0.97
+	narrower = 10
+)
+
 // Text writes one line as wide as on paper, where other letters are used.
 func (p *paper) Text(at ink.Point, size length.Length, bold, turned bool, c ink.Colour, s string) {
 	if turned {
 		p.turned(at, size, bold, c, s)
 		return
 	}
-	font := float32(lettering.Em(size).MM() * p.scale)
-	want := float32(lettering.Width(s, size, bold).MM() * p.scale)
-	// Widths are measured large: small letters are laid out in whole pixels.
-	const large = 40
-	if w := p.measure.Of(s, large, bold).Width; w > 0 && want > 0 {
-		font = large * want / w
-	}
-	// Better a little narrow than over the frame; their widths go by leaps.
-	for range 8 {
+	font, want := p.font(size, bold), float32(lettering.Width(s, size, bold).MM()*p.scale)
+	for range narrower { // better a little narrow than over the frame
 		if want <= 0 || p.measure.Of(s, font, bold).Width <= want {
 			break
 		}
-		font *= 0.97
+		font *= narrow
 	}
 	t := fynecanvas.NewText(s, shade(c))
 	t.TextSize, t.TextStyle.Bold = font, bold
