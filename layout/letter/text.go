@@ -64,7 +64,8 @@ type attempt struct {
 
 // writeFitted writes a text in its area: near its point, beside what stands there,
 // smaller, in its short form, in two lines where it is a size. What has no figure
-// is cut where nothing else helps.
+// is cut where nothing else helps, but for the name of a part: its beginning says
+// nothing.
 func (p *Picture) writeFitted(t *text) {
 	area := t.within
 	if p.style.Edge > 0 { // what is seen of it
@@ -105,7 +106,7 @@ func (p *Picture) writeFitted(t *text) {
 				return
 			}
 		}
-		if last := tries[len(tries)-1]; !hasFigure(t.last()) && p.cut(t, last, area, least) {
+		if last := tries[len(tries)-1]; !hasFigure(t.last()) && t.Meaning != drawing.Label && p.cut(t, last, area, least) {
 			return
 		}
 	}
