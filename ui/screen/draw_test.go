@@ -120,6 +120,24 @@ func TestAProposalIsOnlyDrawnByEnter(t *testing.T) {
 	}
 }
 
+// A click beside the upper half of the run draws a cabinet as high as its neighbour;
+// further down, or above, it is as high as the pointer.
+func TestTheHeightOfADrawnCabinet(t *testing.T) {
+	for part, level := range map[float32]bool{-0.3: false, 0.05: true, 0.45: true, 0.7: false} {
+		d := newDesk(t, projecttest.Demo(t))
+		d.Take(tool.DrawCabinet{})
+		run, n := d.run(), len(d.session.Project().Cabinets)
+		d.pointer.Click(fyne.NewPos(run.X+run.Width+60, run.Y+part*run.Height))
+		all := d.session.Project().Cabinets
+		if len(all) != n+1 {
+			t.Fatalf("no cabinet is drawn at %v: %q", part, d.told)
+		}
+		if got, beside := all[n].Height, all[n-1].Height; got == beside != level {
+			t.Errorf("at %v of the run's height it is %v high beside one of %v", part, got, beside)
+		}
+	}
+}
+
 // With the tool for cabinets in the hand there is room for one at both ends of the
 // run, and one can be drawn there; back in the view that fits, the run is whole.
 func TestRoomForACabinet(t *testing.T) {

@@ -34,7 +34,8 @@ func (t DrawCabinet) neighbour(d Desk) (*plan.Cabinet, int) {
 }
 
 // aim proposes the cabinet whose corner the pointer is at. Its height is that of
-// its neighbour where the pointer is near.
+// its neighbour where the pointer is near that or beside its upper half: a run is
+// mostly of one height, and who clicks beside it has no other in mind.
 func (t DrawCabinet) aim(d Desk, p Pointer) DrawCabinet {
 	s := d.Session()
 	run := s.CommittedResult().Plan.Extent
@@ -55,7 +56,7 @@ func (t DrawCabinet) aim(d Desk, p Pointer) DrawCabinet {
 		step = Step(s.Project().Unit, false)
 	}
 	t.on, t.width, t.height, t.level = true, width.RoundTo(step), height.RoundTo(step), false
-	if top := beside.Outline.Max.Y; (p.At.Y-top).Abs() <= 2*d.Reach() && !p.Free {
+	if above := p.At.Y - beside.Outline.Max.Y; above <= 2*d.Reach() && above >= -max(2*d.Reach(), beside.Outline.Height()/2) && !p.Free {
 		t.height, t.level = beside.Outline.Height(), true
 	}
 	return t
