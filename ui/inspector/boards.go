@@ -16,8 +16,8 @@ import (
 type boardForm struct{ *form }
 
 // frontBoard chooses the board of the fronts at places, the project, a cabinet or
-// fronts, and shows the figures of how it is built. A way to build that the project has
-// no board for yet makes one.
+// fronts, and whether its grain is matched, and shows the figures of how it is built. A
+// way to build that the project has no board for yet makes one.
 func (f boardForm) frontBoard(at []model.Place) {
 	chosen := func(a model.Place) string { return f.session.Project().BoardOf(a).Name }
 	f.section(message.New("Build of fronts"), false, func() string {
@@ -55,6 +55,9 @@ func (f boardForm) frontBoard(at []model.Place) {
 		}
 		return set(at, "board", names[i])
 	})
+	if at[0].Front < 0 {
+		f.matched(at[0])
+	}
 	decides(f.form, func() string { return strings.Join(f.namedBoards(), "\n") }) // which are offered
 	name := decides(f.form, func() string {
 		if !alike(at, chosen) {

@@ -55,9 +55,7 @@ func (f cabinetForm) fill(at model.Place) {
 			return &model.Bay{}
 		})
 	}
-	boards := boardForm(f)
-	boards.frontBoard([]model.Place{at})
-	boards.matched(at)
+	boardForm(f).frontBoard([]model.Place{at})
 	f.section(message.New("Carcass"), false, func() string { return f.built(doc()) })
 	f.choiceOf(at, "back.kind", f.text("laid on"), f.text("rebated"), f.text("grooved"))
 	if decides(f.form, func() bool { return doc().Back.Kind != model.LaidOn }) {

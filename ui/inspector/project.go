@@ -41,7 +41,6 @@ func (f projectForm) fill() {
 	whole := []model.Place{model.Whole}
 	boards := boardForm(f)
 	boards.frontBoard(whole)
-	boards.matched(model.Whole)
 	f.section(message.New("Reveals"), true, func() string { return f.say().Length(doc().Reveals.Gap) })
 	f.reveals(model.Whole)
 	f.markOf(model.Whole, "shared_gaps")
