@@ -7,6 +7,7 @@ import (
 	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/field"
+	"frontlay/ui/look"
 	"frontlay/ui/sketch"
 )
 
@@ -24,7 +25,7 @@ func (f boardForm) notDrawn() *drawnBuild { return &drawnBuild{form: f.form} }
 
 // buildSection draws how fronts are built of a board.
 func (f boardForm) buildSection(board func() *model.FrontBoard) *drawnBuild {
-	s, _ := take(f.form, "sketch", "build", func(*sketch.Sketch) {}, func() *sketch.Sketch { return sketch.New(fyne.NewSize(220, 260)) })
+	s, _ := take(f.form, "sketch", "build", func(*sketch.Sketch) {}, func() *sketch.Sketch { return sketch.New(fyne.NewSize(220, 20*look.Text())) })
 	d := &drawnBuild{form: f.form, sketch: s, fields: map[string]fyne.Focusable{}}
 	d.draw = func(focus string) { s.Draw(view.BuildSection(board(), focus), focus, f.say()) }
 	s.OnPick = func(path string) {
