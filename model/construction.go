@@ -14,11 +14,47 @@ const (
 )
 
 // Base is what a cabinet stands on. Setback is from the carcass's front edge back to the
-// face of the plinth board. FeetCount is how many feet carry it (see Cabinet.Feet).
+// face of the plinth board, or to the front feet. FeetCount is how many feet carry it (see
+// Cabinet.Feet). FixedAt is how high above the floor it is fixed to the wall, or would be;
+// 0: at the carcass's upper edge.
 type Base struct {
 	Kind      BaseKind
 	Setback   length.Length
 	FeetCount int
+	Stands    Standing
+	FixedAt   length.Length
+}
+
+// Standing tells what keeps a cabinet from tipping: nobody has said it yet, its own
+// weight, the wall that it is fixed to.
+type Standing uint8
+
+// What can keep a cabinet from tipping.
+const (
+	NotSaid Standing = iota
+	StandsFree
+	FixedToWall
+)
+
+// Standing is what keeps the cabinet from tipping; the wall too where it hangs on it.
+func (c *Cabinet) Standing() Standing {
+	if c.Base.Kind == OnWall {
+		return FixedToWall
+	}
+	return c.Base.Stands
+}
+
+// UsualEdgeLoad is laid on the edge of an open drawer where the project does not say what:
+// the weight in kg that ASTM F2057-23 hangs there, 60 lb (from memory).
+const UsualEdgeLoad = 27.2
+
+// EdgeLoad is what is laid on the edge of the worst drawer when it is asked whether a
+// cabinet tips, in kg.
+func (p *Project) EdgeLoad() float64 {
+	if p.TippingLoad > 0 {
+		return p.TippingLoad
+	}
+	return UsualEdgeLoad
 }
 
 // UsualFeet is how many feet carry a cabinet that stands on feet alone.

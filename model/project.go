@@ -37,6 +37,8 @@ type Project struct {
 	OnePlinth bool
 	// Niche is what the tape said of the niche that the whole run stands in; nil: in none.
 	Niche *Measured
+	// TippingLoad is laid on the edge of an open drawer, in kg; 0: UsualEdgeLoad.
+	TippingLoad float64
 }
 
 // Rounding says how computed front heights are rounded. Step is 1 mm where it

@@ -45,6 +45,7 @@ func (w *window) rows() [][]command.Command {
 		w.desk.SightRows(),
 		w.desk.CheckRows(),
 		{{Name: "rules", Menu: "Check", Words: "Rules of the check…", Do: func() { rules.Show(w) }}},
+		w.desk.StudyRows(),
 		w.unitRows(),
 		w.group.lookRows(w.ask),
 		{

@@ -32,6 +32,9 @@ func runCheck(args []string, c console) int {
 		return checkStamp(*stamp, r.Plan, say, c)
 	}
 	printFindings(c.out, say, r)
+	for _, m := range layout.Told(r.Plan) {
+		fmt.Fprintln(c.out, say.Sentence(m))
+	}
 	if openErrors(r.Findings) > 0 {
 		return exitFindings
 	}

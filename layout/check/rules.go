@@ -31,6 +31,7 @@ func Rules() []Rule {
 		screwReach,
 		runnerLoad,
 		besidePath,
+		tips,
 		sampleSheet,
 		holeRows,
 		heldNearTop,

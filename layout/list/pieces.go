@@ -230,24 +230,21 @@ func (p *Piece) joins(q *Piece) bool {
 // Where the user does not tell, the grain of what stands runs up; that of what lies, and
 // of what is long and low, always runs along the width (common practice, no source).
 func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
-	boards := &p.Project.Boards
-	q := Piece{For: message.New("%v", c.Name), Place: c.Place, Board: boards.Carcass, Count: 1}
+	q := Piece{For: message.New("%v", c.Name), Place: c.Place, Board: p.Made(b), Count: 1}
 	deep := false // it reaches from front to back
-	upright := func(thick length.Length) {
-		q.Board.Thickness = thick
+	upright := func() {
 		q.Width, q.Height, deep = b.Deep(), b.Rect.Height(), true
 	}
 	lying := func() {
-		q.Board.Thickness = b.Rect.Height()
 		q.Width, q.Height, q.Lies, q.Grain, deep = b.Rect.Width(), b.Deep(), true, alongWidth, true
 	}
-	facing := func(board model.Board) { // the room
-		q.Board, q.Grain = board, board.Grain
+	facing := func() { // the room
+		q.Grain = q.Board.Grain
 		q.Width, q.Height = b.Rect.Width(), b.Rect.Height()
 	}
 	switch b.Kind {
 	case plan.LeftSideBoard, plan.RightSideBoard:
-		upright(b.Rect.Width())
+		upright()
 		q.What, q.Each = eachBoard[b.Kind], []message.Message{eachBoard[b.Kind]}
 		q.MilledM3 = volumeM3(b.Groove, b.Rect.Height(), b.Milled)
 	case plan.BottomBoard, plan.TopBoard:
@@ -255,7 +252,7 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 		q.What, q.Each = eachBoard[b.Kind], []message.Message{eachBoard[b.Kind]}
 		q.MilledM3 = volumeM3(b.Groove, b.Rect.Width(), b.Milled)
 	case plan.PartitionBoard:
-		upright(b.Rect.Width())
+		upright()
 		q.What = message.New("partition")
 	case plan.ShelfBoard:
 		lying()
@@ -265,36 +262,34 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 			q.What = message.New("shelf over %v", name)
 		}
 	case plan.ChannelBoard:
-		facing(boards.Carcass)
+		facing()
 		q.What, q.Grain = message.New("channel board"), alongWidth
 	case plan.RailBoard:
-		// Of a board as thick as the smaller of its height and depth.
 		if b.Rect.Height() <= b.Deep() {
 			lying()
 		} else {
-			facing(boards.Carcass)
-			q.Board.Thickness, q.Grain = b.Deep(), alongWidth
+			facing()
+			q.Grain = alongWidth
 		}
 		q.What = message.New("rail over %v", p.FrontAt(b.Of).Name)
 	case plan.BackBoard:
-		facing(boards.Back)
+		facing()
 		q.What = message.New("back")
 	case plan.PlinthBoard:
-		facing(boards.Carcass)
+		facing()
 		q.What, q.Grain = message.New("plinth board"), alongWidth
 		q.For = plinthOf(p, c, b)
 	case plan.EndPanelBoard:
-		q.Board = boards.Front
-		upright(b.Rect.Width())
-		q.What, q.Grain = message.New("end panel"), boards.Front.Grain
+		upright()
+		q.What, q.Grain = message.New("end panel"), q.Board.Grain
 	case plan.FillerBoard:
-		facing(boards.Front)
+		facing()
 		q.What = message.New("filler")
 	default:
 		return Piece{} // a worktop, of which the project knows the thickness alone
 	}
 	if deep && q.Grain == "" && b.Kind != plan.EndPanelBoard {
-		q.Grain = cmp.Or(boards.Carcass.Grain, "vertical")
+		q.Grain = cmp.Or(q.Board.Grain, "vertical")
 	}
 	q.CutWidth, q.CutHeight = q.Width, q.Height
 	if deep {

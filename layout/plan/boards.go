@@ -88,6 +88,31 @@ func (p *Plan) Boards(i int) []CarcassBoard {
 	return all
 }
 
+// Made is the board of the project that a board of a carcass is cut from, as thick as it
+// is there; without thickness for a worktop, of which the project knows no more.
+func (p *Plan) Made(b *CarcassBoard) model.Board {
+	boards := &p.Project.Boards
+	of := boards.Carcass
+	switch b.Kind {
+	case WorktopBoard:
+		return model.Board{}
+	case BackBoard:
+		return boards.Back
+	case FillerBoard:
+		return boards.Front
+	case EndPanelBoard:
+		of = boards.Front
+		of.Thickness = b.Rect.Width()
+	case LeftSideBoard, RightSideBoard, PartitionBoard:
+		of.Thickness = b.Rect.Width()
+	case BottomBoard, TopBoard, ShelfBoard:
+		of.Thickness = b.Rect.Height()
+	case RailBoard: // of a board as thick as the smaller of its height and depth
+		of.Thickness = min(b.Rect.Height(), b.Deep())
+	}
+	return of
+}
+
 // plinthFrom is the plinth board that begins under a cabinet: as long as the run where one
 // runs through, and empty under those that the board of one at the left runs under.
 func (p *Plan) plinthFrom(i int) plane.Rect {

@@ -56,6 +56,7 @@ var enums = map[reflect.Type]int{
 	reflect.TypeFor[model.HoleSides]():     3,
 	reflect.TypeFor[model.BuildKind]():     3,
 	reflect.TypeFor[model.BaseKind]():      3,
+	reflect.TypeFor[model.Standing]():      3,
 	reflect.TypeFor[model.BackKind]():      3,
 	reflect.TypeFor[model.GripEdge]():      2,
 	reflect.TypeFor[model.ConnectorKind](): 2,

@@ -20,6 +20,7 @@ const (
 // Rows are measured now and drawn when somebody asks for their page.
 type tableLayout struct {
 	kind    Part
+	picture *drawing.Drawing // above the rows of the first page; nil: none
 	table   *list.Table
 	o       Options
 	widths  []length.Length
@@ -39,8 +40,11 @@ type tablePart struct {
 	before int // how many of the page's own marks come before the rows
 }
 
-func tablePages(kind Part, t list.Table, o Options) []Page {
-	k := &tableLayout{kind: kind, table: &t, o: o}
+func tablePages(kind Part, t list.Table, o Options) []Page { return drawnTable(kind, nil, t, o) }
+
+// drawnTable is tablePages with a drawing over the table.
+func drawnTable(kind Part, v *drawing.Drawing, t list.Table, o Options) []Page {
+	k := &tableLayout{kind: kind, picture: v, table: &t, o: o}
 	k.newPage()
 	for i, row := range t.Rows {
 		need := k.rowHeight(row, row.Group)
@@ -125,6 +129,9 @@ func (k *tableLayout) newPage() {
 		for _, s := range k.table.Intro {
 			y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, false, said(s)) - mm(2)
 		}
+	}
+	if len(k.pages) == 1 && k.picture != nil {
+		y = d.picture(k.picture, y, k.o)
 	}
 	for _, s := range k.table.Repeat {
 		y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, true, said(s)) - mm(2)

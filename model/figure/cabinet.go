@@ -53,7 +53,9 @@ func Rail(r *model.Rail) []Row {
 func Base(b *model.Base) []Row {
 	return []Row{
 		choice("kind", "Stands on", "A plinth with its board, feet that are seen, or nothing, as it hangs on the wall.", &b.Kind, "plinth", "feet", "wall"),
-		size("setback", "Plinth set back", "From the carcass's front edge back to the face of the plinth board.", &b.Setback, 0, maxFitting),
+		size("setback", "Plinth set back", "From the carcass's front edge back to the face of the plinth board, or to the front feet.", &b.Setback, 0, maxFitting),
+		choice("stands", "Kept from tipping", "By what: not said, its own weight (free), or the wall that it is fixed to.", &b.Stands, "not_said", "free", "fixed"),
+		size("fixed_at", "Fixed to the wall at", "Height above the floor of its fixing to the wall; the carcass's upper edge where it is left out.", &b.FixedAt, Positive, maxSize),
 		count("feet", "Feet", "How many feet carry the cabinet; left out, 4 where it stands on feet alone, and none behind a plinth board.", &b.FeetCount, 1, 100),
 	}
 }

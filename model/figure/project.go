@@ -63,6 +63,7 @@ func Project(p *model.Project, limits []model.Limit) []Row {
 		matched(&p.Matched),
 		handle("Holes for the handles of all drawers, drilled from the face; left out, only those have any whose cabinet or front says so.", &p.Handle),
 		measured("niche", "Niche as measured", "What the tape says of the niche that the whole run stands in, from its floor up; left out where it stands in none. It changes no size of the plan: what follows from it is told.", &p.Niche),
+		number("tipping_load", "Load on an open drawer", "kg", "What is laid on the edge of the worst drawer when it is worked out whether a cabinet that stands free tips, in kg; 27.2 where it is left out.", &p.TippingLoad, 0.1, 1000),
 		group("saw", "Saw", "How stock sheets are cut.", Saw(&p.Saw)),
 		group("climate", "Room climate", "The air where the furniture will stand, in the driest and in the dampest season, and where it is built: with it the change of solid wood through the year is worked out.", Climate(&p.Climate)),
 		part("process", "How exact", "How exactly the pieces come out of the workshop: with it the spread of every gap is worked out. Each size is a ±: of twenty pieces nineteen are off by no more.", &p.Process, Process),

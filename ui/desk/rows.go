@@ -67,19 +67,34 @@ func (d *Desk) held() {
 
 // PictureRows are the commands for what is looked at.
 func (d *Desk) PictureRows() []command.Command {
-	picture := func(p screen.Picture) func() {
-		return func() {
-			d.Screen.ShowPicture(p)
-			d.host.Update()
-		}
-	}
-	isPicture := func(p screen.Picture) func() bool { return func() bool { return d.Screen.Picture() == p } }
 	return []command.Command{
-		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Icon: "elevation", Words: "Elevation", Group: command.Pictures}, Key: fyne.Key5, Mod: command.Ctrl, Do: picture(screen.Elevation), Checked: isPicture(screen.Elevation)},
-		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Icon: "section", Words: "Section", Group: command.Pictures}, Key: fyne.Key6, Mod: command.Ctrl, Do: picture(screen.Section), Checked: isPicture(screen.Section)},
-		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Icon: "rear", Words: "Rear face", Group: command.Pictures}, Key: fyne.Key7, Mod: command.Ctrl, Do: picture(screen.RearFace), Checked: isPicture(screen.RearFace)},
-		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Icon: "drawer", Words: "Drawer", Group: command.Pictures}, Key: fyne.Key8, Mod: command.Ctrl, Do: picture(screen.DrawerPlan), Checked: isPicture(screen.DrawerPlan)},
+		{Name: "elevation", Menu: "View", Words: "Elevation", Button: command.Button{Icon: "elevation", Words: "Elevation", Group: command.Pictures}, Key: fyne.Key5, Mod: command.Ctrl, Do: d.show(screen.Elevation), Checked: d.shows(screen.Elevation)},
+		{Name: "section", Menu: "View", Words: "Section through the bay", Button: command.Button{Icon: "section", Words: "Section", Group: command.Pictures}, Key: fyne.Key6, Mod: command.Ctrl, Do: d.show(screen.Section), Checked: d.shows(screen.Section)},
+		{Name: "rear", Menu: "View", Words: "Rear face of the front", Button: command.Button{Icon: "rear", Words: "Rear face", Group: command.Pictures}, Key: fyne.Key7, Mod: command.Ctrl, Do: d.show(screen.RearFace), Checked: d.shows(screen.RearFace)},
+		{Name: "drawer", Menu: "View", Words: "Plan of the drawer", Button: command.Button{Icon: "drawer", Words: "Drawer", Group: command.Pictures}, Key: fyne.Key8, Mod: command.Ctrl, Do: d.show(screen.DrawerPlan), Checked: d.shows(screen.DrawerPlan)},
 	}
+}
+
+// StudyRows are the commands that show what the studies of the job come to.
+func (d *Desk) StudyRows() []command.Command {
+	var rows []command.Command
+	for _, s := range screen.Studies() {
+		rows = append(rows, command.Command{Name: s.Command, Menu: "Check", Words: s.Words, Do: d.show(s.Picture), Checked: d.shows(s.Picture),
+			Can: func() bool { return len(d.host.Session().Project().Cabinets) > 0 }})
+	}
+	return rows
+}
+
+// show gives a command that shows a picture, shows one that tells whether it is shown.
+func (d *Desk) show(p screen.Picture) func() {
+	return func() {
+		d.Screen.ShowPicture(p)
+		d.host.Update()
+	}
+}
+
+func (d *Desk) shows(p screen.Picture) func() bool {
+	return func() bool { return d.Screen.Picture() == p }
 }
 
 // SightRows are the commands for how much of it is seen.

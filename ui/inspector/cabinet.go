@@ -3,6 +3,7 @@ package inspector
 import (
 	"strings"
 
+	"frontlay/layout/tipping"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/figure"
@@ -23,14 +24,14 @@ func (f cabinetForm) fill(at model.Place) {
 		}
 		return &model.Cabinet{}
 	}
-	f.path(at)
-	f.named(at, "name", func() string {
+	headForm{f.form}.path(at)
+	headForm{f.form}.named(at, "name", func() string {
 		if doc().Name != "" {
 			return doc().Name
 		}
 		return f.text("Cabinet %v", at.Cabinet+1)
 	}, func(s string) edit.Edit { return edit.RenameCabinet{At: at, Name: s} })
-	f.kindly(f.text("cabinet"))
+	headForm{f.form}.kindly(f.text("cabinet"))
 	f.section(message.New("Size"), true, func() string {
 		return f.say().Figure(doc().Width) + " × " + f.say().Figure(doc().Height) + " × " + f.say().Length(doc().Depth)
 	})
@@ -75,6 +76,7 @@ func (f cabinetForm) fill(at model.Place) {
 			return float64(doc().Feet()), doc().Base.FeetCount > 0, false
 		}, func(n float64) edit.Edit { return edit.Set{At: at, Key: "base.feet", Value: int(n)} })
 	}
+	f.tipping(at, doc)
 	f.section(message.New("Reveals of this cabinet"), false, func() string {
 		if doc().Reveals == nil {
 			return f.text("as the project")
@@ -84,6 +86,32 @@ func (f cabinetForm) fill(at model.Place) {
 	f.reveals(at)
 	handleForm(f).handleSection(at)
 	f.beside(at)
+}
+
+// tipping asks what keeps a cabinet from tipping, and tells what its weights come to.
+func (f cabinetForm) tipping(at model.Place, doc func() *model.Cabinet) {
+	if doc().Base.Kind == model.OnWall {
+		return
+	}
+	words := []string{f.text("not said"), f.text("its own weight"), f.text("the wall it is fixed to")}
+	f.section(message.New("Tipping"), false, func() string { return words[doc().Base.Stands] })
+	f.choiceOf(at, "base.stands", words...)
+	if doc().Base.Stands == model.NotSaid {
+		return
+	}
+	f.sizeOf(at, "base.fixed_at", f.usual([]model.Place{at}, "base.fixed_at", func(model.Place) length.Length { return doc().Plinth + doc().Height }))
+	load := f.value(model.Whole, "tipping_load")
+	f.number(load.Name, load.Value.(*figure.Number).Unit, func() (float64, bool, bool) {
+		p := f.session.Project()
+		return p.EdgeLoad(), p.TippingLoad > 0, false
+	}, func(v float64) edit.Edit { return set([]model.Place{model.Whole}, "tipping_load", v) })
+	told(f.form, func() string {
+		if pl := f.session.Result().Plan; at.Cabinet < len(pl.Cabinets) {
+			s := tipping.Of(pl, at.Cabinet)
+			return f.say().Sentence(s.Told())
+		}
+		return ""
+	})
 }
 
 // built tells in short how the carcass is built.

@@ -88,15 +88,28 @@ func (f *form) put(o fyne.CanvasObject, called string, of fyne.Focusable) {
 	s.things = append(s.things, thing{o, called, of})
 }
 
-// note is a text of several lines.
+// note is a text of several lines that only explains.
 func (f *form) note(text string) {
-	l, _ := take(f, "note", text, func(*field.Label) {}, func() *field.Label {
-		l := field.NewLabel(text)
+	told(f, func() string { return text }).Importance = widget.LowImportance
+}
+
+// told is a text of several lines that follows from the document.
+func told(f *form, get func() string) *field.Label {
+	l, _ := take(f, "told", "", func(*field.Label) {}, func() *field.Label {
+		l := field.NewLabel("")
 		l.Wrapping = fyne.TextWrapWord
-		l.Importance = widget.LowImportance
 		return l
 	})
+	l.Importance = widget.MediumImportance
+	show := func() {
+		if text := get(); text != l.Text {
+			l.SetText(text)
+		}
+	}
+	show()
 	f.put(l, "", nil)
+	f.updates = append(f.updates, show)
+	return l
 }
 
 // row is a label, a field and its unit; kind tells what is typed in it.

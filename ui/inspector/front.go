@@ -51,16 +51,16 @@ func (f *frontForm) planned(a model.Place) *plan.Front {
 func (f *frontForm) fill() {
 	first := f.at[0]
 	if len(f.at) == 1 {
-		f.path(first)
-		f.named(first, "name", func() string {
+		headForm{f.form}.path(first)
+		headForm{f.form}.named(first, "name", func() string {
 			if pf := f.planned(first); pf.Named() {
 				return pf.Name
 			}
 			return f.text("Without a name")
 		}, func(s string) edit.Edit { return edit.Set{At: first, Key: "name", Value: s} })
 	} else {
-		f.path(model.Whole)
-		f.called(f.text("%v fronts", len(f.at)))
+		headForm{f.form}.path(model.Whole)
+		headForm{f.form}.called(f.text("%v fronts", len(f.at)))
 	}
 	f.kind()
 	f.section(message.New("Size"), true, f.heights)

@@ -35,8 +35,11 @@ type step struct {
 	things []drawing.Subject
 }
 
+// headForm is what stands above the sections.
+type headForm struct{ *form }
+
 // path tells where what is selected is; each part leads there.
-func (f *form) path(at model.Place) {
+func (f headForm) path(at model.Place) {
 	var steps []step
 	if p := f.session.Project(); at != model.Whole || len(f.session.SelectedFronts()) > 1 {
 		title := message.New("Project")
@@ -60,7 +63,7 @@ func (f *form) path(at model.Place) {
 		if i > 0 {
 			f.head.path = append(f.head.path, newSmallWord("›"))
 		}
-		w, at := take(f, "path", strconv.Itoa(i), func(*field.Words) {}, func() *field.Words { return field.NewWords("", nil) })
+		w, at := take(f.form, "path", strconv.Itoa(i), func(*field.Words) {}, func() *field.Words { return field.NewWords("", nil) })
 		w.SetText(f.say().Say(s.words))
 		w.OnTapped = func() { f.session.Select(s.things...) }
 		f.head.path = append(f.head.path, w)
@@ -75,7 +78,7 @@ func newSmallWord(s string) fyne.CanvasObject {
 
 // named is the head of what can have a name. shown says what it is called where it
 // has none.
-func (f *form) named(at model.Place, key string, shown func() string, put func(string) edit.Edit) {
+func (f headForm) named(at model.Place, key string, shown func() string, put func(string) edit.Edit) {
 	label := f.value(at, key).Name
 	s := field.Source{
 		Get: func() field.Value {
@@ -88,7 +91,7 @@ func (f *form) named(at model.Place, key string, shown func() string, put func(s
 			return err
 		},
 	}
-	n, at2 := take(f, "name", label.Text, func(n *name) { n.use(s, shown) }, func() *name {
+	n, at2 := take(f.form, "name", label.Text, func(n *name) { n.use(s, shown) }, func() *name {
 		e := field.NewEntry(s)
 		n := &name{Entry: e, title: field.NewTitle("", e)}
 		n.use(s, shown)
@@ -123,15 +126,15 @@ func (n *name) Update() {
 }
 
 // called is the head of what has no name of its own.
-func (f *form) called(text string) {
-	t, _ := take(f, "called", "", func(*field.Title) {}, func() *field.Title { return field.NewTitle("", nil) })
+func (f headForm) called(text string) {
+	t, _ := take(f.form, "called", "", func(*field.Title) {}, func() *field.Title { return field.NewTitle("", nil) })
 	t.SetText(text)
 	f.head.title = t
 	f.focus = append(f.focus, labelled{part{"called", "", 0}, t})
 }
 
 // kindly says of which kind a thing is that can be of no other.
-func (f *form) kindly(text string) { f.head.kind = newSmallWord(text) }
+func (f headForm) kindly(text string) { f.head.kind = newSmallWord(text) }
 
 // badge is the number of a front in a ring, as in the drawing: filled with the colour
 // of the worst that was found about it.

@@ -239,6 +239,13 @@ func TestSearching(t *testing.T) {
 	if len(s.session.Selection()) != 1 || s.session.Selection()[0] != session.Cabinet(model.Place{}) || s.Fields()["Plinth"] == nil {
 		t.Errorf("it leads to %v", s.session.Selection())
 	}
+	if words := replay.Words(s.Object); !strings.Contains(words, "Plinth set back") {
+		t.Errorf("where it leads it shows %s", words)
+	}
+	search.SetText("carcass") // a section's name stands for all in it
+	if words := replay.Words(s.Object); !strings.Contains(words, "Stands on") {
+		t.Errorf("of the section it shows %s", words)
+	}
 	search.SetText("nonsense")
 	if !strings.Contains(replay.Words(s.Object), "No figure is called “nonsense”.") {
 		t.Errorf("of nonsense it says %s", replay.Words(s.Object))

@@ -11,6 +11,7 @@ import (
 
 // section is a part of the panel under a head that folds it.
 type section struct {
+	title  message.Message
 	name   string // English, by which it is remembered
 	fold   *field.Fold
 	body   *fyne.Container
@@ -53,7 +54,7 @@ func (k *folds) set(name string, open bool) {
 
 // section begins a section that is usually open, or folded until a person opens it.
 func (f *form) section(title message.Message, open bool, brief func() string) *section {
-	s := &section{name: title.Text, brief: brief, usual: open}
+	s := &section{name: title.Text, title: title, brief: brief, usual: open}
 	var at part
 	again := func(one *field.Fold) { one.SetOpen(f.folds.is(s.name, open)) }
 	s.fold, at = take(f, "section", s.name, again, func() *field.Fold {
@@ -103,16 +104,16 @@ func (s *section) show() {
 	s.fold.Refresh()
 }
 
-// search shows only the things whose labels have a word in them, wherever they are,
-// and tells which of them comes first; nil: none has it.
+// search shows only the things whose labels, or whose section's, have a word in them,
+// wherever they are, and tells which of them comes first; nil: none has it.
 func (f *form) search(word string) *thing {
 	var first *thing
 	for _, s := range f.sections {
 		s.fill()
-		met := 0
+		met, all := 0, has(f.say().Say(s.title), word)
 		for i := range s.things {
 			t := &s.things[i]
-			if !has(t.called, word) {
+			if !all && !has(t.called, word) {
 				t.object.Hide()
 				continue
 			}

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"fyne.io/fyne/v2"
 	fynetheme "fyne.io/fyne/v2/theme"
 
 	"frontlay/layout/check"
@@ -159,17 +158,5 @@ func (f *frontForm) blamed(at []model.Place, key string) func() bool {
 // explanations tell how all figures of a front came about.
 func (f *frontForm) explanations(pf func() *plan.Front) {
 	f.section(message.New("How it came about"), false, nil)
-	l, _ := take(f.form, "explanations", "", func(*field.Label) {}, func() *field.Label {
-		l := field.NewLabel("")
-		l.Wrapping = fyne.TextWrapWord
-		return l
-	})
-	show := func() {
-		if text := f.sums(f.session.Result().Plan.Explanations(pf()), "\n\n"); text != l.Text {
-			l.SetText(text)
-		}
-	}
-	show()
-	f.put(l, "", nil)
-	f.updates = append(f.updates, show)
+	told(f.form, func() string { return f.sums(f.session.Result().Plan.Explanations(pf()), "\n\n") })
 }

@@ -4,6 +4,7 @@ import (
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
 	"frontlay/model"
@@ -24,7 +25,23 @@ const (
 	Section
 	RearFace
 	DrawerPlan
+	Tipping
 )
+
+// Study is a picture of what a study of the job comes to, with the command that shows it.
+// Draw draws it around a place of the plan that has a cabinet.
+type Study struct {
+	Picture
+	Command, Words string
+	Draw           func(p *plan.Plan, at model.Place) *drawing.Drawing
+}
+
+// Studies are those that there are.
+func Studies() []Study {
+	return []Study{
+		{Picture: Tipping, Command: "tipping", Words: "Tipping, from the side", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Tipping(p, at.Cabinet) }},
+	}
+}
 
 // Picture tells what the screen shows.
 func (c *Screen) Picture() Picture { return c.subject }
@@ -42,6 +59,11 @@ func (c *Screen) draw() *drawing.Drawing {
 	r := c.session.Result()
 	at := c.session.Here()
 	at.Cabinet, at.Bay, at.Front = max(at.Cabinet, 0), max(at.Bay, 0), max(at.Front, 0)
+	for _, s := range Studies() {
+		if s.Picture == c.subject && at.Cabinet < len(r.Plan.Cabinets) {
+			return s.Draw(r.Plan, at)
+		}
+	}
 	switch c.subject {
 	case Section:
 		if r.Plan.BayAt(at) != nil {

@@ -1,0 +1,44 @@
+package sheet
+
+import (
+	"frontlay/layout/drawing"
+	"frontlay/layout/lettering"
+	"frontlay/layout/list"
+	"frontlay/layout/plan"
+	"frontlay/layout/plane"
+	"frontlay/layout/view"
+	"frontlay/model"
+	"frontlay/model/length"
+)
+
+// A study's pages are a drawing, and below it the table of how its figures came about. The
+// drawing takes at most this share of a page.
+const (
+	studyShare = 45
+	studyOf    = 100
+)
+
+// picture draws a study's drawing below y and gives the y below it.
+func (d *draft) picture(v *drawing.Drawing, y length.Length, o Options) length.Length {
+	if len(v.Marks) == 0 {
+		return y
+	}
+	high := d.area.Height() * studyShare / studyOf
+	placed, den := fit(v, plane.R(d.area.Min.X, y-high, d.area.Max.X, y), o.Say)
+	taken := v.OnPaper(den, o.Say) // what is left of its height is the table's
+	placed.At.Y = y - taken.Max.Y
+	d.place(placed)
+	y -= taken.Height()
+	return d.paragraph(d.area.Min.X, y-mm(1), d.area.Width(), lettering.Tiny, false, scaleText(den, o.Say.Unit)) - mm(3)
+}
+
+// tippingPages are those of cabinets that stand free.
+func tippingPages(p *plan.Plan, o Options) []Page {
+	var pages []Page
+	for i := range p.Cabinets {
+		if p.Project.Cabinets[i].Standing() == model.StandsFree {
+			pages = append(pages, drawnTable(Tipping, view.Tipping(p, i), list.Tipping(p, i, o.Say), o)...)
+		}
+	}
+	return pages
+}

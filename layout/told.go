@@ -1,0 +1,23 @@
+package layout
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/layout/tipping"
+	"frontlay/model/message"
+)
+
+// Told is what the studies of a job come to, in a sentence each: those whose figures the
+// project gives.
+func Told(p *plan.Plan) []message.Message {
+	var all []message.Message
+	add := func(m message.Message) {
+		if !m.Empty() {
+			all = append(all, m)
+		}
+	}
+	for i := range p.Cabinets {
+		s := tipping.Of(p, i)
+		add(s.Told())
+	}
+	return all
+}
