@@ -142,9 +142,15 @@ func mirrored(p *model.Project) *model.Project {
 		mirroredHandle(c.Handle)
 		for j := range bays {
 			mirroredMeasured(bays[j].Measured)
+			bays[j].Packing = model.Packing{Left: bays[j].Packing.Right, Right: bays[j].Packing.Left}
 			for k := range bays[j].Fronts {
-				mirroredHandle(bays[j].Fronts[k].Handle)
-				mirroredLineUp(p, i, bays[j].Fronts[k].LineUp)
+				f := &bays[j].Fronts[k]
+				mirroredHandle(f.Handle)
+				mirroredLineUp(p, i, f.LineUp)
+				f.Hinged = model.HingedRight - f.Hinged
+				if f.Packing != nil {
+					*f.Packing = model.Packing{Left: f.Packing.Right, Right: f.Packing.Left}
+				}
 			}
 		}
 		q.Cabinets[n-1-i] = c

@@ -176,6 +176,7 @@ type Bay struct {
 	Partition length.Length // the partition at this bay's right; 0: the carcass board
 	Division  Division
 	Matched   string    // empty: the cabinet's
+	Packing   Packing   // beside its drawers' runners
 	Measured  *Measured // its opening in a carcass that is there; nil: it is built as planned
 	Fronts    []Front   // bottom to top
 }
@@ -208,6 +209,16 @@ const (
 	DrawerFront Kind = iota
 	FixedPanel
 	OpenNiche
+	Door // covers inner drawers, or none
+)
+
+// Hinged tells at which side of a door its hinges are, seen from the room.
+type Hinged uint8
+
+// The sides of a door.
+const (
+	HingedLeft Hinged = iota
+	HingedRight
 )
 
 // DrawerAuto asks for the tallest drawer that fits.
@@ -240,8 +251,11 @@ type Front struct {
 	Channel  Channel        // a finger-pull channel in the gap above it
 	Rail     *Rail          // the rail above an inset front; nil: the cabinet's
 	Contents Contents
-	Handle   *Handle  // nil: a drawer's is the cabinet's
-	AsBuilt  *AsBuilt // the gaps around it when it is hung; nil: not measured
+	Inner    []InnerDrawer // behind it, bottom to top
+	Packing  *Packing      // beside the runners of all drawers behind it; nil: the bay's
+	Hinged   Hinged        // of a door
+	Handle   *Handle       // nil: a drawer's is the cabinet's
+	AsBuilt  *AsBuilt      // the gaps around it when it is hung; nil: not measured
 }
 
 // LineUp asks for a front's top edge to be level with an edge of another front,
@@ -334,6 +348,11 @@ func (f Front) Clone() Front {
 	if f.Rail != nil {
 		r := *f.Rail
 		f.Rail = &r
+	}
+	f.Inner = append([]InnerDrawer(nil), f.Inner...)
+	if f.Packing != nil {
+		k := *f.Packing
+		f.Packing = &k
 	}
 	if f.LineUp != nil {
 		l := *f.LineUp

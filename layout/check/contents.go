@@ -22,12 +22,12 @@ var contents = Rule{
 func findContents(s *search) {
 	all, silent := 0, 0
 	var spots []mark.Spot
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		if f.Runner.Load <= 0 {
 			return
 		}
 		all++
-		if s.plan.Project.FrontAt(f.Place).Contents.Weight <= 0 {
+		if s.contents(f).Weight <= 0 {
 			silent++
 			spots = append(spots, s.drawer(f, mark.Outline))
 		}

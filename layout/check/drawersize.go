@@ -17,12 +17,12 @@ var drawerSize = Rule{
 		"drawer, its bottom or its back once the hardware sheet's figures are deducted, or that " +
 		"the bottom is narrower than the sheet's least width, 100 mm where it gives none. Found " +
 		"is the size that is left of the part that is worst off, needed the least size, or more " +
-		"than 0. Make the bay wider, or use other hardware.",
+		"than 0. Make the bay wider or packing beside the runners thinner, or use other hardware.",
 	find: findDrawerSize,
 }
 
 func findDrawerSize(s *search) {
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		d := &f.Drawer
 		parts := []struct {
 			what message.Message
@@ -45,13 +45,18 @@ func findDrawerSize(s *search) {
 			return
 		}
 		p := parts[worst]
-		what := message.New("%v comes to %v in a bay %v wide", p.what, p.size, f.Opening.Width())
+		wide := f.Between().Width()
+		what := message.New("%v comes to %v in a bay %v wide", p.what, p.size, wide)
 		change := message.New("make the bay or the runner larger by more than %v, or use other hardware", -p.size)
 		flag := message.New("No drawer left")
 		if p.need > 0 {
 			flag = message.New("Drawer bottom too narrow by %v", p.need-p.size)
-			what = message.New("%v comes to %v in a bay %v wide; needed is %v", p.what, p.size, f.Opening.Width(), p.need)
+			what = message.New("%v comes to %v in a bay %v wide; needed is %v", p.what, p.size, wide, p.need)
 			change = message.New("make the bay wider by %v, or use other hardware", p.need-p.size)
+		}
+		if f.HasPacking() {
+			what = message.New("%v comes to %v between packing, %v apart; needed is %v", p.what, p.size, wide, p.need)
+			change = message.New("make the packing thinner by %v together, the bay wider, or use other hardware", p.need-p.size)
 		}
 		s.front(f, Finding{
 			Found: p.size, Needed: p.need, What: what, Change: change,

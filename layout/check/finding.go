@@ -64,6 +64,7 @@ type Finding struct {
 	Forbids  Work
 	Place    model.Place
 	Front    int
+	Inner    int // which inner drawer behind that front, from 1; 0: none
 	Other    int // the second front of a pair that can't both stay; 0: none
 	Found    length.Length
 	Needed   length.Length

@@ -1,6 +1,8 @@
 package check
 
 import (
+	"fmt"
+
 	"frontlay/layout/mark"
 	"frontlay/layout/plan"
 	"frontlay/model"
@@ -33,7 +35,7 @@ func findHardware(s *search) {
 			f.What = message.New("the hardware sheet has no drawer height named %v", p.Name)
 			f.Flag = message.New("No such drawer")
 			f.Change = message.New("choose one of the sheet's drawer heights")
-			f.Fixes = []edit.Edit{edit.SetDrawer{At: p.Place, Drawer: "auto"}}
+			f.Fixes = []edit.Edit{edit.SetDrawer{At: p.Place, Drawer: model.DrawerAuto}}
 		case plan.RunnerUnknown:
 			f.Found = p.Amount
 			f.What = message.New("the hardware sheet has no runner of %v", p.Amount)
@@ -43,13 +45,30 @@ func findHardware(s *search) {
 		default:
 			continue
 		}
+		if p.Inner > 0 {
+			f.Inner = p.Inner
+			key, value := "drawer", any(model.DrawerAuto)
+			if p.Kind == plan.RunnerUnknown {
+				key, value = "runner", nil
+			}
+			f.Fixes = []edit.Edit{edit.Set{At: p.Place, Key: fmt.Sprintf("inner[%d].%s", p.Inner-1, key), Value: value}}
+		}
 		if p.Place.Front >= 0 {
 			f.Front = s.plan.FrontAt(p.Place).Number
 		}
 		b := &s.plan.Cabinets[p.Place.Cabinet].Bays[p.Place.Bay]
 		for k := b.First; k < b.First+b.Count; k++ {
-			if g := &s.plan.Fronts[k]; g.Kind == model.DrawerFront && (f.Front == 0 || f.Front == g.Number) {
+			g := &s.plan.Fronts[k]
+			if f.Front != 0 && f.Front != g.Number {
+				continue
+			}
+			if g.Kind == model.DrawerFront && p.Inner == 0 {
 				f.Spots = append(f.Spots, s.drawer(g, mark.Cross))
+			}
+			for n := range g.Inner {
+				if p.Inner == 0 && g.Kind != model.DrawerFront || p.Inner == n+1 {
+					f.Spots = append(f.Spots, s.drawer(&g.Inner[n], mark.Cross))
+				}
 			}
 		}
 		s.add(f)

@@ -31,7 +31,7 @@ func findHoleRows(s *search) {
 		return
 	}
 	rows := s.plan.Project.HoleRows
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		if screws := f.Runner.Screws; len(screws) > 0 {
 			want := rows.Filled().Setback
 			if f.Inset && rows.Setback <= 0 { // nobody says where they are: as usual, counted from behind the fronts
@@ -61,6 +61,12 @@ func findHoleRows(s *search) {
 			Flag:   message.New("%v off the hole rows", up),
 			Fixes:  []edit.Edit{edit.Set{At: f.Place, Key: "drop"}, setDrop(f, f.Drop+up)},
 		}
+		if f.Nth > 0 {
+			off.Change = raiseBy(f, up)
+			off.Fixes = []edit.Edit{raise(f, up), raise(f, -down)}
+			s.front(f, off)
+			return
+		}
 		if down < up && s.canLower(f, down) {
 			off.Found = down
 			off.What = message.New("the runner is off the hole rows; the next row is %v lower", down)
@@ -89,20 +95,21 @@ func (s *search) canLower(f *plan.Front, by length.Length) bool {
 func offRow(f *plan.Front, up length.Length) []mark.Spot {
 	first := &f.Runner.Screws[0]
 	near, far := inside(f)
+	in := f.Between()
 	spots := []mark.Spot{{
 		Shape: mark.Edge, In: inDepth, Front: f.Number, Near: near, Far: far,
-		Box: plane.R(f.Opening.Min.X, first.Y+up, f.Opening.Max.X, first.Y+up),
+		Box: plane.R(in.Min.X, first.Y+up, in.Max.X, first.Y+up),
 	}}
-	return append(spots, screw(f, first, f.Opening.Min.X), screw(f, first, f.Opening.Max.X))
+	return append(spots, screw(f, first, in.Min.X), screw(f, first, in.Max.X))
 }
 
 // offSetback are the first screws of a runner, and where the row of holes stands
 // that they miss.
 func offSetback(f *plan.Front, row length.Length) []mark.Spot {
-	first := &f.Runner.Screws[0]
+	first, in := &f.Runner.Screws[0], f.Between()
 	line := mark.Spot{
 		Shape: mark.Edge, In: mark.Section | mark.Plan, Front: f.Number, Near: row, Far: row,
-		Box: plane.R(f.Opening.Min.X, f.Face.Min.Y, f.Opening.Max.X, f.Face.Max.Y),
+		Box: plane.R(in.Min.X, f.Face.Min.Y, in.Max.X, f.Face.Max.Y),
 	}
-	return []mark.Spot{line, screw(f, first, f.Opening.Min.X), screw(f, first, f.Opening.Max.X)}
+	return []mark.Spot{line, screw(f, first, in.Min.X), screw(f, first, in.Max.X)}
 }

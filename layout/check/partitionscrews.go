@@ -77,9 +77,9 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 		n := 4 * c.Bays[j].Count // runners seldom have more screws
 		b.right[j], b.left[j+1] = make([]sideScrew, 0, n), append(make([]sideScrew, 0, n), b.left[j+1]...)
 		for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
-			if f := &s.plan.Fronts[k]; f.Fitted {
-				b.right[j] = appendScrews(b.right[j], f, f.Opening.Min.X)
-				b.left[j+f.Bays] = appendScrews(b.left[j+f.Bays], f, f.Opening.Max.X)
+			for f := range s.plan.Fronts[k].Drawers() {
+				b.right[j] = appendScrews(b.right[j], f, f.Opening.Min.X, f.Packing.Left)
+				b.left[j+f.Bays] = appendScrews(b.left[j+f.Bays], f, f.Opening.Max.X, f.Packing.Right)
 			}
 		}
 	}
@@ -90,13 +90,17 @@ func (s *search) boards(c *plan.Cabinet) boardScrews {
 	return b
 }
 
-func appendScrews(all []sideScrew, f *plan.Front, x length.Length) []sideScrew {
+// appendScrews adds a runner's screws in a board whose face is at x, as deep as they go
+// into it: through packing, less, or not at all.
+func appendScrews(all []sideScrew, f *plan.Front, x, packing length.Length) []sideScrew {
 	for _, h := range f.Runner.Screws {
 		reach := h.Depth
 		if f.Sheet.Runner.ScrewReach > 0 {
 			reach = f.Sheet.Runner.ScrewReach
 		}
-		all = append(all, sideScrew{f, h, reach, x})
+		if reach > packing {
+			all = append(all, sideScrew{f, h, reach - packing, x})
+		}
 	}
 	return all
 }

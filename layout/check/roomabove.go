@@ -22,9 +22,9 @@ var roomAbove = Rule{
 }
 
 func findRoomAbove(s *search) {
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		top, what := f.Drawer.Body.Max.Y, message.New("the drawer")
-		if h := s.plan.Project.FrontAt(f.Place).Contents.Height; h > 0 && f.Drawer.Bottom.Max.Y+h > top {
+		if h := s.contents(f).Height; h > 0 && f.Drawer.Bottom.Max.Y+h > top {
 			top, what = f.Drawer.Bottom.Max.Y+h, message.New("what the drawer holds")
 		}
 		found, needed := f.Drawer.Limit-top, f.Sheet.Runner.ClearanceAbove
@@ -35,6 +35,12 @@ func findRoomAbove(s *search) {
 		var fixes []edit.Edit
 		if !contents {
 			fixes = lowerDrawers(f)
+		}
+		if f.Nth > 0 && f.Drawer.Limit > f.Runner.Lower {
+			fixes = append(fixes, raise(f, found-needed))
+		}
+		if over := s.innerOver(f); over != nil {
+			fixes = append(fixes, raise(over, needed-found))
 		}
 		fixes = append(append(fixes, s.higher(f, needed-found)...), s.ownDrops(f)...)
 		say := message.New("%v has %v of room %v; needed is %v", what, found, upTo(f.Drawer.Above), needed)
@@ -54,6 +60,9 @@ func findRoomAbove(s *search) {
 // moreRoom says what to change where room is short above a drawer or above what
 // it holds.
 func (s *search) moreRoom(f *plan.Front, contents bool, short length.Length) message.Message {
+	if over := s.innerOver(f); over != nil {
+		return message.New("raise inner drawer %v by %v, to %v above where it is measured from, or choose a lower drawer below it", over.Nth, short, over.Runner.Lower+short-over.Datum())
+	}
 	to := s.height(f, short)
 	by := to - f.Face.Height()
 	switch {
@@ -64,6 +73,18 @@ func (s *search) moreRoom(f *plan.Front, contents bool, short length.Length) mes
 	default:
 		return message.New("choose a lower drawer, or make this front higher by %v, to %v", by, to)
 	}
+}
+
+// innerOver is the inner drawer that a drawer behind the same front has its room up to;
+// nil where that is something else.
+func (s *search) innerOver(f *plan.Front) *plan.Front {
+	front := s.plan.FrontAt(f.Place)
+	for k := range front.Inner {
+		if g := &front.Inner[k]; g.Nth != f.Nth && g.Fitted && g.Runner.Lower+g.Sheet.Lowest() == f.Drawer.Limit {
+			return g
+		}
+	}
+	return nil
 }
 
 // lowerDrawers are the changes to each lower drawer height, the tallest first.
@@ -80,7 +101,11 @@ func lowerDrawers(f *plan.Front) []edit.Edit {
 		if name == "" {
 			return fixes
 		}
-		fixes = append(fixes, edit.SetDrawer{At: f.Place, Drawer: name})
+		if f.Nth > 0 {
+			fixes = append(fixes, setInner(f, "drawer", name))
+		} else {
+			fixes = append(fixes, edit.SetDrawer{At: f.Place, Drawer: name})
+		}
 		under = next
 	}
 }

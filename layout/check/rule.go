@@ -1,6 +1,7 @@
 package check
 
 import (
+	"fmt"
 	"strconv"
 
 	"frontlay/layout/plan"
@@ -126,6 +127,9 @@ func nameOrNumber(i, n int, name func(int) string) string {
 func (s *search) add(f Finding) {
 	f.Rule, f.Severity, f.Forbids = s.rule.Name, s.severity, s.rule.Forbids
 	f.Where = s.where(f.Place)
+	if f.Inner > 0 {
+		f.Where = message.New("%v, inner drawer %v", f.Where, f.Inner)
+	}
 	if s.accepted != nil {
 		a := Acceptance(s.plan.Project, &f)
 		if was, ok := s.accepted[acceptKey{a.Rule, a.Cabinet, a.Bay, a.Front}]; ok && (was.Short == 0 || a.Short <= was.Short) {
@@ -135,9 +139,9 @@ func (s *search) add(f Finding) {
 	*s.found = append(*s.found, f)
 }
 
-// front reports a finding about one front.
+// front reports a finding about one front, or about an inner drawer behind one.
 func (s *search) front(at *plan.Front, f Finding) {
-	f.Place, f.Front = at.Place, at.Number
+	f.Place, f.Front, f.Inner = at.Place, at.Number, at.Nth
 	s.add(f)
 }
 
@@ -166,6 +170,9 @@ func (s *search) cabinetName(at model.Place) any {
 // called is what stands behind "front": its number, and its name where it has one
 // of its own.
 func called(f *plan.Front) message.Message {
+	if f.Nth > 0 {
+		return message.New("%v, inner drawer %v", f.Number, f.Nth)
+	}
 	if !f.Named() {
 		return message.New("%v", f.Number)
 	}
@@ -179,6 +186,35 @@ func (s *search) drawers(do func(*plan.Front)) {
 			do(f)
 		}
 	}
+}
+
+// everyDrawer calls do for every fitted drawer, inner ones too.
+func (s *search) everyDrawer(do func(*plan.Front)) {
+	for f := range s.plan.Drawers() {
+		do(f)
+	}
+}
+
+// contents is what a drawer is to hold.
+func (s *search) contents(f *plan.Front) model.Contents {
+	src := s.plan.Project.FrontAt(f.Place)
+	if f.Nth > 0 {
+		return src.Inner[f.Nth-1].Contents
+	}
+	return src.Contents
+}
+
+// setInner is the change that gives a figure of an inner drawer another value.
+func setInner(f *plan.Front, key string, value any) edit.Edit {
+	return edit.Set{At: f.Place, Key: fmt.Sprintf("inner[%d].%s", f.Nth-1, key), Value: value}
+}
+
+// raise is the change that raises a drawer's runner, or lowers it.
+func raise(f *plan.Front, up length.Length) edit.Edit {
+	if f.Nth > 0 {
+		return setInner(f, "up", f.Runner.Lower+up-f.Datum())
+	}
+	return setDrop(f, f.Drop+up)
 }
 
 // setDrop is the change that gives a front another drop.

@@ -18,6 +18,7 @@ func Rules() []Rule {
 		collision,
 		drawerSize,
 		roomAbove,
+		innerHidden,
 		runnerDepth,
 		runnerLow,
 		holeEdge,
@@ -43,6 +44,7 @@ func Rules() []Rule {
 		leftRight,
 		jigSettings,
 		adjustment,
+		doorPassed,
 		contents,
 	}
 }

@@ -22,7 +22,7 @@ var runnerDepth = Rule{
 }
 
 func findRunnerDepth(s *search) {
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		depth := s.plan.Cabinets[f.Place.Cabinet].Depth
 		r := &f.Sheet.Runner
 		use := f.Runner.Length
@@ -47,10 +47,18 @@ func findRunnerDepth(s *search) {
 			fix.Fixes = append(fix.Fixes, edit.SetCabinet(f.Place, "depth", deep))
 		} else {
 			fix.Change = message.New("use the runner of %v, or make the cabinet deeper by %v", best, found-depth)
-			fix.Fixes = append(fix.Fixes, edit.SetRunner{At: f.Place, Length: best})
+			fix.Fixes = append(fix.Fixes, useRunner(f, best))
 		}
 		s.front(f, fix)
 	})
+}
+
+// useRunner is the change to a runner of a length.
+func useRunner(f *plan.Front, l length.Length) edit.Edit {
+	if f.Nth > 0 {
+		return setInner(f, "runner", l)
+	}
+	return edit.SetRunner{At: f.Place, Length: l}
 }
 
 // longestIn is the longest runner of a front's sheet that fits a depth and

@@ -20,25 +20,29 @@ var runnerLoad = Rule{
 }
 
 func findRunnerLoad(s *search) {
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		if f.Runner.Load <= 0 {
 			return
 		}
-		total := f.WeightKg() + f.DrawerKg() + s.plan.Project.FrontAt(f.Place).Contents.Weight
+		total := f.WeightKg() + f.DrawerKg() + s.contents(f).Weight
 		if total <= f.Runner.Load {
 			return
 		}
 		depth := s.plan.Cabinets[f.Place.Cabinet].Depth - f.Runner.Start - f.Sheet.Runner.ClearanceBehind
+		what := message.New("front, drawer and contents weigh %v; the runners carry %v", roundedUp(total), message.Kilograms(f.Runner.Load))
+		if f.Nth > 0 {
+			what = message.New("drawer and contents weigh %v; the runners carry %v", roundedUp(total), message.Kilograms(f.Runner.Load))
+		}
 		finding := Finding{
 			FoundKg: total, NeededKg: f.Runner.Load,
-			What:   message.New("front, drawer and contents weigh %v; the runners carry %v", roundedUp(total), message.Kilograms(f.Runner.Load)),
+			What:   what,
 			Change: message.New("use runners that carry more, or keep %v out of the drawer", roundedUp(total-f.Runner.Load)),
 			Spots:  runners(f),
 			Flag:   message.New("%v too heavy", roundedUp(total-f.Runner.Load)),
 		}
 		if best := longestIn(f, depth, total); best > 0 {
 			finding.Change = message.New("use the runners of %v, which carry more, or keep %v out of the drawer", best, roundedUp(total-f.Runner.Load))
-			finding.Fixes = []edit.Edit{edit.SetRunner{At: f.Place, Length: best}}
+			finding.Fixes = []edit.Edit{useRunner(f, best)}
 		}
 		s.front(f, finding)
 	})

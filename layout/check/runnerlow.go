@@ -24,7 +24,7 @@ var runnerLow = Rule{
 }
 
 func findRunnerLow(s *search) {
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		found, needed := f.Runner.Lower-f.Floor, f.Sheet.Runner.LeastHeight
 		above, below := message.New("above the carcass bottom"), message.New("below the carcass bottom")
 		switch {
@@ -43,12 +43,20 @@ func findRunnerLow(s *search) {
 		s.front(f, Finding{
 			Found: found, Needed: needed,
 			What:   lowWords(found, needed, above, below),
-			Change: message.New("raise the runner by %v (drop %v)", short, f.Drop+short),
+			Change: raiseBy(f, short),
 			Spots:  []mark.Spot{behind(f, f.Runner.Lower, f.Runner.Lower+short)},
 			Flag:   message.New("Runner low by %v", short),
-			Fixes:  []edit.Edit{setDrop(f, f.Drop+short)},
+			Fixes:  []edit.Edit{raise(f, short)},
 		})
 	})
+}
+
+// raiseBy says how a runner is raised.
+func raiseBy(f *plan.Front, up length.Length) message.Message {
+	if f.Nth > 0 {
+		return message.New("raise the runner by %v, to %v above where it is measured from", up, f.Runner.Lower+up-f.Datum())
+	}
+	return message.New("raise the runner by %v (drop %v)", up, f.Drop+up)
 }
 
 // lowWords says how low a runner is; above and below name the board, with the

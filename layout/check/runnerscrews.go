@@ -27,7 +27,7 @@ func findRunnerScrews(s *search) {
 		length length.Length
 	}
 	told := map[used]bool{}
-	s.drawers(func(f *plan.Front) {
+	s.everyDrawer(func(f *plan.Front) {
 		u := used{f.Sheet, f.Runner.Length}
 		if f.Runner.Length == 0 || len(f.Runner.Screws) > 0 || told[u] {
 			return

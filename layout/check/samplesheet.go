@@ -26,7 +26,7 @@ func findSampleSheet(s *search) {
 	told := map[*model.HardwareSheet]bool{}
 	for i := range s.plan.Fronts {
 		f := &s.plan.Fronts[i]
-		if f.Kind != model.DrawerFront || f.Sheet == nil || !f.Sheet.Sample || told[f.Sheet] {
+		if !s.plan.Project.FrontAt(f.Place).HasDrawer() || f.Sheet == nil || !f.Sheet.Sample || told[f.Sheet] {
 			continue
 		}
 		told[f.Sheet] = true
@@ -56,8 +56,14 @@ func (s *search) runnersOf(f *plan.Front) []mark.Spot {
 	var spots []mark.Spot
 	b := &s.plan.Cabinets[f.Place.Cabinet].Bays[f.Place.Bay]
 	for k := b.First; k < b.First+b.Count; k++ {
-		if g := &s.plan.Fronts[k]; g.Kind == model.DrawerFront && g.Sheet == f.Sheet {
+		g := &s.plan.Fronts[k]
+		if g.Kind == model.DrawerFront && g.Sheet == f.Sheet {
 			spots = append(spots, runners(g)...)
+		}
+		for n := range g.Inner {
+			if g.Inner[n].Sheet == f.Sheet {
+				spots = append(spots, runners(&g.Inner[n])...)
+			}
 		}
 	}
 	return spots

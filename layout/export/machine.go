@@ -92,10 +92,14 @@ func rearNote() message.Message {
 
 // insideNote says how a carcass side or partition lies.
 func insideNote(c *sheet.CarcassFace) message.Message {
+	note := message.New("INSIDE FACE, bottom edge down, front edge at the RIGHT")
 	if c.FrontLeft {
-		return message.New("INSIDE FACE, bottom edge down, front edge at the LEFT")
+		note = message.New("INSIDE FACE, bottom edge down, front edge at the LEFT")
 	}
-	return message.New("INSIDE FACE, bottom edge down, front edge at the RIGHT")
+	if c.Packing > 0 {
+		note = message.New("%v; these holes are in PACKING of %v, NOT in the board", note, c.Packing)
+	}
+	return note
 }
 
 // faceNote is the text of a note that begins at a point and hangs below it.

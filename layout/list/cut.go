@@ -104,16 +104,15 @@ func cutHead(say Speaker, withLipping bool) Table {
 // withoutRunner names the drawers whose bottoms and backs can't be listed.
 func withoutRunner(p *plan.Plan, say Speaker) []Row {
 	var rows []Row
-	for i := range p.Fronts {
-		f := &p.Fronts[i]
-		if !f.Fitted || f.Runner.Length > 0 {
+	for f := range p.Drawers() {
+		if f.Runner.Length > 0 {
 			continue
 		}
 		if rows == nil {
 			rows = append(rows, Row{Group: true, Cells: []string{say.Say(message.New("Drawers without a size: %v", NoRunner()))}})
 		}
 		what := say.Say(message.New("drawer bottom, drawer back"))
-		rows = append(rows, Row{Cells: []string{"", "", what, say.Say(message.New("%v %v", f.Number, f.Name)), "", "", "", "", "", "", ""}})
+		rows = append(rows, Row{Cells: []string{"", "", what, say.Say(f.Called()), "", "", "", "", "", "", ""}})
 	}
 	return rows
 }

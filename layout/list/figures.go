@@ -25,17 +25,12 @@ func Figures(p *plan.Plan, say Speaker) Table {
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
 		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{strconv.Itoa(f.Number) + "  " + f.Name}})
-		for _, s := range p.Explanations(f) {
-			s.Terms = toldOnce(s.Terms)
-			if f.Fitted && f.Runner.Length <= 0 && needsRunner(s) {
-				t.Rows = append(t.Rows, Row{Cells: []string{say.Say(s.Name), "", say.Say(NoRunner())}})
-				continue
+		t.sums(f, p.Explanations(f), say)
+		for g := range f.Drawers() {
+			if g.Nth > 0 {
+				t.Rows = append(t.Rows, Row{Group: true, Cells: []string{say.Say(g.Called())}})
+				t.sums(g, p.InnerSums(g), say)
 			}
-			sum := say.Say(message.New("as given"))
-			if len(s.Terms) > 0 {
-				sum = say.Say(s.Sum())
-			}
-			t.Rows = append(t.Rows, Row{Cells: []string{say.Say(s.Name), say.Length(s.Value), sum}})
 		}
 	}
 	t.noteRounded(say)
@@ -43,6 +38,22 @@ func Figures(p *plan.Plan, say Speaker) Table {
 		t.Notes = append(t.Notes, say.Say(message.New("There are no fronts yet.")))
 	}
 	return t
+}
+
+// sums adds how the figures of a front, or of an inner drawer, came about.
+func (t *Table) sums(f *plan.Front, sums []plan.Sum, say Speaker) {
+	for _, s := range sums {
+		s.Terms = toldOnce(s.Terms)
+		if f.Fitted && f.Runner.Length <= 0 && needsRunner(s) {
+			t.Rows = append(t.Rows, Row{Cells: []string{say.Say(s.Name), "", say.Say(NoRunner())}})
+			continue
+		}
+		sum := say.Say(message.New("as given"))
+		if len(s.Terms) > 0 {
+			sum = say.Say(s.Sum())
+		}
+		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(s.Name), say.Length(s.Value), sum}})
+	}
 }
 
 // toldOnce leaves out of a sum how its drop came about: the drop has a row of its

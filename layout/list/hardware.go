@@ -143,8 +143,8 @@ func Order(p *plan.Plan) []message.Message {
 func sheetsUsed(p *plan.Plan) []*model.HardwareSheet {
 	var all []*model.HardwareSheet
 	seen := map[*model.HardwareSheet]bool{}
-	for i := range p.Fronts {
-		if f := &p.Fronts[i]; f.Fitted && !seen[f.Sheet] {
+	for f := range p.Drawers() {
+		if !seen[f.Sheet] {
 			seen[f.Sheet] = true
 			all = append(all, f.Sheet)
 		}
@@ -157,8 +157,8 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 	add := rows.add
 	pair, piece, set := message.New("pairs"), message.New("pieces"), message.New("sets")
 	each := func(do func(f *plan.Front)) {
-		for i := range p.Fronts {
-			if f := &p.Fronts[i]; f.Fitted && f.Sheet == s {
+		for f := range p.Drawers() {
+			if f.Sheet == s {
 				do(f)
 			}
 		}
@@ -172,8 +172,17 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 		rows.priced(1, false, set, message.New("drawers, height “%v”, for %v", f.Height.Name, runnerOf(f)), f.Height.Price)
 	})
 	if s.Connector.Kind == model.Pair {
-		each(func(f *plan.Front) { rows.priced(1, false, pair, message.New("front connectors"), s.Connector.Price) })
+		each(func(f *plan.Front) {
+			if f.Nth == 0 {
+				rows.priced(1, false, pair, message.New("front connectors"), s.Connector.Price)
+			}
+		})
 	}
+	each(func(f *plan.Front) {
+		if f.Nth > 0 && !s.Wooden() { // whose box has an inner front
+			add(1, false, set, message.New("front pieces of inner drawers, height “%v”, for an inside width of %v, as their maker has them", f.Height.Name, f.Between().Width()))
+		}
+	})
 	each(func(f *plan.Front) {
 		if f.Height.RailTop > 0 {
 			add(1, false, pair, message.New("rails or high sides, height “%v”, for %v", f.Height.Name, runnerOf(f)))
@@ -181,7 +190,7 @@ func countHardware(p *plan.Plan, s *model.HardwareSheet) []hardwareRow {
 	})
 	each(func(f *plan.Front) {
 		if f.Stabilised {
-			add(1, false, piece, message.New("stabilisers, for an inside width of %v", f.Opening.Width()))
+			add(1, false, piece, message.New("stabilisers, for an inside width of %v", f.Between().Width()))
 		}
 	})
 	each(func(f *plan.Front) { addScrews(f, piece, add) })

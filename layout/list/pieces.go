@@ -76,8 +76,8 @@ func Pieces(p *plan.Plan) []Piece {
 			all[k].cutFrom(number)
 		}
 	}
-	for i := range p.Fronts {
-		all = appendDrawer(all, &p.Fronts[i])
+	for f := range p.Drawers() {
+		all = appendDrawer(all, f)
 	}
 	for i := range p.Cabinets {
 		all = appendCarcass(all, p, i)
@@ -94,8 +94,11 @@ func appendFront(all []Piece, f *plan.Front) []Piece {
 	}
 	b := f.Made.Board
 	what := message.New("front")
-	if f.Kind == model.FixedPanel {
+	switch f.Kind {
+	case model.FixedPanel:
 		what = message.New("fixed panel")
+	case model.Door:
+		what = message.New("door")
 	}
 	milled := 0.0
 	for i := range f.Zones {
@@ -148,10 +151,10 @@ func appendFrame(all []Piece, f *plan.Front) []Piece {
 }
 
 func appendDrawer(all []Piece, f *plan.Front) []Piece {
-	if !f.Fitted || f.Runner.Length <= 0 {
+	if f.Runner.Length <= 0 {
 		return all
 	}
-	owner := message.New("%v %v", f.Number, f.Name)
+	owner := f.Called()
 	if f.Drawer.Box != nil {
 		return appendBox(all, f, owner)
 	}
@@ -272,6 +275,10 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 			q.Grain = alongWidth
 		}
 		q.What = message.New("rail over %v", p.FrontAt(b.Of).Name)
+	case plan.PackingBoard:
+		q.Board.Thickness = b.Rect.Width()
+		q.Width, q.Height, q.Grain = b.Deep(), b.Rect.Height(), alongWidth
+		q.What, q.For = message.New("packing"), message.New("%v %v", p.FrontAt(b.Of).Number, p.FrontAt(b.Of).Name)
 	case plan.BackBoard:
 		facing()
 		q.What = message.New("back")

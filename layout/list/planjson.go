@@ -64,6 +64,14 @@ type jsonFront struct {
 	HandleHoles  []jsonHole  `json:"handle_holes,omitempty"`
 	Runner       *jsonRunner `json:"runner,omitempty"`
 	Drawer       *jsonDrawer `json:"drawer,omitempty"`
+	Packing      *jsonSides  `json:"packing,omitempty"`
+	Inner        []jsonInner `json:"inner,omitempty"`
+}
+
+// jsonInner is an inner drawer behind a front.
+type jsonInner struct {
+	Runner *jsonRunner `json:"runner"`
+	Drawer *jsonDrawer `json:"drawer"`
 }
 
 // jsonZone is a part of a front that is of one thickness, in the face frame; Recess is
@@ -106,7 +114,7 @@ type jsonDrawer struct {
 	Height string     `json:"height"`
 	Bottom jsonBottom `json:"bottom"`
 	Back   jsonBack   `json:"back"`
-	Cover  mmLength   `json:"cover"`
+	Cover  mmLength   `json:"cover"` // 0 of an inner drawer, which has no front
 	Box    *jsonBox   `json:"box,omitempty"`
 }
 
@@ -174,25 +182,40 @@ func frontInJSON(f *plan.Front) jsonFront {
 	for _, z := range f.Zones {
 		j.Zones = append(j.Zones, jsonZone{partInJSON[z.Part], inJSON(z.Rect), mmLength(z.Thickness), mmLength(z.Recess)})
 	}
+	if f.HasPacking() {
+		j.Packing = &jsonSides{mmLength(f.Packing.Left), mmLength(f.Packing.Right)}
+	}
+	for g := range f.Drawers() {
+		if g.Nth > 0 {
+			inner := jsonInner{}
+			inner.Runner, inner.Drawer = drawerInJSON(g)
+			j.Inner = append(j.Inner, inner)
+		}
+	}
 	if !f.Fitted {
 		return j
 	}
 	drop := mmLength(f.Drop)
 	j.Drop = &drop
 	j.EdgeDistance = &jsonSides{mmLength(f.EdgeDistance.Left), mmLength(f.EdgeDistance.Right)}
-	j.Runner = &jsonRunner{LowerEdge: mmLength(f.Runner.Lower), Start: mmLength(f.Runner.Start), Length: mmLength(f.Runner.Length)}
+	j.Runner, j.Drawer = drawerInJSON(f)
+	return j
+}
+
+func drawerInJSON(f *plan.Front) (*jsonRunner, *jsonDrawer) {
+	runner := &jsonRunner{LowerEdge: mmLength(f.Runner.Lower), Start: mmLength(f.Runner.Start), Length: mmLength(f.Runner.Length)}
 	for _, s := range f.Runner.Screws {
-		j.Runner.Screws = append(j.Runner.Screws, jsonScrew{mmLength(s.Back), mmLength(s.Y), mmLength(s.Diameter), mmLength(s.Depth)})
+		runner.Screws = append(runner.Screws, jsonScrew{mmLength(s.Back), mmLength(s.Y), mmLength(s.Diameter), mmLength(s.Depth)})
 	}
-	j.Drawer = &jsonDrawer{
+	drawer := &jsonDrawer{
 		Height: f.Height.Name, Cover: mmLength(f.Drawer.Cover.Bottom),
 		Bottom: jsonBottom{mmLength(f.Drawer.BottomCut.Width), mmLength(f.Drawer.BottomCut.Length)},
 		Back:   jsonBack{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
 	}
 	if b := f.Drawer.Box; b != nil {
-		j.Drawer.Box = &jsonBox{mmLength(b.Width), mmLength(b.Height), mmLength(b.Length)}
+		drawer.Box = &jsonBox{mmLength(b.Width), mmLength(b.Height), mmLength(b.Length)}
 	}
-	return j
+	return runner, drawer
 }
 
 // partInJSON names the parts of fronts for programs.
@@ -207,6 +230,8 @@ func kindInJSON(k model.Kind) string {
 		return "fixed"
 	case model.OpenNiche:
 		return "open"
+	case model.Door:
+		return "door"
 	}
 	return "drawer"
 }

@@ -11,7 +11,7 @@ import (
 type CarcassBoard struct {
 	Board
 	Near, Far length.Length
-	Of        model.Place   // of a shelf and a rail: the front that asks for it
+	Of        model.Place   // of a shelf, a rail and packing: the front that asks for it
 	Over      bool          // of a shelf: it lies over that front
 	Groove    length.Length // of a side, bottom and top: depth of the groove or rebate of the back; 0: none
 	Milled    length.Length // how wide that is, in the depth frame
@@ -64,6 +64,15 @@ func (p *Plan) Boards(i int) []CarcassBoard {
 	for j := range c.Bays {
 		for _, r := range c.Bays[j].Rails {
 			add(RailBoard, r.Rect, 0, r.Depth).Of = r.Of
+		}
+	}
+	for j := range c.Bays {
+		for k := c.Bays[j].First; k < c.Bays[j].First+c.Bays[j].Count; k++ {
+			for f := range p.Fronts[k].Drawers() {
+				for _, r := range f.PackingStrips() {
+					add(PackingBoard, r, f.Runner.Start, f.Runner.Start+f.Runner.Length).Of = f.Place
+				}
+			}
 		}
 	}
 	add(BackBoard, c.Back.Rect, c.Back.Near, c.Back.Far)

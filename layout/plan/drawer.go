@@ -1,6 +1,8 @@
 package plan
 
 import (
+	"math"
+
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -21,12 +23,13 @@ func (m *maker) placeDrawer(f *Front, limit length.Length) {
 	f.Fitted = true
 	s, y := f.Sheet, f.Runner.Lower
 	d := &f.Drawer
-	left, right := f.Opening.Min.X+s.SideClearance, f.Opening.Max.X-s.SideClearance
+	in := f.Between()
+	left, right := in.Min.X+s.SideClearance, in.Max.X-s.SideClearance
 	d.Body = plane.R(left, y+s.Lowest(), right, y+f.Height.Top())
 	less, shorter := s.BottomDeducts()
 	half := less / 2
 	under := y + s.Bottom.Underside
-	d.Bottom = plane.R(f.Opening.Min.X+half, under, f.Opening.Max.X-(less-half), under+s.Bottom.Thickness)
+	d.Bottom = plane.R(in.Min.X+half, under, in.Max.X-(less-half), under+s.Bottom.Thickness)
 	d.Side = y + f.Height.SideTop
 	d.Back = d.Side
 	if f.Height.BackTop > 0 {
@@ -38,7 +41,7 @@ func (m *maker) placeDrawer(f *Front, limit length.Length) {
 	d.Limit = limit
 	d.RoomAbove = limit - d.Body.Max.Y
 	d.Cover = Edges{Left: left - f.Face.Min.X, Right: f.Face.Max.X - right, Bottom: under - f.Face.Min.Y}
-	inside := f.Opening.Width()
+	inside := in.Width()
 	d.BottomCut = Size{inside - less, f.Runner.Length - shorter}
 	d.BackCut = Size{inside - s.BackDeducts(), d.Back - under - s.Bottom.Thickness}
 	if s.Wooden() && s.Box.Bottom == model.AllRound {
@@ -53,11 +56,14 @@ func (m *maker) placeDrawer(f *Front, limit length.Length) {
 func (m *maker) chooseHeight(f *Front, room length.Length) *model.DrawerHeight {
 	heights := f.Sheet.Drawers
 	name := m.p.FrontAt(f.Place).Drawer
+	if f.Nth > 0 {
+		name = m.p.FrontAt(f.Place).Inner[f.Nth-1].Drawer
+	}
 	if name != "" && name != model.DrawerAuto {
 		if d := f.Sheet.Drawer(name); d != nil {
 			return d
 		}
-		m.problem(Problem{Kind: DrawerUnknown, Place: f.Place, Name: name})
+		m.problem(Problem{Kind: DrawerUnknown, Place: f.Place, Name: name, Inner: f.Nth})
 	}
 	var best, lowest *model.DrawerHeight
 	for k := range heights {
@@ -65,7 +71,7 @@ func (m *maker) chooseHeight(f *Front, room length.Length) *model.DrawerHeight {
 		if lowest == nil || d.Top() < lowest.Top() {
 			lowest = d
 		}
-		fits := d.Top() <= room && m.holesFit(f, d)
+		fits := d.Top() <= room && (f.Nth > 0 || m.holesFit(f, d))
 		if fits && (best == nil || d.Top() > best.Top()) {
 			best = d
 		}
@@ -94,7 +100,7 @@ func HoleEdgeIn(p *model.Project, diameter length.Length) length.Length {
 // holesFit tells whether a drawer height's holes keep their distance from the
 // front's top edge, by the project's limit, and from where its board is thinner.
 func (m *maker) holesFit(f *Front, d *model.DrawerHeight) bool {
-	g := Front{Face: f.Face, Thickness: f.Thickness, Zones: f.Zones, Overlay: f.Overlay, Drop: f.Drop, Sheet: f.Sheet, Height: d, Holes: m.holes[:0]}
+	g := Front{Face: f.Face, Thickness: f.Thickness, Zones: f.Zones, Overlay: f.Overlay, Packing: f.Packing, Drop: f.Drop, Sheet: f.Sheet, Height: d, Holes: m.holes[:0]}
 	g.addHoles()
 	m.holes = g.Holes
 	for i := range g.Holes {
@@ -176,8 +182,8 @@ func (m *maker) under(g *Front, l limit) limit {
 	if y, ok := m.shelfUnder(g); ok {
 		return l.lower(y, ShelfAbove)
 	}
-	if g.Kind == model.DrawerFront && g.Sheet != nil {
-		l = l.lower(g.Runner.Lower+g.Sheet.Lowest(), DrawerAbove)
+	if y, any := g.lowest(math.MinInt64, -1); any {
+		l = l.lower(y, DrawerAbove)
 	}
 	return l.lower(g.Face.Min.Y, FrontAbove)
 }

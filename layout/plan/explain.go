@@ -57,7 +57,7 @@ func (p *Plan) partitionAt(f *Front, side Side) (plane.Rect, bool) {
 }
 
 // EdgeDistanceOf tells how the distance of the connector holes from a side edge
-// came about: connector inset + side overlay.
+// came about: connector inset + side overlay, and packing where there is any.
 func (p *Plan) EdgeDistanceOf(f *Front, side Side) Sum {
 	overlay := p.OverlayOf(f, side)
 	s := Sum{Name: message.New("edge distance, left"), Value: f.EdgeDistance.Left}
@@ -68,6 +68,7 @@ func (p *Plan) EdgeDistanceOf(f *Front, side Side) Sum {
 		plus("connector inset", f.Sheet.Connector.Inset),
 		{Name: message.New("side overlay"), Value: overlay.Value, Of: &overlay},
 	}
+	s.Terms = append(s.Terms, packingAt(f, side)...)
 	return s
 }
 
@@ -151,7 +152,7 @@ func (p *Plan) DepthOf(f *Front) Sum {
 
 // BottomWidthOf tells how the width of a drawer bottom came about.
 func (p *Plan) BottomWidthOf(f *Front) Sum {
-	s := Sum{Name: message.New("width of the drawer bottom"), Value: f.Drawer.BottomCut.Width, Terms: []Term{plus("inside width", f.Opening.Width())}}
+	s := Sum{Name: message.New("width of the drawer bottom"), Value: f.Drawer.BottomCut.Width, Terms: betweenPacking(f)}
 	if !f.Sheet.Wooden() {
 		s.Terms = append(s.Terms, minus("deduction of the hardware sheet", f.Sheet.Bottom.DeductWidth))
 		return s
@@ -161,6 +162,47 @@ func (p *Plan) BottomWidthOf(f *Front) Sum {
 		s.Terms = append(s.Terms, minus("sides of the box", 2*b.Sides), plus("grooves", 2*b.GrooveDepth))
 	}
 	return s
+}
+
+// packingAt is the packing at a side of a front's drawer; none where there is none.
+func packingAt(f *Front, side Side) []Term {
+	thick := f.Packing.Left
+	if side == Right {
+		thick = f.Packing.Right
+	}
+	if thick == 0 {
+		return nil
+	}
+	return []Term{plus("packing", thick)}
+}
+
+// betweenPacking is the width that a drawer has, inside width less packing.
+func betweenPacking(f *Front) []Term {
+	terms := []Term{plus("inside width", f.Opening.Width())}
+	for side := range Right + 1 {
+		if k := packingAt(f, side); k != nil {
+			terms = append(terms, minus("packing", k[0].Value))
+		}
+	}
+	return terms
+}
+
+// RunnerHeightOf tells how the height of an inner drawer's runner above the floor line came
+// about.
+func (p *Plan) RunnerHeightOf(f *Front) Sum {
+	s := Sum{Name: message.New("runner's lower edge"), Value: f.Runner.Lower}
+	up := plus("the inner drawer's height", f.Runner.Lower-f.Datum())
+	if f.OnFloor {
+		s.Terms = []Term{plus("upper face of the board below", f.Datum()), up}
+		return s
+	}
+	s.Terms = []Term{plus("bottom edge of the front", f.Datum()), up}
+	return s
+}
+
+// InnerSums are all sums of an inner drawer.
+func (p *Plan) InnerSums(f *Front) []Sum {
+	return []Sum{p.RunnerHeightOf(f), p.RoomAboveOf(f), p.DepthOf(f), p.BottomWidthOf(f), p.BottomLengthOf(f), p.BackWidthOf(f), p.BackHeightOf(f)}
 }
 
 // BottomLengthOf tells how the length of a drawer bottom came about.
@@ -183,7 +225,7 @@ func (p *Plan) BottomLengthOf(f *Front) Sum {
 
 // BackWidthOf tells how the width of a drawer back came about.
 func (p *Plan) BackWidthOf(f *Front) Sum {
-	s := Sum{Name: message.New("width of the drawer back"), Value: f.Drawer.BackCut.Width, Terms: []Term{plus("inside width", f.Opening.Width())}}
+	s := Sum{Name: message.New("width of the drawer back"), Value: f.Drawer.BackCut.Width, Terms: betweenPacking(f)}
 	if !f.Sheet.Wooden() {
 		s.Terms = append(s.Terms, minus("deduction of the hardware sheet", f.Sheet.Back.DeductWidth))
 		return s
@@ -219,6 +261,7 @@ func (p *Plan) SideCoverOf(f *Front, side Side) Sum {
 		overlay = f.Overlay.Right
 	}
 	s.Terms = []Term{signed(message.New("side overlay"), overlay), plus("side clearance", f.Sheet.SideClearance)}
+	s.Terms = append(s.Terms, packingAt(f, side)...)
 	return s
 }
 

@@ -84,6 +84,13 @@ func (p *Plan) carcassFingerprint() Fingerprint {
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
 		h.say(f.Runner.Lower, f.Runner.Start, f.Runner.Length, f.Runner.Screws)
+		if f.HasPacking() {
+			h.say("packing", f.Packing)
+		}
+		for k := range f.Inner {
+			r := &f.Inner[k].Runner
+			h.say("inner", r.Lower, r.Start, r.Length, r.Screws)
+		}
 	}
 	return h.end()
 }
@@ -102,9 +109,9 @@ func (f *Front) fingerprint() Fingerprint {
 	}
 	h.holes(f.Holes)
 	h.holes(f.HandleHoles)
-	if f.Fitted {
-		h.say(f.Runner.Length, f.Drawer.Body.Width(), f.Drawer.Body.Height(), f.Drawer.BottomCut, f.Drawer.BackCut)
-		if b := f.Drawer.Box; b != nil {
+	for g := range f.Drawers() {
+		h.say(g.Runner.Length, g.Drawer.Body.Width(), g.Drawer.Body.Height(), g.Drawer.BottomCut, g.Drawer.BackCut)
+		if b := g.Drawer.Box; b != nil {
 			h.say(b.Width, b.Height, b.Length)
 			for i := range b.Parts {
 				h.say(b.Parts[i].Size(), b.Parts[i].Thickness)

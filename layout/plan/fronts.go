@@ -46,12 +46,12 @@ func (m *maker) placeBehind(i int) {
 	}
 	for k := range fronts {
 		m.placeRunner(&fronts[k])
+		m.placeInner(&fronts[k])
 	}
 	limits := m.limitsAbove(pc)
 	for k := range fronts {
 		f := &fronts[k]
-		m.placeDrawer(f, limits[k].at)
-		f.Drawer.Above = limits[k].kind
+		m.placeDrawers(f, limits[k])
 		m.drill(f)
 	}
 }
@@ -109,6 +109,7 @@ func (m *maker) face(at model.Place) Front {
 		Topmost:    at.Front == len(s.top)-1 && s.high == pc.Bays[at.Bay].Stack.Max.Y,
 		Opening:    opening,
 		Bays:       m.spanOf(at),
+		Packing:    m.p.PackingOf(at, m.spanOf(at)),
 		part:       s.parts[at.Front],
 	}
 	f.Thickness = f.Made.Thickness

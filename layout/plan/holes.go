@@ -8,14 +8,14 @@ import (
 
 // drill works out every hole of a front, in the Face frame. Hole height from the
 // front's bottom edge = height above the runner's lower edge + drop; distance
-// from the side edge = connector inset + side overlay, each side on its own.
+// from the side edge = connector inset + packing + side overlay, each side on its own.
 func (m *maker) drill(f *Front) {
 	m.placeHandles(f)
 	if !f.Fitted {
 		return
 	}
 	c := &f.Sheet.Connector
-	f.EdgeDistance = Edges{Left: c.Inset + f.Overlay.Left, Right: c.Inset + f.Overlay.Right}
+	f.EdgeDistance = Edges{Left: c.Inset + f.Overlay.Left + f.Packing.Left, Right: c.Inset + f.Overlay.Right + f.Packing.Right}
 	f.Holes = make([]Hole, 0, 2*(len(f.Height.Holes)+len(f.Height.RailHoles)+len(f.Height.More))+len(f.Sheet.Stabiliser.Holes))
 	f.addHoles()
 	f.addStabiliser()
@@ -39,11 +39,11 @@ func (f *Front) addHoles() {
 	}
 }
 
-// addHole puts a hole on its side's line, inset from the carcass's inside face.
+// addHole puts a hole on its side's line, inset from the face that the runner is screwed to.
 func (f *Front) addHole(h Hole, inset length.Length) {
-	x := inset + f.Overlay.Left
+	x := inset + f.Overlay.Left + f.Packing.Left
 	if h.Side == Right {
-		x = f.Face.Width() - inset - f.Overlay.Right
+		x = f.Face.Width() - inset - f.Overlay.Right - f.Packing.Right
 	}
 	h.At = plane.Point{X: x, Y: h.AboveRunner + f.Drop}
 	f.Holes = append(f.Holes, h)
@@ -72,17 +72,23 @@ func (f *Front) addPattern(p model.HolePattern) {
 	}
 }
 
+// wide tells that a drawer has a stabiliser.
+func (f *Front) wide() bool {
+	from := f.Sheet.Stabiliser.FromWidth
+	return from > 0 && f.Face.Width() >= from
+}
+
 // addStabiliser adds a stabiliser's holes to a wide front.
 func (f *Front) addStabiliser() {
 	s := &f.Sheet.Stabiliser
-	if s.FromWidth <= 0 || f.Face.Width() < s.FromWidth {
+	if !f.wide() {
 		return
 	}
 	f.Stabilised = true
 	c := &f.Sheet.Connector
 	// The stabiliser stands midway between the runners, which is not the
 	// middle of a front that overlays its sides differently.
-	middle := (f.Overlay.Left + f.Face.Width() - f.Overlay.Right) / 2
+	middle := (f.Overlay.Left + f.Packing.Left + f.Face.Width() - f.Overlay.Right - f.Packing.Right) / 2
 	for _, h := range s.Holes {
 		side := Left
 		if h.Across > 0 {

@@ -18,10 +18,7 @@ func (m *maker) placeRunner(f *Front) {
 	}
 	src := m.p.FrontAt(f.Place)
 	f.Runner.Lower = m.lowestRunner(f, src)
-	m.chooseRunner(f, src)
-	if src.Runner > 0 && f.Runner.source == nil {
-		m.problem(Problem{Kind: RunnerUnknown, Place: f.Place, Amount: src.Runner})
-	}
+	m.chooseRunner(f, src.Runner)
 	if src.Drop == nil && m.p.HoleRows.Mode != model.RowsFree {
 		// Going up may not cost the cover: start where it is enough.
 		f.Runner.Lower = max(f.Runner.Lower, f.Face.Min.Y+src.Cover-f.Sheet.Bottom.Underside)
@@ -44,7 +41,7 @@ func (m *maker) lowestRunner(f *Front, src *model.Front) length.Length {
 
 // chooseRunner takes the length asked for, or the longest that fits the inside
 // depth; the front's thickness pushes an inset drawer back.
-func (m *maker) chooseRunner(f *Front, src *model.Front) {
+func (m *maker) chooseRunner(f *Front, asked length.Length) {
 	r := &f.Sheet.Runner
 	f.Runner.Start = r.Setback
 	if f.Inset {
@@ -54,8 +51,8 @@ func (m *maker) chooseRunner(f *Front, src *model.Front) {
 	var best *model.RunnerLength
 	for k := range r.Lengths {
 		l := &r.Lengths[k]
-		if src.Runner > 0 {
-			if l.Length == src.Runner {
+		if asked > 0 {
+			if l.Length == asked {
 				best = l
 			}
 		} else if l.Length <= room && (best == nil || l.Length > best.Length) {
@@ -63,6 +60,9 @@ func (m *maker) chooseRunner(f *Front, src *model.Front) {
 		}
 	}
 	if best == nil {
+		if asked > 0 && f.Number > 0 { // placed, not only looked at for hole rows
+			m.problem(Problem{Kind: RunnerUnknown, Place: f.Place, Amount: asked, Inner: f.Nth})
+		}
 		return
 	}
 	f.Runner.Length = best.Length
@@ -116,17 +116,18 @@ func (f *Front) LengthAtLeast() length.Length {
 
 // RunnerEnds are the two runners seen from the front, run frame: as wide as the
 // side clearance, from the lower edge to the same distance above the first screw,
-// or as high as wide where the sheet tells no screw.
+// or as high as wide where the sheet tells no screw. They are screwed to the carcass, or
+// to the packing.
 func (f *Front) RunnerEnds() [2]plane.Rect {
 	w := f.Sheet.SideClearance
 	h := w
 	if len(f.Runner.Screws) > 0 {
 		h = max(h, 2*(f.Runner.Screws[0].Y-f.Runner.Lower))
 	}
-	y := f.Runner.Lower
+	y, in := f.Runner.Lower, f.Between()
 	return [2]plane.Rect{
-		plane.R(f.Opening.Min.X, y, f.Opening.Min.X+w, y+h),
-		plane.R(f.Opening.Max.X-w, y, f.Opening.Max.X, y+h),
+		plane.R(in.Min.X, y, in.Min.X+w, y+h),
+		plane.R(in.Max.X-w, y, in.Max.X, y+h),
 	}
 }
 

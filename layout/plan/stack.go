@@ -204,7 +204,7 @@ func (m *maker) rowPhase(at model.Place, rows model.HoleRows) (length.Length, bo
 	if f.Kind != model.DrawerFront || f.Sheet == nil {
 		return 0, false
 	}
-	m.chooseRunner(&f, src)
+	m.chooseRunner(&f, src.Runner)
 	if f.Runner.source == nil || len(f.Runner.source.Screws) == 0 {
 		return 0, false
 	}

@@ -51,6 +51,7 @@ type Problem struct {
 	Amount length.Length
 	Name   string
 	Line   length.Length // that a front should meet, run frame, where LineUpNoRoom
+	Inner  int           // which inner drawer of the place it is about, from 1; 0: none
 	Others []model.Place
 }
 
@@ -160,7 +161,8 @@ type Edges struct{ Left, Right, Bottom, Top length.Length }
 
 // Front is one placed member of a stack. Drawer and Runner count only where Kind
 // is DrawerFront and Fitted is true (a hardware sheet and a drawer height were
-// found).
+// found). Inner are the inner drawers behind it, as the project lists them, each as a
+// drawer of its own with the place, number, face and opening of this front, but no holes.
 type Front struct {
 	Place     model.Place
 	Number    int
@@ -183,6 +185,9 @@ type Front struct {
 	Topmost      bool          // ends at the carcass top
 	Bays         int           // how many bays it covers
 	Opening      plane.Rect    // clear opening that its drawer runs in, run frame
+	Packing      model.Packing // between that and the runners
+	Inner        []Front
+	Nth          int // of an inner drawer: which one it is behind its front, from 1; 0: no inner drawer
 	Sheet        *model.HardwareSheet
 	Stabilised   bool          // has the holes of a stabiliser
 	Handles      []Handle      // left to right

@@ -137,10 +137,13 @@ func (z *Zone) apart(h *Hole) length.Length {
 
 // WeightKg is a front's weight in kg: width · height · thickness · density of each of
 // its parts; of a board without density, nothing. The panel of a frame fills the groove
-// that it sits in.
+// that it sits in. Inner drawers carry no front.
 func (f *Front) WeightKg() float64 {
 	kg := func(r plane.Rect, thick length.Length, density float64) float64 {
 		return length.AreaM2(r.Width(), r.Height()) * thick.MM() / 1000 * density
+	}
+	if f.Nth > 0 {
+		return 0
 	}
 	if len(f.Zones) == 0 {
 		return kg(f.Blind(), f.Thickness, f.Made.Density)

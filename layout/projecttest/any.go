@@ -50,7 +50,8 @@ var enums = map[reflect.Type]int{
 	reflect.TypeFor[length.Unit]():         4,
 	reflect.TypeFor[model.RestTo]():        2,
 	reflect.TypeFor[model.Mount]():         2,
-	reflect.TypeFor[model.Kind]():          3,
+	reflect.TypeFor[model.Kind]():          4,
+	reflect.TypeFor[model.Hinged]():        2,
 	reflect.TypeFor[model.RowMode]():       3,
 	reflect.TypeFor[model.DivisionRule]():  4,
 	reflect.TypeFor[model.HoleSides]():     3,
@@ -213,6 +214,12 @@ func (g generator) mend(p *model.Project, c *model.Cabinet) {
 					sheet = p.Sheet(f.Hardware)
 				}
 				f.Drawer = sheet.Drawers[0].Name
+			}
+			if !f.Kind.Holds() {
+				f.Inner = nil
+			}
+			for k := range f.Inner {
+				f.Inner[k].Drawer = g.word(model.DrawerAuto)
 			}
 			if f.Height > 0 {
 				f.Share = 0

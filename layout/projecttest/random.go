@@ -310,6 +310,9 @@ func bay(t *rapid.T, p *model.Project, i, j, n int) (model.Bay, length.Length) {
 	for k, m := 0, count(t, 1, 5, "fronts"); k < m; k++ {
 		b.Fronts = append(b.Fronts, front(t, k))
 	}
+	if oneIn(t, 6, "packing") {
+		b.Packing = packing(t)
+	}
 	if oneIn(t, 8, "measured") {
 		b.Measured = measured(t, w, 700*mm)
 	}
@@ -340,7 +343,7 @@ func front(t *rapid.T, k int) model.Front {
 		f.Height, f.Share = Tenths(t, 90, 260, "fixed"), 0
 		f.Locked = rapid.Bool().Draw(t, "locked")
 	case 1:
-		f.Kind = model.Kind(count(t, 1, 2, "kind"))
+		f.Kind = model.Kind(count(t, 1, 3, "kind"))
 		if f.Kind == model.OpenNiche && rapid.Bool().Draw(t, "clear") {
 			f.Height, f.Share, f.Clear = Tenths(t, 90, 260, "clear height"), 0, true
 		}
@@ -377,7 +380,36 @@ func front(t *rapid.T, k int) model.Front {
 	if oneIn(t, 5, "handle") {
 		f.Handle = Handle(t)
 	}
+	if f.Kind == model.Door {
+		f.Hinged = of(t, "hinged", model.HingedLeft, model.HingedRight)
+	}
+	if oneIn(t, 10, "front's packing") {
+		k := packing(t)
+		f.Packing = &k
+	}
+	if f.Kind.Holds() && oneIn(t, 4, "inner") {
+		f.Inner = inner(t)
+	}
 	return f
+}
+
+func packing(t *rapid.T) model.Packing {
+	return model.Packing{Left: Tenths(t, 0, 40, "packing left"), Right: Tenths(t, 0, 40, "packing right")}
+}
+
+// inner draws one or two inner drawers, seldom where they have room.
+func inner(t *rapid.T) []model.InnerDrawer {
+	all := make([]model.InnerDrawer, count(t, 1, 2, "inner drawers"))
+	for i := range all {
+		all[i] = model.InnerDrawer{Up: Tenths(t, 0, 300, "up"), Drawer: of(t, "inner drawer", "", model.DrawerAuto, "low", "mid")}
+		if oneIn(t, 4, "its runner") {
+			all[i].Runner = length.MM(of[int64](t, "its length", 250, 350))
+		}
+		if oneIn(t, 4, "its contents") {
+			all[i].Contents = model.Contents{Height: Tenths(t, 0, 100, "its height"), Weight: float64(count(t, 0, 200, "its weight")) / 10}
+		}
+	}
+	return all
 }
 
 // Handle draws a pattern of handles.

@@ -15,7 +15,8 @@ import (
 
 // CarcassFace is one face of a carcass side or partition with the runner screws
 // in it, as it lies before you: inside face up, bottom edge towards you. Partitions
-// end at the back board, and sides too where it is laid on behind them. Panel is the board from its lower left corner at 0,0; FrontLeft tells that its front
+// end at the back board, and sides too where it is laid on behind them. Where Packing is
+// not 0, the screws are not in the board, but in packing of that thickness on it. Panel is the board from its lower left corner at 0,0; FrontLeft tells that its front
 // edge is at the left (the left side of a cabinet, and every face that looks to
 // the right), else it is at the right.
 type CarcassFace struct {
@@ -23,6 +24,8 @@ type CarcassFace struct {
 	Cabinet   int
 	Panel     plane.Rect
 	FrontLeft bool
+	Packing   length.Length
+	Strips    []plane.Rect // of that packing, in the face's own frame
 	Holes     []CarcassHole
 }
 
@@ -40,9 +43,8 @@ type CarcassHole struct {
 func CarcassFaces(p *plan.Plan) []CarcassFace {
 	var all []CarcassFace
 	at := map[string]int{}
-	for i := range p.Fronts {
-		f := &p.Fronts[i]
-		if !f.Fitted || len(f.Runner.Screws) == 0 {
+	for f := range p.Drawers() {
+		if len(f.Runner.Screws) == 0 {
 			continue
 		}
 		for _, frontLeft := range []bool{true, false} {
@@ -60,12 +62,21 @@ func CarcassFaces(p *plan.Plan) []CarcassFace {
 // tells where in all a face is.
 func addScrews(all []CarcassFace, at map[string]int, p *plan.Plan, f *plan.Front, x length.Length, frontLeft bool) []CarcassFace {
 	face := boardAt(p, f.Place.Cabinet, x, frontLeft)
+	face.pack(f)
 	key := fmt.Sprint(face.Cabinet, frontLeft, face.Name)
 	j, ok := at[key]
 	if !ok {
 		j = len(all)
 		at[key] = j
 		all = append(all, face.CarcassFace)
+	}
+	if face.Packing > 0 {
+		y, end := f.Runner.Lower-face.bottom, f.RunnerEnds()[0]
+		strip := plane.R(f.Runner.Start, y, f.Runner.Start+f.Runner.Length, y+end.Height())
+		if !frontLeft {
+			strip.Min.X, strip.Max.X = face.Panel.Width()-strip.Max.X, face.Panel.Width()-strip.Min.X
+		}
+		all[j].Strips = append(all[j].Strips, strip)
 	}
 	for _, s := range f.Runner.Screws {
 		h := CarcassHole{Back: s.Back, Up: s.Y - face.bottom, Diameter: s.Diameter, Depth: s.Depth, Front: f}
@@ -76,6 +87,17 @@ func addScrews(all []CarcassFace, at map[string]int, p *plan.Plan, f *plan.Front
 		all[j].Holes = append(all[j].Holes, h)
 	}
 	return all
+}
+
+// pack tells of a face on which there is packing for a front's runners.
+func (b *foundBoard) pack(f *plan.Front) {
+	b.Packing = f.Packing.Left
+	if !b.FrontLeft {
+		b.Packing = f.Packing.Right
+	}
+	if b.Packing > 0 {
+		b.Name = message.New("%v, on packing of %v", b.Name, b.Packing)
+	}
 }
 
 type foundBoard struct {
@@ -115,6 +137,9 @@ func (c *CarcassFace) Drawing() *drawing.Drawing {
 		Tag:  drawing.Tag{Meaning: drawing.Register, Of: drawing.Subject{Kind: drawing.CabinetThing, Place: model.Place{Cabinet: c.Cabinet, Bay: -1, Front: -1}}},
 		Rect: c.Panel,
 	})
+	for _, s := range c.Strips {
+		d.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Carcass}, Rect: s})
+	}
 	for _, b := range c.bores() {
 		d.Add(b.marks()...)
 	}

@@ -203,7 +203,7 @@ func usersOf(p *model.Project, sheet string) []message.Message {
 		for j := range p.Cabinets[i].Bays {
 			b := &p.Cabinets[i].Bays[j]
 			for k := range b.Fronts {
-				if f := &b.Fronts[k]; f.Kind == model.DrawerFront && nameOfSheet(p, b, f) == sheet {
+				if f := &b.Fronts[k]; f.HasDrawer() && nameOfSheet(p, b, f) == sheet {
 					all = append(all, whereIs(p, model.Place{Cabinet: i, Bay: j, Front: k}))
 				}
 			}

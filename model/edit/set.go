@@ -63,6 +63,8 @@ func (e Set) byWords() (message.Message, bool) {
 		return message.New("Plain front board"), true
 	case e.Key == "board" && e.Value == nil:
 		return message.New("Front board as around it"), true
+	case e.Key == "packing" && e.Value == nil:
+		return message.New("Packing as in the bay"), true
 	case e.Key == "handle" && e.Value == nil:
 		return message.New("No handle holes"), true
 	case e.Key == "name":
@@ -129,8 +131,8 @@ func (e Set) Apply(p *model.Project) (*model.Project, error) {
 }
 
 // begin makes the group of the key, where there is none yet: a cabinet's reveals
-// begin as those of the project, of which one is to change, a front's rail as its cabinet's, and handles as what is around
-// says.
+// begin as those of the project, of which one is to change, a front's rail as its cabinet's,
+// handles and a front's packing as what is around says.
 func (e Set) begin(c *model.Project) {
 	group, _, _ := strings.Cut(e.Key, ".")
 	switch {
@@ -142,6 +144,9 @@ func (e Set) begin(c *model.Project) {
 	case group == "rail" && c.FrontAt(e.At) != nil && c.FrontAt(e.At).Rail == nil:
 		r := c.CabinetAt(e.At).Rail
 		c.FrontAt(e.At).Rail = &r
+	case group == "packing" && c.FrontAt(e.At) != nil && c.FrontAt(e.At).Packing == nil:
+		k := c.PackingOf(e.At, c.FrontAt(e.At).Span)
+		c.FrontAt(e.At).Packing = &k
 	case group == "handle" && c.HandleAt(e.At) != nil:
 		at := c.HandleAt(e.At)
 		if *at != nil {

@@ -73,7 +73,7 @@ func (e SetShare) Apply(p *model.Project) (*model.Project, error) {
 	return c, nil
 }
 
-// SetKind makes a place in the stack a drawer, a fixed panel or an open niche.
+// SetKind makes a place in the stack a drawer, a fixed panel, an open niche or a door.
 type SetKind struct {
 	At   model.Place
 	Kind model.Kind
@@ -86,6 +86,8 @@ func (e SetKind) Label() message.Message {
 		return message.New("Make it a fixed panel")
 	case model.OpenNiche:
 		return message.New("Make it an open niche")
+	case model.Door:
+		return message.New("Make it a door")
 	default:
 		return message.New("Make it a drawer")
 	}
@@ -97,13 +99,19 @@ func (e SetKind) Apply(p *model.Project) (*model.Project, error) {
 	if err != nil {
 		return nil, err
 	}
-	if e.Kind > model.OpenNiche {
-		return nil, message.New("A place in the stack is a drawer, a fixed panel or an open niche.")
+	if e.Kind > model.Door {
+		return nil, message.New("A place in the stack is a drawer, a fixed panel, an open niche or a door.")
 	}
 	f.Kind = e.Kind
 	f.Clear = f.Clear && f.Kind == model.OpenNiche
 	if f.Kind != model.DrawerFront {
 		f.Drawer, f.Drop, f.Cover = "", nil, 0
+	}
+	if !f.Kind.Holds() {
+		f.Inner = nil
+	}
+	if f.Kind != model.Door {
+		f.Hinged = model.HingedLeft
 	}
 	return c, nil
 }

@@ -96,15 +96,20 @@ func sheetOf(p *model.Project, b *model.Bay, f *model.Front) *model.HardwareShee
 func refit(p *model.Project, b *model.Bay) {
 	for i := range b.Fronts {
 		f := &b.Fronts[i]
-		if f.Kind != model.DrawerFront {
-			continue
-		}
 		s := sheetOf(p, b, f)
-		if s == nil || s.Drawer(f.Drawer) == nil {
-			f.Drawer = model.DrawerAuto
+		fit := func(drawer *string, runner *length.Length) {
+			if s == nil || s.Drawer(*drawer) == nil {
+				*drawer = model.DrawerAuto
+			}
+			if *runner > 0 && (s == nil || !hasRunner(s, *runner)) {
+				*runner = 0
+			}
 		}
-		if f.Runner > 0 && (s == nil || !hasRunner(s, f.Runner)) {
-			f.Runner = 0
+		if f.Kind == model.DrawerFront {
+			fit(&f.Drawer, &f.Runner)
+		}
+		for k := range f.Inner {
+			fit(&f.Inner[k].Drawer, &f.Inner[k].Runner)
 		}
 	}
 }

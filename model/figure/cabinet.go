@@ -99,6 +99,7 @@ func Bay(b *model.Bay) []Row {
 		group("division", "", "The rule by which fronts without a height share what is left.", Division(&b.Division)),
 		matched(&b.Matched),
 		measured("measured", "Opening as measured", "What the tape says of the opening of a carcass that is there already; left out where the carcass is built as planned. It changes no size of the plan: what follows from it is told.", &b.Measured),
+		group("packing", "Packing", "Packing between the carcass and the runners of the bay's drawers, such as drawers behind a door need to pass it.", Packing(&b.Packing)),
 		list("fronts", "", "What stands in the bay, bottom to top.", &b.Fronts, maxFronts, true, func(f *model.Front) string { return f.Name }, Front).needed(),
 	}
 }
@@ -116,7 +117,7 @@ func Division(d *model.Division) []Row {
 func Front(f *model.Front) []Row {
 	return []Row{
 		line("name", "Name", "What the front is called.", &f.Name),
-		choice("kind", "Kind", "A drawer with its front, a fixed panel, or an open niche.", &f.Kind, "drawer", "fixed", "open"),
+		choice("kind", "Kind", "A drawer with its front, a fixed panel, an open niche, or a door.", &f.Kind, "drawer", "fixed", "open", "door"),
 		size("height", "Height", "Fixed height; left out, the front takes a share of what is left.", &f.Height, Positive, maxSize),
 		flag("clear", "", "Whether the fixed height of an open niche is the clear one, between the boards below and above it; otherwise it is from front line to front line.", &f.Clear),
 		number("share", "Share of the rest", "", "Share of the height that the fixed fronts leave; 1 where it is left out.", &f.Share, 0.001, 1000),
@@ -135,6 +136,9 @@ func Front(f *model.Front) []Row {
 		group("channel", "", "A finger-pull channel above the front: its upper edge is level with the lower edge of the front above, or at the top of the stack with that of the cabinet's fronts.", Channel(&f.Channel)),
 		part("rail", "", "The rail above an inset front, instead of the cabinet's; without a height there is none.", &f.Rail, Rail),
 		group("contents", "", "What the drawer is to hold.", Contents(&f.Contents)),
+		choice("hinged", "Hinges", "Of a door: the side at which its hinges are, seen from the room.", &f.Hinged, "left", "right"),
+		list("inner", "Inner drawer", "Inner drawers behind the front, a door's or over its own drawer, bottom to top: each with its own runners, and without holes in the front.", &f.Inner, maxInner, true, func(d *model.InnerDrawer) string { return d.Drawer }, Inner),
+		part("packing", "Packing of the front", "Packing beside the runners of the drawers behind this front, instead of the bay's.", &f.Packing, Packing),
 		handle("Holes for the front's handle or knob, drilled from the face; of a drawer those of the cabinet where they are left out.", &f.Handle),
 		part("as_built", "Gaps as built", "The gaps measured when the front is hung, with its connectors in the middle of their way.", &f.AsBuilt, asBuilt),
 	}
@@ -146,6 +150,24 @@ func lineUp(l *model.LineUp) []Row {
 		count("bay", "", "Number of the other front's bay in its cabinet, from 1 at the left.", &l.Bay, 1, maxBays),
 		line("front", "", "Name of the other front, or its number in the stack from 1 at the bottom.", &l.Front).needed(),
 		flag("bottom", "", "Whether it is the other front's bottom edge.", &l.Bottom),
+	}
+}
+
+// Inner are those of an inner drawer.
+func Inner(d *model.InnerDrawer) []Row {
+	return []Row{
+		size("up", "Runner's height", "From the board that the front stands on, or else from the front's bottom edge, up to the lower edge of the inner drawer's runner.", &d.Up, 0, maxSize),
+		line("drawer", "Drawer height", "Name of a drawer height of the front's hardware sheet, or auto for the tallest that fits.", &d.Drawer),
+		size("runner", "Runner asked for", "Length of the runner; the longest that fits where it is left out.", &d.Runner, Positive, maxFitting),
+		group("contents", "", "What the inner drawer is to hold.", Contents(&d.Contents)),
+	}
+}
+
+// Packing are those of what stands beside the runners.
+func Packing(k *model.Packing) []Row {
+	return []Row{
+		size("left", "Packing left", "Thickness of the packing at the left, seen from the room.", &k.Left, 0, maxFitting),
+		size("right", "Packing right", "Thickness of the packing at the right.", &k.Right, 0, maxFitting),
 	}
 }
 

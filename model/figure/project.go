@@ -20,6 +20,7 @@ const (
 	maxCabinets = 200
 	maxBays     = 100
 	maxFronts   = 10_000
+	maxInner    = 20
 	maxParts    = 100 // of a hardware sheet, in each of its lists
 	maxBoards   = 50  // that fronts can be made of
 )

@@ -132,19 +132,35 @@ func (r *reader) checkFront(p *model.Project, f *model.Front, sheet *model.Hardw
 			return
 		}
 	}
-	if f.Kind != model.DrawerFront {
+	if len(f.Inner) > 0 && !f.Kind.Holds() {
+		r.failBelow("inner", message.New("the front %v has inner drawers, but does not open", figure.Quote(f.Name)), message.New("make it a drawer or a door, or remove the key"))
 		return
 	}
 	if sheet == nil {
 		return
 	}
-	if f.Drawer != "" && f.Drawer != model.DrawerAuto && sheet.Drawer(f.Drawer) == nil {
-		names := []string{model.DrawerAuto}
-		for i := range sheet.Drawers {
-			names = append(names, sheet.Drawers[i].Name)
-		}
-		r.failBelow("drawer", message.New("the hardware sheet %v has no drawer height named %v", figure.Quote(sheet.Name), figure.Quote(f.Drawer)), meant(f.Drawer, names))
+	if f.Kind == model.DrawerFront {
+		r.checkDrawer(sheet, f.Drawer)
 	}
+	for i := range f.Inner {
+		r.enter("inner")
+		r.enterAt(i)
+		r.checkDrawer(sheet, f.Inner[i].Drawer)
+		r.leave()
+		r.leave()
+	}
+}
+
+// checkDrawer checks that a hardware sheet has the drawer height of a name.
+func (r *reader) checkDrawer(sheet *model.HardwareSheet, drawer string) {
+	if drawer == "" || drawer == model.DrawerAuto || sheet.Drawer(drawer) != nil {
+		return
+	}
+	names := []string{model.DrawerAuto}
+	for i := range sheet.Drawers {
+		names = append(names, sheet.Drawers[i].Name)
+	}
+	r.failBelow("drawer", message.New("the hardware sheet %v has no drawer height named %v", figure.Quote(sheet.Name), figure.Quote(drawer)), meant(drawer, names))
 }
 
 func hardwareNames(p *model.Project) []string {
@@ -159,7 +175,7 @@ func hasDrawers(p *model.Project) bool {
 	for i := range p.Cabinets {
 		for j := range p.Cabinets[i].Bays {
 			for _, f := range p.Cabinets[i].Bays[j].Fronts {
-				if f.Kind == model.DrawerFront {
+				if f.HasDrawer() {
 					return true
 				}
 			}

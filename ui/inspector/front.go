@@ -89,9 +89,9 @@ func (f *frontForm) heights() string {
 
 // kind chooses what stands at the place.
 func (f *frontForm) kind() {
-	kinds := []string{f.text("drawer"), f.text("fixed panel"), f.text("open niche")}
+	kinds := []string{f.text("drawer"), f.text("fixed panel"), f.text("open niche"), f.text("door")}
 	get := func() int {
-		return oneOf(f.at, []model.Kind{model.DrawerFront, model.FixedPanel, model.OpenNiche}, func(a model.Place) model.Kind { return f.doc(a).Kind })
+		return oneOf(f.at, []model.Kind{model.DrawerFront, model.FixedPanel, model.OpenNiche, model.Door}, func(a model.Place) model.Kind { return f.doc(a).Kind })
 	}
 	put := func(i int) {
 		f.do(each(f.at, func(a model.Place) edit.Edit { return edit.SetKind{At: a, Kind: model.Kind(i)} }))
