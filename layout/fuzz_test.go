@@ -1,6 +1,7 @@
 package layout_test
 
 import (
+	"io"
 	"math"
 	"os"
 	"path/filepath"
@@ -10,14 +11,15 @@ import (
 	"frontlay/assets"
 	"frontlay/layout"
 	"frontlay/layout/check"
+	"frontlay/layout/list"
 	"frontlay/layout/view"
 	"frontlay/model/yamlfile"
 )
 
 // FuzzLoadAndSolve feeds the loader and, where it takes the file, the engine,
-// the views and the explanations: no panic, no hang, no NaN.
+// the views, the lists and the explanations: no panic, no hang, no NaN.
 func FuzzLoadAndSolve(f *testing.F) {
-	for _, pattern := range []string{"projects/*.yaml", "rules/*/*.yaml", "bad/*.yaml"} {
+	for _, pattern := range []string{"projects/*.yaml", "rules/*/*.yaml", "bad/*.yaml", "versions/project-*.yaml"} {
 		files, err := filepath.Glob(filepath.Join("..", "testdata", pattern))
 		if err != nil {
 			f.Fatal(err)
@@ -68,6 +70,10 @@ func FuzzLoadAndSolve(f *testing.F) {
 					t.Errorf("%v does not add up", s.Say())
 				}
 			}
+		}
+		list.All(r.Plan, r.Findings, list.Speaker{}, 0)
+		if err := list.PlanJSON(io.Discard, r.Plan); err != nil {
+			t.Error(err)
 		}
 		for _, c := range r.Plan.Cabinets {
 			for _, b := range c.Bays {

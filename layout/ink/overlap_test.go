@@ -9,6 +9,7 @@ import (
 	"frontlay/assets"
 	"frontlay/layout/lettering"
 	"frontlay/layout/plan"
+	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
 	"frontlay/model"
 	"frontlay/model/length"
@@ -123,58 +124,37 @@ func overlaps(p *sheet.Page, paper sheet.Paper, say message.Language) string {
 	return ""
 }
 
-// randomRun draws one to three cabinets with one or two bays of one to nine
-// fronts. Its hardware is invented.
+// randomRun draws a project whose stacks add up, of fronts that are not lower than a hand
+// is broad: on the sheets of others fronts lie over one another, as the check tells.
 func randomRun(t *rapid.T) *model.Project {
-	mm := length.MM
-	p := &model.Project{
-		Title:    strings.Repeat("Glaze bench ", rapid.IntRange(1, 8).Draw(t, "title")),
-		Hardware: []model.HardwareUse{{Name: "main", Sheet: inventedSheet()}},
-		Boards: model.Boards{
-			Carcass: model.Board{Thickness: mm(19), Density: 680, Material: "birch plywood"},
-			Front:   model.Board{Thickness: mm(20), Lipping: mm(rapid.Int64Range(0, 2).Draw(t, "lipping"))},
-			Back:    model.Board{Thickness: mm(8)},
-		},
-		Reveals: model.Reveals{Left: mm(2), Right: mm(rapid.Int64Range(0, 5).Draw(t, "reveal")), Top: mm(2), Gap: mm(3)},
-	}
-	for range rapid.IntRange(1, 3).Draw(t, "cabinets") {
-		c := model.Cabinet{
-			Name:  strings.Repeat("Oxides ", rapid.IntRange(1, 4).Draw(t, "cabinet name")),
-			Width: mm(rapid.Int64Range(300, 1200).Draw(t, "width")), Height: mm(rapid.Int64Range(500, 2100).Draw(t, "height")),
-			Depth: mm(560), Plinth: mm(rapid.Int64Range(0, 1).Draw(t, "plinth") * 90),
-		}
-		for range rapid.IntRange(1, 2).Draw(t, "bays") {
-			var b model.Bay
-			for range rapid.IntRange(1, 9).Draw(t, "fronts") {
-				f := model.Front{Name: strings.Repeat("Celadon ", rapid.IntRange(0, 12).Draw(t, "name")), Kind: model.Kind(rapid.IntRange(0, 5).Draw(t, "kind") / 4)}
-				if rapid.Bool().Draw(t, "handle") {
-					f.Handle = &model.Handle{Spacing: mm(rapid.Int64Range(0, 320).Draw(t, "spacing")), FromTop: mm(rapid.Int64Range(0, 60).Draw(t, "from top")), Diameter: mm(5)}
+	p := projecttest.Random(t)
+	for !sound(plan.Make(p)) {
+		for i := range p.Cabinets {
+			c := &p.Cabinets[i]
+			c.Height += length.MM(400)
+			for _, b := range c.Bays {
+				for k := range b.Fronts {
+					f := &b.Fronts[k]
+					f.Height, f.Clear, f.Least, f.Greatest, f.LineUp, f.Span = 0, false, 0, 0, nil, 0
 				}
-				b.Fronts = append(b.Fronts, f)
 			}
-			c.Bays = append(c.Bays, b)
 		}
-		p.Cabinets = append(p.Cabinets, c)
 	}
 	return p
 }
 
-func inventedSheet() *model.HardwareSheet {
-	mm := length.MM
-	return &model.HardwareSheet{
-		Name: "invented", SideClearance: mm(12),
-		Runner: model.RunnerFigures{LeastHeight: mm(4), ClearanceBehind: mm(10), ClearanceAbove: mm(6), Setback: mm(2), Lengths: []model.RunnerLength{
-			{Length: mm(450), Load: 30, Screws: []model.ScrewHole{{Back: mm(37), Up: mm(20), Diameter: mm(5), Depth: mm(10)}, {Back: mm(261), Up: mm(20), Diameter: mm(5), Depth: mm(10)}}},
-		}},
-		Connector:  model.ConnectorFigures{Inset: mm(20), Diameter: mm(10), Depth: mm(12)},
-		Stabiliser: model.Stabiliser{FromWidth: mm(900), Holes: []model.StabiliserHole{{Across: -mm(16), Up: mm(30)}, {Across: mm(16), Up: mm(30)}}},
-		Drawers: []model.DrawerHeight{
-			{Name: "low", SideTop: mm(90), Holes: []length.Length{mm(48), mm(80)}},
-			{Name: "high", SideTop: mm(90), Holes: []length.Length{mm(48), mm(80)}, RailTop: mm(220), RailHoles: []length.Length{mm(160), mm(192)}},
-		},
-		Bottom: model.BottomFigures{Underside: mm(14), Thickness: mm(16), DeductWidth: mm(62), DeductLength: mm(18)},
-		Back:   model.BackFigures{DeductWidth: mm(74), Thickness: mm(16)},
+func sound(p *plan.Plan) bool {
+	for i := range p.Problems {
+		if k := p.Problems[i].Kind; k == plan.StackSum || k == plan.LineUpNoRoom || k == plan.SpanNoPlace {
+			return false
+		}
 	}
+	for i := range p.Fronts {
+		if p.Fronts[i].Face.Height() < length.MM(70) {
+			return false
+		}
+	}
+	return true
 }
 
 // On sheets for the bench nothing but the line at the foot is lower than 2.5 mm.

@@ -222,21 +222,23 @@ func (g *hanging) moves(f *plan.Front) string {
 func (g *hanging) pages() []Page {
 	g.place(g.placed)
 	var small []*plan.Front
+	var taken []plane.Rect
 	for _, f := range g.fronts {
-		if g.writable(f) {
-			g.front(f)
-		} else {
+		own := append(g.boxes(f), g.room(f)) // those of a stack that does not add up lie over others
+		if !g.writable(f) || slices.ContainsFunc(own, func(r plane.Rect) bool { return slices.ContainsFunc(taken, r.Overlaps) }) {
 			small = append(small, f)
+			continue
 		}
+		taken = append(taken, own...)
+		g.front(f)
 	}
-	var boxes []plane.Rect
 	for _, gap := range g.gaps {
 		if !slices.Contains(small, gap.Front) {
-			boxes = append(boxes, g.gap(gap))
+			g.gap(gap)
 		}
 	}
 	for _, f := range small {
-		g.number(f, boxes)
+		g.number(f, taken)
 	}
 	pages := []Page{g.finish()}
 	if g.stepsBehind {
@@ -252,15 +254,15 @@ func (g *hanging) pages() []Page {
 	return pages
 }
 
-// number writes the number of a front that is too small for more where no box of
+// number writes the number of a front that is too small for more where nothing of
 // another lies; its gaps are in the table.
-func (g *hanging) number(f *plan.Front, boxes []plane.Rect) {
+func (g *hanging) number(f *plan.Front, taken []plane.Rect) {
 	face := plane.Rect{Min: g.at(f.Face.Min), Max: g.at(f.Face.Max)}
 	s := strconv.Itoa(f.Number)
 	for _, part := range []length.Length{2, 1, 3} { // in quarters of its width
 		at := plane.Point{X: face.Min.X + face.Width()*part/4, Y: face.Centre().Y}
 		area := drawing.TextArea(at, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, true, s)
-		if area.Intersect(face) == area && !slices.ContainsFunc(boxes, func(b plane.Rect) bool { return !b.Intersect(area).Empty() }) {
+		if area.Intersect(face) == area && !slices.ContainsFunc(taken, area.Overlaps) {
 			g.text(at, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, true, s)
 			return
 		}
@@ -307,20 +309,35 @@ func (g *hanging) front(f *plan.Front) {
 	}
 }
 
-// gap draws the box of a gap over it, and gives where that is.
-func (g *hanging) gap(gap plan.Gap) plane.Rect {
+// boxes are where the gaps of a front are written.
+func (g *hanging) boxes(f *plan.Front) []plane.Rect {
+	var all []plane.Rect
+	for _, gap := range g.gaps {
+		if gap.Front == f {
+			all = append(all, g.boxOf(gap))
+		}
+	}
+	return all
+}
+
+// boxOf is where a gap is written.
+func (g *hanging) boxOf(gap plan.Gap) plane.Rect {
 	at, wide := g.at(gap.At), g.wide(gap)
 	// A gap to the neighbour on another page can lie a little outside of the drawing.
 	at.X = min(max(at.X, g.area.Min.X+wide/2), g.area.Max.X-wide/2)
-	r := plane.R(at.X-wide/2, at.Y-gapHeight/2, at.X+wide/2, at.Y+gapHeight/2)
+	return plane.R(at.X-wide/2, at.Y-gapHeight/2, at.X+wide/2, at.Y+gapHeight/2)
+}
+
+// gap draws the box of a gap over it.
+func (g *hanging) gap(gap plan.Gap) {
+	r := g.boxOf(gap)
 	g.own.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Register}, Rect: r, Filled: true})
 	x := r.Max.X - gapBlank
 	g.line(drawing.Register, x, r.Min.Y, x, r.Max.Y)
 	g.text(plane.Point{X: (r.Min.X + x) / 2, Y: r.Centre().Y}, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, true, g.say.Figure(gap.Size))
-	return r
 }
 
-// table is of the fronts that are too small to be written on.
+// table is of the fronts that are too small to be written on, or whose gaps are too near to others.
 func (g *hanging) table(fronts []*plan.Front) list.Table {
 	head := func(m string) string { return g.say.Say(message.New(m)) }
 	t := list.Table{

@@ -29,7 +29,7 @@ func addFiles(f *testing.F, patterns ...string) {
 // Whatever the bytes, Read ends with a project or with problems; a project that
 // it takes can be written and reads back the same.
 func FuzzProject(f *testing.F) {
-	addFiles(f, "../../testdata/bad/*.yaml", "../../assets/projects/*.yaml")
+	addFiles(f, "../../testdata/bad/*.yaml", "../../assets/projects/*.yaml", "../../testdata/projects/*.yaml", "../../testdata/rules/*/*.yaml", "../../testdata/versions/project-*.yaml")
 	f.Fuzz(func(t *testing.T, data []byte) {
 		file, err := yamlfile.Read("fuzz.yaml", data, samples, limits)
 		if err != nil {
@@ -54,7 +54,7 @@ func FuzzProject(f *testing.F) {
 
 // The same for hardware sheets.
 func FuzzSheet(f *testing.F) {
-	addFiles(f, "../../testdata/bad-sheets/*.yaml", "../../assets/sheets/*.yaml")
+	addFiles(f, "../../testdata/bad-sheets/*.yaml", "../../assets/sheets/*.yaml", "../../testdata/versions/hardware-*.yaml")
 	f.Fuzz(func(t *testing.T, data []byte) {
 		s, err := yamlfile.ReadSheet("fuzz.yaml", data)
 		if err != nil {
