@@ -12,6 +12,7 @@ func Rules() []Rule {
 		span,
 		hardware,
 		frontBuild,
+		backGroove,
 		coverBelow,
 		coverBeside,
 		overlay,

@@ -167,12 +167,12 @@ func (m *maker) placeRails(b *Bay) {
 }
 
 // Back is the placed back of a cabinet: Rect in the run frame with what lies in its
-// rebate or groove, which is Depth deep and Milled wide; Near and Far in the depth frame.
-// Rect is empty where the cabinet has no back.
+// rebate or groove, which is Depth deep, at most Deepest, and Milled wide; Near and Far in
+// the depth frame. Rect is empty where the cabinet has no back.
 type Back struct {
-	Rect          plane.Rect
-	Near, Far     length.Length
-	Depth, Milled length.Length
+	Rect                   plane.Rect
+	Near, Far              length.Length
+	Depth, Deepest, Milled length.Length
 }
 
 // placeBack puts a cabinet's back behind its carcass, or lets it into sides, bottom and
@@ -184,7 +184,7 @@ func (m *maker) placeBack(pc *Cabinet, c *model.Cabinet) {
 	if c.Back.Kind != model.LaidOn && thick > 0 {
 		pc.Sides = c.Depth
 		pc.Back.Near, pc.Back.Far = pc.Back.Near-c.Back.Setback, pc.Back.Far-c.Back.Setback
-		pc.Back.Depth = m.grooveOf(pc, c)
+		pc.Back.Depth, pc.Back.Deepest = m.grooveOf(pc, c)
 		pc.Back.Rect = pc.Inside.Grow(pc.Back.Depth)
 		pc.Back.Milled = thick
 		if c.Back.Kind == model.Rebated { // open to the back
@@ -200,13 +200,14 @@ func (m *maker) placeBack(pc *Cabinet, c *model.Cabinet) {
 
 // grooveOf is the depth of the back's rebate or groove: as asked for, or half of the
 // thinnest board that it is milled into (common practice, no source), and never so deep
-// that nothing is left of that.
-func (m *maker) grooveOf(pc *Cabinet, c *model.Cabinet) length.Length {
+// that less than a millimetre is left of that; and how deep it could be.
+func (m *maker) grooveOf(pc *Cabinet, c *model.Cabinet) (depth, deepest length.Length) {
 	thinnest := min(m.p.Boards.Carcass.Thickness, pc.Inside.Min.X-pc.Outline.Min.X, pc.Outline.Max.X-pc.Inside.Max.X)
+	deepest = max(0, thinnest-length.Millimetre)
 	if c.Back.Depth > 0 {
-		return min(c.Back.Depth, max(0, thinnest-length.Millimetre))
+		return min(c.Back.Depth, deepest), deepest
 	}
-	return thinnest / 2
+	return thinnest / 2, deepest
 }
 
 // placeBase puts a cabinet on its plinth or feet; one that hangs on the wall stands on
