@@ -160,3 +160,35 @@ func TestNeighboursMayBothBeMoved(t *testing.T) {
 		})
 	}
 }
+
+// Of the box that is pushed in, both sides (500 × 100) and the back (550 × 84) are 12 thick and
+// of birch plywood: where the project has such a board they lie on its stock sheets, with the
+// grain along their length; the inner front of 18 and the bottom of 6 are of no board of the
+// project. A board of another density is another one; what the sheet does not say, it does.
+func TestBoardsOfBoxesLieOnStockSheets(t *testing.T) {
+	p := projecttest.Read(t, filepath.Join("..", "testdata", "projects", "wooden-boxes.yaml"))
+	board := model.FrontBoard{Name: "boxes", Board: model.Board{Thickness: length.MM(12), Material: "birch plywood", Stock: model.Stock{Length: length.MM(1200), Width: length.MM(800)}}}
+	p.Boards.Fronts = []model.FrontBoard{board}
+	stock := list.StockPlans(layout.Solve(p).Plan)
+	if len(stock) != 1 || len(stock[0].Laying.Sheets) != 1 || len(stock[0].Parts) != 3 {
+		t.Fatalf("%+v", stock)
+	}
+	sizes := map[[2]length.Length]int{}
+	for _, q := range stock[0].Laying.Sheets[0].Parts(stock[0].Parts) {
+		sizes[[2]length.Length{q.Area.Width(), q.Area.Height()}]++
+	}
+	if sizes[[2]length.Length{length.MM(500), length.MM(100)}] != 2 || sizes[[2]length.Length{length.MM(550), length.MM(84)}] != 1 {
+		t.Errorf("laid are %v", sizes)
+	}
+	p.Boards.Fronts[0].Density = 650
+	if stock := list.StockPlans(layout.Solve(p).Plan); len(stock) != 0 {
+		t.Errorf("a board of 650 kg/m³ is taken for one of 700: %+v", stock)
+	}
+	everySheet(p, func(s *model.HardwareSheet) { s.Box.Density = 0 })
+	if b := layout.Solve(p).Plan.Fronts[0].Drawer.Box.Part(plan.BoxFront).Board; b.Density != 0 {
+		t.Errorf("the inner front of 18 weighs %v", b.Density)
+	}
+	if b := layout.Solve(p).Plan.Fronts[0].Drawer.Box.Part(plan.BoxBack).Board; b.Density != 650 {
+		t.Errorf("the back of 12 weighs %v", b.Density)
+	}
+}

@@ -22,6 +22,26 @@ type BoxFigures struct {
 	BottomWeighs float64 // its density in kg/m³
 }
 
+// Like gives the board of the project of which a part of a box is cut: of its material and
+// thickness, and not of another density; false where there is none. The part's density
+// counts where the board has none.
+func (b *Boards) Like(thickness length.Length, material string, density float64) (Board, bool) {
+	all := []Board{b.Carcass, b.Front, b.Back}
+	for i := range b.Fronts {
+		all = append(all, b.Fronts[i].Board)
+	}
+	for _, c := range all {
+		if material == "" || c.Material != material || c.Thickness != thickness || c.Density > 0 && density > 0 && c.Density != density {
+			continue
+		}
+		if c.Density == 0 {
+			c.Density = density
+		}
+		return c, true
+	}
+	return Board{}, false
+}
+
 // Corners tells how the corners of a wooden box are put together.
 type Corners uint8
 

@@ -87,8 +87,8 @@ func (b *Box) Part(k BoxPartKind) *BoxPart {
 }
 
 // boxOf places the wooden box of a drawer whose bottom and back are placed; nil where
-// it has none.
-func boxOf(f *Front) *Box {
+// it has none. What it is cut from is one of the boards where one is like it.
+func boxOf(f *Front, boards *model.Boards) *Box {
 	s, d := f.Sheet, &f.Drawer
 	if !s.Wooden() || f.Runner.Length <= 0 {
 		return nil
@@ -120,7 +120,11 @@ func boxOf(f *Front) *Box {
 	material, under := cmp.Or(w.Material, s.Name), cmp.Or(w.BottomBoard, s.Name)
 	add := func(k BoxPartKind, r plane.Rect, near, far, thick length.Length, milled float64, m string, density float64) {
 		if r.Width() > 0 && r.Height() > 0 && far > near {
-			b.Parts = append(b.Parts, BoxPart{Kind: k, Rect: r, Near: near, Far: far, Thickness: thick, MilledM3: milled, Board: model.Board{Thickness: thick, Material: m, Density: density}})
+			board, ok := boards.Like(thick, m, density)
+			if !ok {
+				board = model.Board{Thickness: thick, Material: m, Density: density}
+			}
+			b.Parts = append(b.Parts, BoxPart{Kind: k, Rect: r, Near: near, Far: far, Thickness: thick, MilledM3: milled, Board: board})
 		}
 	}
 	t, u, v := w.Sides, w.Front, s.Back.Thickness

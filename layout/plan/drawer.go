@@ -47,7 +47,7 @@ func (m *maker) placeDrawer(f *Front, limit length.Length) {
 	if s.Wooden() && s.Box.Bottom == model.AllRound {
 		d.BackCut.Length = d.Back - y - s.SideLower()
 	}
-	d.Box = boxOf(f)
+	d.Box = boxOf(f, &m.p.Boards)
 }
 
 // chooseHeight finds the drawer height asked for, or the tallest whose parts

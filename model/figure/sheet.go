@@ -141,9 +141,9 @@ func box(b *model.BoxFigures) []Row {
 		size("groove_depth", "Groove, depth", "Depth of the groove, and how far the bottom reaches into it.", &b.GrooveDepth, Positive, maxBoard),
 		size("groove_height", "Groove, height", "From the lower edge of the sides up to the groove, which is the bottom's underside.", &b.GrooveHeight, 0, maxFitting),
 		size("shorter", "Shorter than the runner", "Length of the runner less the box's outside length. On the mounting drawing, or in the table of box sizes.", &b.Shorter, 0, maxFitting),
-		line("material", "Material", "What sides, inner front and back are made of.", &b.Material),
+		line("material", "Material", "What sides, inner front and back are made of. Where a board of the project is of this material and thickness, they are cut from its stock sheets.", &b.Material),
 		number("density", "Density", "kg/m³", "Weight in kg for a cubic metre of it; left out where it is not known.", &b.Density, 1, 25_000),
-		line("bottom_material", "Material of the bottom", "What the bottom is made of.", &b.BottomBoard),
+		line("bottom_material", "Material of the bottom", "What the bottom is made of; its stock sheets likewise.", &b.BottomBoard),
 		number("bottom_density", "Density of the bottom", "kg/m³", "Weight in kg for a cubic metre of it; left out where it is not known.", &b.BottomWeighs, 1, 25_000),
 	}
 }
