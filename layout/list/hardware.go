@@ -261,10 +261,12 @@ func addScrews(f *plan.Front, piece message.Message, add func(int, bool, message
 func countHandles(p *plan.Plan) []hardwareRow {
 	rows := toOrder{at: map[string]int{}}
 	pieces := message.New("pieces")
-	screws := 0
+	screws := toOrder{at: map[string]int{}}
 	for i := range p.Fronts {
 		f := &p.Fronts[i]
-		screws += len(f.HandleHoles)
+		for k := range f.HandleHoles {
+			screws.add(1, true, pieces, handleScrew(f, &f.HandleHoles[k]))
+		}
 		for k := range f.Handles {
 			what := message.New("handles or knobs with one screw")
 			if apart := f.Handles[k].Spacing(); apart > 0 {
@@ -273,10 +275,19 @@ func countHandles(p *plan.Plan) []hardwareRow {
 			rows.priced(1, false, pieces, what, f.Handles[k].Price)
 		}
 	}
-	if screws > 0 {
-		rows.add(screws, true, pieces, message.New("handle screws"))
+	return append(rows.all, screws.all...)
+}
+
+// handleScrew names the screw in a hole of a handle by the wood that it goes through: the
+// front where the hole is, and the inner front of a wooden box where that is behind it.
+func handleScrew(f *plan.Front, h *plan.Hole) message.Message {
+	through := f.ZoneAt(h).Thickness
+	if f.Drawer.Box != nil {
+		if in := f.Drawer.Box.Part(plan.BoxFront); in != nil && in.Rect.Contains(h.At.Add(f.Face.Min)) {
+			return message.New("handle screws, through %v: a front of %v and an inner front of %v", through+in.Thickness, through, in.Thickness)
+		}
 	}
-	return rows.all
+	return message.New("handle screws, through a front of %v", through)
 }
 
 // countFeet counts what carries the cabinets: feet by their height, and what fixes those to

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -125,5 +126,20 @@ func TestNoSpare(t *testing.T) {
 	}
 	if rows := rowsNaming(table, "screws for runners"); len(rows) != 1 || !strings.HasSuffix(rows[0], "|8|8") {
 		t.Errorf("%q; want 8 needed, 8 to order", rows)
+	}
+}
+
+// Screws of handles go through the front, and through a box's inner front where that is behind
+// it: it rises from 2 to 98 above the front's lower edge here, and the hole at 150 is above.
+func TestHandleScrewsTellWhatTheyGoThrough(t *testing.T) {
+	f := plan.Front{Thickness: mm(20), Face: plane.R(0, mm(100), mm(600), mm(300))}
+	f.Drawer.Box = &plan.Box{Parts: []plan.BoxPart{{Kind: plan.BoxFront, Rect: plane.R(mm(20), mm(102), mm(580), mm(198)), Thickness: mm(18)}}}
+	for y, want := range map[int64]string{
+		60:  "handle screws, through 38 mm: a front of 20 mm and an inner front of 18 mm",
+		150: "handle screws, through a front of 20 mm",
+	} {
+		if got := handleScrew(&f, &plan.Hole{At: plane.Point{X: mm(300), Y: mm(y)}, Diameter: mm(5)}).String(); got != want {
+			t.Errorf("at %d: %q, want %q", y, got, want)
+		}
 	}
 }
