@@ -20,6 +20,8 @@ func Rules() []Rule {
 		drawerSize,
 		roomAbove,
 		innerHidden,
+		openingNarrow,
+		niche,
 		runnerDepth,
 		runnerLow,
 		holeEdge,
@@ -47,6 +49,7 @@ func Rules() []Rule {
 		adjustment,
 		doorPassed,
 		contents,
+		measuredAgain,
 	}
 }
 

@@ -2,6 +2,7 @@ package opening
 
 import (
 	"math"
+	"slices"
 
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
@@ -12,8 +13,8 @@ import (
 // PackingStep is the step in which packing is told: as thin as card (common practice, no source).
 const PackingStep = length.Millimetre / 2
 
-// Packing is what goes behind the runners of one drawer: bought runners want parallel sides as far
-// apart as the plan has them, and the opening is nowhere exactly that.
+// Packing is what goes behind the runners of one drawer, planned packing included: bought runners
+// want parallel sides as far apart as the plan has them, and the opening is nowhere exactly that.
 type Packing struct {
 	Front  *plan.Front
 	Height length.Length // of the runner's lower edge above the opening's bottom, halfway across
@@ -59,11 +60,14 @@ func (s *Shape) PackingList(p *plan.Plan, b *plan.Bay, best Best) (list []Packin
 		left, right float64 // what there is at each side, mm
 	}
 	var rooms []room
+	var drawers []*plan.Front
 	for i := range b.Column {
-		f := &p.Fronts[b.Column[i]]
-		if !f.Fitted || f.Place.Bay != b.Place.Bay || f.Bays > 1 {
-			continue
+		at := &p.Fronts[b.Column[i]]
+		if at.Place.Bay == b.Place.Bay && at.Bays <= 1 {
+			drawers = slices.AppendSeq(drawers, at.Drawers())
 		}
+	}
+	for _, f := range drawers {
 		up := (f.Runner.Lower - b.Opening.Min.Y).MM()
 		y := up + s.floorAt(Bottom, across(&s.corners)/2)
 		list = append(list, Packing{Front: f, Height: length.FromMM(up), Need: clear(f).Width()})
@@ -97,8 +101,13 @@ func (s *Shape) PackingList(p *plan.Plan, b *plan.Bay, best Best) (list []Packin
 	return list, length.FromMM(move)
 }
 
-// clear is the clear opening that the drawer of a front is planned for.
-func clear(f *plan.Front) plane.Rect { return f.Opening }
+// clear is the clear opening that a drawer is planned for, its planned packing taken off.
+func clear(f *plan.Front) plane.Rect {
+	r := f.Opening
+	r.Min.X += f.Packing.Left
+	r.Max.X -= f.Packing.Right
+	return r
+}
 
 // pack rounds: first both together down, then the left.
 func (e *PackingEnd) pack(left, right float64) {
