@@ -148,6 +148,11 @@ func mirrored(p *model.Project) *model.Project {
 				mirroredHandle(f.Handle)
 				mirroredLineUp(p, i, f.LineUp)
 				f.Hinged = model.HingedRight - f.Hinged
+				if a := f.AsBuilt; a != nil {
+					a.Left, a.Right = a.Right, a.Left
+					a.Below = model.GapEnds{First: a.Below.Second, Second: a.Below.First}
+					a.Above = model.GapEnds{First: a.Above.Second, Second: a.Above.First}
+				}
 				if f.Packing != nil {
 					*f.Packing = model.Packing{Left: f.Packing.Right, Right: f.Packing.Left}
 				}

@@ -84,6 +84,7 @@ func sheet(t *rapid.T, name string) *model.HardwareSheet {
 		c := &s.Connector
 		c.AdjustUp, c.AdjustSide, c.AdjustTilt = Tenths(t, 0, 4, "up"), Tenths(t, 0, 3, "aside"), Tenths(t, 0, 3, "tilt")
 		c.AdjustDown = of(t, "down", 0, mm, 2*mm)
+		c.PerTurn, c.PerTurnSide = of(t, "a turn", 0, mm), of(t, "a turn aside", 0, mm)
 	}
 	if oneIn(t, 3, "slotted") {
 		s.Runner.Play, s.Connector.Play = Tenths(t, 0, 6, "runner's play"), Tenths(t, 0, 6, "connector's play")

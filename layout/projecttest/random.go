@@ -72,6 +72,9 @@ func Random(t *rapid.T) *model.Project {
 	if oneIn(t, 3, "how exact") {
 		p.Process = Process(t)
 	}
+	if oneIn(t, 6, "tipping load") {
+		p.TippingLoad = 30
+	}
 	if oneIn(t, 8, "in a niche") {
 		wide, high := length.Length(0), length.Length(0)
 		for i := range p.Cabinets {
@@ -238,7 +241,8 @@ func cabinet(t *rapid.T, p *model.Project, i int) model.Cabinet {
 		c.Height = Tenths(t, 900, 2100, "greater height")
 	}
 	if rapid.Bool().Draw(t, "base") {
-		c.Base = model.Base{Kind: model.BaseKind(count(t, 0, 2, "stands on")), Setback: Tenths(t, 0, 60, "toe"), FeetCount: of(t, "feet", 0, 0, 4, 6)}
+		c.Base = model.Base{Kind: model.BaseKind(count(t, 0, 2, "stands on")), Setback: Tenths(t, 0, 60, "toe"), FeetCount: of(t, "feet", 0, 0, 4, 6), Stands: model.Standing(count(t, 0, 2, "stands"))}
+		c.Base.FixedAt = of(t, "fixed at", 0, 0, 800*mm)
 	}
 	if rapid.Bool().Draw(t, "back let in") {
 		c.Back = model.BackFit{Kind: model.BackKind(count(t, 0, 2, "back")), Depth: of(t, "groove of the back", 0, 6*mm, 9*mm), Setback: Tenths(t, 0, 20, "back set in")}
@@ -387,6 +391,10 @@ func front(t *rapid.T, k int) model.Front {
 		k := packing(t)
 		f.Packing = &k
 	}
+	if oneIn(t, 8, "hung") {
+		ends := func() model.GapEnds { return model.GapEnds{First: measuredGap(t), Second: measuredGap(t)} }
+		f.AsBuilt = &model.AsBuilt{Left: ends(), Right: ends(), Below: ends(), Above: ends()}
+	}
 	if f.Kind.Holds() && oneIn(t, 4, "inner") {
 		f.Inner = inner(t)
 	}
@@ -410,6 +418,15 @@ func inner(t *rapid.T) []model.InnerDrawer {
 		}
 	}
 	return all
+}
+
+// measuredGap draws an end of a gap as it was measured; some are not.
+func measuredGap(t *rapid.T) *length.Length {
+	if rapid.Bool().Draw(t, "not measured") {
+		return nil
+	}
+	gap := Tenths(t, -1, 8, "as built")
+	return &gap
 }
 
 // Handle draws a pattern of handles.
