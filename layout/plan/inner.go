@@ -70,7 +70,7 @@ func (p *Plan) Drawers() iter.Seq[*Front] {
 // name.
 func (f *Front) Called() message.Message {
 	if f.Nth > 0 {
-		return message.New("%v %v, inner drawer %v", f.Number, f.Name, f.Nth)
+		return message.New("%v %v (inner drawer %v)", f.Number, f.Name, f.Nth)
 	}
 	return message.New("%v %v", f.Number, f.Name)
 }

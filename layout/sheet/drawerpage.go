@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
@@ -15,7 +16,7 @@ import (
 // drawerPages draws each kind of drawer from above once, up to four to a sheet,
 // the paper upright or lengthwise by the larger scales.
 func drawerPages(p *plan.Plan, o Options) []Page {
-	all := groups(p, o, drawerKey)
+	all := drawerGroups(p, o)
 	if len(all) == 0 {
 		return nil
 	}
@@ -113,11 +114,31 @@ func (d *draft) roomFor(v *drawing.Drawing, den int64) (*drawing.Drawing, []mess
 	return drawn, out
 }
 
+// drawerGroups gathers the drawers that are asked for, inner ones too, by what their plan
+// shows.
+func drawerGroups(p *plan.Plan, o Options) []group {
+	var all []group
+	for _, equal := range gathered(slices.Collect(p.Drawers()), func(f **plan.Front) string {
+		if !o.wantsFront((*f).Number) {
+			return ""
+		}
+		return drawerKey(*f)
+	}) {
+		var g group
+		for _, f := range equal {
+			g.fronts = append(g.fronts, *f)
+		}
+		all = append(all, g)
+	}
+	return all
+}
+
 // drawerKey tells drawers apart by what their plan shows.
 func drawerKey(f *plan.Front) string {
-	if !f.Fitted {
-		return ""
+	key := ""
+	if f.Nth > 0 || f.HasPacking() {
+		key = fmt.Sprintln(f.Nth > 0, f.Packing)
 	}
-	return fmt.Sprintln(f.Sheet.Name, int64(f.Opening.Width()), int64(f.Runner.Length), int64(f.Face.Width()), int64(f.Overlay.Left), f.Inset,
+	return key + fmt.Sprintln(f.Sheet.Name, int64(f.Opening.Width()), int64(f.Runner.Length), int64(f.Face.Width()), int64(f.Overlay.Left), f.Inset,
 		int64(f.Drawer.BackCut.Length), f.Place.Cabinet)
 }

@@ -63,6 +63,13 @@ const longestNames = 60
 
 // names says which fronts the template is for.
 func (g group) names() message.Message {
+	if slices.ContainsFunc(g.fronts, func(f *plan.Front) bool { return f.Nth > 0 }) {
+		m := g.first().Called()
+		for _, f := range g.fronts[1:] {
+			m = message.New("%v; %v", m, f.Called())
+		}
+		return m
+	}
 	if len(g.fronts) == 1 {
 		return message.New("Front %v: %v", g.first().Number, clipped(g.first().Name, 90))
 	}

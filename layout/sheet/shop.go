@@ -109,6 +109,11 @@ func sameBay(p *plan.Plan, b *plan.Bay, by plane.Point) string {
 		if f.Fitted {
 			fmt.Fprintln(&s, f.Sheet.Name, f.Height.Name, f.Drop, f.Runner.Start, f.Runner.Length, f.Drawer.Body.Move(by), f.Drawer.Bottom.Move(by), f.Opening.Width())
 		}
+		for g := range f.Drawers() {
+			if g.Nth > 0 || f.HasPacking() {
+				fmt.Fprintln(&s, g.Nth, g.Height.Name, g.Drop, g.Runner.Start, g.Runner.Length, g.Drawer.Body.Move(by), g.Packing)
+			}
+		}
 	}
 	return s.String()
 }

@@ -17,7 +17,9 @@ import (
 // where the drawer is fitted; where no runner fits, the drawing says so.
 func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 	d := &drawing.Drawing{Title: message.New("Plan of drawer %v, %v", f.Number, f.Name)}
-	if !f.Named() {
+	if f.Nth > 0 {
+		d.Title = message.New("Plan of drawer %v", f.Called())
+	} else if !f.Named() {
 		d.Title = message.New("Plan of drawer %v", f.Number)
 	}
 	if !f.Fitted {
@@ -51,13 +53,16 @@ func DrawerPlan(p *plan.Plan, f *plan.Front) *drawing.Drawing {
 		return d
 	}
 	start, end := f.Runner.Start, f.Runner.Start+f.Runner.Length
-	w := f.Sheet.SideClearance
-	add(drawing.RunnerPart, true, plane.R(0, start, w, end))
-	add(drawing.RunnerPart, true, plane.R(inside-w, start, inside, end))
+	for _, r := range f.PackingStrips() {
+		add(drawing.Carcass, true, plane.R(r.Min.X-left, start, r.Max.X-left, end))
+	}
+	from, to, w := f.Packing.Left, inside-f.Packing.Right, f.Sheet.SideClearance
+	add(drawing.RunnerPart, true, plane.R(from, start, from+w, end))
+	add(drawing.RunnerPart, true, plane.R(to-w, start, to, end))
 	if f.Drawer.Box != nil {
 		drawerPlanBox(d, f, add)
 	} else {
-		add(drawing.DrawerPart, false, plane.R(w, start, inside-w, end))
+		add(drawing.DrawerPart, false, plane.R(from+w, start, to-w, end))
 		b := f.Drawer.Bottom
 		add(drawing.DrawerBottom, true, plane.R(b.Min.X-left, start, b.Max.X-left, start+f.Drawer.BottomCut.Length))
 		drawerPlanBack(f, add)
@@ -87,8 +92,9 @@ func sidesOf(p *plan.Plan, f *plan.Front) (left, right plan.CarcassBoard) {
 // the carcass's outer edge.
 func drawerPlanWithout(d *drawing.Drawing, f *plan.Front, depth, edge length.Length) {
 	inside, w := f.Opening.Width(), f.Sheet.SideClearance
+	from, to := f.Packing.Left, inside-f.Packing.Right
 	start, end := f.Runner.Start, f.Runner.Start+f.LengthAtLeast()
-	for _, r := range []plane.Rect{plane.R(0, start, w, end), plane.R(inside-w, start, inside, end), plane.R(w, start, inside-w, end)} {
+	for _, r := range []plane.Rect{plane.R(from, start, from+w, end), plane.R(to-w, start, to, end), plane.R(from+w, start, to-w, end)} {
 		d.Add(&drawing.Rectangle{
 			Tag:  drawing.Tag{Meaning: drawing.FindingMark, Of: of(drawing.DrawerThing, f.Place), Severity: drawing.OfError},
 			Rect: r, Dashed: true,
@@ -112,7 +118,7 @@ func drawerPlanBack(f *plan.Front, add func(drawing.Meaning, bool, plane.Rect)) 
 		return
 	}
 	end := f.Runner.Start + f.Runner.Length
-	x := (f.Opening.Width() - width) / 2
+	x := f.Packing.Left + (f.Between().Width()-width)/2
 	add(drawing.DrawerPart, true, plane.R(x, end-thick, x+width, end))
 }
 
@@ -147,10 +153,13 @@ func drawerPlanSizes(d *drawing.Drawing, f *plan.Front, depth, edge length.Lengt
 	low := -f.Thickness
 	b := f.Drawer.Bottom
 	d.Add(
-		across(drawing.Subject{}, w, inside-w, low, -1),
+		across(drawing.Subject{}, f.Packing.Left+w, inside-f.Packing.Right-w, low, -1),
 		across(drawing.Subject{}, 0, inside, low, -2),
 		across(drawing.Subject{}, f.Face.Min.X-f.Opening.Min.X, f.Face.Max.X-f.Opening.Min.X, low, -3),
 	)
+	for _, r := range f.PackingStrips() { // how thick it is
+		d.Add(across(drawing.Subject{}, r.Min.X-f.Opening.Min.X, r.Max.X-f.Opening.Min.X, low, -1))
+	}
 	start := f.Runner.Start
 	d.Add(
 		upright(drawing.Subject{}, start, start+f.Runner.Length, edge, 1),

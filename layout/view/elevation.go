@@ -195,6 +195,9 @@ func addFront(d *drawing.Drawing, f *plan.Front, through bool, worst drawing.Sev
 		Tag: drawing.Tag{Meaning: drawing.Label, Of: s, Severity: worst}, Face: f.Face, Top: through, Size: normalLetters,
 		Number: f.Number, Name: ownName(f), Height: f.Face.Height(),
 	}
+	if f.Kind == model.Door {
+		c.Note, c.NoteShort = message.New("door"), message.New("door")
+	}
 	d.Add(c)
 	if f.Kind == model.OpenNiche {
 		d.Add(&drawing.Text{
@@ -338,9 +341,17 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 	for _, r := range overCarcass(f) {
 		d.Add(filled(drawing.OverlayBand, drawing.Subject{}, r))
 	}
-	if !f.Fitted {
-		return
+	for g := range f.Drawers() {
+		addDrawer(d, g)
 	}
+	for i, h := range f.Holes {
+		addHole(d, drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i}, h.At.Add(f.Face.Min), h.Diameter)
+	}
+}
+
+// addDrawer draws a drawer with its runners and the packing beside them; what its front
+// covers, where it has one.
+func addDrawer(d *drawing.Drawing, f *plan.Front) {
 	s := of(drawing.DrawerThing, f.Place)
 	body := rect(drawing.DrawerPart, s, plane.R(f.Drawer.Body.Min.X, f.Drawer.Body.Min.Y, f.Drawer.Body.Max.X, f.Drawer.Side))
 	body.Dashed = true
@@ -349,9 +360,11 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 		y := f.Drawer.Rail
 		d.Add(&drawing.Line{Tag: body.Tag, Dashed: true, From: plane.Point{X: body.Rect.Min.X, Y: y}, To: plane.Point{X: body.Rect.Max.X, Y: y}})
 	}
-	d.Add(coverBand(f)...)
-	for _, r := range beside(f) {
-		d.Add(filled(drawing.CoverBand, s, r))
+	if f.Nth == 0 {
+		d.Add(coverBand(f)...)
+		for _, r := range beside(f) {
+			d.Add(filled(drawing.CoverBand, s, r))
+		}
 	}
 	bottom := rect(drawing.DrawerBottom, s, f.Drawer.Bottom)
 	bottom.Filled = true
@@ -359,8 +372,10 @@ func addBehind(d *drawing.Drawing, f *plan.Front) {
 	for _, r := range f.RunnerEnds() {
 		d.Add(rect(drawing.RunnerPart, of(drawing.RunnerThing, f.Place), r))
 	}
-	for i, h := range f.Holes {
-		addHole(d, drawing.Subject{Kind: drawing.HoleThing, Place: f.Place, Index: i}, h.At.Add(f.Face.Min), h.Diameter)
+	for _, r := range f.PackingStrips() {
+		strip := rect(drawing.Hidden, drawing.Subject{}, r)
+		strip.Dashed = true
+		d.Add(strip)
 	}
 }
 

@@ -212,12 +212,11 @@ func (l *Lens) names(p *plan.Plan, f *plan.Front) {
 		if g.Kind != model.OpenNiche {
 			name(plane.R(near, g.Face.Min.Y, far, g.Face.Max.Y), message.New("front %v", g.Number), message.New("%v", g.Number))
 		}
-		if !g.Fitted {
-			continue
+		for g := range g.Drawers() {
+			start, end := inDepth(g)
+			name(plane.R(start, g.Drawer.Bottom.Min.Y, end, g.Drawer.Bottom.Max.Y), message.New("drawer bottom"), message.Message{})
+			name(plane.R(start, g.Drawer.Bottom.Max.Y, end, g.RunnerEnds()[0].Max.Y), message.New("runner"), message.Message{})
 		}
-		start, end := inDepth(g)
-		name(plane.R(start, g.Drawer.Bottom.Min.Y, end, g.Drawer.Bottom.Max.Y), message.New("drawer bottom"), message.Message{})
-		name(plane.R(start, g.Drawer.Bottom.Max.Y, end, g.RunnerEnds()[0].Max.Y), message.New("runner"), message.Message{})
 	}
 }
 

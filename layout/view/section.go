@@ -166,6 +166,38 @@ func (s *frontSection) add() {
 		s.drawer()
 		s.measures()
 	}
+	s.inner()
+}
+
+// inner draws the inner drawers behind the front, with the room above each, and how far
+// their runners are above one another, from the one below or from where they are measured.
+func (s *frontSection) inner() {
+	from := s.f.Datum()
+	if s.f.Fitted {
+		from = s.f.Runner.Lower
+	}
+	for g := range s.f.Drawers() {
+		if g.Nth == 0 {
+			continue
+		}
+		behind := frontSection{d: s.d, f: g, depth: s.depth}
+		behind.drawer()
+		behind.room()
+		if g.Runner.Lower > from {
+			s.d.Add(upright(drawing.Subject{}, from, g.Runner.Lower, -s.f.Thickness, -1))
+		}
+		from = max(from, g.Runner.Lower)
+	}
+}
+
+// room dimensions the room above a drawer.
+func (s *frontSection) room() {
+	f := s.f
+	if end := min(f.Runner.Start+f.LengthAtLeast(), s.depth); f.Drawer.Body.Max.Y != f.Drawer.Limit {
+		m := upright(drawing.Subject{}, min(f.Drawer.Body.Max.Y, f.Drawer.Limit), max(f.Drawer.Body.Max.Y, f.Drawer.Limit), end-end/8, 0)
+		m.Value = f.Drawer.Limit - f.Drawer.Body.Max.Y
+		s.d.Add(m)
+	}
 }
 
 // drawer draws the drawer on its runner: the drawer's side behind the cut, the
@@ -209,12 +241,16 @@ func (s *frontSection) drawer() {
 	for _, h := range f.Runner.Screws {
 		addHole(s.d, drawing.Subject{}, plane.Point{X: h.Back, Y: h.Y}, h.Diameter)
 	}
+	name := numbered(f)
+	if f.Nth > 0 {
+		name = message.New("%v, inner drawer %v", f.Number, f.Nth)
+	}
 	room := labelRoom(f, start, min(end, s.depth))
-	label := &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Short: numbered(f), Within: room}
-	label.Say = message.New("%v, runner %v", numbered(f), f.Runner.Length)
+	label := &drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: room.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Short: name, Within: room}
+	label.Say = message.New("%v, runner %v", name, f.Runner.Length)
 	if !fits {
-		label.Say = message.New("%v: no runner fits, see Findings", numbered(f))
-		label.Short = message.New("%v: no runner fits", numbered(f))
+		label.Say = message.New("%v: no runner fits, see Findings", name)
+		label.Short = message.New("%v: no runner fits", name)
 	}
 	s.d.Add(label)
 }
@@ -244,10 +280,7 @@ func (s *frontSection) measures() {
 	measure := func(a, b length.Length, x length.Length, level int, say func(length.Length) message.Message) {
 		if a != b {
 			m := upright(drawing.Subject{}, min(a, b), max(a, b), x, level)
-			m.Value = b - a
-			if say != nil {
-				m.Say = say(b - a)
-			}
+			m.Value, m.Say = b-a, say(b-a)
 			s.d.Add(m)
 		}
 	}
@@ -261,8 +294,7 @@ func (s *frontSection) measures() {
 	if s.cover > 0 {
 		measure(f.Face.Min.Y, f.Face.Min.Y+s.cover, -f.Thickness, -3, func(v length.Length) message.Message { return message.New("cover asked for %v", message.Bare(v)) })
 	}
-	end := min(f.Runner.Start+f.LengthAtLeast(), s.depth)
-	measure(f.Drawer.Body.Max.Y, f.Drawer.Limit, end-end/8, 0, nil)
+	s.room()
 }
 
 // labelRoom is where a drawer's name stands: over its bottom or in the room

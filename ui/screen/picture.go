@@ -80,10 +80,12 @@ func (c *Screen) draw() *drawing.Drawing {
 		return &drawing.Drawing{Title: message.New("Select a front: an open niche has no rear face.")}
 	}
 	if c.subject == DrawerPlan {
-		if f := r.Plan.FrontAt(at); f != nil && f.Fitted {
-			d := view.DrawerPlan(r.Plan, f)
-			c.found().AddToPlan(d, r.Plan, f)
-			return d
+		if front := r.Plan.FrontAt(at); front != nil {
+			for f := range front.Drawers() { // its own, or the lowest behind a door
+				d := view.DrawerPlan(r.Plan, f)
+				c.found().AddToPlan(d, r.Plan, f)
+				return d
+			}
 		}
 		return &drawing.Drawing{Title: message.New("Select a front with a drawer that fits.")}
 	}
