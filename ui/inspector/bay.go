@@ -36,6 +36,7 @@ func (f bayForm) bay(at model.Place) {
 	f.section(message.New("Drawers"), true, func() string { return f.sheetName(at) })
 	f.sheetOf(func() *model.HardwareSheet { return f.sheetAt(at) })
 	f.hardware(at)
+	f.sizes([]model.Place{at}, "packing.left", "packing.right")
 	f.divisionRule(at, doc)
 	boardForm(f).matched(at)
 	f.buttons(

@@ -69,6 +69,7 @@ func (f *frontForm) fill() {
 	if kind == model.DrawerFront {
 		f.drawer()
 	}
+	f.innerDrawers()
 	if kind != model.OpenNiche {
 		boardForm{f.form}.frontBoard(f.at)
 	}
@@ -175,23 +176,8 @@ func (f *frontForm) drawer() {
 		return ""
 	})
 	f.sheetOf(func() *model.HardwareSheet { return planned(first).Sheet })
-	names := []string{""}
-	options := []string{f.text("tallest that fits")}
-	if sheet := decides(f.form, func() *model.HardwareSheet { return planned(first).Sheet }); sheet != nil {
-		for i := range sheet.Drawers {
-			names = append(names, sheet.Drawers[i].Name)
-			options = append(options, sheet.Drawers[i].Name)
-		}
-	}
-	f.choice(message.New("Drawer height"), options, func() int {
-		return oneOf(at, names, func(a model.Place) string {
-			if d := doc(a).Drawer; d != model.DrawerAuto {
-				return d
-			}
-			return ""
-		})
-	}, func(i int) edit.Edit {
-		return each(at, func(a model.Place) edit.Edit { return edit.SetDrawer{At: a, Drawer: names[i]} })
+	f.drawerHeight(at, func(a model.Place) string { return doc(a).Drawer }, func(a model.Place, name string) edit.Edit {
+		return edit.SetDrawer{At: a, Drawer: name}
 	})
 	drop := f.usual(at, "drop", func(a model.Place) length.Length { return planned(a).Drop })
 	drop.bad = f.blamed(at, "drop")
@@ -199,6 +185,29 @@ func (f *frontForm) drawer() {
 	f.sizeOf(first, "cover", f.usual(at, "cover", func(model.Place) length.Length { return 0 }))
 	f.numberOf(at, "contents.weight")
 	f.sizes(at, "contents.height")
+}
+
+// drawerHeight chooses a drawer height of the fronts' hardware sheet, or the tallest that
+// fits.
+func (f *frontForm) drawerHeight(at []model.Place, get func(model.Place) string, put func(a model.Place, name string) edit.Edit) {
+	names := []string{""}
+	options := []string{f.text("tallest that fits")}
+	if sheet := decides(f.form, func() *model.HardwareSheet { return f.planned(at[0]).Sheet }); sheet != nil {
+		for i := range sheet.Drawers {
+			names = append(names, sheet.Drawers[i].Name)
+			options = append(options, sheet.Drawers[i].Name)
+		}
+	}
+	f.choice(message.New("Drawer height"), options, func() int {
+		return oneOf(at, names, func(a model.Place) string {
+			if d := get(a); d != model.DrawerAuto {
+				return d
+			}
+			return ""
+		})
+	}, func(i int) edit.Edit {
+		return each(at, func(a model.Place) edit.Edit { return put(a, names[i]) })
+	})
 }
 
 // seldom shows what few fronts need: limits of the height, hardware and runner
@@ -215,8 +224,11 @@ func (f *frontForm) seldom() {
 	}
 	boardForm{f.form}.lines(at)
 	boardForm{f.form}.rail(at)
-	if doc(first).Kind == model.DrawerFront {
+	if doc(first).Kind.Holds() {
 		f.ownHardware()
+		f.ownPacking()
+	}
+	if doc(first).Kind == model.DrawerFront {
 		f.runner()
 	}
 	if bays := decides(f.form, func() int { return f.bays(first) }); first.Bay+1 < bays {
