@@ -14,6 +14,9 @@ func CautionsFor(p *plan.Plan, say Speaker) Table {
 	if HangsOnWall(p) {
 		t.Rows = append(t.Rows, Row{Cells: []string{"□", say.Say(WallCaution())}})
 	}
+	if slices.ContainsFunc(p.Fronts, func(f plan.Front) bool { return f.Kind == model.Door }) {
+		t.Rows = append(t.Rows, Row{Cells: []string{"□", say.Say(message.New("Doors: hinges are not planned here. Drill for them by their maker's instructions, try one on scrap, and see before the runners are screwed on that the drawers pass the opened door."))}})
+	}
 	return t
 }
 
