@@ -31,7 +31,7 @@ layout/opening: layout/plan layout/plane model model/length model/message gonum.
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length
 layout/tipping: layout/plan model model/length model/message
-layout/check: layout/mark layout/opening layout/plan layout/plane layout/tipping model model/edit model/length model/message
+layout/check: layout/mark layout/opening layout/plan layout/plane layout/season layout/tipping layout/tolerance model model/edit model/length model/message
 layout/cutting: layout/plane model/length
 layout/wood: model model/message
 layout/view: layout/check layout/cutting layout/drawing layout/mark layout/plan layout/plane layout/tipping model model/figure model/length model/message

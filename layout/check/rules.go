@@ -41,6 +41,9 @@ func Rules() []Rule {
 		heldNearTop,
 		wideFront,
 		reveal,
+		fixingsAcross,
+		panelRoom,
+		gapThroughYear,
 		smallerBelow,
 		nearlyLevel,
 		facesNotFlush,
@@ -48,6 +51,7 @@ func Rules() []Rule {
 		jigSettings,
 		adjustment,
 		doorPassed,
+		adjustingShort,
 		contents,
 		measuredAgain,
 	}

@@ -115,3 +115,23 @@ func (w wood) panel(f *plan.Front) (Panel, bool) {
 	groove := f.Made.Filled().Panel
 	return Panel{Front: f, Term: t, Room: min(groove.Room, groove.Groove), Reach: max(groove.Groove-groove.Room, 0)}, ok
 }
+
+// FixingKinds are all kinds.
+func FixingKinds() []FixingKind {
+	return []FixingKind{Connectors, BothSides, HandleScrews, RunnerScrews}
+}
+
+// Advice says what to do about a fixing that holds too fast.
+func (x Fixing) Advice(y Year) message.Message {
+	swell, shrink := x.Room(y)
+	needed := Shown(x.Needed(y))
+	switch x.Kind {
+	case Connectors:
+		return message.New("fix the lowest holes fast and let the screws above slip in slots that give %v; leave %v of them free above the highest screw and %v below", needed, Shown(swell), Shown(shrink))
+	case HandleScrews:
+		return message.New("drill the handle's holes %v wide and put washers under the screws, or turn the handle along the grain", Shown(model.UsualHandleScrew+x.Needed(y)/2).CeilTo(length.Millimetre/2))
+	case RunnerScrews:
+		return message.New("fix the runner fast in front and let the screws behind slip in slots that give %v; leave %v of them free behind the last screw and %v before it", needed, Shown(swell), Shown(shrink))
+	}
+	return message.New("let the grain run from side to side, or use a frame: a drawer's two sides do not give way")
+}

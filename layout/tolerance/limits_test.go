@@ -3,21 +3,34 @@ package tolerance
 import (
 	"cmp"
 	"math"
+	"os"
 	"slices"
 	"testing"
 
 	"pgregory.net/rapid"
 
+	"frontlay/assets"
 	"frontlay/layout/plan"
-	"frontlay/layout/projecttest"
+	"frontlay/model/yamlfile"
 )
 
 // What adjusting can bring to where it is wanted, by the lines around it, is what comes of
 // trying every connector at both ends of its reach and every corner of the band: all
 // errors inside the hull of those.
 func TestLimitsAreTheHullOfAllExtremes(t *testing.T) {
-	p := projecttest.Read(t, "../../testdata/projects/spread.yaml")
-	b := Of(plan.Make(p))
+	const path = "../../testdata/projects/spread.yaml"
+	data, err := os.ReadFile(path)
+	if err != nil {
+		t.Fatal(err)
+	}
+	f, err := yamlfile.Read(path, data, func(source string) (string, []byte, error) {
+		sheet, _ := assets.Sheet(source)
+		return source, sheet, nil
+	}, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b := Of(plan.Make(f.Project))
 	rapid.Check(t, func(t *rapid.T) {
 		g := &b.Gaps[rapid.IntRange(0, len(b.Gaps)-1).Draw(t, "gap")]
 		e := [2]float64{rapid.Float64Range(-8, 8).Draw(t, "p"), rapid.Float64Range(-8, 8).Draw(t, "q")}

@@ -14,6 +14,8 @@ import (
 
 	"gonum.org/v1/gonum/integrate/quad"
 	"gonum.org/v1/gonum/stat/distuv"
+
+	"frontlay/model/length"
 )
 
 // perSigma is how many standard deviations ± is: Φ(1.95996) = 0.975.
@@ -90,3 +92,6 @@ const points = 20
 
 // tiny is a size in mm that is nothing.
 const tiny = 1e-9
+
+// Shown is a spread as it is told to people: a twentieth of a millimetre or more.
+func Shown(l length.Length) length.Length { return l.CeilTo(length.Millimetre / 20) }
