@@ -127,6 +127,7 @@ var scenes = []scene{
 	{name: "hardware", set: shown("sheets")},
 	{name: "print", set: func(w *window) { w.do("print") }},
 	{name: "template", set: shown("template")},
+	{name: "proposals", set: shown("propose")},
 	{name: "keys", set: shown("keys")},
 	{name: "hints", set: shown("hints")}, // they are done: it shows them again
 	{name: "cautions", set: shown("cautions")},

@@ -36,6 +36,8 @@ func (w *window) rows() [][]command.Command {
 		{{Name: "findfigure", Menu: "Edit", Words: "Find a figure", Bare: "/", Do: w.desk.Inspector.Find}},
 		w.arranger.EditRows(),
 		w.arranger.StackRows(),
+		{{Name: "propose", Menu: "Stack", Words: "Propose a division…", On: command.Fronts | command.Divisions | command.Bays, Key: fyne.KeyT, Mod: command.Ctrl | command.Shift, After: true, Leaves: true,
+			Do: func() { w.showDividing(w.session.Here()) }}},
 		w.desk.DrawRows(),
 		w.arranger.CabinetRows(),
 		sheets.Rows(func() *sheets.Page { return w.showSheets(sheets.Here(w, w.options.Keeper)) }, w.turnSheets),

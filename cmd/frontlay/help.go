@@ -53,7 +53,16 @@ Flags of check:
   --stamp XXXXXXXX   tell whether paper with this stamp still fits the project,
                      and which fronts have changed since it was printed
 
-Flags of check, print and export:
+Flags of propose:
+  --cabinet NAME, --bay N   which bay; the first where you do not say
+  --thing NAME=HEIGHT       what one drawer is to hold, and how high it stands;
+                            once for each drawer
+  --fronts 3..5             how many fronts
+` + paragraph("  --style NAME              ", strings.Join(styles, ", ")+"; with --by the step or factor, else the best") + `  --rows, --grid STEP       free heights: runners on hole rows; step of heights
+  --sheet NAME              hardware of the project, also more than once
+` + paragraph("  --weight KEY=MM           ", "what one of it counts, in mm of lost height: "+weightKeys()) + `  --best N                  how many
+
+Flags of check, propose, print and export:
   --language CODE    en, de, or the path of a file of translations
   --sheets-anywhere  read hardware sheets outside of the project's folder too
 
@@ -63,6 +72,7 @@ Flags of the window:
 Examples:
   frontlay bench.yaml
   frontlay check bench.yaml
+  frontlay propose bench.yaml --fronts 3..5 --thing jars=210 --thing brushes=60
   frontlay print bench.yaml -o bench.pdf --paper A3
   frontlay print bench.yaml -o file.pdf --for office
   frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1-3

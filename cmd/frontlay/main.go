@@ -46,6 +46,7 @@ type command struct {
 func commands() []command {
 	return []command{
 		{"check", "check FILE", "print the findings of a project", runCheck},
+		{"propose", "propose FILE --thing jars=210", "print the best divisions of a bay, from what is to go into its drawers", runPropose},
 		{"print", "print FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", runPrint},
 		{"export", "export FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", runExport},
 		{"calibrate", "calibrate -o OUT.pdf", "write a page that measures a printer, and keep what the rule says", runCalibrate},

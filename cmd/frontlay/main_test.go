@@ -319,3 +319,42 @@ func TestFindingsAndPagesInGerman(t *testing.T) {
 		t.Errorf("exit %d, said %q", code, errs)
 	}
 }
+
+// The best divisions of a bay are printed, the best first, with what each term comes to;
+// what can't be answered is said.
+func TestProposals(t *testing.T) {
+	demo := write(t, "demo.yaml", string(assets.Demo()))
+	code, out, errs := do(t, "propose", demo, "--cabinet", "Glazes", "--fronts", "3", "--thing", "jars=210", "--thing", "brushes=60", "--best", "2")
+	if code != exitFine || errs != "" {
+		t.Fatalf("exit code %d: %s", code, errs)
+	}
+	for _, want := range []string{
+		"1. 3 drawers, points: 250\n", "front 2: 245 mm, inside 210 mm, drop 0 mm; for jars\n", "for nothing in particular\n",
+		"loses 150 mm of height: 148 mm to gaps, bottoms and runners, 2 mm in drawers higher than needed\n", "2. 3 drawers, points: 271\n",
+	} {
+		if !strings.Contains(out, want) {
+			t.Errorf("it does not say %q:\n%s", want, out)
+		}
+	}
+	_, weighed, _ := do(t, "propose", demo, "--cabinet", "1", "--fronts", "3..4", "--style", "factor", "--by", "1.25", "--weight", "jig=0", "--sheet", "boxes", "--best", "1")
+	if !strings.Contains(weighed, "each 1.25 times the one above, with boxes") {
+		t.Errorf("with all flags:\n%s", weighed)
+	}
+	for _, c := range []struct{ args, want string }{
+		{"--cabinet Kiln", "no cabinet “Kiln”. Cabinets: Glazes, Test tiles, Oxides."},
+		{"--cabinet Glazes --bay 2", "bays from 1 to 1"},
+		{"--fronts 0", "3 or 3..5"},
+		{"--style round", "Styles: free, equal, step, factor."},
+		{"--style factor --by 9", "A factor lies between"},
+		{"--thing jars", "no thing: write what goes in"},
+		{"--thing jars=2000", "too low for what is to go in"},
+		{"--sheet none", "no hardware sheet “none”"},
+		{"--weight colour=3", "Weights: height=1, jig=20"},
+		{"--weight jig=-1", "A weight lies between"},
+	} {
+		code, out, errs := do(t, append([]string{"propose", demo}, strings.Fields(c.args)...)...)
+		if code != exitFailed || out != "" || !strings.Contains(errs, c.want) {
+			t.Errorf("%s: exit code %d, %q, %q", c.args, code, out, errs)
+		}
+	}
+}

@@ -83,12 +83,13 @@ type Answer struct {
 }
 
 // Limits of one search: ways to put a front that are looked at, in all and for one number
-// of fronts with one hardware; divisions of one that the check refuses; projects solved.
+// of fronts with one hardware; divisions of one step or factor that the check refuses one
+// after the other; projects solved.
 const (
-	mostSteps   = 12_000_000
+	mostSteps   = 8_000_000
 	mostOfOne   = 4_000_000
 	mostRefused = 24
-	mostSolved  = 200
+	mostSolved  = 400
 )
 
 // Find answers a question. Every proposal is solved as a whole project: it has no open
@@ -140,7 +141,7 @@ func (q *Question) impossible(p *model.Project) message.Message {
 	case len(q.Things) > MostThings:
 		return message.New("At most %v things can be told. Put what goes into one drawer into one line.", MostThings)
 	case q.Fewest < 1 || q.Most > MostFronts || q.Fewest > q.Most:
-		return message.New("The number of fronts lies between 1 and %v, the fewest first: 3 or 3..5.", MostFronts)
+		return wrongFronts
 	case len(q.Things) > q.Most:
 		return message.New("%v things want a drawer each, but there are to be %v fronts at most. Allow more fronts, or put what goes into one drawer into one line.", len(q.Things), q.Most)
 	}

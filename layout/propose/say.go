@@ -1,6 +1,7 @@
 package propose
 
 import (
+	"frontlay/layout/check"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -28,14 +29,8 @@ func (t Term) Say() message.Message {
 	case Lines:
 		return t.lines()
 	case Order:
-		if n == 0 {
-			return message.New("no front is lower than the one above it")
-		}
 		return message.New("fronts lower than the one above: %v", n)
 	default:
-		if n == 0 {
-			return message.New("equal stays equal")
-		}
 		return message.New("neighbours for the same of unequal height: %v", n)
 	}
 }
@@ -60,12 +55,26 @@ func (t Term) lines() message.Message {
 	return message.New("lines that end at the sides of the bay: %v", t.Count)
 }
 
-// Words tells a proposal term by term, in the order of the terms.
+// Words tells a proposal term by term, in the order of the terms: order and evenness
+// only where something is wrong with them.
 func (p *Proposal) Words() (all []message.Message) {
 	for _, t := range p.Terms {
-		all = append(all, t.Say())
+		if t.Count > 0 || t.Measure != Order && t.Measure != Uneven {
+			all = append(all, t.Say())
+		}
 	}
 	return all
+}
+
+// Warnings counts what the check warns of in the bay.
+func (p *Proposal) Warnings() (n int) {
+	for i := range p.Result.Findings {
+		f := &p.Result.Findings[i]
+		if f.Severity == check.Warning && f.Accepted == "" && f.Place.Cabinet == p.Edit.At.Cabinet && f.Place.Bay == p.Edit.At.Bay {
+			n++
+		}
+	}
+	return n
 }
 
 // Name tells in few words how a proposal divides the bay.

@@ -227,7 +227,7 @@ func (s *search) following(f *finder) *Proposal {
 		if best == nil || f.ended {
 			return nil
 		}
-		if len(f.past) == mostPast || f.refused == mostRefused || s.solved == mostSolved {
+		if len(f.past) == mostPast || f.refused == mostRefused*len(f.pools) || s.solved == mostSolved {
 			f.ended, s.stopped = true, true
 			return nil
 		}

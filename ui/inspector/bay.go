@@ -40,6 +40,11 @@ func (f bayForm) bay(at model.Place) {
 	f.divisionRule(at, doc)
 	boardForm(f).matched(at)
 	f.buttons(
+		button{"Propose a division…", func() {
+			if f.onPropose != nil {
+				f.onPropose(at)
+			}
+		}},
 		button{"Remove bay", func() { f.do(edit.RemoveBay{At: at}) }},
 	)
 }

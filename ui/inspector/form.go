@@ -10,6 +10,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -22,18 +23,19 @@ import (
 // before it where that has some of the same kind and label: one that is pressed
 // while another front is selected is still there when it is let go.
 type form struct {
-	session  *session.Session
-	say      func() message.Language
-	tell     func(message.Message)
-	folds    *folds
-	onSheet  func(name string)
-	before   map[part]any // widgets of the form before, as far as they are not taken
-	widgets  map[part]any
-	head     head
-	sections []*section
-	updates  []func()
-	decided  []func() bool // whether what decides which fields there are is as it was
-	focus    []labelled
+	session   *session.Session
+	say       func() message.Language
+	tell      func(message.Message)
+	folds     *folds
+	onSheet   func(name string)
+	onPropose func(at model.Place)
+	before    map[part]any // widgets of the form before, as far as they are not taken
+	widgets   map[part]any
+	head      head
+	sections  []*section
+	updates   []func()
+	decided   []func() bool // whether what decides which fields there are is as it was
+	focus     []labelled
 }
 
 // decides reads what decides which fields a form has, or what they offer: the panel is

@@ -22,6 +22,8 @@ type Panel struct {
 	Object fyne.CanvasObject
 	// OnSheet shows a hardware sheet of the project; nil: nothing does.
 	OnSheet func(name string)
+	// OnPropose proposes divisions of the bay at a place; nil: nothing does.
+	OnPropose func(at model.Place)
 
 	session *session.Session
 	say     func() message.Language
@@ -164,7 +166,7 @@ func (p *Panel) show() {
 
 // newForm is an empty form that takes the widgets of another.
 func (p *Panel) newForm(before map[part]any) *form {
-	return &form{session: p.session, say: p.say, tell: p.tell, folds: &p.folds, onSheet: p.OnSheet, before: before, widgets: map[part]any{}}
+	return &form{session: p.session, say: p.say, tell: p.tell, folds: &p.folds, onSheet: p.OnSheet, onPropose: p.OnPropose, before: before, widgets: map[part]any{}}
 }
 
 // fill shows some things of one kind.
