@@ -13,6 +13,7 @@ import (
 	"frontlay/layout/plan"
 	"frontlay/layout/projecttest"
 	"frontlay/layout/sheet"
+	"frontlay/layout/tipping"
 	"frontlay/model"
 	"frontlay/model/length"
 )
@@ -90,6 +91,15 @@ func TestInnerDrawersByHand(t *testing.T) {
 		t.Errorf("packing by thickness is %v, want two of 30 and two of 20", packing)
 	}
 	screwsOf(t, r.Plan)
+	pulled := 0.0
+	for _, p := range tipping.Of(r.Plan, 0).Parts {
+		if strings.HasPrefix(p.Name.String(), "contents of drawer") {
+			pulled += p.Kg
+		}
+	}
+	if pulled != 57 { // 12 + 5 + 5 + 8 + 4 + 10 + 10 + 3: inner drawers pull the cabinet over too
+		t.Errorf("%v kg of contents are pulled out", pulled)
+	}
 }
 
 // screwsOf asks that every screw is drilled once, in the board or in the packing on it.

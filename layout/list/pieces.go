@@ -276,7 +276,6 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 		}
 		q.What = message.New("rail over %v", p.FrontAt(b.Of).Name)
 	case plan.PackingBoard:
-		q.Board.Thickness = b.Rect.Width()
 		q.Width, q.Height, q.Grain = b.Deep(), b.Rect.Height(), alongWidth
 		q.What, q.For = message.New("packing"), message.New("%v %v", p.FrontAt(b.Of).Number, p.FrontAt(b.Of).Name)
 	case plan.BackBoard:

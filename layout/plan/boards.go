@@ -112,7 +112,7 @@ func (p *Plan) Made(b *CarcassBoard) model.Board {
 	case EndPanelBoard:
 		of = boards.Front
 		of.Thickness = b.Rect.Width()
-	case LeftSideBoard, RightSideBoard, PartitionBoard:
+	case LeftSideBoard, RightSideBoard, PartitionBoard, PackingBoard:
 		of.Thickness = b.Rect.Width()
 	case BottomBoard, TopBoard, ShelfBoard:
 		of.Thickness = b.Rect.Height()

@@ -173,8 +173,8 @@ func openFindings(findings []check.Finding) []headLine {
 
 // used tells that a front's drawer is of a hardware sheet.
 func used(p *plan.Plan, s *model.HardwareSheet) bool {
-	for i := range p.Fronts {
-		if f := &p.Fronts[i]; s != nil && f.Fitted && f.Sheet == s {
+	for f := range p.Drawers() {
+		if f.Sheet == s {
 			return true
 		}
 	}

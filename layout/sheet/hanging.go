@@ -192,7 +192,11 @@ func (g *hanging) fits() bool {
 
 // moves says how far a front can be moved up and down and to the sides.
 func (g *hanging) moves(f *plan.Front) string {
-	if f.Kind != model.DrawerFront {
+	switch f.Kind {
+	case model.Door:
+		return g.say.Say(message.New("door"))
+	case model.DrawerFront:
+	default:
 		return g.say.Say(message.New("fixed"))
 	}
 	bare := func(v length.Length) string { return list.MakersLength{Length: v, Sheet: f.Sheet}.Own(g.say) }

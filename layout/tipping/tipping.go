@@ -116,7 +116,8 @@ func (s *Study) carcass(p *plan.Plan, i int) {
 	}
 }
 
-// front adds a front, and the drawer that it pulls out with what is in it.
+// front adds a front, the drawer that it pulls out, and the inner ones behind it, with
+// what is in them. A door stays closed.
 func (s *Study) front(p *plan.Plan, f *plan.Front) {
 	near, far := f.Board()
 	reach := length.Length(0)
@@ -128,18 +129,33 @@ func (s *Study) front(p *plan.Plan, f *plan.Front) {
 	} else {
 		s.NoWeight = append(s.NoWeight, message.New("front %v", f.Number))
 	}
+	for g := range f.Drawers() {
+		if g.Nth > 0 {
+			near = g.Runner.Start
+		}
+		s.drawer(p, g, near)
+	}
+}
+
+// drawer adds a drawer with what is in it; near is where what it pulls out begins.
+func (s *Study) drawer(p *plan.Plan, f *plan.Front, near length.Length) {
+	reach := f.Runner.Length
 	if reach <= 0 {
 		return
 	}
+	contents, which := p.Project.FrontAt(f.Place).Contents.Weight, message.New("%v", f.Number)
+	if f.Nth > 0 {
+		contents, which = p.Project.FrontAt(f.Place).Inner[f.Nth-1].Contents.Weight, message.New("%v, inner drawer %v", f.Number, f.Nth)
+	}
 	middle := f.Runner.Start + reach/2
 	if kg := f.DrawerKg(); kg > 0 {
-		s.add(message.New("drawer %v", f.Number), kg, middle, reach)
+		s.add(message.New("drawer %v", which), kg, middle, reach)
 	} else {
-		s.NoWeight = append(s.NoWeight, message.New("drawer %v", f.Number))
+		s.NoWeight = append(s.NoWeight, message.New("drawer %v", which))
 	}
 	// EN 14749: the centre of gravity of a drawer's load is the centre of its usable volume.
-	if kg := p.Project.FrontAt(f.Place).Contents.Weight; kg > 0 {
-		s.add(message.New("contents of drawer %v", f.Number), kg, middle, reach)
+	if contents > 0 {
+		s.add(message.New("contents of drawer %v", which), contents, middle, reach)
 	}
 	if out := s.Pivot - near + reach; s.Edge == nil || out >= s.EdgeOut {
 		s.Edge, s.EdgeOut = f, out
