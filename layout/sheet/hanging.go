@@ -228,8 +228,11 @@ func (g *hanging) pages() []Page {
 	var small []*plan.Front
 	var taken []plane.Rect
 	for _, f := range g.fronts {
-		own := append(g.boxes(f), g.room(f)) // those of a stack that does not add up lie over others
-		if !g.writable(f) || slices.ContainsFunc(own, func(r plane.Rect) bool { return slices.ContainsFunc(taken, r.Overlaps) }) {
+		// Those of a stack that does not add up lie over others; the box of a front that
+		// reaches far past an edge lies on the front.
+		boxes, room := g.boxes(f), g.room(f)
+		own := append(boxes, room)
+		if !g.writable(f) || slices.ContainsFunc(boxes, room.Overlaps) || slices.ContainsFunc(own, func(r plane.Rect) bool { return slices.ContainsFunc(taken, r.Overlaps) }) {
 			small = append(small, f)
 			continue
 		}

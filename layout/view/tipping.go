@@ -56,7 +56,7 @@ func Tipping(p *plan.Plan, i int) *drawing.Drawing {
 			&drawing.Line{Tag: pivot, From: top, To: at},
 			&drawing.Line{Tag: pivot, From: at, To: at.Add(plane.Point{X: -toe / 2, Y: 2 * toe})},
 			&drawing.Line{Tag: pivot, From: at, To: at.Add(plane.Point{X: toe / 2, Y: 2 * toe})},
-			&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: top, Anchor: drawing.Anchor{X: 0.5}, Size: smallLetters, Say: message.New("%v", message.Kilograms(s.LoadKg))},
+			&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: top, Anchor: drawing.Anchor{X: 1}, Size: smallLetters, Say: message.New("%v", message.Kilograms(s.LoadKg))},
 			across(drawing.Subject{}, at.X, s.Pivot, -2*toe, -1),
 		)
 	}
@@ -93,6 +93,6 @@ func addFixing(d *drawing.Drawing, depth, high length.Length, say message.Messag
 		&drawing.Line{Tag: wall, From: plane.Point{X: depth}, To: plane.Point{X: depth, Y: high + past}},
 		&drawing.Circle{Tag: drawing.Tag{Meaning: drawing.HoleEdge}, Centre: plane.Point{X: depth, Y: high}, Radius: 8 * length.Millimetre},
 		upright(drawing.Subject{}, 0, high, depth+thick, 1),
-		&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: depth + thick, Y: high + past}, Anchor: drawing.Anchor{X: 1}, Size: smallLetters, Say: say},
+		&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label}, At: plane.Point{X: depth, Y: high + past}, Size: smallLetters, Say: say},
 	)
 }
