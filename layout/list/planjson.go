@@ -41,11 +41,14 @@ type jsonRect struct {
 }
 
 type jsonCabinet struct {
-	Name        string    `json:"name"`
-	Outline     jsonRect  `json:"outline"`
-	Inside      jsonRect  `json:"inside"`
-	InsideDepth mmLength  `json:"inside_depth"`
-	Plinth      *jsonRect `json:"plinth,omitempty"`
+	Name        string      `json:"name"`
+	Outline     jsonRect    `json:"outline"`
+	Inside      jsonRect    `json:"inside"`
+	InsideDepth mmLength    `json:"inside_depth"`
+	Plinth      *jsonRect   `json:"plinth,omitempty"`
+	StandsOn    string      `json:"stands_on"`
+	Feet        []jsonRect  `json:"feet,omitempty"`
+	Boards      []jsonBoard `json:"boards"`
 }
 
 type jsonFront struct {
@@ -118,11 +121,12 @@ type jsonDrawer struct {
 	Box    *jsonBox   `json:"box,omitempty"`
 }
 
-// jsonBox is the outside size of a wooden box.
+// jsonBox is the outside size of a wooden box, and its boards, run frame.
 type jsonBox struct {
-	Width  mmLength `json:"width"`
-	Height mmLength `json:"height"`
-	Length mmLength `json:"length"`
+	Width  mmLength    `json:"width"`
+	Height mmLength    `json:"height"`
+	Length mmLength    `json:"length"`
+	Boards []jsonBoard `json:"boards"`
 }
 
 type jsonBottom struct {
@@ -139,18 +143,22 @@ type jsonBack struct {
 // faces and runners are in the run frame (origin at the left end of the run on
 // the floor, x to the right as seen from the room, y up); holes are in the face
 // frame of their front (origin at its lower left corner as seen from the room);
-// start and back count from the carcass's front edge to the back.
+// start, back, near and far count from the carcass's front edge to the back. Boards of
+// carcasses and wooden boxes are told as they stand, with what lies in grooves and joints.
 func PlanJSON(w io.Writer, p *plan.Plan) error {
 	out := jsonPlan{
 		Format: "frontlay plan", Version: PlanVersion, Unit: "mm",
-		Frames: "run: origin at the left end on the floor, seen from the room, y up; holes: from the front's lower left corner seen from the room; back, start: from the carcass's front edge",
+		Frames: "run: origin at the left end on the floor, seen from the room, y up; holes: from the front's lower left corner seen from the room; back, start, near, far: from the carcass's front edge",
 	}
 	if p.Project != nil {
 		out.Title = p.Project.Title
 	}
 	for i := range p.Cabinets {
 		c := &p.Cabinets[i]
-		j := jsonCabinet{Name: c.Name, Outline: inJSON(c.Outline), Inside: inJSON(c.Inside), InsideDepth: mmLength(c.Depth)}
+		j := jsonCabinet{Name: c.Name, Outline: inJSON(c.Outline), Inside: inJSON(c.Inside), InsideDepth: mmLength(c.Depth), Feet: feetInJSON(c), Boards: boardsInJSON(p, i)}
+		if doc := p.Project.CabinetAt(c.Place); doc != nil {
+			j.StandsOn = baseInJSON(doc)
+		}
 		if !c.Plinth.Empty() {
 			r := inJSON(c.Plinth)
 			j.Plinth = &r
@@ -213,7 +221,7 @@ func drawerInJSON(f *plan.Front) (*jsonRunner, *jsonDrawer) {
 		Back:   jsonBack{mmLength(f.Drawer.BackCut.Width), mmLength(f.Drawer.BackCut.Length)},
 	}
 	if b := f.Drawer.Box; b != nil {
-		drawer.Box = &jsonBox{mmLength(b.Width), mmLength(b.Height), mmLength(b.Length)}
+		drawer.Box = &jsonBox{mmLength(b.Width), mmLength(b.Height), mmLength(b.Length), boxPartsInJSON(b)}
 	}
 	return runner, drawer
 }
