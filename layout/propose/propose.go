@@ -183,21 +183,24 @@ func cabinetName(p *model.Project, at model.Place) any {
 	return message.New("cabinet %v", at.Cabinet+1)
 }
 
-// MakesWay lists the fronts of a bay that are no drawers: any proposal puts drawers in
-// their place.
-func MakesWay(p *model.Project, at model.Place) (names []string) {
+// MakesWay lists the fronts of a bay that are no drawers, and those with drawers behind
+// them: any proposal puts drawers in the place of the former, and leaves the latter none.
+func MakesWay(p *model.Project, at model.Place) (others, inner []string) {
 	at.Front = -1
 	pl := plan.Make(p)
 	b := pl.BayAt(at)
 	if b == nil {
-		return nil
+		return nil, nil
 	}
 	for _, f := range pl.Fronts[b.First : b.First+b.Count] {
-		if f.Kind != model.DrawerFront {
-			names = append(names, f.Name)
+		switch {
+		case f.Kind != model.DrawerFront:
+			others = append(others, f.Name)
+		case len(p.FrontAt(f.Place).Inner) > 0:
+			inner = append(inner, f.Name)
 		}
 	}
-	return names
+	return others, inner
 }
 
 // openErrors finds the open errors in a bay.

@@ -190,3 +190,39 @@ func TestRefusedFrontsAreLeftOut(t *testing.T) {
 		t.Errorf("the best comes to %v, by force to %v", got, best)
 	}
 }
+
+// What a proposal takes away is listed: what is no drawer, and what is behind one.
+func TestWhatMakesWay(t *testing.T) {
+	p := projecttest.Demo(t)
+	at := model.Place{Cabinet: 1, Bay: 1}
+	p.Cabinets[1].Bays[1].Fronts[0].Inner = make([]model.InnerDrawer, 1)
+	others, inner := MakesWay(p, at)
+	if !slices.Equal(others, []string{"Notebooks"}) || !slices.Equal(inner, []string{"Kiln shelves"}) {
+		t.Errorf("%q and %q", others, inner)
+	}
+	q := jars()
+	q.At = at
+	best := Find(p, q).Proposals[0]
+	for _, f := range best.Project.BayAt(at).Fronts {
+		if f.Kind != model.DrawerFront || len(f.Inner) > 0 {
+			t.Errorf("%+v", f)
+		}
+	}
+}
+
+// BenchmarkFind asks for the best divisions of a bay, and of all that brute force would
+// have to solve for them solves one: ns/op of the two tell how many times as long the
+// search takes.
+func BenchmarkFind(b *testing.B) {
+	p := projecttest.Demo(b)
+	b.Run("search", func(b *testing.B) {
+		for b.Loop() {
+			Find(p, jars())
+		}
+	})
+	b.Run("one division solved", func(b *testing.B) {
+		for b.Loop() {
+			layout.Solve(p)
+		}
+	})
+}

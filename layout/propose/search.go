@@ -257,9 +257,11 @@ func (s *search) passed(f *finder, d *division) (*Proposal, bool) {
 		if s.error == nil {
 			s.error = b
 		}
-		if k := b.Place.Front; k >= 0 {
+		// What a drawer weighs goes with its name, and that with what others hold.
+		if k := b.Place.Front; k >= 0 && b.FoundKg == 0 {
 			f.ban(s, d, k)
-			whole = false
+		} else {
+			whole = true
 		}
 	}
 	if whole {

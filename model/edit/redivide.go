@@ -9,10 +9,11 @@ import (
 
 // Redivide gives a bay another stack, of drawers alone. Fronts are bottom to top. The
 // rule of Division is that of the fronts without a height. What else the bay's fronts
-// had (board, cover, handle, what is above them) is that of the front at the same
-// place: the lowest takes it from the lowest, the highest from the highest. Where
+// had (board, cover, handle, packing, what is above them) is that of the front at the
+// same place: the lowest takes it from the lowest, the highest from the highest. Where
 // there are as many fronts as before they keep their names; a name that says what a
-// drawer is to hold goes where that goes.
+// drawer is to hold goes where that goes. The weight of the contents goes with the name.
+// What was behind the fronts is gone, and so are gaps that were measured.
 type Redivide struct {
 	At       model.Place
 	Hardware string // a sheet by its name; empty: that of the bay
@@ -71,6 +72,9 @@ func (e Redivide) Apply(p *model.Project) (*model.Project, error) {
 			if len(was) == len(e.Fronts) && e.Hardware == "" {
 				f.Hardware = old.Hardware
 			}
+			if old.Kind == model.DrawerFront {
+				f.Packing = old.Packing
+			}
 		}
 		f.Kind, f.Drawer, f.Share = model.DrawerFront, model.DrawerAuto, 1
 		if n.Height > 0 {
@@ -81,14 +85,14 @@ func (e Redivide) Apply(p *model.Project) (*model.Project, error) {
 			f.Drop = &drop
 		}
 		f.Contents.Height = n.Contents
-		for k := range was {
-			if n.Holds != "" && was[k].Name == n.Holds {
-				f.Contents.Weight = was[k].Contents.Weight
-			}
-		}
 	}
 	nameAnew(was, b.Fronts, e.Fronts)
 	for i := range b.Fronts {
+		for k := range was {
+			if f := &b.Fronts[i]; f.Name != "" && f.Name == was[k].Name {
+				f.Contents.Weight = was[k].Contents.Weight
+			}
+		}
 		if err := figure.Refused(figure.Front(&model.Front{}), figure.Front(&b.Fronts[i])); err != nil {
 			return nil, err
 		}
@@ -132,5 +136,15 @@ func nameAnew(was, now []model.Front, by []NewFront) {
 			now[i].Name = name
 		}
 		used[now[i].Name] = true
+	}
+	for i := range was { // names that have lost their front
+		if name := was[i].Name; same && !used[name] {
+			for k := range now {
+				if now[k].Name == "" {
+					now[k].Name, used[name] = name, true
+					break
+				}
+			}
+		}
 	}
 }

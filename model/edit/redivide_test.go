@@ -27,6 +27,7 @@ func TestRedividingKeepsNames(t *testing.T) {
 	}{
 		{"nothing in particular", []string{"", "", ""}, []string{"Buckets", "Jars", "Brushes"}},
 		{"what was there, elsewhere", []string{"Jars", "Buckets", ""}, []string{"Jars", "Buckets", "Brushes"}},
+		{"one of what was there", []string{"Jars", "", ""}, []string{"Jars", "Buckets", "Brushes"}},
 		{"something else", []string{"Sieves", "", ""}, []string{"Buckets", "Jars", "Brushes"}},
 		{"one that was the front's own name", []string{"Brushes", "", "Sieves"}, []string{"Brushes", "Jars", "Sieves"}},
 		{"more fronts", []string{"Jars", "", "", ""}, []string{"Jars", "", "", ""}},
@@ -53,6 +54,22 @@ func TestRedividingKeepsNames(t *testing.T) {
 				}
 			}
 		})
+	}
+}
+
+// The weight of the contents goes with the name, wherever that goes.
+func TestRedividingKeepsWeightsWithNames(t *testing.T) {
+	p := sample()
+	b := p.BayAt(model.Place{Front: -1})
+	b.Fronts[0].Contents.Weight, b.Fronts[1].Contents.Weight = 36, 15
+	next, err := edit.Redivide{At: model.Place{Front: -1}, Fronts: []edit.NewFront{{Holds: "Jars"}, {}, {}}}.Apply(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, want := range []float64{15, 36, 0} { // Jars, Buckets, Brushes
+		if f := next.FrontAt(model.Place{Front: i}); f.Contents.Weight != want {
+			t.Errorf("front %d, %q, is to hold %v kg, not %v", i, f.Name, f.Contents.Weight, want)
+		}
 	}
 }
 

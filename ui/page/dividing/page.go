@@ -110,8 +110,12 @@ func (p *Page) show() {
 	default:
 		p.told.SetText(say.Say(message.New("The best divisions, the best first. Points are millimetres of lost height: less is better. A click or Enter takes one; undo takes it back.")))
 	}
-	if gone := propose.MakesWay(p.project, p.at); len(gone) > 0 {
-		p.told.SetText(p.told.Text + " " + say.Say(message.New("Drawers take the place of: %v.", strings.Join(gone, ", "))))
+	others, inner := propose.MakesWay(p.project, p.at)
+	if len(others) > 0 {
+		p.told.SetText(p.told.Text + " " + say.Say(message.New("Drawers take the place of: %v.", strings.Join(others, ", "))))
+	}
+	if len(inner) > 0 {
+		p.told.SetText(p.told.Text + " " + say.Say(message.New("The inner drawers go that are behind: %v.", strings.Join(inner, ", "))))
 	}
 }
 
