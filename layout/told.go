@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"frontlay/layout/opening"
 	"frontlay/layout/plan"
 	"frontlay/layout/tipping"
 	"frontlay/model/message"
@@ -19,5 +20,9 @@ func Told(p *plan.Plan) []message.Message {
 		s := tipping.Of(p, i)
 		add(s.Told())
 	}
+	for _, s := range opening.Bays(p) {
+		add(s.Told())
+	}
+	add(opening.OfNiche(p).Told())
 	return all
 }

@@ -3,7 +3,6 @@ package check
 import (
 	"frontlay/layout/mark"
 	"frontlay/layout/opening"
-	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -49,15 +48,6 @@ var niche = Rule{
 	find: findNiche,
 }
 
-// shapeOf is the measured shape of a bay's opening; nil where none was measured.
-func shapeOf(p *plan.Plan, b *plan.Bay) *opening.Shape {
-	src := p.Project.BayAt(b.Place)
-	if src == nil || src.Measured == nil {
-		return nil
-	}
-	return opening.Of(src.Measured, b.Opening.Width(), b.Opening.Height())
-}
-
 func findMeasuredAgain(s *search) {
 	tell := func(shape *opening.Shape, at model.Place, around plane.Rect, fronts []int) {
 		if shape.Doubt.Agree() {
@@ -69,13 +59,8 @@ func findMeasuredAgain(s *search) {
 			Flag: message.New("Measure again"), Spots: s.aboutMeasured(around, fronts),
 		})
 	}
-	for i := range s.plan.Cabinets {
-		c := &s.plan.Cabinets[i]
-		for j := range c.Bays {
-			if shape := shapeOf(s.plan, &c.Bays[j]); shape != nil {
-				tell(shape, c.Bays[j].Place, c.Bays[j].Opening, c.Bays[j].Column)
-			}
-		}
+	for _, b := range opening.Bays(s.plan) {
+		tell(b.Shape, b.Bay.Place, b.Bay.Opening, b.Bay.Column)
 	}
 	if n := opening.OfNiche(s.plan); n != nil {
 		tell(n.Shape, model.Whole, s.plan.Extent, s.firstColumn())
@@ -93,19 +78,14 @@ func (s *search) aboutMeasured(what plane.Rect, fronts []int) []mark.Spot {
 }
 
 func findOpeningNarrow(s *search) {
-	for i := range s.plan.Cabinets {
-		c := &s.plan.Cabinets[i]
-		for j := range c.Bays {
-			if shape := shapeOf(s.plan, &c.Bays[j]); shape != nil {
-				s.narrow(c, &c.Bays[j], shape)
-			}
-		}
+	for _, b := range opening.Bays(s.plan) {
+		s.narrow(b)
 	}
 }
 
 // narrow tells of the drawers of a bay for which its opening is too narrow.
-func (s *search) narrow(c *plan.Cabinet, b *plan.Bay, shape *opening.Shape) {
-	packed, _ := shape.PackingList(s.plan, b, shape.BestFronts(b.Stack, b.Opening, opening.WantedReveals(c, b.Place.Bay)))
+func (s *search) narrow(study *opening.Bay) {
+	c, b, packed := study.Cabinet, study.Bay, study.Packing
 	most := length.Length(0)
 	for k := range packed {
 		most = max(most, opening.Shown(packed[k].Narrow()))

@@ -118,6 +118,16 @@ func (b *Best) reveals(s *Shape, stack, opening plane.Rect, wanted [4]length.Len
 	}
 }
 
+// Corners are those of the rectangle in the frame of the shape: lower left, lower right, upper
+// right, upper left.
+func (b *Best) Corners() (at [4]plane.Point) {
+	w, h, n := b.Width.MM(), b.Height.MM(), math.Hypot(1, b.turn)
+	for i, p := range []point{{b.left, b.bottom}, {b.left + w, b.bottom}, {b.left + w, b.bottom + h}, {b.left, b.bottom + h}} {
+		at[i] = point{(p.x - b.turn*p.y) / n, (p.y + b.turn*p.x) / n}.exact()
+	}
+	return at
+}
+
 // WantedReveals are the reveals of a bay's stack by Edge: to the outline of an overlay carcass, or
 // to the middle of a partition; of inset fronts to the opening.
 func WantedReveals(c *plan.Cabinet, j int) (r [4]length.Length) {

@@ -2,6 +2,7 @@ package opening
 
 import (
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model/length"
 )
 
@@ -13,6 +14,8 @@ type Niche struct {
 	// Above is what is left between the run and the niche's top at the left end, in the middle and
 	// at the right end, Under what is between the floor and the run there.
 	Above, Under [3]length.Length
+	// Run is where the run stands without its fillers, in the frame of the shape.
+	Run plane.Rect
 }
 
 // Filler is what is left between an end of the run and the wall: the widths of a filler that is
@@ -63,6 +66,8 @@ func OfNiche(p *plan.Plan) *Niche {
 	default:
 		at += l + (spare-l-r)/2
 	}
+	left, low := length.FromMM(at), length.FromMM(floor)
+	n.Run = plane.R(left, low, left+fixed, low+p.Extent.Max.Y)
 	for i := range 3 {
 		n.Left.Widths[i] = length.FromMM(at - walls[0][i])
 		n.Right.Widths[i] = length.FromMM(walls[1][i] - at - fixed.MM())

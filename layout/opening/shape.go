@@ -3,6 +3,7 @@ package opening
 import (
 	"math"
 
+	"frontlay/layout/plane"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -288,6 +289,22 @@ const (
 	Top
 )
 
+// Edge gives the three points of an edge: its ends, from the bottom up or from left to right, and
+// between them its middle.
+func (s *Shape) Edge(e Edge) (at [3]plane.Point) {
+	for i, p := range s.edge(e) {
+		at[i] = p.exact()
+	}
+	return at
+}
+
+// Mean is the width and the height of the opening halfway, between straight sides.
+func (s *Shape) Mean() (w, h length.Length) {
+	return length.FromMM(across(&s.corners)), length.FromMM(upwards(&s.corners))
+}
+
+func (p point) exact() plane.Point { return plane.Point{X: length.FromMM(p.x), Y: length.FromMM(p.y)} }
+
 // point is a point, mm.
 type point struct{ x, y float64 }
 
@@ -336,4 +353,30 @@ func bent(at float64, x, y [3]float64) float64 {
 		sum += part
 	}
 	return sum
+}
+
+// Name is what the opening is without a trait.
+func (t Trait) Name() message.Message {
+	switch t {
+	case LeanLeft:
+		return message.New("square at the lower left")
+	case LeanRight:
+		return message.New("square at the lower right")
+	case Diagonals:
+		return message.New("diagonals alike")
+	case SidesSpread:
+		return message.New("sides parallel")
+	case TopRises:
+		return message.New("bottom and top parallel")
+	case BowAcross:
+		return message.New("sides straight")
+	case BowUpwards:
+		return message.New("bottom and top straight")
+	case OffPlumbLeft:
+		return message.New("left side plumb")
+	case OffPlumbRight:
+		return message.New("right side plumb")
+	default:
+		return message.New("bottom level")
+	}
 }

@@ -21,7 +21,7 @@ func (s *Shape) Contradiction() message.Message {
 	case d.Any && len(d.Bowed) == 0:
 		return message.New("whatever the opening’s shape, at least one figure is off by %v or more, and it may be any", off)
 	case len(d.Bowed) == len(d.Again):
-		return message.New("%v: it does not fit the other figures", named(d.Again))
+		return message.New("these do not fit the other figures: %v", named(d.Again))
 	}
 	return message.New("whatever the opening’s shape, at least one figure is off by %v or more", off)
 }

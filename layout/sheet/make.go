@@ -154,6 +154,8 @@ func (m *maker) pages(part Part, first int) []Page {
 		return table(list.Findings(m.findings, o.Say))
 	case Hanging:
 		return hangingPages(p, o)
+	case Openings:
+		return openingPages(p, o)
 	case Tipping:
 		return tippingPages(p, o)
 	case Cautions:

@@ -28,6 +28,7 @@ const (
 	Figures         Part = "figures"   // how every figure came about
 	Findings        Part = "findings"  // what the check found
 	Hanging         Part = "hanging"   // gaps to measure, room of adjustment, order of work
+	Openings        Part = "openings"  // measured openings, fronts and packing that follow from them
 	Tipping         Part = "tipping"   // what holds cabinets that stand free, and what pulls them over
 	Cautions        Part = "cautions"  // before you cut, drill and hang
 	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
@@ -127,6 +128,7 @@ func parts() []printed {
 		{Figures, message.New("How the figures came about"), Drawings, false, []Preset{Everything}},
 		{Findings, message.New("Findings"), Drawings, true, bench},
 		{Hanging, message.New("Hanging and adjusting"), Drawings, false, office},
+		{Openings, message.New("Measured openings"), Drawings, false, []Preset{Bench, Office, Everything}},
 		{Tipping, message.New("Tipping"), Drawings, false, office},
 		{Cautions, message.New("Cautions"), Drawings, true, bench},
 		{CornerTemplates, message.New("Corner templates"), TemplateFile, false, bench},

@@ -4,6 +4,7 @@ import (
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
 	"frontlay/layout/list"
+	"frontlay/layout/opening"
 	"frontlay/layout/plan"
 	"frontlay/layout/plane"
 	"frontlay/layout/view"
@@ -30,6 +31,22 @@ func (d *draft) picture(v *drawing.Drawing, y length.Length, o Options) length.L
 	d.place(placed)
 	y -= taken.Height()
 	return d.paragraph(d.area.Min.X, y-mm(1), d.area.Width(), lettering.Tiny, false, scaleText(den, o.Say.Unit)) - mm(3)
+}
+
+// openingPages are those of measured openings, each with the packing list of its drawers, and
+// of the niche.
+func openingPages(p *plan.Plan, o Options) []Page {
+	var pages []Page
+	for _, s := range opening.Bays(p) {
+		pages = append(pages, drawnTable(Openings, view.Opening(p, s.Bay.Place), list.Opening(s, o.Say), o)...)
+		if len(s.Packing) > 0 {
+			pages = append(pages, tablePages(Openings, list.PackingList(s, o.Say), o)...)
+		}
+	}
+	if n := opening.OfNiche(p); n != nil {
+		pages = append(pages, drawnTable(Openings, view.Niche(n), list.Niche(n, o.Say), o)...)
+	}
+	return pages
 }
 
 // tippingPages are those of cabinets that stand free.

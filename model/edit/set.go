@@ -67,6 +67,8 @@ func (e Set) byWords() (message.Message, bool) {
 		return message.New("Packing as in the bay"), true
 	case e.Key == "handle" && e.Value == nil:
 		return message.New("No handle holes"), true
+	case (e.Key == "measured" || e.Key == "niche") && e.Value == nil:
+		return message.New("Forget what was measured"), true
 	case e.Key == "name":
 		return message.New("Name the front “%v”", e.Value), true
 	case e.Key == "mount" && e.Value == int(model.Inset):

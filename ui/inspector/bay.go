@@ -47,6 +47,7 @@ func (f bayForm) bay(at model.Place) {
 		}},
 		button{"Remove bay", func() { f.do(edit.RemoveBay{At: at}) }},
 	)
+	openingForm(f).bay(at)
 }
 
 // bays is how many bays the cabinet at a place has.

@@ -57,6 +57,7 @@ func (f projectForm) fill() {
 	details("boards.front", "fronts", "end_panels")
 	details("boards.back")
 	boards.saw()
+	openingForm(f).niche()
 	f.titleBlock()
 	f.notes()
 }

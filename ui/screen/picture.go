@@ -26,6 +26,7 @@ const (
 	RearFace
 	DrawerPlan
 	Tipping
+	Opening
 )
 
 // Study is a picture of what a study of the job comes to, with the command that shows it.
@@ -39,6 +40,7 @@ type Study struct {
 // Studies are those that there are.
 func Studies() []Study {
 	return []Study{
+		{Picture: Opening, Command: "opening", Words: "Opening, as measured", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Opening(p, at) }},
 		{Picture: Tipping, Command: "tipping", Words: "Tipping, from the side", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Tipping(p, at.Cabinet) }},
 	}
 }

@@ -1,0 +1,82 @@
+package opening
+
+import (
+	"frontlay/layout/plan"
+	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
+
+// Bay is the study of a bay whose opening was measured.
+type Bay struct {
+	Cabinet *plan.Cabinet
+	Bay     *plan.Bay
+	Shape   *Shape
+	Best    Best
+	Packing []Packing
+	Aside   length.Length // by which all drawers stand to the right of the middle of the best fronts
+}
+
+// OfBay studies the bay at a place; nil where its opening was not measured.
+func OfBay(p *plan.Plan, at model.Place) *Bay {
+	at.Front = -1
+	src, b := p.Project.BayAt(at), p.BayAt(at)
+	if src == nil || b == nil || src.Measured == nil {
+		return nil
+	}
+	s := &Bay{Cabinet: &p.Cabinets[at.Cabinet], Bay: b}
+	s.Shape = Of(src.Measured, b.Opening.Width(), b.Opening.Height())
+	s.Best = s.Shape.BestFronts(b.Stack, b.Opening, WantedReveals(s.Cabinet, at.Bay))
+	s.Packing, s.Aside = s.Shape.PackingList(p, b, s.Best)
+	return s
+}
+
+// Bays are the studies of all bays whose openings were measured, in the order of the run.
+func Bays(p *plan.Plan) []*Bay {
+	var all []*Bay
+	for i := range p.Cabinets {
+		for j := range p.Cabinets[i].Bays {
+			if s := OfBay(p, model.Place{Cabinet: i, Bay: j, Front: -1}); s != nil {
+				all = append(all, s)
+			}
+		}
+	}
+	return all
+}
+
+// Where names the opening.
+func (s *Bay) Where() message.Message {
+	name := message.New("%v", s.Cabinet.Name)
+	if s.Cabinet.Name == "" {
+		name = message.New("cabinet %v", s.Bay.Place.Cabinet+1)
+	}
+	if len(s.Cabinet.Bays) == 1 {
+		return name
+	}
+	return message.New("%v, bay %v", name, s.Bay.Place.Bay+1)
+}
+
+// Told is what it comes to.
+func (s *Bay) Told() message.Message {
+	return message.New("measured opening of %v: %v %v", s.Where(), s.Shape.Verdict(), s.BestSay())
+}
+
+// BestSay is the sentence on the best fronts.
+func (s *Bay) BestSay() message.Message {
+	b := &s.Best
+	spread := length.Length(0)
+	for _, r := range b.Reveals {
+		spread = max(spread, r.Spread())
+	}
+	return message.New("The best fronts fill %v × %v (planned %v × %v); their gaps to the opening then differ by up to %v along an edge.",
+		b.Width, Shown(b.Height), b.PlannedWidth, b.PlannedHeight, Shown(spread))
+}
+
+// Told is what it comes to; empty where no niche was measured.
+func (n *Niche) Told() message.Message {
+	if n == nil {
+		return message.Message{}
+	}
+	return message.New("measured niche: %v Beside the run are %v to %v at the left, %v to %v at the right.", n.Shape.Verdict(),
+		Shown(n.Left.Least()), Shown(n.Left.Greatest()), Shown(n.Right.Least()), Shown(n.Right.Greatest()))
+}
