@@ -126,6 +126,11 @@ func (e Set) Apply(p *model.Project) (*model.Project, error) {
 	if err := figure.Refused([]figure.Row{was}, []figure.Row{now}); err != nil {
 		return nil, err
 	}
+	if name, ok := e.Value.(string); ok && e.Key == "board" && name != "" {
+		if _, there := c.FrontBoard(oneLine(name)); !there {
+			return nil, message.New("The project has no front board “%v”. Make one of this name first.", name)
+		}
+	}
 	if f := c.FrontAt(e.At); f != nil && (e.Key == "least" || e.Key == "greatest") && f.Greatest != 0 && f.Least > f.Greatest {
 		return nil, message.New("The least height of %v is above the greatest of %v. Change one of the two.", f.Least, f.Greatest)
 	}

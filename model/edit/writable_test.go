@@ -63,6 +63,8 @@ func TestEditsAtTheEndsOfWhatCanBeSaved(t *testing.T) {
 		{"notes that were copied", edit.Set{At: model.Whole, Key: "notes", Value: "\ufeffone\r\ntwo\x00\u202e"}, false},
 		{"long notes", edit.Set{At: model.Whole, Key: "notes", Value: strings.Repeat("ß", 20_000)}, false},
 		{"longer notes", edit.Set{At: model.Whole, Key: "notes", Value: strings.Repeat("ß", 20_001)}, true},
+		{"a front board that there is not", edit.SetCabinet(at, "board", "oak"), true},
+		{"no front board of its own", edit.SetCabinet(at, "board", ""), false},
 		{"a title that was copied", edit.Set{At: model.Whole, Key: "title", Value: "\ufeffBench"}, false},
 		{"a reason that was copied", edit.AcceptFinding{Finding: model.Accepted{Rule: "reveal", Reason: "seen\r\n\u2066it"}}, false},
 	} {
