@@ -97,7 +97,14 @@ func (e Redivide) Apply(p *model.Project) (*model.Project, error) {
 			return nil, err
 		}
 	}
-	return SetDivision{At: e.At, Division: e.Division}.Apply(c)
+	by := model.Division{Rule: e.Division.Rule} // what the rule does not ask for is nobody's wish
+	switch by.Rule {
+	case model.DivideStep:
+		by.Step = e.Division.Step
+	case model.DivideRatio:
+		by.Ratio = e.Division.Ratio
+	}
+	return SetDivision{At: e.At, Division: by}.Apply(c)
 }
 
 // madeLike is the front of a stack that the i-th of n new ones is made like.
