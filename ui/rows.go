@@ -3,9 +3,11 @@ package ui
 import (
 	"fyne.io/fyne/v2"
 
+	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
 	"frontlay/ui/command"
+	"frontlay/ui/page/dividing"
 	"frontlay/ui/page/exporting"
 	"frontlay/ui/page/help"
 	"frontlay/ui/page/printing"
@@ -37,7 +39,7 @@ func (w *window) rows() [][]command.Command {
 		w.arranger.EditRows(),
 		w.arranger.StackRows(),
 		{{Name: "propose", Menu: "Stack", Words: "Propose a division…", On: command.Fronts | command.Divisions | command.Bays, Key: fyne.KeyT, Mod: command.Ctrl | command.Shift, After: true, Leaves: true,
-			Do: func() { w.showDividing(w.session.Here()) }}},
+			Do: func() { showDividing(w, w.session.Here()) }}},
 		w.desk.DrawRows(),
 		w.arranger.CabinetRows(),
 		sheets.Rows(func() *sheets.Page { return w.showSheets(sheets.Here(w, w.options.Keeper)) }, w.turnSheets),
@@ -61,6 +63,18 @@ func (w *window) rows() [][]command.Command {
 			}},
 		},
 	}
+}
+
+// showDividing shows the page that proposes divisions of the bay at a place over the
+// desk; the first bay of a cabinet or of the run where no bay is named.
+func showDividing(w *window, at model.Place) {
+	at.Cabinet, at.Bay = max(at.Cabinet, 0), max(at.Bay, 0)
+	if w.session.Project().BayAt(at) == nil {
+		return
+	}
+	p := dividing.New(w, at, w.stage.showDesk)
+	w.stage.showOver(reading{}, w.ask.Text("Propose a division"), p.Object)
+	p.Focus()
 }
 
 // unitRows are the commands for the unit of what is shown.

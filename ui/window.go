@@ -19,7 +19,6 @@ import (
 	"frontlay/ui/command"
 	"frontlay/ui/desk"
 	"frontlay/ui/files"
-	"frontlay/ui/page/dividing"
 	"frontlay/ui/page/help"
 	"frontlay/ui/page/printing"
 	"frontlay/ui/page/sheets"
@@ -90,7 +89,7 @@ func openIn(g *group, o Options) *window {
 func (w *window) build() {
 	w.desk = desk.New(w)
 	w.desk.Inspector.OnSheet = func(name string) { w.showSheets(sheets.New(w, w.options.Keeper, name)) }
-	w.desk.Inspector.OnPropose = w.showDividing
+	w.desk.Inspector.OnPropose = func(at model.Place) { showDividing(w, at) }
 	w.arranger = arrange.New(w, &w.group.copied)
 	w.table = command.New(w.Say, w.rows()...)
 	w.desk.Furnish(w.table, w.stage.run)
@@ -259,18 +258,6 @@ func (w *window) showPrinting(page func(printing.Host, printing.System) *printin
 	p.Focus()
 }
 
-// showDividing shows the page that proposes divisions of the bay at a place over the
-// desk; the first bay of a cabinet or of the run where no bay is named.
-func (w *window) showDividing(at model.Place) {
-	at.Cabinet, at.Bay = max(at.Cabinet, 0), max(at.Bay, 0)
-	if w.session.Project().BayAt(at) == nil {
-		return
-	}
-	p := dividing.New(w, at)
-	w.stage.showOver(reading{}, w.ask.Text("Propose a division"), p.Object)
-	p.Focus()
-}
-
 // system is what the computer can do with pages.
 func (w *window) system() printing.System {
 	return printing.System{Write: w.options.Write, Printer: w.options.Printer, Known: w.options.Known, Date: w.options.Date}
@@ -321,9 +308,6 @@ func (w *window) Show() {
 	w.watch()
 	w.stage.showDesk()
 }
-
-// ToDrawing brings the drawing back from a page.
-func (w *window) ToDrawing() { w.stage.showDesk() }
 
 // Settle goes on once nothing that is typed can be lost.
 func (w *window) Settle(then func()) { w.stage.settle(then) }

@@ -322,3 +322,29 @@ func TestWeightsAct(t *testing.T) {
 		}
 	})
 }
+
+// On hole rows, asked for or kept by the project, the best of two fronts is the best of
+// all that brute force finds to the millimetre with the upper runner on a row.
+func TestRowsEqualBruteForce(t *testing.T) {
+	for _, mode := range []model.RowMode{model.RowsFree, model.RowsMoveFronts} {
+		p := projecttest.Demo(t)
+		p.Cabinets[0].Height, p.HoleRows.Mode, p.HoleRows.Datum = mm(480), mode, mm(9)
+		q := Question{At: model.Place{Front: -1}, Fewest: 2, Most: 2, Best: 1, Rows: true, Grid: length.Millimetre, Weights: UsualWeights(), Things: []Thing{{"Jars", mm(110)}}}
+		a := Find(p, q)
+		if len(a.Proposals) == 0 {
+			t.Fatal(a.Why)
+		}
+		rows, best, tries := p.HoleRows.Filled(), (*tried)(nil), force(p, q) // moved to rows where the project says so
+		screw := a.Proposals[0].Result.Plan.Fronts[1].Runner
+		up := screw.Screws[0].Y - screw.Lower
+		for i := range tries {
+			k := &tries[i]
+			if k.kind == kindOf(&a.Proposals[0]) && (k.at[1]+up-p.Cabinets[0].Plinth-rows.Datum)%rows.Pitch == 0 && (best == nil || k.score.less(best.score)) {
+				best = k
+			}
+		}
+		if got := bottoms(a.Proposals[0].Result, q.At); best == nil || a.Proposals[0].score.points != best.score.points {
+			t.Errorf("mode %v: the best is %v, by force %+v", mode, got, best)
+		}
+	}
+}

@@ -26,8 +26,6 @@ type Host interface {
 	Ask() *ask.Asker
 	// Do makes an edit, selects what it has made, and tells where it can't be made.
 	Do(e edit.Edit, made ...drawing.Subject) bool
-	// ToDrawing brings the drawing back.
-	ToDrawing()
 }
 
 // shown is how many proposals there are to choose from.
@@ -38,6 +36,7 @@ type Page struct {
 	Object fyne.CanvasObject
 
 	host    Host
+	done    func()
 	at      model.Place
 	project *model.Project // that the proposals are of
 	answer  propose.Answer
@@ -49,10 +48,10 @@ type Page struct {
 }
 
 // New makes the page for the bay at a place, and looks for proposals with what the
-// bay's drawers are to hold already.
-func New(h Host, at model.Place) *Page {
+// bay's drawers are to hold already. done is told when one was taken.
+func New(h Host, at model.Place, done func()) *Page {
 	at.Front = -1
-	p := &Page{host: h, at: at, told: field.NewLabel(""), column: container.New(&grid{})}
+	p := &Page{host: h, done: done, at: at, told: field.NewLabel(""), column: container.New(&grid{})}
 	p.told.Wrapping = fyne.TextWrapWord
 	p.form = newForm(p)
 	_, form := field.Scrolled(p.form.object)
@@ -128,7 +127,7 @@ func (p *Page) take(i int) {
 		return
 	}
 	if p.host.Do(p.answer.Proposals[i].Edit, drawing.Subject{Kind: drawing.BayThing, Place: p.at}) {
-		p.host.ToDrawing()
+		p.done()
 	}
 }
 

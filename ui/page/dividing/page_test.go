@@ -21,13 +21,14 @@ type host struct {
 	back int
 }
 
-func (h *host) ToDrawing() { h.back++ }
+// toDrawing notes that the drawing is brought back.
+func (h *host) toDrawing() { h.back++ }
 
 // page is one on the first bay of the demo, on a coarse grid so that it is quick.
 func page(t *testing.T) (*Page, *host) {
 	t.Helper()
 	h := &host{Host: pagetest.New(t)}
-	p := New(h, model.Place{})
+	p := New(h, model.Place{}, h.toDrawing)
 	h.Win.SetContent(p.Object)
 	h.LayOut()
 	p.form.grid.SetText("5")
@@ -123,7 +124,7 @@ func TestThePageBeginsWithWhatIsThere(t *testing.T) {
 			t.Fatal(err)
 		}
 	}
-	p := New(h, model.Place{Front: 1})
+	p := New(h, model.Place{Front: 1}, h.toDrawing)
 	got := []string{p.form.things[0].name.Text, p.form.things[0].height.Text, p.form.things[1].name.Text, p.form.fronts.Text}
 	if want := []string{"Jars", "90", "Buckets", "3"}; !slices.Equal(got, want) {
 		t.Errorf("it begins with %q, want %q", got, want)
