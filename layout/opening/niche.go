@@ -49,12 +49,12 @@ func OfNiche(p *plan.Plan) *Niche {
 	n.Left.Planned, n.Right.Planned = cabinets[0].Left.Filler, cabinets[len(cabinets)-1].Right.Filler
 	fixed := p.Extent.Width() - n.Left.Planned - n.Right.Planned
 	s := n.Shape
-	high := p.Cabinets[0].Outline.Max.Y.MM()
+	first, last := &p.Cabinets[0], &p.Cabinets[len(p.Cabinets)-1] // those that stand at the walls
 	floor := max(s.floorAt(Bottom, s.corners[lowerLeft]), s.floorAt(Bottom, across(&s.corners)/2), s.floorAt(Bottom, s.corners[lowerRight]))
 	var walls [2][3]float64
 	for i, part := range []float64{0, 0.5, 1} {
-		y := floor + part*high
-		walls[0][i], walls[1][i] = s.sideAt(Left, y), s.sideAt(Right, y)
+		walls[0][i] = s.sideAt(Left, floor+part*first.Outline.Max.Y.MM())
+		walls[1][i] = s.sideAt(Right, floor+part*last.Outline.Max.Y.MM())
 	}
 	nearLeft, nearRight := max(walls[0][0], walls[0][1], walls[0][2]), min(walls[1][0], walls[1][1], walls[1][2])
 	spare := nearRight - nearLeft - fixed.MM()
