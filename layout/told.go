@@ -3,7 +3,9 @@ package layout
 import (
 	"frontlay/layout/opening"
 	"frontlay/layout/plan"
+	"frontlay/layout/season"
 	"frontlay/layout/tipping"
+	"frontlay/layout/tolerance"
 	"frontlay/model/message"
 )
 
@@ -24,5 +26,12 @@ func Told(p *plan.Plan) []message.Message {
 		add(s.Told())
 	}
 	add(opening.OfNiche(p).Told())
+	if s, ok := season.Of(p); ok {
+		add(s.Told())
+	}
+	if p.Project.Process != nil {
+		b := tolerance.Of(p)
+		add(b.Told(b.Try(tolerance.Runs)))
+	}
 	return all
 }

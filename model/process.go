@@ -81,3 +81,16 @@ func (p *Process) clone() *Process {
 	}
 	return &c
 }
+
+// Counts tells whether a figure of a process counts with a way to drill.
+func (d Drilling) Counts(key string) bool {
+	switch key {
+	case "jig":
+		return d == ByJig
+	case "machine":
+		return d == ByMachine
+	case "template", "print", "paper":
+		return d == ByTemplate
+	}
+	return true
+}

@@ -15,6 +15,11 @@ var (
 	greatestGap = model.Limit{Key: "greatest_reveal", Title: message.New("greatest gap"), Usual: 6 * length.Millimetre, Greatest: 2 * length.Metre, NotBelow: "least_reveal"}
 )
 
+// GapsWanted is from where to where a gap may be in a project.
+func GapsWanted(p *model.Project) (least, greatest length.Length) {
+	return leastGap.In(p), greatestGap.In(p)
+}
+
 var reveal = Rule{
 	Name:     "reveal",
 	Title:    message.New("Gaps are even and sensible"),

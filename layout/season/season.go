@@ -144,3 +144,26 @@ func Shown(l length.Length) length.Length { return l.RoundTo(length.Millimetre /
 
 // Percent is a moisture content or a change of it as it is told: to a tenth of a per cent.
 func Percent(moisture float64) float64 { return math.Round(moisture*10) / 10 }
+
+// Told is what the study comes to, in a sentence or two.
+func (s *Study) Told() message.Message {
+	if s == nil {
+		return message.Message{}
+	}
+	y := s.Year
+	gaps, fixings := length.Length(0), length.Length(0)
+	for _, g := range s.Gaps {
+		gaps = max(gaps, g.Greatest(y)-g.Least(y))
+	}
+	for _, x := range s.Fixings {
+		fixings = max(fixings, x.Needed(y))
+	}
+	said := message.New("the moisture of solid wood goes from %v to %v %% through the year and is %v %% today: gaps change by up to %v", Percent(y.Driest), Percent(y.Dampest), Percent(y.Today), Shown(gaps))
+	if fixings > 0 {
+		said = message.New("%v, and what is fixed across the grain moves by up to %v", said, Shown(fixings))
+	}
+	if y.Outside() {
+		said = message.New("%v (roughly: the equation holds from %v to %v %%)", said, LeastMoisture, GreatestMoisture)
+	}
+	return said
+}

@@ -158,6 +158,10 @@ func (m *maker) pages(part Part, first int) []Page {
 		return openingPages(p, o)
 	case Tipping:
 		return tippingPages(p, o)
+	case Season:
+		return seasonPages(p, o)
+	case Spread:
+		return spreadPages(p, o)
 	case Cautions:
 		return table(list.CautionsFor(p, o.Say))
 	case CornerTemplates:

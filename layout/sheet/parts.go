@@ -30,6 +30,8 @@ const (
 	Hanging         Part = "hanging"   // gaps to measure, room of adjustment, order of work
 	Openings        Part = "openings"  // measured openings, fronts and packing that follow from them
 	Tipping         Part = "tipping"   // what holds cabinets that stand free, and what pulls them over
+	Season          Part = "season"    // how solid wood moves through the year
+	Spread          Part = "spread"    // how far gaps come from what is planned
 	Cautions        Part = "cautions"  // before you cut, drill and hang
 	CornerTemplates Part = "corner"    // templates 1:1 of the holes near each side edge
 	WholeTemplates  Part = "whole"     // templates 1:1 of whole fronts, tiled
@@ -130,6 +132,8 @@ func parts() []printed {
 		{Hanging, message.New("Hanging and adjusting"), Drawings, false, office},
 		{Openings, message.New("Measured openings"), Drawings, false, []Preset{Bench, Office, Everything}},
 		{Tipping, message.New("Tipping"), Drawings, false, office},
+		{Season, message.New("Solid wood through the year"), Drawings, false, office},
+		{Spread, message.New("How exact the gaps come out"), Drawings, false, office},
 		{Cautions, message.New("Cautions"), Drawings, true, bench},
 		{CornerTemplates, message.New("Corner templates"), TemplateFile, false, bench},
 		{WholeTemplates, message.New("Whole-front templates"), TemplateFile, false, nil},

@@ -59,3 +59,21 @@ func tippingPages(p *plan.Plan, o Options) []Page {
 	}
 	return pages
 }
+
+// seasonPages tell how solid wood moves, where there is any and the climate is given.
+func seasonPages(p *plan.Plan, o Options) []Page {
+	t := list.Season(p, o.Say)
+	if len(t.Rows) == 0 {
+		return nil
+	}
+	return drawnTable(Season, view.Year(p), t, o)
+}
+
+// spreadPages tell how exact the gaps come out, where the project says how exactly things
+// are made.
+func spreadPages(p *plan.Plan, o Options) []Page {
+	if p.Project.Process == nil || len(p.Gaps()) == 0 {
+		return nil
+	}
+	return drawnTable(Spread, view.Spread(p), list.Spread(p, o.Say), o)
+}

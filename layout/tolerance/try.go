@@ -10,6 +10,8 @@ import (
 
 	"frontlay/layout/plan"
 	"frontlay/model"
+	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // Tried is what came out of runs made with random errors. Shares are from 0 to 1: of each
@@ -312,4 +314,55 @@ func (r *room) follow(c *chain, band float64) {
 			}
 		}
 	}
+}
+
+// Told is what the budget and what was tried of it come to, in a sentence or two: of the
+// cabinet that comes out worst.
+func (b *Budget) Told(tried Tried) message.Message {
+	if len(tried.CabinetsAfter) == 0 || len(b.Gaps) == 0 {
+		return message.Message{}
+	}
+	worst := 0
+	for i := range tried.CabinetsAfter {
+		if tried.CabinetsAfter[i] < tried.CabinetsAfter[worst] {
+			worst = i
+		}
+	}
+	said := message.New("of 100 cabinets, %v come out with all gaps within ± %v as they are hung, and %v after adjusting", OfHundred(tried.CabinetsBefore[worst]), *b.Process.Within, OfHundred(tried.CabinetsAfter[worst]))
+	step, some := b.Largest()
+	if !some {
+		return said
+	}
+	g := &b.Gaps[0]
+	for i := range b.Gaps {
+		if b.Spread(&b.Gaps[i]).End > b.Spread(g).End {
+			g = &b.Gaps[i]
+		}
+	}
+	half := b.Halved(step)
+	return message.New("%v; most comes from %v (± %v): half of it would bring the widest spread, at front %v, from ± %v to ± %v, and %v of 100 as they are hung",
+		said, step.Say(), b.Size(step), g.Front.Number, Shown(b.Spread(g).End), Shown(half.Spread(g).End), OfHundred(half.Try(tried.Runs).CabinetsBefore[worst]))
+}
+
+// OfHundred is how many of a hundred a share is, none more than there are.
+func OfHundred(share float64) int { return int(math.Floor(share*100 + tiny)) }
+
+// Own tells whether the user gave the figure of a step.
+func (s Step) Own(p *model.Process) bool {
+	if p == nil {
+		return false
+	}
+	switch s {
+	case Cutting:
+		return p.Cutting != nil
+	case Drilling:
+		return []*length.Length{p.Jig, p.Template, p.Machine}[p.Drilling] != nil
+	case Printing:
+		return p.Drilling == model.ByTemplate && p.Print != nil
+	case Paper:
+		return p.Drilling == model.ByTemplate && p.Paper != nil
+	case RunnerHeight:
+		return p.Runner != nil
+	}
+	return p.Connector != nil
 }

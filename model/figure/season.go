@@ -20,9 +20,9 @@ func speciesOf(at *string) Row {
 // Climate are the rows of the room's air through the year.
 func Climate(c *model.Climate) []Row {
 	return []Row{
-		group("driest", "Driest season", "The air when the wood is driest, such as in winter with the heating on.", Air(&c.Driest)),
-		group("dampest", "Dampest season", "The air when the wood is dampest, such as in late summer.", Air(&c.Dampest)),
-		group("today", "Where it is built", "The air in which the wood lies before it is cut; the middle between the two seasons where it is left out.", Air(&c.Today)),
+		group("driest", "Driest", "The air when the wood is driest, such as in winter with the heating on.", Air(&c.Driest)),
+		group("dampest", "Dampest", "The air when the wood is dampest, such as in late summer.", Air(&c.Dampest)),
+		group("today", "Today", "The air in which the wood lies before it is cut; the middle between the two seasons where it is left out.", Air(&c.Today)),
 	}
 }
 
@@ -31,7 +31,7 @@ func Air(a *model.Air) []Row {
 	return []Row{
 		number("humidity", "Humidity", "%", "Relative humidity of the air in %.", &a.Humidity, 1, 99),
 		number("temperature", "Temperature", "°C", "Temperature of the air in °C; 21 where it is left out.", &a.Temperature, 1, 60),
-		number("moisture", "Moisture of the wood", "%", "Moisture content of the wood in %, as a meter shows it; it counts before the air.", &a.Moisture, 1, 30),
+		number("moisture", "Wood moisture", "%", "Moisture content of the wood in %, as a meter shows it; it counts before the air.", &a.Moisture, 1, 30),
 	}
 }
 

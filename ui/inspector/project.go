@@ -58,6 +58,8 @@ func (f projectForm) fill() {
 	details("boards.back")
 	boards.saw()
 	openingForm(f).niche()
+	seasonForm(f).fill()
+	spreadForm(f).fill()
 	f.titleBlock()
 	f.notes()
 }

@@ -27,6 +27,8 @@ const (
 	DrawerPlan
 	Tipping
 	Opening
+	Year
+	Spread
 )
 
 // Study is a picture of what a study of the job comes to, with the command that shows it.
@@ -42,6 +44,8 @@ func Studies() []Study {
 	return []Study{
 		{Picture: Opening, Command: "opening", Words: "Opening, as measured", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Opening(p, at) }},
 		{Picture: Tipping, Command: "tipping", Words: "Tipping, from the side", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Tipping(p, at.Cabinet) }},
+		{Picture: Year, Command: "year", Words: "Gaps through the year", Draw: func(p *plan.Plan, _ model.Place) *drawing.Drawing { return view.Year(p) }},
+		{Picture: Spread, Command: "spread", Words: "Spread of the gaps", Draw: func(p *plan.Plan, _ model.Place) *drawing.Drawing { return view.Spread(p) }},
 	}
 }
 
