@@ -1,6 +1,7 @@
 package layout
 
 import (
+	"frontlay/layout/asbuilt"
 	"frontlay/layout/opening"
 	"frontlay/layout/plan"
 	"frontlay/layout/season"
@@ -33,5 +34,6 @@ func Told(p *plan.Plan) []message.Message {
 		b := tolerance.Of(p)
 		add(b.Told(b.Try(tolerance.Runs)))
 	}
+	add(asbuilt.Of(p).Told())
 	return all
 }

@@ -25,7 +25,7 @@ layout/plane: model/length
 layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message
 layout/season: layout/plan model model/length model/message
-layout/asbuilt: layout/plan model model/length gonum.org/v1/gonum
+layout/asbuilt: layout/plan model model/length model/message gonum.org/v1/gonum
 layout/tolerance: layout/plan model model/length model/message gonum.org/v1/gonum
 layout/opening: layout/plan layout/plane model model/length model/message gonum.org/v1/gonum
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
@@ -35,16 +35,16 @@ layout/check: layout/mark layout/opening layout/plan layout/plane layout/season 
 layout/cutting: layout/plane model/length
 layout/wood: model model/message
 layout/view: layout/check layout/cutting layout/drawing layout/mark layout/opening layout/plan layout/plane layout/season layout/tipping layout/tolerance model model/figure model/length model/message
-layout/list: layout/check layout/cutting layout/opening layout/plan layout/plane layout/season layout/tipping layout/tolerance model model/length model/message
+layout/list: layout/asbuilt layout/check layout/cutting layout/opening layout/plan layout/plane layout/season layout/tipping layout/tolerance model model/length model/message
 layout/lettering: model/length
 layout/letter: layout/drawing layout/plane model model/length model/message
-layout/sheet: layout/check layout/cutting layout/drawing layout/letter layout/lettering layout/list layout/opening layout/plan layout/plane layout/view model model/length model/message
+layout/sheet: layout/asbuilt layout/check layout/cutting layout/drawing layout/letter layout/lettering layout/list layout/opening layout/plan layout/plane layout/view model model/length model/message
 layout/ink: layout/drawing layout/letter layout/lettering layout/mark layout/plane layout/wood model/length model/message
 layout/drawing/dxf: layout/drawing layout/mark layout/plane model/length model/message
 layout/drawing/svg: layout/drawing layout/ink layout/lettering layout/plane model/length model/message
 layout/export: layout/check layout/drawing layout/drawing/dxf layout/drawing/svg layout/export/picture layout/lettering layout/list layout/plan layout/plane layout/sheet layout/view model/length model/message
 layout/export/picture: layout/ink layout/lettering layout/sheet model/length model/message golang.org/x/image
-layout: layout/check layout/opening layout/plan layout/season layout/tipping layout/tolerance model model/edit model/message
+layout: layout/asbuilt layout/check layout/opening layout/plan layout/season layout/tipping layout/tolerance model model/edit model/message
 layout/propose: layout layout/check layout/plan model model/edit model/length model/message
 layout/projecttest: assets layout/check model model/length model/yamlfile pgregory.net/rapid
 pdfout: layout/ink layout/lettering layout/sheet model/length model/message github.com/jung-kurt/gofpdf golang.org/x/image
@@ -55,7 +55,7 @@ ui/session: layout layout/check layout/drawing model model/edit model/figure mod
 ui/tool: layout/drawing layout/plan layout/plane model model/edit model/length model/message ui/session
 ui/paint: layout/drawing layout/letter layout/mark layout/plane layout/wood model model/length model/message ui/look fyne.io/fyne/v2
 ui/screen: layout/drawing layout/export/picture layout/ink layout/letter layout/lettering layout/mark layout/plan layout/plane layout/sheet layout/view model model/edit model/length model/message ui/bar ui/field ui/look ui/paint ui/session ui/tip ui/tool fyne.io/fyne/v2
-ui/inspector: layout/check layout/drawing layout/opening layout/plan layout/season layout/tipping layout/tolerance layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/sketch ui/tool fyne.io/fyne/v2
+ui/inspector: layout/asbuilt layout/check layout/drawing layout/opening layout/plan layout/season layout/tipping layout/tolerance layout/view model model/edit model/figure model/length model/message ui/field ui/look ui/session ui/sketch ui/tool fyne.io/fyne/v2
 ui/findings: layout/check layout/drawing layout/view model model/edit model/message ui/bar ui/field ui/look ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/sketch: layout/drawing layout/letter layout/plane layout/view model/length model/message ui/look ui/paint fyne.io/fyne/v2
 ui/hardware: layout/drawing layout/view model model/figure model/history model/length model/message ui/field ui/look ui/sketch ui/tool fyne.io/fyne/v2

@@ -3,7 +3,9 @@ package sheet
 import (
 	"slices"
 	"strconv"
+	"strings"
 
+	"frontlay/layout/asbuilt"
 	"frontlay/layout/check"
 	"frontlay/layout/drawing"
 	"frontlay/layout/lettering"
@@ -31,15 +33,21 @@ func hangingPages(p *plan.Plan, o Options) []Page {
 	if len(p.Cabinets) == 0 || len(p.Gaps()) == 0 {
 		return nil
 	}
-	whole := hang(p, 0, len(p.Cabinets)-1, o)
-	if whole.fits() || len(p.Cabinets) == 1 {
-		return whole.pages()
-	}
+	built := asbuilt.Of(p)
+	whole := hang(p, 0, len(p.Cabinets)-1, built, o)
 	var pages []Page
-	for i := range p.Cabinets {
-		if h := hang(p, i, i, o); len(h.gaps) > 0 {
-			pages = append(pages, h.pages()...)
+	if whole.fits() || len(p.Cabinets) == 1 {
+		pages = whole.pages()
+	} else {
+		for i := range p.Cabinets {
+			if h := hang(p, i, i, built, o); len(h.gaps) > 0 {
+				pages = append(pages, h.pages()...)
+			}
 		}
+	}
+	if built != nil {
+		pages = append(pages, tablePages(Hanging, list.Adjusting(built, o.Say), o)...)
+		pages = append(pages, tablePages(Hanging, list.AsBuiltGaps(built, o.Say), o)...)
 	}
 	return pages
 }
@@ -56,26 +64,27 @@ type hanging struct {
 	placed drawing.Placed
 	fronts []*plan.Front
 	gaps   []plan.Gap
+	built  *asbuilt.Result // what was measured, and what to do; nil: nothing
 	// stepsBehind tells that the order of work has no room under the drawing.
 	stepsBehind bool
 }
 
 // hang lays out the page upright or lengthwise, by the larger drawing.
-func hang(p *plan.Plan, first, last int, o Options) *hanging {
+func hang(p *plan.Plan, first, last int, built *asbuilt.Result, o Options) *hanging {
 	w, h := o.Paper.Width, o.Paper.Height
 	if o.Paper.Roll() {
 		h = w * 14142 / 10000
 	}
-	upright, turned := layHanging(p, first, last, w, h, o), layHanging(p, first, last, h, w, o)
+	upright, turned := layHanging(p, first, last, w, h, built, o), layHanging(p, first, last, h, w, built, o)
 	if turned.placed.ScaleNum > upright.placed.ScaleNum {
 		return turned
 	}
 	return upright
 }
 
-func layHanging(p *plan.Plan, first, last int, w, h length.Length, o Options) *hanging {
+func layHanging(p *plan.Plan, first, last int, w, h length.Length, built *asbuilt.Result, o Options) *hanging {
 	v := view.Hanging(p, first, last)
-	g := &hanging{draft: newDraft(Hanging, v.Title, w, h, o), p: p, o: o}
+	g := &hanging{draft: newDraft(Hanging, v.Title, w, h, o), p: p, o: o, built: built}
 	for i := range p.Fronts {
 		if f := &p.Fronts[i]; f.Place.Cabinet >= first && f.Place.Cabinet <= last && f.Kind != model.OpenNiche {
 			g.fronts = append(g.fronts, f)
@@ -96,6 +105,9 @@ func layHanging(p *plan.Plan, first, last int, w, h length.Length, o Options) *h
 		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, true, o.warn) - mm(1)
 	}
 	y = g.paragraph(g.area.Min.X, y, width, lettering.Small, false, hangingLegend())
+	if built != nil {
+		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, true, message.New("Arrows without ±: what to move now, the left connector | the right one, then the whole front. In all, %v.", built.Told()))
+	}
 	if list.InInches(o.Say) {
 		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, false, list.Rounded())
 	}
@@ -192,6 +204,9 @@ func (g *hanging) fits() bool {
 
 // moves says how far a front can be moved up and down and to the sides.
 func (g *hanging) moves(f *plan.Front) string {
+	if m := g.built.At(f); m != nil {
+		return g.toMove(m)
+	}
 	switch f.Kind {
 	case model.Door:
 		return g.say.Say(message.New("door"))
@@ -219,6 +234,25 @@ func (g *hanging) moves(f *plan.Front) string {
 		tilt = "  " + g.say.Say(message.New("tilt")) + " " + say(c.AdjustTilt)
 	}
 	return upright + "  ←→ " + say(c.AdjustSide) + tilt
+}
+
+// toMove says how a front is to be moved, in arrows: its left and its right connector, then
+// the whole front.
+func (g *hanging) toMove(m *asbuilt.Move) string {
+	arrow := func(v length.Length, on, back string) string {
+		if v < 0 {
+			return back + " " + g.say.Figure((-v).RoundTo(asbuilt.Step))
+		}
+		return on + " " + g.say.Figure(v.RoundTo(asbuilt.Step))
+	}
+	var all []string
+	if m.Left != 0 || m.Right != 0 {
+		all = append(all, arrow(m.Left, "↑", "↓")+" | "+arrow(m.Right, "↑", "↓"))
+	}
+	if m.Aside != 0 {
+		all = append(all, arrow(m.Aside, "→", "←"))
+	}
+	return strings.Join(all, "  ")
 }
 
 // pages draws what is written on the drawing, and behind it the table of what has no
@@ -342,6 +376,14 @@ func (g *hanging) gap(gap plan.Gap) {
 	x := r.Max.X - gapBlank
 	g.line(drawing.Register, x, r.Min.Y, x, r.Max.Y)
 	g.text(plane.Point{X: (r.Min.X + x) / 2, Y: r.Centre().Y}, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, true, g.say.Figure(gap.Size))
+	var ends []string
+	for _, e := range g.built.EndsOf(gap) {
+		ends = append(ends, g.say.Figure(e.Measured))
+	}
+	if len(ends) > 0 {
+		g.text(plane.Point{X: (x + r.Max.X) / 2, Y: r.Centre().Y}, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, false,
+			lettering.Shorten(strings.Join(ends, "|"), lettering.Small, false, gapBlank))
+	}
 }
 
 // table is of the fronts that are too small to be written on, or whose gaps are too near to others.

@@ -77,6 +77,9 @@ func (f *frontForm) fill() {
 		f.workedOut()
 	}
 	f.seldom()
+	if len(f.at) == 1 && kind != model.OpenNiche {
+		asBuiltForm{f}.gaps(first)
+	}
 }
 
 // heights tells the heights in short.
