@@ -17,7 +17,8 @@ type Measure uint8
 const (
 	// Lost is the height that is neither needed nor in a drawer for nothing in
 	// particular, in mm: gaps, drawer bottoms, runners, and what drawers are higher
-	// inside than what they hold.
+	// inside than what they hold. Where each drawer holds something it is the same for
+	// all divisions into as many fronts; then the other terms decide.
 	Lost Measure = iota
 	// Settings are the settings of the drilling jig (edge distances and drop) that the
 	// bay's fronts want.
