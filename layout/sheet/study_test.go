@@ -51,7 +51,7 @@ func TestStudyTables(t *testing.T) {
 			t.Fatalf("%q has %d cells", r.Cells[0], len(r.Cells))
 		}
 	}
-	// Two million chests in Python leave 94.18 of 100 under the front Deep, 99.78 right of Wide deep.
+	// 400,000 chests in Python leave 94.18 of 100 under the front Deep, 99.78 right of Wide deep.
 	if got := spread.Rows[0].Cells[5] + " " + spread.Rows[7].Cells[5]; got != "94 99" {
 		t.Errorf("the shares are %s", got)
 	}

@@ -85,19 +85,19 @@ func addRange(d *drawing.Drawing, r ranged) {
 	line := func(x1, y1, x2, y2 length.Length) {
 		d.Add(&drawing.Line{Tag: tag, From: plane.Point{X: x1, Y: y1}, To: plane.Point{X: x2, Y: y2}})
 	}
-	const cap = 6 * length.Millimetre
+	const tick = 6 * length.Millimetre
 	less, more := rangeTimes*r.less, rangeTimes*r.more
 	for _, tenth := range []length.Length{1, 9} {
 		if r.gap.Vertical {
 			x, y := r.gap.At.X, face.Min.Y+face.Height()*tenth/10
 			line(x-less, y, x+more, y)
-			line(x-less, y-cap, x-less, y+cap)
-			line(x+more, y-cap, x+more, y+cap)
+			line(x-less, y-tick, x-less, y+tick)
+			line(x+more, y-tick, x+more, y+tick)
 		} else {
 			x, y := face.Min.X+face.Width()*tenth/10, r.gap.At.Y
 			line(x, y-less, x, y+more)
-			line(x-cap, y-less, x+cap, y-less)
-			line(x-cap, y+more, x+cap, y+more)
+			line(x-tick, y-less, x+tick, y-less)
+			line(x-tick, y+more, x+tick, y+more)
 		}
 	}
 	const pad = 10 * length.Millimetre
