@@ -169,6 +169,7 @@ type Text struct {
 	Within plane.Rect
 	Turned bool         // written upwards, to be read from the right; only where Within is empty
 	Level  int          // steps of dimensions that it is moved up or, below zero, down; to the right or the left where it is turned
+	Yields bool         // it is left out where another text stands; only where Within is empty
 	Lead   *plane.Point // where a line leads to from At, to what the text names; nil: none does
 }
 

@@ -40,6 +40,10 @@ func (p *Picture) writeFixed(t *text) {
 		}
 		p.out.Leaders = append(p.out.Leaders, Stroke{t.at, t.lead})
 	}
+	if t.Yields && p.taken.covers(p.ink(at, s, size, t.Bold, t.Turned)) {
+		p.miss(t.Tag, s, NoRoom)
+		return
+	}
 	p.put(t.written(size, Whole), at, s)
 }
 

@@ -62,7 +62,12 @@ func (k enlarged) point(is, should plane.Point) plane.Point {
 }
 
 // outline draws what stands in an opening, by its corners and the rectangle that they should have.
+// Where that is far from as large as the opening it is left out: nothing else would be seen.
 func (k enlarged) outline(d *drawing.Drawing, is [4]plane.Point, should plane.Rect) {
+	around := d.Bounds()
+	if far(should.Width(), around.Width(), 2) || far(should.Height(), around.Height(), 2) {
+		return
+	}
 	at := cornersOf(should)
 	for i := range at {
 		at[i] = k.point(is[i], at[i])
@@ -71,6 +76,9 @@ func (k enlarged) outline(d *drawing.Drawing, is [4]plane.Point, should plane.Re
 		d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.Face}, From: at[i], To: at[(i+1)%4]})
 	}
 }
+
+// far tells that one of two lengths is more than so many times the other.
+func far(a, b, times length.Length) bool { return a > times*b || b > times*a }
 
 // measured draws a shape with its figures: as much larger than it is off as stays small beside it. Figures to
 // measure again are drawn as findings are.
@@ -104,6 +112,9 @@ func measured(s *opening.Shape, title message.Message) (*drawing.Drawing, enlarg
 		d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.Carcass}, From: edge[e][0], To: edge[e][1]},
 			&drawing.Line{Tag: drawing.Tag{Meaning: drawing.Carcass}, From: edge[e][1], To: edge[e][2]})
 	}
+	if far(w, h, 8) {
+		return d, k // figures have no room; the table has them
+	}
 	for _, r := range s.Read {
 		addReading(d, edge, r, slices.Contains(s.Doubt.Again, r.Figure))
 	}
@@ -118,10 +129,10 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 	}
 	tag := drawing.Tag{Meaning: drawing.Label}
 	if again {
-		tag = drawing.Tag{Meaning: drawing.FindingMark, Severity: drawing.OfAdvice}
+		tag.Severity = drawing.OfAdvice
 	}
-	say := message.New("%v", r.Measured)
-	t := &drawing.Text{Tag: tag, Size: smallLetters, Say: say, Bold: again}
+	say := message.New("%v", opening.Shown(r.Measured))
+	t := &drawing.Text{Tag: tag, Size: smallLetters, Say: say, Bold: again, Yields: true} // the table has it too
 	across := func(from, to plane.Point) {
 		d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: from, To: to, Dashed: true})
 	}
@@ -155,13 +166,13 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 		across(top[0], bottom[2])
 		at(between(top[0], bottom[2], 1), 0, 0, 0, 0)
 	case opening.PlumbLeft:
-		t.Say = message.New("plumb: %v to the right", r.Measured)
+		t.Say = message.New("plumb: %v to the right", opening.Shown(r.Measured))
 		at(left[2], 0, 5, 0, 0)
 	case opening.PlumbRight:
-		t.Say = message.New("plumb: %v to the right", r.Measured)
+		t.Say = message.New("plumb: %v to the right", opening.Shown(r.Measured))
 		at(right[2], 0, 9, 1, 0)
 	default:
-		t.Say = message.New("level: %v up to the right", r.Measured)
+		t.Say = message.New("level: %v up to the right", opening.Shown(r.Measured))
 		at(bottom[0], 0, -5, 0, 1)
 	}
 	d.Add(t)
