@@ -81,7 +81,7 @@ func (k enlarged) outline(d *drawing.Drawing, is [4]plane.Point, should plane.Re
 func far(a, b, times length.Length) bool { return a > times*b || b > times*a }
 
 // measured draws a shape with its figures: as much larger than it is off as stays small beside it. Figures to
-// measure again are drawn as findings are.
+// measure again are bold and have a question mark.
 func measured(s *opening.Shape, title message.Message) (*drawing.Drawing, enlarged) {
 	w, h := s.Mean()
 	should := [...][3]plane.Point{
@@ -127,11 +127,10 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 	between := func(a, b plane.Point, share length.Length) plane.Point { // share in sixths
 		return plane.Point{X: a.X + (b.X-a.X)*share/6, Y: a.Y + (b.Y-a.Y)*share/6}
 	}
-	tag := drawing.Tag{Meaning: drawing.Label}
+	tag, say := drawing.Tag{Meaning: drawing.Label}, message.New("%v", opening.Shown(r.Measured))
 	if again {
-		tag.Severity = drawing.OfAdvice
+		tag.Severity, say = drawing.OfAdvice, message.New("%v ?", opening.Shown(r.Measured))
 	}
-	say := message.New("%v", opening.Shown(r.Measured))
 	t := &drawing.Text{Tag: tag, Size: smallLetters, Say: say, Bold: again, Yields: true} // the table has it too
 	across := func(from, to plane.Point) {
 		d.Add(&drawing.Line{Tag: drawing.Tag{Meaning: drawing.CentreLine}, From: from, To: to, Dashed: true})
@@ -148,17 +147,14 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 		at(top[1], 0, 1, 0.5, 0)
 	case opening.WidthMiddle:
 		across(left[1], right[1])
-		at(between(left[1], right[1], 1), 0, 0, 0.5, 0)
+		at(between(left[1], right[1], 1), 1, 1, 0.5, 0)
 	case opening.HeightLeft:
-		t.Turned = true
-		at(left[1], -1, 0, 0.5, 0)
+		at(left[1], -1, 0, 1, 0.5)
 	case opening.HeightRight:
-		t.Turned = true
-		at(right[1], 1, 0, 0.5, 1)
+		at(right[1], 1, 0, 0, 0.5)
 	case opening.HeightMiddle:
 		across(bottom[1], top[1])
-		t.Turned = true
-		at(between(bottom[1], top[1], 5), 0, 0, 0.5, 0)
+		at(between(bottom[1], top[1], 1), 1, 0, 0, 0.5)
 	case opening.Rising:
 		across(bottom[0], top[2])
 		at(between(bottom[0], top[2], 5), 0, 0, 1, 0)
