@@ -52,7 +52,7 @@ func (r *Result) EndsOf(g plan.Gap) []End {
 	return all
 }
 
-// LeftSay, RightSay and AsideSay say what to do with the left connector, the right one and the whole front; empty
+// LeftSay says what to do with the left connector, RightSay with the right one, AsideSay with the whole front; empty
 // where nothing.
 func (m *Move) LeftSay() message.Message {
 	return say(m.Left, m.LeftQuarters, message.New("upwards"), message.New("downwards"))

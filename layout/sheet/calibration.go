@@ -171,7 +171,13 @@ const barFoot = 4 * length.Millimetre
 // end; its name stands below it, where it runs into no figure of theirs.
 func (d *draft) barBetween(x, bottom length.Length) {
 	d.barStroke(x, bottom)
-	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Small, false, d.rule.name(d.rule.bar, d.say))
+	d.text(plane.Point{X: x, Y: bottom - mm(1)}, drawing.Anchor{X: 0.5, Y: 1}, lettering.Small, false, strings.Join(d.barName(), " "))
+}
+
+// barName is the figure and the unit of an upright check bar, beside which there is no room
+// for what that is in another unit.
+func (d *draft) barName() []string {
+	return strings.SplitN(d.rule.name(d.rule.bar, d.say), " ", 3)[:2]
 }
 
 func (d *draft) barStroke(x, bottom length.Length) {
@@ -185,8 +191,7 @@ func (d *draft) barStroke(x, bottom length.Length) {
 // the right of its middle in a strip of barStrip.
 func (d *draft) uprightBar(x, bottom length.Length) {
 	d.barStroke(x, bottom)
-	words := strings.SplitN(d.rule.name(d.rule.bar, d.say), " ", 3) // figure, unit, and what that is in another
-	for i, s := range words[:2] {
+	for i, s := range d.barName() {
 		at := plane.Point{X: x + mm(7)/10, Y: bottom + d.rule.bar/2 + mm(1) - length.Length(i)*lettering.Pitch(lettering.Small)}
 		d.text(at, drawing.Anchor{Y: 0.5}, lettering.Small, false, s)
 	}

@@ -19,8 +19,8 @@ func (f bayForm) bay(at model.Place) {
 		}
 		return &model.Bay{}
 	}
-	headForm{f.form}.path(at)
-	headForm{f.form}.called(f.text("Bay %v", at.Bay+1))
+	headForm(f).path(at)
+	headForm(f).called(f.text("Bay %v", at.Bay+1))
 	f.section(message.New("Size"), true, func() string {
 		if b := f.session.Result().Plan.BayAt(at); b != nil {
 			return f.say().Length(b.Opening.Width())
@@ -172,8 +172,8 @@ func (f bayForm) division(at model.Place) {
 		}
 		return 0
 	}
-	headForm{f.form}.path(at)
-	headForm{f.form}.called(f.text("Division"))
+	headForm(f).path(at)
+	headForm(f).called(f.text("Division"))
 	f.section(message.New("Heights of the two fronts"), true, func() string {
 		return f.say().Figure(height(at)) + " | " + f.say().Length(height(above))
 	})
@@ -205,8 +205,8 @@ func (f bayForm) partition(at model.Place) {
 		}
 		return 0
 	}
-	headForm{f.form}.path(model.Place{Cabinet: at.Cabinet, Bay: max(at.Bay, 0), Front: -1})
-	headForm{f.form}.called(f.text("Partition"))
+	headForm(f).path(model.Place{Cabinet: at.Cabinet, Bay: max(at.Bay, 0), Front: -1})
+	headForm(f).called(f.text("Partition"))
 	f.section(message.New("Clear widths beside it"), true, func() string {
 		return f.say().Figure(width(at)) + " | " + f.say().Length(width(next))
 	})

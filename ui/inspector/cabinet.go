@@ -24,14 +24,14 @@ func (f cabinetForm) fill(at model.Place) {
 		}
 		return &model.Cabinet{}
 	}
-	headForm{f.form}.path(at)
-	headForm{f.form}.named(at, "name", func() string {
+	headForm(f).path(at)
+	headForm(f).named(at, "name", func() string {
 		if doc().Name != "" {
 			return doc().Name
 		}
 		return f.text("Cabinet %v", at.Cabinet+1)
 	}, func(s string) edit.Edit { return edit.RenameCabinet{At: at, Name: s} })
-	headForm{f.form}.kindly(f.text("cabinet"))
+	headForm(f).kindly(f.text("cabinet"))
 	f.section(message.New("Size"), true, func() string {
 		return f.say().Figure(doc().Width) + " × " + f.say().Figure(doc().Height) + " × " + f.say().Length(doc().Depth)
 	})

@@ -18,13 +18,13 @@ type projectForm struct{ *form }
 // selected.
 func (f projectForm) fill() {
 	doc := f.session.Project
-	headForm{f.form}.named(model.Whole, "title", func() string {
+	headForm(f).named(model.Whole, "title", func() string {
 		if doc().Title != "" {
 			return doc().Title
 		}
 		return f.text("Without a title")
 	}, func(s string) edit.Edit { return edit.Set{At: model.Whole, Key: "title", Value: s} })
-	headForm{f.form}.kindly(f.text("project"))
+	headForm(f).kindly(f.text("project"))
 	f.section(message.New("Boards"), true, func() string {
 		b := doc().Boards
 		return f.say().Figure(b.Carcass.Thickness) + " | " + f.say().Figure(b.Front.Thickness) + " | " + f.say().Length(b.Back.Thickness)

@@ -28,7 +28,6 @@ type form struct {
 	chosen  propose.Style
 	by      *field.Text // step or factor
 	byHow   *field.Mistake
-	byRow   *fyne.Container
 	rows    *field.Check
 	grid    *field.Text
 	gridHow *field.Mistake
