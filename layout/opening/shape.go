@@ -116,9 +116,8 @@ func leans(side message.Message, v length.Length, back bool) message.Message {
 	return message.New("%v leans to the right of plumb by %v", side, v)
 }
 
-// Of works out the shape of an opening that is planned as w by h. Middle figures that the
-// others contradict are taken for bowed boards; see Doubt.
-func Of(m *model.Measured, w, h length.Length) *Shape {
+// worked is what Of gives.
+func worked(m *model.Measured, w, h length.Length) *Shape {
 	all := takenOf(m)
 	s := &Shape{Within: m.Tape(), back: m.Back}
 	w0, h0 := w.MM(), h.MM()
