@@ -39,6 +39,9 @@ func coverPage(p *plan.Plan, findings []check.Finding, o Options) Page {
 		y = d.paragraph(d.area.Min.X, y, width, lettering.Small, false, said(o.Date))
 	}
 	_, lines := contentsLines(d.area, len(o.Parts))
+	if one := int(d.area.Height() / 2 / contentsLine); one < len(o.Parts) {
+		lines = max(lines, one) // parts without pages are not listed, and what is left may stand in one column
+	}
 	contents := contentsFoot + contentsHead + length.Length(lines)*contentsLine
 	y = d.coverNotes(p, y-mm(2), contents)
 	picture := plane.R(d.area.Min.X, d.area.Min.Y+contents, d.area.Max.X, y-mm(4))

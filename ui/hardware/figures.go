@@ -16,7 +16,6 @@ var (
 		{path: "runner.setback"},
 		{path: "runner.clearance_behind"},
 		{path: "runner.screw_reach", none: "not given"},
-		{path: "runner.play", none: "none"},
 	}
 	connectorRows = []spec{
 		{path: "connector.inset"},
@@ -26,9 +25,6 @@ var (
 		{path: "connector.adjust_down", usual: func(k *picked) length.Length { return k.sheet.Connector.AdjustUp }},
 		{path: "connector.adjust_side"},
 		{path: "connector.adjust_tilt", none: "not given"},
-		{path: "connector.per_turn", none: "not given"},
-		{path: "connector.per_turn_side", none: "not given"},
-		{path: "connector.play", none: "none"},
 		{path: "connector.price", none: "not given"},
 	}
 	drawerTable = []spec{
@@ -75,6 +71,12 @@ var (
 	backRows       = []spec{{path: "back.thickness"}}
 	backDeducts    = []spec{{path: "back.deduct_width"}}
 	stabiliserRows = []spec{{path: "stabiliser.from_width", none: "has none"}}
+	screwRows      = []spec{ // that few jobs need
+		{path: "connector.per_turn", none: "not given"},
+		{path: "connector.per_turn_side", none: "not given"},
+		{path: "connector.play", none: "none"},
+		{path: "runner.play", none: "none"},
+	}
 )
 
 // A hole that gives none of its own has the connector's.

@@ -39,6 +39,7 @@ func newForm(p *Page) *form {
 		f.heading("Drawer back"), f.rows(backRows...), f.rowsWhile(makers, backDeducts...),
 		f.heading("Wooden box"), f.rows(boxSides), f.wooden(),
 		f.heading("Stabiliser of wide drawers"), f.rows(stabiliserRows...), f.stabiliserHoles(),
+		f.heading("Turns and play of the screws"), f.rows(screwRows...),
 		field.Spacer(12),
 	)
 	f.scroll = container.NewVScroll(container.NewPadded(field.BesideBar(column)))

@@ -95,7 +95,7 @@ func TestGroupsAreWalked(t *testing.T) {
 		p.LastGroup()
 	}
 	want := []string{"side_clearance", "runner.lengths[].length", "runner.lengths[].screws[].back", "connector.inset", "drawers[].name",
-		"drawers[].back_top", "bottom.underside", "back.thickness", "box.sides", "stabiliser.from_width"}
+		"drawers[].back_top", "bottom.underside", "back.thickness", "box.sides", "stabiliser.from_width", "connector.per_turn"}
 	if !slices.Equal(forward, want) {
 		t.Errorf("forward it goes to %q", forward)
 	}
