@@ -110,7 +110,9 @@ func (s *search) narrow(study *opening.Bay) {
 			Fixes:  []edit.Edit{edit.Set{At: b.Place, Key: "width", Value: fit}},
 		}
 		if len(c.Bays) == 1 {
-			f.Fixes = []edit.Edit{edit.SetCabinet(b.Place, "width", c.Outline.Width()-b.Opening.Width()+fit)}
+			wide := c.Outline.Width() - b.Opening.Width() + fit
+			f.Change = message.New("plan the cabinet %v wide, so that all its drawers go in; what is left elsewhere is packed out", wide)
+			f.Fixes = []edit.Edit{edit.SetCabinet(b.Place, "width", wide)}
 		}
 		s.front(q.Front, f)
 	}
