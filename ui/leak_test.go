@@ -89,7 +89,7 @@ func TestWalkForLeaks(t *testing.T) {
 	for i := range walks {
 		all = append(all, walkAndClose(t, a, th, int64(i+1), filepath.Join(t.TempDir(), "walk.yaml")))
 	}
-	time.Sleep(5 * time.Millisecond) // for what Fyne keeps to be out of date
+	time.Sleep(2 * time.Second) // for what Fyne keeps to be out of date, and for timers of the last window
 	last := a.NewWindow("")
 	last.Canvas().Capture() // Fyne forgets what is out of date when it paints
 	for range 5 {
