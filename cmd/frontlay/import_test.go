@@ -37,7 +37,7 @@ layout/wood: model model/message
 layout/view: layout/check layout/cutting layout/drawing layout/mark layout/opening layout/plan layout/plane layout/season layout/tipping layout/tolerance model model/figure model/length model/message
 layout/list: layout/asbuilt layout/check layout/cutting layout/opening layout/plan layout/plane layout/season layout/tipping layout/tolerance model model/length model/message
 layout/lettering: model/length
-layout/letter: layout/drawing layout/plane model model/length model/message
+layout/letter: layout/drawing layout/mark layout/plane model model/length model/message
 layout/sheet: layout/asbuilt layout/check layout/cutting layout/drawing layout/letter layout/lettering layout/list layout/opening layout/plan layout/plane layout/view model model/length model/message
 layout/ink: layout/drawing layout/letter layout/lettering layout/mark layout/plane layout/wood model/length model/message
 layout/drawing/dxf: layout/drawing layout/mark layout/plane model/length model/message

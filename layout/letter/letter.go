@@ -16,6 +16,7 @@ import (
 	"strings"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/mark"
 	"frontlay/layout/plane"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -227,16 +228,17 @@ func (p *Picture) mark(m drawing.Mark, to Placing) {
 			p.floor.add(b)
 			p.surfaces = append(p.surfaces, v)
 		}
-		p.line(to, b.Lo, Point{b.Hi.X, b.Lo.Y}, w)
-		p.line(to, Point{b.Lo.X, b.Hi.Y}, b.Hi, w)
-		p.line(to, b.Lo, Point{b.Lo.X, b.Hi.Y}, w)
-		p.line(to, Point{b.Hi.X, b.Lo.Y}, b.Hi, w)
+		p.frame(to, b, w)
 	case *drawing.Circle:
 		p.solid(to, to.box(v.Bounds()), hole)
 	case *drawing.Hatch:
 		p.solid(to, to.box(v.Rect), w)
 	case *drawing.Spot:
-		p.solid(to, to.box(v.Rect), w)
+		if b := to.box(v.Rect); v.Shape == mark.Outline {
+			p.frame(to, b, w) // letters may stand in it
+		} else {
+			p.solid(to, b, w)
+		}
 	case *drawing.Text:
 		if at := to.At(v.At); to.Clip == nil || to.Clip.holds(at) {
 			t := text{Text: v, at: at, within: to.box(v.Within), drawing: p.drawings}
@@ -273,6 +275,14 @@ func (p *Picture) line(to Placing, a, b Point, w weight) {
 	if w > quiet && (to.Clip == nil || s.overlaps(*to.Clip)) && s.touches(p.area) {
 		p.strokes.add(s)
 	}
+}
+
+// frame adds the four edges of a box.
+func (p *Picture) frame(to Placing, b Box, w weight) {
+	p.line(to, b.Lo, Point{b.Hi.X, b.Lo.Y}, w)
+	p.line(to, Point{b.Lo.X, b.Hi.Y}, b.Hi, w)
+	p.line(to, b.Lo, Point{b.Lo.X, b.Hi.Y}, w)
+	p.line(to, Point{b.Hi.X, b.Lo.Y}, b.Hi, w)
 }
 
 func (p *Picture) solid(to Placing, b Box, w weight) {

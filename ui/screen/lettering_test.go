@@ -247,7 +247,6 @@ func (s *stage) stays(name string) {
 		case !face.Within(p.window()) || slices.ContainsFunc(c.reserved(), face.Overlaps):
 		case h != nil && h.height && !h.number:
 			s.t.Errorf("%s: front %d has its height, but no number", name, m.Number)
-		case len(c.session.Result().Plan.FrontAt(m.Of.Place).Zones) > 0: // joints part its face
 		case !m.Top && face.Y2-face.Y1 > 2.2*p.text && face.X2-face.X1 > number+height+3*p.text && (h == nil || !h.height || !h.number):
 			s.t.Errorf("%s: front %d has room for its number and height in %v: %+v", name, m.Number, face, h)
 		}
