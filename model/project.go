@@ -2,7 +2,10 @@
 // worked out from it. All lengths are exact (see model/length).
 package model
 
-import "frontlay/model/length"
+import (
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
 
 // Project is one document: a run of cabinets, its boards, hardware sheets and
 // notes. Projects are values to the rest of the program: an edit copies one
@@ -379,6 +382,15 @@ func (p *Project) BayAt(at Place) *Bay {
 		return nil
 	}
 	return &c.Bays[at.Bay]
+}
+
+// CabinetName says which cabinet a place is in: its name, or its number in the run where it
+// has none.
+func (p *Project) CabinetName(at Place) message.Message {
+	if c := p.CabinetAt(at); c != nil && c.Name != "" {
+		return message.New("%v", c.Name)
+	}
+	return message.New("cabinet %v", at.Cabinet+1)
 }
 
 // CabinetAt gives the cabinet at a place, nil where there is none.

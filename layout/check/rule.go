@@ -151,20 +151,13 @@ func (s *search) where(at model.Place) message.Message {
 	case at.Cabinet < 0:
 		return message.New("project")
 	case at.Bay < 0:
-		return message.New("%v", s.cabinetName(at))
+		return message.New("%v", s.plan.Project.CabinetName(at))
 	case at.Front < 0:
-		return message.New("%v, bay %v", s.cabinetName(at), at.Bay+1)
+		return message.New("%v, bay %v", s.plan.Project.CabinetName(at), at.Bay+1)
 	default:
 		f := s.plan.FrontAt(at)
-		return message.New("%v, bay %v, front %v", s.cabinetName(at), at.Bay+1, called(f))
+		return message.New("%v, bay %v, front %v", s.plan.Project.CabinetName(at), at.Bay+1, called(f))
 	}
-}
-
-func (s *search) cabinetName(at model.Place) any {
-	if n := s.plan.Cabinets[at.Cabinet].Name; n != "" {
-		return n
-	}
-	return message.New("cabinet %v", at.Cabinet+1)
 }
 
 // called is what stands behind "front": its number, and its name where it has one

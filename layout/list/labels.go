@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"frontlay/layout/plan"
-	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
 )
@@ -33,7 +32,7 @@ func Labels(p *plan.Plan) []Label {
 	for _, q := range Pieces(p) {
 		for i := range q.Count {
 			l := Label{
-				Number: q.Front, What: q.What, Cabinet: cabinetName(p, q.Place), Grain: q.Grain,
+				Number: q.Front, What: q.What, Cabinet: p.Project.CabinetName(q.Place), Grain: q.Grain,
 				Width: q.Width, Height: q.Height, Thickness: q.Board.Thickness, CutWidth: q.CutWidth, CutHeight: q.CutHeight,
 				Up: message.New("up"),
 			}
@@ -57,14 +56,6 @@ func Labels(p *plan.Plan) []Label {
 		}
 	}
 	return all
-}
-
-// cabinetName is the cabinet's, or its number in the run where it has none.
-func cabinetName(p *plan.Plan, at model.Place) message.Message {
-	if at.Cabinet < 0 || at.Cabinet >= len(p.Cabinets) || p.Cabinets[at.Cabinet].Name == "" {
-		return message.New("cabinet %v", at.Cabinet+1)
-	}
-	return message.New("%v", p.Cabinets[at.Cabinet].Name)
 }
 
 // Size is the finished size as it is read on the board: along Width, along Height, and

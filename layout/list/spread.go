@@ -38,7 +38,7 @@ func Spread(p *plan.Plan, say Speaker) Table {
 		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(GapName(&g.Gap)), say.Figure(g.Size), figure(s.Likely), figure(s.Wedge), figure(s.Worst), ofHundred(b.Before(g)), ofHundred(tried.GapsAfter[i])}})
 	}
 	for i := range p.Cabinets {
-		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{say.Say(message.New("All gaps of %v", cabinetName(p, p.Cabinets[i].Place))), "", "", "", "", ofHundred(tried.CabinetsBefore[i]), ofHundred(tried.CabinetsAfter[i])}})
+		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{say.Say(message.New("All gaps of %v", p.Project.CabinetName(p.Cabinets[i].Place))), "", "", "", "", ofHundred(tried.CabinetsBefore[i]), ofHundred(tried.CabinetsAfter[i])}})
 	}
 	t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("How exact each step is: of twenty pieces nineteen are off by no more")}})
 	for _, s := range tolerance.Steps() {

@@ -10,6 +10,7 @@ import (
 // Bay is the study of a bay whose opening was measured.
 type Bay struct {
 	Cabinet *plan.Cabinet
+	Name    message.Message // of the cabinet
 	Bay     *plan.Bay
 	Shape   *Shape
 	Best    Best
@@ -24,7 +25,7 @@ func OfBay(p *plan.Plan, at model.Place) *Bay {
 	if src == nil || b == nil || src.Measured == nil {
 		return nil
 	}
-	s := &Bay{Cabinet: &p.Cabinets[at.Cabinet], Bay: b}
+	s := &Bay{Cabinet: &p.Cabinets[at.Cabinet], Name: p.Project.CabinetName(at), Bay: b}
 	s.Shape = Of(src.Measured, b.Opening.Width(), b.Opening.Height())
 	s.Best = s.Shape.BestFronts(b.Stack, b.Opening, WantedReveals(s.Cabinet, at.Bay))
 	s.Packing, s.Aside = s.Shape.PackingList(p, b, s.Best)
@@ -46,14 +47,10 @@ func Bays(p *plan.Plan) []*Bay {
 
 // Where names the opening.
 func (s *Bay) Where() message.Message {
-	name := message.New("%v", s.Cabinet.Name)
-	if s.Cabinet.Name == "" {
-		name = message.New("cabinet %v", s.Bay.Place.Cabinet+1)
-	}
 	if len(s.Cabinet.Bays) == 1 {
-		return name
+		return s.Name
 	}
-	return message.New("%v, bay %v", name, s.Bay.Place.Bay+1)
+	return message.New("%v, bay %v", s.Name, s.Bay.Place.Bay+1)
 }
 
 // Told is what it comes to.

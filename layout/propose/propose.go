@@ -151,7 +151,7 @@ func (q *Question) impossible(p *model.Project) message.Message {
 		}
 	}
 	if at, ok := linedUpWith(p, q.At); ok {
-		return message.New("A front of %v, bay %v, lines up with one of this bay. Give it a height of its own first.", cabinetName(p, at), at.Bay+1)
+		return message.New("A front of %v, bay %v, lines up with one of this bay. Give it a height of its own first.", p.CabinetName(at), at.Bay+1)
 	}
 	if _, err := (edit.Redivide{At: q.At, Fronts: make([]edit.NewFront, q.Most)}).Apply(p); err != nil {
 		return message.Of(err)
@@ -174,13 +174,6 @@ func linedUpWith(p *model.Project, with model.Place) (model.Place, bool) {
 		}
 	}
 	return model.Place{}, false
-}
-
-func cabinetName(p *model.Project, at model.Place) any {
-	if n := p.Cabinets[at.Cabinet].Name; n != "" {
-		return n
-	}
-	return message.New("cabinet %v", at.Cabinet+1)
 }
 
 // MakesWay lists the fronts of a bay that are no drawers, and those with drawers behind

@@ -49,6 +49,7 @@ func (s *State) Margin() float64 { return s.Holds - s.Tips }
 // on the floor around which the cabinet would tip.
 type Study struct {
 	Cabinet   *plan.Cabinet
+	Name      message.Message
 	Standing  model.Standing
 	Pivot     length.Length
 	Parts     []Part
@@ -70,7 +71,7 @@ func Of(p *plan.Plan, i int) Study {
 	c := &p.Cabinets[i]
 	own := &p.Project.Cabinets[i]
 	s := Study{
-		Cabinet: c, Standing: own.Standing(), Pivot: pivot(own, c), LoadKg: p.Project.EdgeLoad(),
+		Cabinet: c, Name: p.Project.CabinetName(c.Place), Standing: own.Standing(), Pivot: pivot(own, c), LoadKg: p.Project.EdgeLoad(),
 		Height: cmp.Or(own.Base.FixedAt, c.Outline.Max.Y),
 	}
 	s.carcass(p, i)
@@ -241,15 +242,15 @@ func (s *Study) Told() message.Message {
 	case s.Standing == model.NotSaid:
 		return message.Message{}
 	case s.Standing == model.FixedToWall:
-		return message.New("%v: fixed to the wall, so tipping is not worked out", s.name())
+		return message.New("%v: fixed to the wall, so tipping is not worked out", s.Name)
 	case worst == nil:
-		return message.New("%v: whether it tips can't be told, as its boards have no density", s.name())
+		return message.New("%v: whether it tips can't be told, as its boards have no density", s.Name)
 	case s.Edge == nil:
-		return message.New("%v: it has no drawers that open", s.name())
+		return message.New("%v: it has no drawers that open", s.Name)
 	case worst.Margin() >= 0:
-		return message.New("%v: by these figures it stands with all drawers open and %v on the edge of front %v; %v would tip it", s.name(), message.Kilograms(s.LoadKg), s.Edge.Number, roundedDown(s.EdgeKg()))
+		return message.New("%v: by these figures it stands with all drawers open and %v on the edge of front %v; %v would tip it", s.Name, message.Kilograms(s.LoadKg), s.Edge.Number, roundedDown(s.EdgeKg()))
 	default:
-		return message.New("%v: %v; a fixing to the wall at %v would have to hold %v", s.name(), s.Why(), s.Height, message.Newtons(s.Pull(worst)))
+		return message.New("%v: %v; a fixing to the wall at %v would have to hold %v", s.Name, s.Why(), s.Height, message.Newtons(s.Pull(worst)))
 	}
 }
 
@@ -267,10 +268,3 @@ type roundedDown float64
 
 // Say writes the weight with its unit.
 func (kg roundedDown) Say(l message.Language) string { return message.Kilograms(kg).RoundedDown(l) }
-
-func (s *Study) name() any {
-	if s.Cabinet.Name != "" {
-		return s.Cabinet.Name
-	}
-	return message.New("cabinet %v", s.Cabinet.Place.Cabinet+1)
-}

@@ -17,10 +17,7 @@ func Tipping(p *plan.Plan, i int) *drawing.Drawing {
 	s := tipping.Of(p, i)
 	c := s.Cabinet
 	depth := p.Project.Cabinets[i].Depth
-	d := &drawing.Drawing{Title: message.New("%v with its drawers open", c.Name)}
-	if c.Name == "" {
-		d.Title = message.New("Cabinet %v with its drawers open", i+1)
-	}
+	d := &drawing.Drawing{Title: message.New("Open drawers of %v", s.Name)}
 	body := filled(drawing.Carcass, of(drawing.CabinetThing, c.Place), plane.R(0, c.Outline.Min.Y, depth, c.Outline.Max.Y))
 	d.Add(body)
 	addBase(d, p, c, depth)

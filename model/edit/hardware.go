@@ -228,10 +228,7 @@ func nameOfSheet(p *model.Project, b *model.Bay, f *model.Front) string {
 // whereIs names a front by its cabinet, bay and name, or its place in the stack.
 func whereIs(p *model.Project, at model.Place) message.Message {
 	c := &p.Cabinets[at.Cabinet]
-	cabinet := message.New("%v", c.Name)
-	if c.Name == "" {
-		cabinet = message.New("cabinet %v", at.Cabinet+1)
-	}
+	cabinet := p.CabinetName(at)
 	if name := c.Bays[at.Bay].Fronts[at.Front].Name; name != "" {
 		return message.New("%v, bay %v, “%v”", cabinet, at.Bay+1, name)
 	}

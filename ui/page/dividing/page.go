@@ -140,13 +140,8 @@ func (p *Page) title(i int) string {
 // bayName says which bay the page is about.
 func (p *Page) bayName() string {
 	project := p.host.Session().Project()
-	c := project.CabinetAt(p.at)
-	if c == nil {
+	if project.CabinetAt(p.at) == nil {
 		return ""
 	}
-	name := message.New("cabinet %v", p.at.Cabinet+1)
-	if c.Name != "" {
-		name = message.New("%v", c.Name)
-	}
-	return p.host.Ask().Text("%v, bay %v", name, p.at.Bay+1)
+	return p.host.Ask().Text("%v, bay %v", project.CabinetName(p.at), p.at.Bay+1)
 }
