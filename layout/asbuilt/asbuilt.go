@@ -117,9 +117,9 @@ func (s *solver) solve() *Result {
 	for i := range s.ends {
 		s.grows[i] = make([]float64, len(s.ways))
 		e := &s.ends[i]
-		s.grow(s.grows[i], e, e.Gap.Front, sign(e.Gap.Edge))
+		s.grow(s.grows[i], e, e.Gap.Front, e.Gap.Edge.Sign())
 		if e.Gap.Other != nil {
-			s.grow(s.grows[i], e, e.Gap.Other, -sign(e.Gap.Edge))
+			s.grow(s.grows[i], e, e.Gap.Other, -e.Gap.Edge.Sign())
 		}
 	}
 	off, steps, least := make([]float64, len(s.ends)), make([]int, len(s.ways)), 0.0
@@ -198,14 +198,6 @@ func (s *solver) only(ends []int) *solver {
 		}
 	}
 	return part
-}
-
-// sign tells whether the gap at an edge grows (1) or shrinks where its front goes up or right.
-func sign(e plan.Edge) float64 {
-	if e == plan.LeftEdge || e == plan.BottomEdge {
-		return 1
-	}
-	return -1
 }
 
 // add gives a front its ways, where its connectors can move it.

@@ -5,6 +5,7 @@ import (
 	"strconv"
 
 	"frontlay/layout/plan"
+	"frontlay/layout/season"
 	"frontlay/model"
 	"frontlay/model/edit"
 	"frontlay/model/length"
@@ -32,6 +33,7 @@ type search struct {
 	severity Severity
 	accepted map[acceptKey]model.Accepted
 	found    *[]Finding
+	moves    *season.Study // nil: no rule has asked for it
 }
 
 type acceptKey struct {

@@ -65,11 +65,15 @@ var panelRoom = Rule{
 	find: findPanelRoom,
 }
 
+// year is how the plan's solid wood moves, worked out once for all rules.
 func (s *search) year() *season.Study {
-	if study, ok := season.Of(s.plan); ok {
-		return study
+	if s.moves == nil {
+		s.moves = new(season.Study)
+		if study, ok := season.Of(s.plan); ok {
+			s.moves = study
+		}
 	}
-	return new(season.Study)
+	return s.moves
 }
 
 func findGapThroughYear(s *search) {

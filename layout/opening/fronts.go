@@ -69,12 +69,8 @@ func (s *Shape) wedge(turn float64) float64 {
 	return most
 }
 
-// cut is the step to which a width is cut down.
-const cut = length.Millimetre / 10
-
-// BestFronts are the best for a stack that lies so against a planned opening; wanted are the
-// reveals by Edge, as they are seen.
-func (s *Shape) BestFronts(stack, opening plane.Rect, wanted [4]length.Length) Best {
+// bestTurn is the turn with the least wedge, by thirds of what is left.
+func (s *Shape) bestTurn() float64 {
 	low, high := -0.2, 0.2
 	for range 200 {
 		a, b := low+(high-low)/3, high-(high-low)/3
@@ -84,7 +80,16 @@ func (s *Shape) BestFronts(stack, opening plane.Rect, wanted [4]length.Length) B
 			low = a
 		}
 	}
-	b := Best{PlannedWidth: stack.Width(), PlannedHeight: stack.Height(), turn: (low + high) / 2}
+	return (low + high) / 2
+}
+
+// cut is the step to which a width is cut down.
+const cut = length.Millimetre / 10
+
+// BestFronts are the best for a stack that lies so against a planned opening; wanted are the
+// reveals by Edge, as they are seen.
+func (s *Shape) BestFronts(stack, opening plane.Rect, wanted [4]length.Length) Best {
+	b := Best{PlannedWidth: stack.Width(), PlannedHeight: stack.Height(), turn: s.turn}
 	middle := func(e Edge) float64 {
 		at := s.places(e, b.turn)
 		return (max(at[0], at[1], at[2]) + min(at[0], at[1], at[2])) / 2

@@ -23,6 +23,7 @@ type Shape struct {
 	corners         corners
 	across, upwards float64 // how far the two sides together, and bottom and top, bow outwards, mm
 	back            model.MeasuredWidths
+	turn            float64 // of the best fronts, as dy by dx
 }
 
 // Said is one thing that the shape tells. Give is by how much it may be wrong where each figure
@@ -132,6 +133,7 @@ func worked(m *model.Measured, w, h length.Length) *Shape {
 	f := newFit(straight, w0, h0)
 	s.corners, s.Upright = f.placed(), f.upright()
 	s.bow(all)
+	s.turn = s.bestTurn()
 	for _, t := range all {
 		v, _ := t.figure.of(&f.corners)
 		s.Read = append(s.Read, Reading{t.figure, length.FromMM(t.value), length.FromMM(v)})

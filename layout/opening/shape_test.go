@@ -162,6 +162,7 @@ func TestBestFrontsAreBest(t *testing.T) {
 	for n := range 100 {
 		c := quadrilateral(r, 600, 700, 8, n%2 == 0)
 		s := &Shape{corners: c, across: 4*r.Float64() - 2, upwards: 4*r.Float64() - 2}
+		s.turn = s.bestTurn()
 		b := s.BestFronts(opening, opening, [4]length.Length{})
 		most := length.Length(0)
 		for e := Left; e <= Top; e++ {

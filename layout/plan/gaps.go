@@ -31,6 +31,20 @@ const (
 	TopEdge
 )
 
+// Opposite is the edge of the front beside it that faces this one.
+func (e Edge) Opposite() Edge {
+	return [...]Edge{LeftEdge: RightEdge, RightEdge: LeftEdge, BottomEdge: TopEdge, TopEdge: BottomEdge}[e]
+}
+
+// Sign tells whether the gap at the edge grows (1) or shrinks (-1) where its front goes
+// right or up.
+func (e Edge) Sign() float64 {
+	if e == LeftEdge || e == BottomEdge {
+		return 1
+	}
+	return -1
+}
+
 // Gaps lists what is to be measured when fronts are hung, front by front: below and
 // left of each front, above and right of those that end a stack or a row. Open niches
 // have none.

@@ -125,17 +125,12 @@ func (w wood) moves(f *plan.Front, e plan.Edge) float64 {
 
 // gap is how a gap changes. A rail between inset fronts counts as not moving.
 func (w wood) gap(g plan.Gap) Gap {
-	opposite := [4]plan.Edge{plan.RightEdge, plan.LeftEdge, plan.TopEdge, plan.BottomEdge}[g.Edge]
 	against := 0.0
 	switch {
 	case g.Other != nil:
-		against = w.moves(g.Other, opposite)
+		against = w.moves(g.Other, g.Edge.Opposite())
 	case !g.Vertical:
 		against = w.carcass(g.Front.Place.Cabinet, g.Against)
 	}
-	rate := w.moves(g.Front, g.Edge) - against
-	if g.Edge == plan.RightEdge || g.Edge == plan.TopEdge {
-		rate = -rate
-	}
-	return Gap{g, rate}
+	return Gap{g, g.Edge.Sign() * (w.moves(g.Front, g.Edge) - against)}
 }

@@ -60,10 +60,7 @@ func (b *Budget) Errors() int { return len(b.sources.all) }
 
 // gap is by how much a gap is too wide at an x or a y of the run.
 func (s *sources) gap(g *Gap, at float64) form {
-	sign := 1.0
-	if g.Edge == plan.RightEdge || g.Edge == plan.TopEdge {
-		sign = -1
-	}
+	sign := g.Edge.Sign()
 	return form{}.plus(sign, s.edge(g.front, g.Edge, at)).plus(-sign, s.against(g, at))
 }
 
@@ -84,9 +81,8 @@ func (s *sources) edge(i int, e plan.Edge, at float64) form {
 // against is the same of what a gap is set against: heights are measured from the
 // carcass's lower edge.
 func (s *sources) against(g *Gap, at float64) form {
-	opposite := [4]plan.Edge{plan.RightEdge, plan.LeftEdge, plan.TopEdge, plan.BottomEdge}
 	if g.other >= 0 {
-		return s.edge(g.other, opposite[g.Edge], at)
+		return s.edge(g.other, g.Edge.Opposite(), at)
 	}
 	f := g.Front
 	bays := s.bays[f.Place.Cabinet]

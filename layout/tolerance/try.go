@@ -8,7 +8,6 @@ import (
 	"slices"
 	"sync"
 
-	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -186,10 +185,7 @@ func (b *Budget) chain(across bool) chain {
 		if g.Vertical != across {
 			continue
 		}
-		l := link{gap: i, other: -1, sign: 1}
-		if g.Edge == plan.RightEdge || g.Edge == plan.TopEdge {
-			l.sign = -1
-		}
+		l := link{gap: i, other: -1, sign: g.Edge.Sign()}
 		if g.other >= 0 {
 			if g.Other.Place.Cabinet != g.Front.Place.Cabinet {
 				continue // it is judged by itself

@@ -103,12 +103,16 @@ func told(f *form, get func() string) *field.Label {
 		return l
 	})
 	l.Importance = widget.MediumImportance
+	s := f.sections[len(f.sections)-1]
 	show := func() {
+		if !s.fold.Open() {
+			return // some take a while to work out
+		}
 		if text := get(); text != l.Text {
 			l.SetText(text)
 		}
 	}
-	show()
+	s.opened = append(s.opened, show)
 	f.put(l, "", nil)
 	f.updates = append(f.updates, show)
 	return l

@@ -18,6 +18,7 @@ type section struct {
 	things []thing
 	brief  func() string // what it says in short; nil: nothing
 	usual  bool          // it is open until a person folds it
+	opened []func()      // brings up to date what nobody saw
 }
 
 // thing is an object of a section, and what the search knows of it.
@@ -100,6 +101,11 @@ func (s *section) fill() {
 // show shows the body where the section is open.
 func (s *section) show() {
 	s.body.Hidden = !s.fold.Open()
+	if s.fold.Open() {
+		for _, update := range s.opened {
+			update()
+		}
+	}
 	s.body.Refresh()
 	s.fold.Refresh()
 }
@@ -122,10 +128,9 @@ func (f *form) search(word string) *thing {
 				first = t
 			}
 		}
-		s.fold.Hidden, s.body.Hidden = met == 0, met == 0
+		s.fold.Hidden = met == 0
 		s.fold.SetOpen(met > 0)
-		s.body.Refresh()
-		s.fold.Refresh()
+		s.show()
 	}
 	return first
 }
