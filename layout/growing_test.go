@@ -101,7 +101,7 @@ func TestFindingsStayWhenAShortfallGrows(t *testing.T) {
 		}
 		found := layout.Solve(p).Findings
 		by := projecttest.Tenths(t, 1, 30, "by")
-		for _, f := range someOfEach(found) {
+		for _, f := range found {
 			for _, w := range worse {
 				if w.rule != f.Rule {
 					continue

@@ -328,7 +328,7 @@ func TestOfferedFixesMend(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		p := projecttest.Random(t)
 		r := layout.Solve(p)
-		for _, f := range someOfEach(r.Findings) {
+		for _, f := range r.Findings {
 			findings++
 			for _, e := range layout.Offered(p, r, f) {
 				offered++
@@ -351,16 +351,6 @@ func TestOfferedFixesMend(t *testing.T) {
 	if offered == 0 {
 		t.Errorf("no fix was offered for %d findings", findings)
 	}
-}
-
-// someOfEach are the first findings of each rule: a large run has hundreds, each of
-// which would be solved anew several times.
-func someOfEach(found []check.Finding) []check.Finding {
-	of := map[string]int{}
-	return slices.DeleteFunc(slices.Clone(found), func(f check.Finding) bool {
-		of[f.Rule]++
-		return of[f.Rule] > 1
-	})
 }
 
 func countAt(found []check.Finding, like check.Finding) int {

@@ -3,6 +3,7 @@ package check
 import (
 	"frontlay/layout/mark"
 	"frontlay/layout/tolerance"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -30,15 +31,20 @@ func findAdjustingShort(s *search) {
 	most, _ := b.Largest()
 	for i := range s.plan.Cabinets {
 		var worst *tolerance.Gap
+		var lacks length.Length
 		var spots []mark.Spot
 		for k := range b.Gaps {
 			g := &b.Gaps[k]
-			if g.Front.Place.Cabinet != i || b.Short(g) <= 0 {
+			if g.Front.Place.Cabinet != i {
+				continue
+			}
+			short := b.Short(g)
+			if short <= 0 {
 				continue
 			}
 			spots = append(spots, gapSpot(&g.Gap))
-			if worst == nil || b.Short(g) > b.Short(worst) {
-				worst = g
+			if short > lacks {
+				worst, lacks = g, short
 			}
 		}
 		if worst == nil {
@@ -49,9 +55,9 @@ func findAdjustingShort(s *search) {
 			Place: s.plan.Cabinets[i].Place, Found: reach, Needed: spread - within,
 			What: message.New("the gap %v, at front %v, is likely off by up to %v at one end; %v may remain, and adjusting takes away %v",
 				revealOf(s.plan, &worst.Gap).where, called(worst.Front), tolerance.Shown(spread), within, reach),
-			Change: message.New("work more exactly: most comes from %v, ± %v; or use connectors that adjust by %v more", most.Say(), b.Size(most), tolerance.Shown(b.Short(worst))),
+			Change: message.New("work more exactly: most comes from %v, ± %v; or use connectors that adjust by %v more", most.Say(), b.Size(most), tolerance.Shown(lacks)),
 			Spots:  spots,
-			Flag:   message.New("adjusting lacks %v", tolerance.Shown(b.Short(worst))),
+			Flag:   message.New("adjusting lacks %v", tolerance.Shown(lacks)),
 		})
 	}
 }
