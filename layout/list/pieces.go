@@ -48,7 +48,7 @@ func (p *Piece) WeightKg() float64 {
 	if p.Matched > 0 {
 		return 0
 	}
-	return float64(p.Count) * (length.AreaM2(p.Width, p.Height)*p.Board.Thickness.MM()/1000 - p.MilledM3) * p.Board.Density
+	return float64(p.Count) * (length.VolumeM3(p.Width, p.Height, p.Board.Thickness) - p.MilledM3) * p.Board.Density
 }
 
 // Pieces lists every board of the job: fronts, boards of drawers, and the
@@ -103,7 +103,7 @@ func appendFront(all []Piece, f *plan.Front) []Piece {
 	milled := 0.0
 	for i := range f.Zones {
 		if z := &f.Zones[i]; z.Part == plan.GripPart {
-			milled = volumeM3(z.Rect.Width(), z.Rect.Height(), b.Thickness-z.Thickness)
+			milled = length.VolumeM3(z.Rect.Width(), z.Rect.Height(), b.Thickness-z.Thickness)
 		}
 	}
 	q := Piece{
@@ -113,8 +113,6 @@ func appendFront(all []Piece, f *plan.Front) []Piece {
 	q.edge(frontEdges(f))
 	return append(all, q)
 }
-
-func volumeM3(w, h, thick length.Length) float64 { return length.AreaM2(w, h) * thick.MM() / 1000 }
 
 // appendFrame adds the parts of a frame front. Stiles run from edge to edge, rails
 // between them: their size is as seen, and the cut size of a rail is more by its tenons.
@@ -133,13 +131,13 @@ func appendFrame(all []Piece, f *plan.Front) []Piece {
 		switch z.Part {
 		case plan.LeftStile, plan.RightStile:
 			q.What = message.New("stile")
-			q.MilledM3 = volumeM3(groove, panel.Whole.Height(), panel.Thickness)
+			q.MilledM3 = length.VolumeM3(groove, panel.Whole.Height(), panel.Thickness)
 		case plan.TopRail, plan.BottomRail:
 			q.What = message.New("top rail")
 			if z.Part == plan.BottomRail {
 				q.What = message.New("bottom rail")
 			}
-			q.MilledM3 = volumeM3(z.Rect.Width(), groove, panel.Thickness)
+			q.MilledM3 = length.VolumeM3(z.Rect.Width(), groove, panel.Thickness)
 		case plan.PanelPart:
 			q.What = message.New("panel")
 			q.Width, q.Height = q.CutWidth, q.CutHeight
@@ -249,11 +247,11 @@ func carcassPiece(p *plan.Plan, c *plan.Cabinet, b *plan.CarcassBoard) Piece {
 	case plan.LeftSideBoard, plan.RightSideBoard:
 		upright()
 		q.What, q.Each = eachBoard[b.Kind], []message.Message{eachBoard[b.Kind]}
-		q.MilledM3 = volumeM3(b.Groove, b.Rect.Height(), b.Milled)
+		q.MilledM3 = length.VolumeM3(b.Groove, b.Rect.Height(), b.Milled)
 	case plan.BottomBoard, plan.TopBoard:
 		lying()
 		q.What, q.Each = eachBoard[b.Kind], []message.Message{eachBoard[b.Kind]}
-		q.MilledM3 = volumeM3(b.Groove, b.Rect.Width(), b.Milled)
+		q.MilledM3 = length.VolumeM3(b.Groove, b.Rect.Width(), b.Milled)
 	case plan.PartitionBoard:
 		upright()
 		q.What = message.New("partition")

@@ -61,7 +61,7 @@ func (b *Box) WeightKg() (kg float64, known bool) {
 			return 0, false
 		}
 		size := p.Size()
-		kg += (length.AreaM2(size.Width, size.Length)*p.Thickness.MM()/1000 - p.MilledM3) * p.Board.Density
+		kg += (length.VolumeM3(size.Width, size.Length, p.Thickness) - p.MilledM3) * p.Board.Density
 	}
 	return kg, true
 }
@@ -107,7 +107,7 @@ func boxOf(f *Front, boards *model.Boards) *Box {
 		back.Min.X, back.Max.X = left+in, right-in
 	}
 	groove := func(runs length.Length) float64 { // in m³; a laid-on bottom has no depth of a groove
-		return length.AreaM2(runs, w.GrooveDepth) * s.Bottom.Thickness.MM() / 1000
+		return length.VolumeM3(runs, w.GrooveDepth, s.Bottom.Thickness)
 	}
 	behind := 0.0
 	if w.Bottom == model.AllRound {

@@ -140,7 +140,7 @@ func (z *Zone) apart(h *Hole) length.Length {
 // that it sits in. Inner drawers carry no front.
 func (f *Front) WeightKg() float64 {
 	kg := func(r plane.Rect, thick length.Length, density float64) float64 {
-		return length.AreaM2(r.Width(), r.Height()) * thick.MM() / 1000 * density
+		return length.VolumeM3(r.Width(), r.Height(), thick) * density
 	}
 	if f.Nth > 0 {
 		return 0

@@ -104,8 +104,7 @@ func (s *Study) carcass(p *plan.Plan, i int) {
 			s.NoWeight = append(s.NoWeight, message.New("worktop"))
 			continue
 		}
-		size := [3]length.Length{b.Rect.Width(), b.Rect.Height(), b.Deep()}
-		kg := length.AreaM2(size[0], size[1]) * size[2].MM() / 1000 * of.Density
+		kg := length.VolumeM3(b.Rect.Width(), b.Rect.Height(), b.Deep()) * of.Density
 		if kg <= 0 {
 			s.NoDensity = true
 			continue

@@ -80,3 +80,6 @@ func (l Length) CeilTo(step Length) Length { return -(-l).FloorTo(step) }
 
 // AreaM2 is the area of a rectangle in square metres, as a float.
 func AreaM2(a, b Length) float64 { return a.MM() * b.MM() / 1e6 }
+
+// VolumeM3 is the volume of a board in m³.
+func VolumeM3(a, b, thick Length) float64 { return AreaM2(a, b) * thick.MM() / 1000 }
