@@ -106,7 +106,7 @@ func layHanging(p *plan.Plan, first, last int, w, h length.Length, built *asbuil
 	}
 	y = g.paragraph(g.area.Min.X, y, width, lettering.Small, false, hangingLegend())
 	if built != nil {
-		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, true, message.New("Arrows without ±: what to move now, the left connector | the right one, then the whole front. In all, %v.", built.Told()))
+		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, true, message.New("Arrows without ±: what to move now, the left connector | the right one, then the whole front. %v", said(g.say.Sentence(built.Told()))))
 	}
 	if list.InInches(o.Say) {
 		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, false, list.Rounded())
