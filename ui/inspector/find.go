@@ -103,9 +103,13 @@ func (p *Panel) elsewhere(word string) (message.Message, []drawing.Subject, bool
 		f := p.newForm(nil)
 		f.fill(k.things)
 		for _, s := range f.sections {
+			called := []string{p.say().Say(s.title)}
 			for _, t := range s.things {
-				if has(t.called, word) {
-					return message.New("“%v” is a figure of %v. Go there", t.called, k.of), k.things, true
+				called = append(called, t.called)
+			}
+			for _, c := range called {
+				if has(c, word) {
+					return message.New("“%v” is a figure of %v. Go there", c, k.of), k.things, true
 				}
 			}
 		}

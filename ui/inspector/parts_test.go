@@ -246,6 +246,10 @@ func TestSearching(t *testing.T) {
 	if words := replay.Words(s.Object); !strings.Contains(words, "Stands on") {
 		t.Errorf("of the section it shows %s", words)
 	}
+	search.SetText("as measured") // one of a bay
+	if s.words("“Opening as measured” is a figure of bays") == nil {
+		t.Errorf("of another thing's section it says %s", replay.Words(s.Object))
+	}
 	search.SetText("nonsense")
 	if !strings.Contains(replay.Words(s.Object), "No figure is called “nonsense”.") {
 		t.Errorf("of nonsense it says %s", replay.Words(s.Object))
