@@ -25,9 +25,10 @@ layout/plane: model/length
 layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message
 layout/season: layout/plan model model/length model/message
-layout/asbuilt: layout/plan model model/length model/message gonum.org/v1/gonum
+layout/minimax:
+layout/asbuilt: layout/minimax layout/plan model model/length model/message
 layout/tolerance: layout/plan model model/length model/message gonum.org/v1/gonum
-layout/opening: layout/plan layout/plane model model/length model/message gonum.org/v1/gonum
+layout/opening: layout/minimax layout/plan layout/plane model model/length model/message gonum.org/v1/gonum
 layout/drawing: layout/lettering layout/mark layout/plane model model/length model/message
 layout/mark: layout/plane model/length
 layout/tipping: layout/plan model model/length model/message

@@ -3,6 +3,8 @@ package asbuilt
 import (
 	"math"
 	"slices"
+
+	"frontlay/layout/minimax"
 )
 
 // effort is how many linear programs are solved for the best whole steps, by the square of the ways that
@@ -42,7 +44,7 @@ func (b *branching) branch(low, high []int) float64 {
 	for j, w := range b.s.ways {
 		from[j], to[j] = w.step*float64(low[j]), w.step*float64(high[j])
 	}
-	moves, least, ok := minimax(b.s.grows, b.off, from, to)
+	moves, least, ok := minimax.Least(b.s.grows, b.off, from, to)
 	if !ok {
 		return b.best.worst
 	}

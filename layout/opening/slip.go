@@ -5,7 +5,8 @@ import (
 	"slices"
 
 	"gonum.org/v1/gonum/mat"
-	"gonum.org/v1/gonum/optimize/convex/lp"
+
+	"frontlay/layout/minimax"
 )
 
 // Doubt is whether the figures can all be right, each to within what the tape may be off, and
@@ -133,54 +134,37 @@ func (f *fit) least(enough float64) float64 {
 }
 
 // towards is the step of the corners that makes the most wrong figure least wrong, to first
-// order. In the directions that the figures tell of (the right singular vectors) with a
-// step x, and off for the worst: least off such that −off ≤ left − grown·x ≤ off.
+// order, in the directions that the figures tell of (the right singular vectors).
 func (f *fit) towards() (step corners, ok bool) {
 	jac, left := f.grown()
 	var svd mat.SVD
 	if !svd.Factorize(jac, mat.SVDThin) {
 		return step, false
 	}
-	var v mat.Dense
+	var v, along mat.Dense
 	svd.VTo(&v)
 	n, k := len(f.taken), f.known
-	var along mat.Dense
 	along.Mul(jac, v.Slice(0, len(step), 0, k))
-	// Standard form: x = plus − minus, off, and what each of the 2n conditions leaves.
-	columns := 2*k + 1 + 2*n
-	a, b, cost := mat.NewDense(2*n, columns, nil), make([]float64, 2*n), make([]float64, columns)
-	cost[2*k] = 1
-	start := make([]int, 0, 2*n) // a basis to begin with: off of the worst, and what the others leave
-	worst := 0
-	for i := range n {
-		if math.Abs(left.AtVec(i)) > math.Abs(left.AtVec(worst)) {
-			worst = i
-		}
-	}
-	for i := range 2 * n {
-		sign := 1.0 // grown·x − off ≤ left of the worst
-		if i >= n {
-			sign = -1
-		}
+	grows, off := make([][]float64, n), make([]float64, n)
+	for i := range grows {
+		grows[i], off[i] = make([]float64, k), left.AtVec(i)
 		for j := range k {
-			a.Set(i, j, sign*along.At(i%n, j))
-			a.Set(i, k+j, -sign*along.At(i%n, j))
-		}
-		a.Set(i, 2*k, -1)
-		a.Set(i, 2*k+1+i, 1)
-		b[i] = sign * left.AtVec(i%n)
-		if i%n != worst || sign*left.AtVec(worst) > 0 {
-			start = append(start, 2*k+1+i)
+			grows[i][j] = -along.At(i, j)
 		}
 	}
-	start = append(start, 2*k)
-	_, x, err := lp.Simplex(cost, a, b, 1e-12, start)
-	if err != nil {
+	// No step is longer: figures that it changes by twice the worst are as wrong on the other side.
+	far := 2 * mat.Norm(left, 2) * math.Sqrt(float64(n)) / svd.Values(nil)[k-1]
+	low, high := make([]float64, k), make([]float64, k)
+	for j := range k {
+		low[j], high[j] = -far, far
+	}
+	x, _, ok := minimax.Least(grows, off, low, high)
+	if !ok {
 		return step, false
 	}
 	for c := range step {
 		for j := range k {
-			step[c] += v.At(c, j) * (x[j] - x[k+j])
+			step[c] += v.At(c, j) * x[j]
 		}
 	}
 	return step, true

@@ -58,3 +58,15 @@ func TestASlipIsNamed(t *testing.T) {
 		t.Logf("tape to %v mm: the group alone in %d of 1000", within, alone)
 	}
 }
+
+// TestATapeThatWentRound: a linear program of these figures, a niche with three equal heights, had
+// no end in a library's simplex method. By hand: the middle width is 7.2 more than the mean of those at the
+// ends, so one of the three is off by half of that at least; the diagonals are 4.3 longer than the
+// mean sides make them, so that no single figure explains it.
+func TestATapeThatWentRound(t *testing.T) {
+	all := []taken{{WidthBottom, 2643.6}, {WidthMiddle, 2648.4}, {WidthTop, 2638.8}, {HeightLeft, 897.2}, {HeightMiddle, 897.2}, {HeightRight, 897.2},
+		{Rising, 2794.499983}, {Falling, 2792.899983}, {PlumbLeft, -2.4}}
+	if d := doubtOf(all, 0.5, 2680.6, 897.2); d.Off < 3.6 || d.Off > 3.61 || !d.Several {
+		t.Errorf("%+v", d)
+	}
+}
