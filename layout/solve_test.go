@@ -40,6 +40,7 @@ func TestObviousMendsAreOffered(t *testing.T) {
 		"sums":         "Front height 237 mm",
 		"line-up":      "No longer lined up",
 		"span":         "Bays spanned: 1",
+		"no-front":     "Bays spanned: 1",
 		"hardware":     "Longest runner that fits",
 		"cover-below":  "Drop 0.1 mm",
 		"cover-beside": "Set the gap at the left to 12 mm in the whole project",

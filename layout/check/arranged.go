@@ -3,7 +3,9 @@ package check
 import (
 	"frontlay/layout/mark"
 	"frontlay/layout/plan"
+	"frontlay/layout/plane"
 	"frontlay/model/edit"
+	"frontlay/model/length"
 	"frontlay/model/message"
 )
 
@@ -83,4 +85,59 @@ func findSpan(s *search) {
 			Fixes:  []edit.Edit{edit.ReorderFront{At: p.Place}, edit.ReorderFront{At: p.Place, To: len(s.plan.Project.BayAt(p.Place).Fronts) - 1}, edit.SetSpan{At: p.Place, Count: 1}},
 		})
 	}
+}
+
+var noFront = Rule{
+	Name:     "no-front",
+	Title:    message.New("Fronts fill the elevation"),
+	Wrong:    message.New("A place without a front"),
+	Severity: Error,
+	Forbids:  Nothing,
+	Doc: "Under or above a front that spans bays a place is left that no front fills, down to the next front or the end of " +
+		"the stack: two such fronts that begin in different bays leave it. At " +
+		"the bench the carcass gapes there. Found is the place's height. Let the " +
+		"front span fewer bays, or the one beside the place more.",
+	find: findNoFront,
+}
+
+func findNoFront(s *search) {
+	for i := range s.plan.Cabinets {
+		for j := range s.plan.Cabinets[i].Bays {
+			b := &s.plan.Cabinets[i].Bays[j]
+			from := b.Stack.Min.Y
+			for k, at := range b.Column {
+				f, to := &s.plan.Fronts[at], b.Stack.Max.Y
+				if f.Place.Bay != j {
+					s.noFront(f, j, from, f.Face.Min.Y, message.New("the place under it in bay %v, %v high, has no front", j+1, f.Face.Min.Y-from))
+				}
+				from = f.Face.Max.Y
+				if k < len(b.Column)-1 {
+					next := &s.plan.Fronts[b.Column[k+1]]
+					from, to = from+s.plan.Project.GapAbove(f.Place), next.Face.Min.Y
+					if next.Place.Bay != j {
+						continue // it is told of that one
+					}
+				}
+				if f.Place.Bay != j {
+					s.noFront(f, j, from, to, message.New("the place above it in bay %v, %v high, has no front", j+1, to-from))
+				}
+			}
+		}
+	}
+}
+
+// noFront tells of a place under or above a spanning front, if there is one.
+func (s *search) noFront(f *plan.Front, bay int, from, to length.Length, what message.Message) {
+	if to <= from {
+		return
+	}
+	stack := s.plan.Cabinets[f.Place.Cabinet].Bays[bay].Stack
+	s.front(f, Finding{
+		Found:  to - from,
+		What:   what,
+		Spots:  []mark.Spot{onBoard(f, mark.Band, inDepth, plane.R(stack.Min.X, from, stack.Max.X, to))},
+		Flag:   message.New("No front on %v", to-from),
+		Change: message.New("let it span fewer bays, or the front beside the place more"),
+		Fixes:  []edit.Edit{edit.SetSpan{At: f.Place, Count: bay - f.Place.Bay}},
+	})
 }

@@ -10,6 +10,7 @@ func Rules() []Rule {
 		sums,
 		lineUp,
 		span,
+		noFront,
 		hardware,
 		frontBuild,
 		backGroove,
