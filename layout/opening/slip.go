@@ -108,38 +108,43 @@ func (f *fit) spread() float64 {
 }
 
 // least is the least that the most wrong figure is off, mm, whatever the corners: a linear
-// program, begun at the least squares and done again at its own corners, as figures bend a
-// little with them. Where all are within enough it stops.
+// program, begun at the least squares and done again at its own corners, as figures bend with
+// them. A step that bends them to the worse is tried again a quarter as long. Where all are
+// within enough it stops.
 func (f *fit) least(enough float64) float64 {
 	best := f.off()
 	at := *f
-	for range 4 {
+	far := math.Inf(1)
+	for range 20 {
 		if best <= enough || f.checks() <= 0 {
 			return best
 		}
-		step, ok := at.towards()
-		if !ok {
+		step, promised, ok := at.towards(far)
+		if !ok || promised > best-slack/10 {
 			return best
 		}
+		next, longest := at, 0.0
 		for k := range step {
-			at.corners[k] += step[k]
+			next.corners[k] += step[k]
+			longest = max(longest, math.Abs(step[k]))
 		}
-		off := at.off()
-		if off > best-slack/10 {
-			return min(off, best)
+		if off := next.off(); off < best {
+			at, best = next, off
+		} else {
+			far = longest / 4
 		}
-		best = off
 	}
 	return best
 }
 
 // towards is the step of the corners that makes the most wrong figure least wrong, to first
-// order, in the directions that the figures tell of (the right singular vectors).
-func (f *fit) towards() (step corners, ok bool) {
+// order, in the directions that the figures tell of (the right singular vectors), in none of
+// them further than far; and how wrong that leaves it.
+func (f *fit) towards(far float64) (step corners, least float64, ok bool) {
 	jac, left := f.grown()
 	var svd mat.SVD
 	if !svd.Factorize(jac, mat.SVDThin) {
-		return step, false
+		return step, 0, false
 	}
 	var v, along mat.Dense
 	svd.VTo(&v)
@@ -153,19 +158,19 @@ func (f *fit) towards() (step corners, ok bool) {
 		}
 	}
 	// No step is longer: figures that it changes by twice the worst are as wrong on the other side.
-	far := 2 * mat.Norm(left, 2) * math.Sqrt(float64(n)) / svd.Values(nil)[k-1]
+	far = min(far, 2*mat.Norm(left, 2)*math.Sqrt(float64(n))/svd.Values(nil)[k-1])
 	low, high := make([]float64, k), make([]float64, k)
 	for j := range k {
 		low[j], high[j] = -far, far
 	}
-	x, _, ok := minimax.Least(grows, off, low, high)
+	x, least, ok := minimax.Least(grows, off, low, high)
 	if !ok {
-		return step, false
+		return step, 0, false
 	}
 	for c := range step {
 		for j := range k {
 			step[c] += v.At(c, j) * x[j]
 		}
 	}
-	return step, true
+	return step, least, true
 }

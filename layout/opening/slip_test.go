@@ -70,3 +70,37 @@ func TestATapeThatWentRound(t *testing.T) {
 		t.Errorf("%+v", d)
 	}
 }
+
+// TestAMirroredTapeIsAsDoubtful: seen from behind the worst figure is as far off, however little the
+// figures fit each other.
+func TestAMirroredTapeIsAsDoubtful(t *testing.T) {
+	mirrored := map[Figure]Figure{HeightLeft: HeightRight, HeightRight: HeightLeft, Rising: Falling, Falling: Rising, PlumbLeft: PlumbRight, PlumbRight: PlumbLeft}
+	r := rand.New(rand.NewPCG(3, 14))
+	for n := range 400 {
+		w, h := 300+900*r.Float64(), 200+900*r.Float64()
+		c := quadrilateral(r, w, h, 8, false)
+		var all, behind []taken
+		for f := WidthBottom; f <= Level; f++ {
+			if r.IntN(5) == 0 {
+				continue
+			}
+			v, _ := f.of(&c)
+			if r.IntN(3) == 0 {
+				v += float64(r.IntN(41) - 20)
+			}
+			g, back := f, v
+			if m, ok := mirrored[f]; ok {
+				g = m
+			}
+			if f >= PlumbLeft {
+				back = -v
+			}
+			all, behind = append(all, taken{f, v}), append(behind, taken{g, back})
+		}
+		slices.SortFunc(behind, func(a, b taken) int { return int(a.figure) - int(b.figure) })
+		a, b := doubtOf(all, 0.5, w, h), doubtOf(behind, 0.5, w, h)
+		if (a.Off > 0.5+slack || b.Off > 0.5+slack) && max(a.Off-b.Off, b.Off-a.Off) > slack {
+			t.Fatalf("case %d: %v is off by %v, from behind by %v", n, all, a.Off, b.Off)
+		}
+	}
+}
