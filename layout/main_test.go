@@ -16,12 +16,22 @@ const mm = length.Millimetre
 // command line asks for another number.
 func TestMain(m *testing.M) {
 	flag.Parse()
-	if f := flag.Lookup("rapid.checks"); f.Value.String() == f.DefValue {
-		if err := f.Value.Set("1000"); err != nil {
-			panic(err)
-		}
-	}
+	asked = flag.Lookup("rapid.checks").Value.String() != flag.Lookup("rapid.checks").DefValue
+	checks("1000")
 	os.Exit(m.Run())
+}
+
+// asked tells that the command line says how many projects are drawn.
+var asked bool
+
+// checks sets how many projects a property sees, unless the command line does.
+func checks(n string) {
+	if asked {
+		return
+	}
+	if err := flag.Set("rapid.checks", n); err != nil {
+		panic(err)
+	}
 }
 
 // frontOf is a front of a size, in millimetres.

@@ -325,6 +325,8 @@ func requireTotal(t *rapid.T, s plan.Sum) {
 // error has come.
 func TestOfferedFixesMend(t *testing.T) {
 	offered, findings := 0, 0
+	checks("300") // each has dozens of findings, and each mend is a solve
+	defer checks("1000")
 	rapid.Check(t, func(t *rapid.T) {
 		p := projecttest.Random(t)
 		r := layout.Solve(p)
