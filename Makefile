@@ -10,7 +10,7 @@ TAGS := migrated_fynedo
 BUILD_PACKAGES := gcc pkg-config libgl1-mesa-dev xorg-dev
 TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-mesa-dri \
 	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
-	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript
+	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript groff-base
 
 .PHONY: run test build build-needs test-needs vet tidy picture lint race bench clean
 

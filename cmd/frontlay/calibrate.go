@@ -17,48 +17,46 @@ import (
 	"frontlay/pdfout"
 )
 
-// runCalibrate writes the page that measures a printer or, with --measured,
+// calibrating writes the page that measures a printer or, with --measured,
 // keeps what the rule said.
-func runCalibrate(args []string, c console) int {
-	fs := flag.NewFlagSet("calibrate", flag.ContinueOnError)
-	out := fs.String("o", "", "")
-	paper := fs.String("paper", "A4", "")
-	printer := fs.String("printer", "", "")
-	measured := fs.String("measured", "", "")
-	sure := fs.Bool("sure", false, "")
-	rest, err := parse(fs, args, c)
-	if err != nil {
-		return failed(err, c)
+func calibrating(fs *flag.FlagSet) task {
+	out := fs.String("o", "", "the `FILE` to write: a page to print and measure")
+	paper := addPaper(fs)
+	printer := fs.String("printer", "", "the `NAME` of the printer that was measured; with --measured")
+	measured := fs.String("measured", "", "keep what the rule says of the page, `ACROSSxUP`, such as "+measuredExample())
+	sure := fs.Bool("sure", false, "keep it although it is far off, once a second measurement says the same")
+	return func(rest []string, c console) int {
+		var o sheet.Options
+		var err error
+		if len(rest) > 0 {
+			fmt.Fprintf(c.err, "frontlay calibrate: %s is not understood. See frontlay --help.\n", strings.Join(rest, " "))
+			return exitFailed
+		}
+		if o.Paper, err = sheet.ParsePaper(*paper, length.UnitMM); err != nil {
+			fmt.Fprintln(c.err, "frontlay calibrate:", err)
+			return exitFailed
+		}
+		switch {
+		case *measured != "":
+			return keepMeasured(o, *printer, *measured, *sure, c)
+		case *out == "":
+			fmt.Fprintln(c.err, "frontlay calibrate: say where to write the page (-o OUT.pdf), or what the rule said (--printer NAME --measured ACROSSxUP).")
+			return exitFailed
+		}
+		var pdf bytes.Buffer
+		if err := pdfout.Write(&pdf, sheet.Calibration(o), pdfout.Options{}); err != nil {
+			fmt.Fprintln(c.err, "frontlay calibrate:", err)
+			return exitFailed
+		}
+		if err := saveBytes(*out, pdf.Bytes()); err != nil {
+			fmt.Fprintln(c.err, err)
+			return exitFailed
+		}
+		across, up := sheet.CalibrationBars(o)
+		u := o.RuleUnit()
+		fmt.Fprintf(c.out, "%s: print it at actual size, measure the long bars (they should be %s across and %s up), then write:\n  frontlay calibrate --printer NAME --paper %s --measured ACROSSxUP\n", *out, u.WithSymbol(across), u.WithSymbol(up), *paper)
+		return exitFine
 	}
-	var o sheet.Options
-	if len(rest) > 0 {
-		fmt.Fprintf(c.err, "frontlay calibrate: %s is not understood. See frontlay --help.\n", strings.Join(rest, " "))
-		return exitFailed
-	}
-	if o.Paper, err = sheet.ParsePaper(*paper, length.UnitMM); err != nil {
-		fmt.Fprintln(c.err, "frontlay calibrate:", err)
-		return exitFailed
-	}
-	switch {
-	case *measured != "":
-		return keepMeasured(o, *printer, *measured, *sure, c)
-	case *out == "":
-		fmt.Fprintln(c.err, "frontlay calibrate: say where to write the page (-o OUT.pdf), or what the rule said (--printer NAME --measured ACROSSxUP).")
-		return exitFailed
-	}
-	var pdf bytes.Buffer
-	if err := pdfout.Write(&pdf, sheet.Calibration(o), pdfout.Options{}); err != nil {
-		fmt.Fprintln(c.err, "frontlay calibrate:", err)
-		return exitFailed
-	}
-	if err := saveBytes(*out, pdf.Bytes()); err != nil {
-		fmt.Fprintln(c.err, err)
-		return exitFailed
-	}
-	across, up := sheet.CalibrationBars(o)
-	u := o.RuleUnit()
-	fmt.Fprintf(c.out, "%s: print it at actual size, measure the long bars (they should be %s across and %s up), then write:\n  frontlay calibrate --printer NAME --paper %s --measured ACROSSxUP\n", *out, u.WithSymbol(across), u.WithSymbol(up), *paper)
-	return exitFine
 }
 
 // measuredExample is what a rule may say of the page on A4: little off.

@@ -10,35 +10,32 @@ import (
 	"frontlay/model/message"
 )
 
-// runCheck prints the findings of a project.
-func runCheck(args []string, c console) int {
-	fs := flag.NewFlagSet("check", flag.ContinueOnError)
-	stamp := fs.String("stamp", "", "")
+// checking prints the findings of a project.
+func checking(fs *flag.FlagSet) task {
+	stamp := fs.String("stamp", "", "tell whether paper with the stamp `XXXXXXXX` still fits the project, and which fronts have changed since it was printed")
 	project := addProjectFlags(fs)
-	rest, err := parse(fs, args, c)
-	if err != nil {
-		return failed(err, c)
+	return func(rest []string, c console) int {
+		path, ok := oneFile("check", rest, c)
+		if !ok {
+			return exitFailed
+		}
+		f, say, ok := project.open("check", path, c)
+		if !ok {
+			return exitFailed
+		}
+		r := layout.Solve(f.Project)
+		if *stamp != "" {
+			return checkStamp(*stamp, r.Plan, say, c)
+		}
+		printFindings(c.out, say, r)
+		for _, m := range layout.Told(r.Plan) {
+			fmt.Fprintln(c.out, say.Sentence(m))
+		}
+		if openErrors(r.Findings) > 0 {
+			return exitFindings
+		}
+		return exitFine
 	}
-	path, ok := oneFile("check", rest, c)
-	if !ok {
-		return exitFailed
-	}
-	f, say, ok := project.open("check", path, c)
-	if !ok {
-		return exitFailed
-	}
-	r := layout.Solve(f.Project)
-	if *stamp != "" {
-		return checkStamp(*stamp, r.Plan, say, c)
-	}
-	printFindings(c.out, say, r)
-	for _, m := range layout.Told(r.Plan) {
-		fmt.Fprintln(c.out, say.Sentence(m))
-	}
-	if openErrors(r.Findings) > 0 {
-		return exitFindings
-	}
-	return exitFine
 }
 
 // printFindings writes one finding after the other, then a line that counts

@@ -13,36 +13,33 @@ import (
 	"frontlay/ui"
 )
 
-// runWindow opens the window on the project that the arguments name. Where
+// window opens the window on the project that the arguments name. Where
 // there is no display it says so; the demo's job is then done without one.
-func runWindow(args []string, c console) int {
-	fs := flag.NewFlagSet("window", flag.ContinueOnError)
-	demo := fs.Bool("demo", false, "")
-	verbose := fs.Bool("verbose", false, "")
-	rest, err := parse(fs, args, c)
-	if err != nil {
-		return failed(err, c)
-	}
-	if len(rest) > 1 {
-		fmt.Fprintln(c.err, "frontlay: name one project at most. See frontlay --help.")
-		return exitFailed
-	}
-	if why := noWindow(c); why != "" {
-		if *demo && len(rest) == 0 {
-			fmt.Fprintln(c.out, why, "The demo's job is done without it.")
-			return demoHeadless(c)
+func window(fs *flag.FlagSet) task {
+	demo := fs.Bool("demo", false, "open the demo project")
+	verbose := fs.Bool("verbose", false, "log everything, to the terminal too")
+	return func(rest []string, c console) int {
+		if len(rest) > 1 {
+			fmt.Fprintln(c.err, "frontlay: name one project at most. See frontlay --help.")
+			return exitFailed
 		}
-		fmt.Fprintln(c.err, why, "The commands work without one: see frontlay --help.")
-		return exitFailed
+		if why := noWindow(c); why != "" {
+			if *demo && len(rest) == 0 {
+				fmt.Fprintln(c.out, why, "The demo's job is done without it.")
+				return demoHeadless(c)
+			}
+			fmt.Fprintln(c.err, why, "The commands work without one: see frontlay --help.")
+			return exitFailed
+		}
+		o := ui.Options{
+			Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles,
+			Demo: *demo, Version: version(), Date: func() string { return c.printing().Format(printedTime) },
+		}
+		if len(rest) == 1 {
+			o.Open = rest[0]
+		}
+		return guarded(o, *verbose, c)
 	}
-	o := ui.Options{
-		Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles,
-		Demo: *demo, Version: version(), Date: func() string { return c.printing().Format(printedTime) },
-	}
-	if len(rest) == 1 {
-		o.Open = rest[0]
-	}
-	return guarded(o, *verbose, c)
 }
 
 // noWindow says why no window can be opened; empty where one can.

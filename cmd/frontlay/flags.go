@@ -5,6 +5,7 @@ import (
 	"fmt"
 
 	"frontlay/assets/language"
+	"frontlay/layout/sheet"
 	"frontlay/model/message"
 	"frontlay/model/yamlfile"
 )
@@ -16,7 +17,44 @@ type projectFlags struct {
 }
 
 func addProjectFlags(fs *flag.FlagSet) projectFlags {
-	return projectFlags{fs.Bool("sheets-anywhere", false, ""), fs.String("language", language.English, "")}
+	return projectFlags{
+		fs.Bool("sheets-anywhere", false, "read hardware sheets outside of the project's folder too"),
+		oneOf(fs, "language", language.English, language.Codes(), "the language of what is written: the `CODE` "+listed(language.Codes())+", or the path of a file of translations"),
+	}
+}
+
+// addPaper defines the paper that is printed on.
+func addPaper(fs *flag.FlagSet) *string {
+	var names []string
+	for _, p := range sheet.Papers() {
+		names = append(names, p.Name)
+	}
+	return oneOf(fs, "paper", names[0], names, "the paper of this `NAME`: "+listed(names)+", WIDTHxHEIGHT in mm, \"roll 610\"")
+}
+
+// word is the value of a flag for which there are words. A shell completes them; what
+// is wrong with another the task tells.
+type word struct {
+	value string
+	words []string
+}
+
+func (w *word) String() string { return w.value }
+
+// Set takes any text.
+func (w *word) Set(v string) error {
+	w.value = v
+	return nil
+}
+
+// oneOf defines a flag for which there are words.
+func oneOf[W ~string](fs *flag.FlagSet, name, value string, words []W, usage string) *string {
+	w := &word{value: value}
+	for _, one := range words {
+		w.words = append(w.words, string(one))
+	}
+	fs.Var(w, name, usage)
+	return &w.value
 }
 
 // open reads the project and makes the language for what is said of it. Where

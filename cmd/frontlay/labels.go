@@ -15,7 +15,12 @@ type labelFlags struct {
 }
 
 func addLabelFlags(fs *flag.FlagSet) labelFlags {
-	return labelFlags{fs.String("labels", "", ""), fs.String("label-margins", "", ""), fs.String("label-pitch", "", ""), fs.Int("first", 1, "")}
+	return labelFlags{
+		fs.String("labels", "", "print labels for all boards; a sheet of them has `COLUMNSxROWS`"),
+		fs.String("label-margins", "", "how far it is to the first label, `LEFTxTOP`, as the pack tells; without it the labels fill the sheet"),
+		fs.String("label-pitch", "", "how far it is from one label to the next, `ACROSSxDOWN`, as the pack tells"),
+		fs.Int("first", 1, "begin with label `N` of a sheet that is used up before it"),
+	}
 }
 
 // use takes the format over. Who types a format wants labels: without other parts they

@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"slices"
 	"strings"
 	"time"
 
@@ -37,42 +38,62 @@ func main() {
 	os.Exit(run(os.Args[1:], c))
 }
 
-// command is one thing that frontlay does without a window.
+// command is one thing that frontlay does. Its flags are said where it defines them,
+// and read from there by all that tells of them: help, manual page, completion.
 type command struct {
-	name, use, about string
-	run              func(args []string, c console) int
+	name  string // empty: the window
+	args  string // what is written behind the name
+	about string
+	// define gives fs the command's flags, and the task that reads them.
+	define func(fs *flag.FlagSet) task
 }
+
+// task does a command's work. Its flags are parsed; rest are its other arguments. It
+// gives the exit code.
+type task func(rest []string, c console) int
 
 func commands() []command {
 	return []command{
-		{"check", "check FILE", "print the findings of a project", runCheck},
-		{"propose", "propose FILE --thing jars=210", "print the best divisions of a bay, from what is to go into its drawers", runPropose},
-		{"print", "print FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", runPrint},
-		{"export", "export FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", runExport},
-		{"calibrate", "calibrate -o OUT.pdf", "write a page that measures a printer, and keep what the rule says", runCalibrate},
-		{"schema", "schema [project|sheet|reference]", "print the JSON Schema for editors, or the reference of the file formats", runSchema},
-		{"new", "new FILE", "write a project to begin with", runNew},
+		{"", "[FILE]", "open the window, on a project if one is named", window},
+		{"check", "FILE", "print the findings of a project", checking},
+		{"propose", "FILE --thing jars=210", "print the best divisions of a bay, from what is to go into its drawers", proposing},
+		{"print", "FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", printing},
+		{"export", "FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", exporting},
+		{"calibrate", "-o OUT.pdf", "write a page that measures a printer, and keep what the rule says", calibrating},
+		{"schema", "[project|sheet|reference]", "print the JSON Schema for editors, or the reference of the file formats", schema},
+		{"new", "FILE", "write a project to begin with", newFile},
+		{"help", "[man|bash]", "print this help, or what man shows and what bash completes", help},
+		{"version", "", "print the version and the commit that it was built from", tellVersion},
 	}
 }
 
 // run does what the arguments ask for and gives the exit code.
 func run(args []string, c console) int {
+	all := commands()
+	cmd := all[0]
 	if len(args) > 0 {
-		switch args[0] {
-		case "help", "-h", "-help", "--help":
-			fmt.Fprint(c.out, helpText())
-			return exitFine
-		case "version", "--version":
-			fmt.Fprintln(c.out, "frontlay", version())
-			return exitFine
+		name := args[0]
+		switch name {
+		case "-h", "-help", "--help":
+			name = "help"
+		case "--version":
+			name = "version"
 		}
-		for _, cmd := range commands() {
-			if cmd.name == args[0] {
-				return cmd.run(args[1:], c)
-			}
+		if i := slices.IndexFunc(all, func(one command) bool { return one.name == name }); i > 0 {
+			cmd, args = all[i], args[1:]
 		}
 	}
-	return runWindow(args, c)
+	fs := flag.NewFlagSet(cmd.name, flag.ContinueOnError)
+	do := cmd.define(fs)
+	rest, err := parse(fs, args, c)
+	switch {
+	case errors.Is(err, flag.ErrHelp):
+		fmt.Fprint(c.out, helpText())
+		return exitFine
+	case err != nil:
+		return exitFailed
+	}
+	return do(rest, c)
 }
 
 // parse reads flags that may stand before, between and behind the other
@@ -83,7 +104,7 @@ func parse(fs *flag.FlagSet, args []string, c console) ([]string, error) {
 	for {
 		if err := fs.Parse(args); err != nil {
 			if !errors.Is(err, flag.ErrHelp) {
-				fmt.Fprintf(c.err, "frontlay %s: %v. See frontlay --help.\n", fs.Name(), err)
+				fmt.Fprintf(c.err, "%s: %v. See frontlay --help.\n", called(fs.Name()), err)
 			}
 			return nil, err
 		}
@@ -106,13 +127,4 @@ func oneFile(name string, rest []string, c console) (string, bool) {
 		return rest[0], true
 	}
 	return "", false
-}
-
-// failed ends a command whose flags could not be read; asking for help is fine.
-func failed(err error, c console) int {
-	if errors.Is(err, flag.ErrHelp) {
-		fmt.Fprint(c.out, helpText())
-		return exitFine
-	}
-	return exitFailed
 }

@@ -7,12 +7,9 @@ import (
 	"strings"
 	"testing"
 	"time"
-	"unicode/utf8"
 
 	"frontlay/assets"
-	"frontlay/layout/list"
 	"frontlay/layout/sheet"
-	"frontlay/model/message"
 )
 
 // do runs frontlay as a shell would and gives its exit code and output.
@@ -169,35 +166,6 @@ func TestNewIsFlawlessAndReplacesNothing(t *testing.T) {
 	}
 }
 
-func TestHelpNamesEveryCommand(t *testing.T) {
-	code, out, _ := do(t, "--help")
-	if code != exitFine {
-		t.Fatalf("exit %d", code)
-	}
-	for _, c := range commands() {
-		if !strings.Contains(out, "frontlay "+c.use) {
-			t.Errorf("help does not tell of %s", c.name)
-		}
-	}
-}
-
-// The help has every caution that is printed and shown, and no line that a
-// terminal would break.
-func TestHelpHasTheCautions(t *testing.T) {
-	_, out, _ := do(t, "--help")
-	words := strings.Join(strings.Fields(out), " ")
-	for _, r := range list.Cautions(message.Language{}).Rows {
-		if !strings.Contains(words, r.Cells[1]) {
-			t.Errorf("the help lacks the caution %q", r.Cells[1])
-		}
-	}
-	for _, line := range strings.Split(out, "\n") {
-		if n := utf8.RuneCountInString(line); n > helpWidth {
-			t.Errorf("%d signs: %s", n, line)
-		}
-	}
-}
-
 // A job without chosen parts is two PDFs, so that the printer's settings differ.
 func TestAJobIsABookletAndTemplates(t *testing.T) {
 	path := write(t, "demo.yaml", string(assets.Demo()))
@@ -250,37 +218,6 @@ func TestMeasuredPrinter(t *testing.T) {
 	}
 	if code, _, errs := do(t, "print", path, "-o", out, "--printer", "shop", "--only", "corner"); code != exitFine {
 		t.Errorf("exit %d, said %q", code, errs)
-	}
-}
-
-// What the help shows as an example works.
-func TestTheHelpsOwnExamples(t *testing.T) {
-	t.Chdir(t.TempDir())
-	t.Setenv("XDG_CONFIG_HOME", t.TempDir())
-	if err := os.WriteFile("bench.yaml", assets.Demo(), 0o666); err != nil {
-		t.Fatal(err)
-	}
-	_, help, _ := do(t, "--help")
-	_, examples, _ := strings.Cut(help, "Examples:\n")
-	examples, _, _ = strings.Cut(examples, "\n\n")
-	_, measured, _ := strings.Cut(help, "keep what the rule says, such as ")
-	measured, _, _ = strings.Cut(measured, "\n")
-	ran := 0
-	for _, line := range append(strings.Split(examples, "\n"), "frontlay calibrate --printer workshop --measured "+measured) {
-		args := strings.Fields(line)[1:]
-		if args[0] == "bench.yaml" {
-			continue // opens the window
-		}
-		if args[0] == "new" {
-			args[1] = "new.yaml"
-		}
-		ran++
-		if code, said, errs := do(t, args...); code != exitFine {
-			t.Errorf("%s: exit %d, said %q and %q", line, code, said, errs)
-		}
-	}
-	if ran < 6 {
-		t.Errorf("%d examples were found; want 6 or more", ran)
 	}
 }
 

@@ -20,53 +20,50 @@ import (
 	"frontlay/pdfout"
 )
 
-// runPrint writes a project's pages: the parts that are asked for as one PDF, or
+// printing writes a project's pages: the parts that are asked for as one PDF, or
 // those for a place of work, with PDFs of their own for templates and labels, whose
 // printer settings differ.
-func runPrint(args []string, c console) int {
-	fs := flag.NewFlagSet("print", flag.ContinueOnError)
-	out := fs.String("o", "", "")
-	paper := fs.String("paper", "A4", "")
-	printer := fs.String("printer", "", "")
-	preset := fs.String("for", "", "")
-	only := fs.String("only", "", "")
-	fronts := fs.String("fronts", "", "")
+func printing(fs *flag.FlagSet) task {
+	out := fs.String("o", "", "the `FILE` to write; without --only templates and labels get files of their own beside it, OUT-templates.pdf, OUT-labels.pdf")
+	paper := addPaper(fs)
+	printer := fs.String("printer", "", "undo the fault of scale that was measured for the printer `NAME`")
+	preset := oneOf(fs, "for", "", sheet.Presets(), "paper for a `PLACE` of work"+forPlaces())
+	only := oneOf(fs, "only", "", sheet.Parts(), "a `LIST` of parts, with commas between; only these, in one file: "+listed(sheet.Parts()))
+	fronts := fs.String("fronts", "", "a `LIST` of fronts by number, such as 2,5-7; templates only for these")
 	labels := addLabelFlags(fs)
 	project := addProjectFlags(fs)
-	rest, err := parse(fs, args, c)
-	if err != nil {
-		return failed(err, c)
+	return func(rest []string, c console) int {
+		path, ok := oneFile("print", rest, c)
+		if !ok {
+			return exitFailed
+		}
+		if *out == "" {
+			fmt.Fprintln(c.err, "frontlay print: say where to write the PDF: -o OUT.pdf")
+			return exitFailed
+		}
+		o, err := sheetOptions(*paper, *preset, *only)
+		if err == nil {
+			err = labels.use(&o)
+		}
+		if err == nil && *printer != "" {
+			err = usePrinter(&o, *printer)
+		}
+		if err != nil {
+			fmt.Fprintln(c.err, "frontlay print:", err)
+			return exitFailed
+		}
+		f, say, ok := project.open("print", path, c)
+		if !ok {
+			return exitFailed
+		}
+		o.Say = say
+		r := layout.Solve(f.Project)
+		if o.Fronts, err = sheet.ParseFronts(*fronts, len(r.Plan.Fronts)); err != nil {
+			fmt.Fprintln(c.err, "frontlay print:", err)
+			return exitFailed
+		}
+		return printJob(*out, f, r, o, c)
 	}
-	path, ok := oneFile("print", rest, c)
-	if !ok {
-		return exitFailed
-	}
-	if *out == "" {
-		fmt.Fprintln(c.err, "frontlay print: say where to write the PDF: -o OUT.pdf")
-		return exitFailed
-	}
-	o, err := sheetOptions(*paper, *preset, *only)
-	if err == nil {
-		err = labels.use(&o)
-	}
-	if err == nil && *printer != "" {
-		err = usePrinter(&o, *printer)
-	}
-	if err != nil {
-		fmt.Fprintln(c.err, "frontlay print:", err)
-		return exitFailed
-	}
-	f, say, ok := project.open("print", path, c)
-	if !ok {
-		return exitFailed
-	}
-	o.Say = say
-	r := layout.Solve(f.Project)
-	if o.Fronts, err = sheet.ParseFronts(*fronts, len(r.Plan.Fronts)); err != nil {
-		fmt.Fprintln(c.err, "frontlay print:", err)
-		return exitFailed
-	}
-	return printJob(*out, f, r, o, c)
 }
 
 // printMemory is what printing takes at most before it collects what it no longer

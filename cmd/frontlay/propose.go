@@ -28,41 +28,43 @@ func (s *several) Set(v string) error {
 	return nil
 }
 
-// runPropose prints the best divisions of a bay, the best first.
-func runPropose(args []string, c console) int {
-	fs := flag.NewFlagSet("propose", flag.ContinueOnError)
-	cabinet, bay := fs.String("cabinet", "1", ""), fs.Int("bay", 1, "")
-	fronts, style, by, grid := fs.String("fronts", "3..5", ""), fs.String("style", styles[propose.Free], ""), fs.String("by", "", ""), fs.String("grid", "", "")
-	rows, best := fs.Bool("rows", false, ""), fs.Int("best", 5, "")
+// proposing prints the best divisions of a bay, the best first.
+func proposing(fs *flag.FlagSet) task {
+	cabinet := fs.String("cabinet", "1", "the cabinet of this `NAME` or number")
+	bay := fs.Int("bay", 1, "its bay `N`")
+	fronts := fs.String("fronts", "3..5", "how many fronts, `LEAST..MOST`")
+	style := oneOf(fs, "style", styles[propose.Free], styles, "the `STYLE` of the heights: "+listed(styles))
+	by := fs.String("by", "", "the `STEP` or factor of the style; the best where you do not say")
+	grid := fs.String("grid", "", "free heights are whole multiples of this `STEP`")
+	rows := fs.Bool("rows", false, "free heights put the runners on hole rows")
+	best := fs.Int("best", 5, "show the `N` best")
 	var things, sheets, weights several
-	fs.Var(&things, "thing", "")
-	fs.Var(&sheets, "sheet", "")
-	fs.Var(&weights, "weight", "")
+	fs.Var(&things, "thing", "what one drawer is to hold, and how high it stands, as `NAME=HEIGHT`; once for each drawer")
+	fs.Var(&sheets, "sheet", "try the hardware sheet of this `NAME` in the project; more than once to compare")
+	fs.Var(&weights, "weight", "what one of it counts in mm of lost height, as `KEY=MM`: "+weightKeys())
 	project := addProjectFlags(fs)
-	rest, err := parse(fs, args, c)
-	if err != nil {
-		return failed(err, c)
+	return func(rest []string, c console) int {
+		path, ok := oneFile("propose", rest, c)
+		if !ok {
+			return exitFailed
+		}
+		f, say, ok := project.open("propose", path, c)
+		if !ok {
+			return exitFailed
+		}
+		q := propose.Question{Rows: *rows, Best: *best, Weights: propose.UsualWeights()}
+		if err := asked(&q, f.Project, request{*cabinet, *bay, *fronts, *style, *by, *grid, things, sheets, weights}); err != nil {
+			fmt.Fprintln(c.err, "frontlay propose: "+say.Say(message.Of(err)))
+			return exitFailed
+		}
+		a := propose.Find(f.Project, q)
+		if len(a.Proposals) == 0 {
+			fmt.Fprintln(c.err, "frontlay propose: "+say.Say(a.Why))
+			return exitFailed
+		}
+		printProposals(c.out, say, &a)
+		return exitFine
 	}
-	path, ok := oneFile("propose", rest, c)
-	if !ok {
-		return exitFailed
-	}
-	f, say, ok := project.open("propose", path, c)
-	if !ok {
-		return exitFailed
-	}
-	q := propose.Question{Rows: *rows, Best: *best, Weights: propose.UsualWeights()}
-	if err := asked(&q, f.Project, request{*cabinet, *bay, *fronts, *style, *by, *grid, things, sheets, weights}); err != nil {
-		fmt.Fprintln(c.err, "frontlay propose: "+say.Say(message.Of(err)))
-		return exitFailed
-	}
-	a := propose.Find(f.Project, q)
-	if len(a.Proposals) == 0 {
-		fmt.Fprintln(c.err, "frontlay propose: "+say.Say(a.Why))
-		return exitFailed
-	}
-	printProposals(c.out, say, &a)
-	return exitFine
 }
 
 // request is what the flags say, as it was written.

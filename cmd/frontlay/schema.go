@@ -8,28 +8,26 @@ import (
 	"frontlay/model/yamlfile"
 )
 
-// runSchema prints what editors and people need to know of the file formats.
-func runSchema(args []string, c console) int {
-	rest, err := parse(flag.NewFlagSet("schema", flag.ContinueOnError), args, c)
-	if err != nil {
-		return failed(err, c)
+// schema prints what editors and people need to know of the file formats.
+func schema(*flag.FlagSet) task {
+	return func(rest []string, c console) int {
+		what := "project"
+		if len(rest) == 1 {
+			what = rest[0]
+		}
+		switch {
+		case len(rest) > 1:
+		case what == "project":
+			fmt.Fprintf(c.out, "%s\n", yamlfile.ProjectSchema(check.Limits()))
+			return exitFine
+		case what == "sheet":
+			fmt.Fprintf(c.out, "%s\n", yamlfile.SheetSchema())
+			return exitFine
+		case what == "reference":
+			fmt.Fprintf(c.out, "%s", yamlfile.Reference(check.Limits()))
+			return exitFine
+		}
+		fmt.Fprintln(c.err, "frontlay schema: write one of: frontlay schema project, frontlay schema sheet, frontlay schema reference")
+		return exitFailed
 	}
-	what := "project"
-	if len(rest) == 1 {
-		what = rest[0]
-	}
-	switch {
-	case len(rest) > 1:
-	case what == "project":
-		fmt.Fprintf(c.out, "%s\n", yamlfile.ProjectSchema(check.Limits()))
-		return exitFine
-	case what == "sheet":
-		fmt.Fprintf(c.out, "%s\n", yamlfile.SheetSchema())
-		return exitFine
-	case what == "reference":
-		fmt.Fprintf(c.out, "%s", yamlfile.Reference(check.Limits()))
-		return exitFine
-	}
-	fmt.Fprintln(c.err, "frontlay schema: write one of: frontlay schema project, frontlay schema sheet, frontlay schema reference")
-	return exitFailed
 }
