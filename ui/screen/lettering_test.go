@@ -12,6 +12,8 @@ import (
 	fynecanvas "fyne.io/fyne/v2/canvas"
 
 	"frontlay/layout/drawing"
+	"frontlay/layout/plane"
+	"frontlay/model/length"
 	"frontlay/ui/paint"
 )
 
@@ -244,6 +246,7 @@ func (s *stage) stays(name string) {
 		height := p.measure.Of(p.say.Figure(m.Height), p.text, false).Width
 		number := p.measure.Of(fmt.Sprint(m.Number), p.text, true).Width + 2*p.text
 		switch {
+		case handled(c.shown(), m): // its handle takes the room of the row
 		case !face.Within(p.window()) || slices.ContainsFunc(c.reserved(), face.Overlaps):
 		case h != nil && h.height && !h.number:
 			s.t.Errorf("%s: front %d has its height, but no number", name, m.Number)
@@ -251,6 +254,25 @@ func (s *stage) stays(name string) {
 			s.t.Errorf("%s: front %d has room for its number and height in %v: %+v", name, m.Number, face, h)
 		}
 	}
+}
+
+// handled tells that a handle or knob lies on the middle of a front's face.
+func handled(d *drawing.Drawing, m *drawing.Caption) bool {
+	y := m.Face.Centre().Y
+	for _, o := range d.Marks {
+		var at plane.Rect
+		var t drawing.Tag
+		switch o := o.(type) {
+		case *drawing.Rectangle:
+			at, t = o.Rect, o.Tag
+		case *drawing.Circle:
+			at, t = plane.Rect{Min: o.Centre, Max: o.Centre}.Grow(o.Radius), o.Tag
+		}
+		if t.Meaning == drawing.HandlePart && t.Of.Place == m.Of.Place && at.Min.Y < y+length.MM(40) && at.Max.Y > y-length.MM(40) {
+			return true
+		}
+	}
+	return false
 }
 
 // reserved is what buttons and scale take of the sheet.

@@ -95,7 +95,7 @@ func (c *Screen) draw() *drawing.Drawing {
 		}
 		return &drawing.Drawing{Title: message.New("Select a front with a drawer that fits.")}
 	}
-	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Found: c.found(), Locks: true, Covers: !c.seeThrough})
+	return view.Elevation(r.Plan, view.ElevationOptions{SeeThrough: c.seeThrough, Found: c.found(), Handles: true, Locks: true, Covers: !c.seeThrough})
 }
 
 // found is what the picture marks of the check.
