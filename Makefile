@@ -8,11 +8,12 @@ BIN := bin/frontlay
 TAGS := migrated_fynedo
 
 BUILD_PACKAGES := gcc pkg-config libgl1-mesa-dev xorg-dev
+DIST_PACKAGES := $(BUILD_PACKAGES) git gcc-mingw-w64-x86-64
 TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-mesa-dri \
 	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
 	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript groff-base
 
-.PHONY: run test build build-needs test-needs vet tidy picture lint race bench clean
+.PHONY: run test build dist build-needs dist-needs test-needs vet tidy picture lint race bench clean
 
 run: build
 	@$(BIN) --demo
@@ -35,8 +36,16 @@ define need
 	fi
 endef
 
+# What people install, below out/dist: a Debian package, a tarball, a .zip for Windows.
+# Some minutes the first time.
+dist: dist-needs
+	go run ./cmd/dist -tags $(TAGS)
+
 build-needs:
 	$(call need,$(BUILD_PACKAGES))
+
+dist-needs:
+	$(call need,$(DIST_PACKAGES))
 
 test-needs:
 	$(call need,$(TEST_PACKAGES))

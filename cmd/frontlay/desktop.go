@@ -38,6 +38,7 @@ func window(fs *flag.FlagSet) task {
 		if len(rest) == 1 {
 			o.Open = rest[0]
 		}
+		leaveConsole()
 		return guarded(o, *verbose, c)
 	}
 }
