@@ -11,9 +11,10 @@ BUILD_PACKAGES := gcc pkg-config libgl1-mesa-dev xorg-dev
 DIST_PACKAGES := $(BUILD_PACKAGES) git gcc-mingw-w64-x86-64
 TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-mesa-dri \
 	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
-	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript groff-base
+	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript groff-base \
+	desktop-file-utils shared-mime-info libglib2.0-bin
 
-.PHONY: run test build dist build-needs dist-needs test-needs vet tidy picture lint race bench clean
+.PHONY: run test build dist dist-try build-needs dist-needs test-needs vet tidy picture lint race bench clean
 
 run: build
 	@$(BIN) --demo
@@ -40,6 +41,11 @@ endef
 # Some minutes the first time.
 dist: dist-needs
 	go run ./cmd/dist -tags $(TAGS)
+
+# What was built is installed on a bare Debian and run under wine; as root.
+dist-try: dist
+	$(call need,debootstrap wine wine64 xvfb xdotool imagemagick python3)
+	cmd/dist/try.sh
 
 build-needs:
 	$(call need,$(BUILD_PACKAGES))

@@ -11,6 +11,7 @@ import (
 	"io/fs"
 	"os"
 	"path"
+	"regexp"
 	"runtime"
 	"slices"
 	"strings"
@@ -101,9 +102,12 @@ Description: plans the fronts of drawer cabinets
 	return ar(members, src.made), nil
 }
 
-// tarball is what install.sh installs.
+// tarball is what install.sh installs. It tells which packages are missing where the
+// program does not run.
 func tarball(p program, src source) ([]byte, error) {
-	all := append(installed(p), file{"install.sh", 0o755, own("install.sh")})
+	names := regexp.MustCompile(` \([^)]*\)|,`).ReplaceAllString(p.depends, "")
+	script := bytes.Replace(own("install.sh"), []byte("DEPENDS"), []byte(names), 1)
+	all := append(installed(p), file{"install.sh", 0o755, script})
 	return tarGz("frontlay-"+p.version+"/", all, src.made)
 }
 

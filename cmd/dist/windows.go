@@ -29,13 +29,13 @@ func windowsResource(to, version string) error {
 		return err
 	}
 	defer os.RemoveAll(dir)
-	for name, data := range map[string][]byte{"frontlay.ico": icon, "frontlay.manifest": own("frontlay.manifest"), "frontlay.rc": own("frontlay.rc")} {
+	script := strings.NewReplacer("{{numbers}}", strings.ReplaceAll(version, ".", ",")+",0", "{{version}}", version).Replace(string(own("frontlay.rc")))
+	for name, data := range map[string][]byte{"frontlay.ico": icon, "frontlay.manifest": own("frontlay.manifest"), "frontlay.rc": []byte(script)} {
 		if err := os.WriteFile(filepath.Join(dir, name), data, 0o666); err != nil {
 			return err
 		}
 	}
-	_, err = output(mingw+"windres", "-I", dir, "-D", `FRONTLAY_VERSION="`+version+`"`, "-D", "FRONTLAY_NUMBERS="+strings.ReplaceAll(version, ".", ",")+",0",
-		filepath.Join(dir, "frontlay.rc"), "-O", "coff", "-o", to)
+	_, err = output(mingw+"windres", "-I", dir, filepath.Join(dir, "frontlay.rc"), "-O", "coff", "-o", to)
 	return err
 }
 

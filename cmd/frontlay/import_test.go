@@ -84,6 +84,7 @@ ui/page/dividing: layout/drawing layout/propose layout/view model model/edit mod
 ui/page/exporting: layout/export model/message ui/ask ui/field ui/page/output ui/session fyne.io/fyne/v2
 assets:
 assets/language: assets model/message
+cmd/dist: assets golang.org/x/image
 cmd/frontlay/locale:
 cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/propose layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
 `

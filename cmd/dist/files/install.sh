@@ -39,6 +39,10 @@ index update-desktop-database "$to/share/applications" "$to/share/applications"
 
 if [ -z "$remove" ]; then
 	echo "frontlay is installed: $to/bin/frontlay"
+	"$to/bin/frontlay" --version >/dev/null 2>&1 || {
+		echo "It lacks libraries. What it needs has on Debian these names:"
+		echo "  apt install DEPENDS"
+	}
 	exit
 fi
 # What is left in folders where nothing else is: indexes, and the folders themselves.
