@@ -14,6 +14,7 @@ import (
 	"frontlay/ui/page/rules"
 	"frontlay/ui/page/sheets"
 	"frontlay/ui/page/steps"
+	"frontlay/ui/screen"
 )
 
 // rows are all commands, in the order of their menus. A room that has commands of
@@ -26,10 +27,10 @@ func (w *window) rows() [][]command.Command {
 		},
 		w.files.Rows(),
 		{
-			{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Icon: "templates", Words: "Templates", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting(printing.New) }},
+			{Name: "print", Menu: "File", Words: "Templates and drawings as PDF…", Scope: command.Project, Leaves: true, Button: command.Button{Icon: "templates", Words: "Templates", Group: command.Out}, Key: fyne.KeyP, Mod: command.Ctrl, After: true, Do: func() { w.showPrinting("pages", printing.New) }},
 			{Name: "export", Menu: "File", Words: "Export DXF, SVG and lists…", Scope: command.Project, Leaves: true, Key: fyne.KeyE, Mod: command.Ctrl | command.Shift,
 				Do: func() {
-					w.stage.showOver(reading{}, w.ask.Text("Files for machines and other programs"), exporting.New(w, w.options.Export, w.options.Date).Object)
+					w.stage.showOver(reading("files-and-safety"), w.ask.Text("Files for machines and other programs"), exporting.New(w, w.options.Export, w.options.Date).Object)
 				},
 				Can: func() bool { return w.options.Export != nil }},
 			{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},
@@ -44,7 +45,7 @@ func (w *window) rows() [][]command.Command {
 		w.arranger.CabinetRows(),
 		sheets.Rows(func() *sheets.Page { return w.showSheets(sheets.Here(w, w.options.Keeper)) }, w.turnSheets),
 		w.desk.PictureRows(),
-		{{Name: "template", Menu: "View", Words: "Template of the front", On: command.Fronts, Bare: "F8", Do: func() { w.showPrinting(printing.Templates) },
+		{{Name: "template", Menu: "View", Words: "Template of the front", On: command.Fronts, Bare: "F8", Do: func() { w.showPrinting("templates-and-jigs", printing.Templates) },
 			Can: func() bool { return len(printing.Drilled(w.session)) > 0 }}},
 		w.desk.SightRows(),
 		w.desk.CheckRows(),
@@ -53,7 +54,8 @@ func (w *window) rows() [][]command.Command {
 		w.unitRows(),
 		w.group.lookRows(w.ask),
 		{
-			{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Bare: "F1", Do: func() { help.Keys(w.ask, w.table) }},
+			{Name: "manual", Menu: "Help", Words: "Manual", Scope: command.Anywhere, Bare: "F1", Do: func() { w.showManual(w.chapter()) }},
+			{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Do: func() { w.showManual("reference-keys") }},
 		},
 		w.desk.HintRows(),
 		{
@@ -65,6 +67,28 @@ func (w *window) rows() [][]command.Command {
 	}
 }
 
+// showManual shows a chapter of the manual.
+func (w *window) showManual(chapter string) {
+	help.Manual(w.ask, w.group.speech.code, chapter, w.OpenURL)
+}
+
+// chapter is the chapter of the manual that tells of what is in front.
+func (w *window) chapter() string {
+	switch p := w.stage.page.(type) {
+	case reading:
+		return string(p)
+	case *sheets.Page:
+		return "hardware-sheet"
+	}
+	switch w.desk.Screen.Picture() {
+	case screen.Tipping, screen.Opening, screen.Year, screen.Spread:
+		return "studies"
+	case screen.RearFace:
+		return "templates-and-jigs"
+	}
+	return "first-job"
+}
+
 // showDividing shows the page that proposes divisions of the bay at a place over the
 // desk; the first bay of a cabinet or of the run where no bay is named.
 func showDividing(w *window, at model.Place) {
@@ -73,7 +97,7 @@ func showDividing(w *window, at model.Place) {
 		return
 	}
 	p := dividing.New(w, at, w.stage.showDesk)
-	w.stage.showOver(reading{}, w.ask.Text("Propose a division"), p.Object)
+	w.stage.showOver(reading("studies"), w.ask.Text("Propose a division"), p.Object)
 	p.Focus()
 }
 

@@ -25,8 +25,9 @@ type page interface {
 	Leave(then func())
 }
 
-// reading is a page that knows no commands, and on which nothing is changed.
-type reading struct{}
+// reading is a page that knows no commands, and on which nothing is changed. It is
+// the chapter of the manual that tells of it.
+type reading string
 
 func (reading) Own(*command.Command) bool { return false }
 

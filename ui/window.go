@@ -251,10 +251,11 @@ func (w *window) turnSheets() {
 	w.showSheets(sheets.Here(w, w.options.Keeper))
 }
 
-// showPrinting shows the page for printing over the desk.
-func (w *window) showPrinting(page func(printing.Host, printing.System) *printing.Page) {
+// showPrinting shows the page for printing over the desk, of which a chapter of the
+// manual tells.
+func (w *window) showPrinting(chapter reading, page func(printing.Host, printing.System) *printing.Page) {
 	p := page(w, w.system())
-	w.stage.showOver(reading{}, w.ask.Text("Templates, drawings and lists"), p.Object)
+	w.stage.showOver(chapter, w.ask.Text("Templates, drawings and lists"), p.Object)
 	p.Focus()
 }
 

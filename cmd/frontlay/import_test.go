@@ -68,13 +68,13 @@ ui/arrange: layout/drawing model model/edit model/length model/message ui/comman
 ui/desk: layout/check layout/drawing model model/message ui/bar ui/command ui/field ui/findings ui/inspector ui/look ui/screen ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/command: model/message fyne.io/fyne/v2
 ui/page/pagetest: assets layout layout/check layout/drawing model model/edit model/length model/message model/yamlfile ui/ask ui/field ui/look ui/session ui/tool fyne.io/fyne/v2
-ui/page/help: assets layout/list model/message ui/ask ui/command ui/field fyne.io/fyne/v2
+ui/page/help: assets assets/manual layout/list model/message ui/ask ui/field ui/look fyne.io/fyne/v2
 ui/page/rules: layout/check layout/drawing model model/edit model/length model/message ui/ask ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/page/steps: model/message ui/ask ui/command ui/field ui/session fyne.io/fyne/v2
 ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
 ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/page/output ui/screen ui/session fyne.io/fyne/v2
 ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
-ui: assets assets/language layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/dividing ui/page/exporting ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
+ui: assets assets/language layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/dividing ui/page/exporting ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/screen ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
 ui/tip: ui/look fyne.io/fyne/v2
 ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
 ui/files: model model/message ui/ask ui/command ui/session ui/work fyne.io/fyne/v2
@@ -85,6 +85,8 @@ ui/page/exporting: layout/export model/message ui/ask ui/field ui/page/output ui
 assets:
 assets/language: assets model/message
 cmd/dist: assets golang.org/x/image
+assets/manual:
+assets/manual/manualtest:
 cmd/frontlay/locale:
 cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/propose layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
 `
