@@ -57,4 +57,5 @@ ls "$to/share/applications" 2>/dev/null | grep -qvx mimeinfo.cache || rm -f "$to
 } | sort -r | while read -r folder; do
 	rmdir "$to/$folder" 2>/dev/null || true
 done
+rmdir "$to" 2>/dev/null || true
 echo "frontlay is removed from $to"
