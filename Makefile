@@ -61,7 +61,7 @@ vet:
 	go vet -tags $(TAGS) ./...
 	CGO_ENABLED=0 go vet ./...
 
-# The README's picture, painted by the program itself.
+# The pictures of README and manual that are not true any more, painted by the program itself.
 picture:
 	CGO_ENABLED=0 go test ./ui -run Picture -picture
 

@@ -1,0 +1,22 @@
+package ui
+
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/sheet"
+)
+
+// shots are the pictures of README and manual. After an entry is added or changed, and
+// after what one shows has changed: make picture, and look at them. A page of paper takes
+// no time to compare, a window a third of a second in each language: take few of those.
+var shots = []shot{
+	{name: "pictures/window", one: true, size: fyne.NewSize(1240, 690), set: func(w *window) {
+		w.desk.Screen.SetSeeThrough(true)
+		w.session.Select(w.face(2))
+	}},
+	{name: "manual/pictures/bottom-shows", set: func(w *window) {
+		spoil(w)
+		w.desk.Findings.Choose(1)
+	}},
+	{name: "manual/pictures/corner-template", page: sheet.CornerTemplates},
+}
