@@ -1,6 +1,11 @@
 package model
 
-import "frontlay/model/length"
+import (
+	"slices"
+
+	"frontlay/model/length"
+	"frontlay/model/message"
+)
 
 // Species is a kind of wood. Radial and Tangential are its coefficients of change: by
 // what part of itself a size across the grain changes for 1 % of moisture content, along
@@ -12,18 +17,33 @@ type Species struct {
 
 // Handbook are the coefficients of the Wood Handbook, FPL-GTR-190, Table 13-5.
 func Handbook() []Species {
+	of := func(name message.Message, radial, tangential float64) Species {
+		return Species{name.Text, radial, tangential}
+	}
 	return []Species{
-		{"white oak", 0.00180, 0.00365},
-		{"red oak", 0.00158, 0.00369},
-		{"American beech", 0.00190, 0.00431},
-		{"sugar maple", 0.00165, 0.00353},
-		{"red maple", 0.00137, 0.00289},
-		{"white ash", 0.00169, 0.00274},
-		{"black cherry", 0.00126, 0.00248},
-		{"black walnut", 0.00190, 0.00274},
-		{"yellow birch", 0.00256, 0.00338},
+		of(message.New("white oak"), 0.00180, 0.00365),
+		of(message.New("red oak"), 0.00158, 0.00369),
+		of(message.New("American beech"), 0.00190, 0.00431),
+		of(message.New("sugar maple"), 0.00165, 0.00353),
+		of(message.New("red maple"), 0.00137, 0.00289),
+		of(message.New("white ash"), 0.00169, 0.00274),
+		of(message.New("black cherry"), 0.00126, 0.00248),
+		of(message.New("black walnut"), 0.00190, 0.00274),
+		of(message.New("yellow birch"), 0.00256, 0.00338),
 	}
 }
+
+// SpeciesSay names a species to people: those of the Handbook in their language, others as the
+// project does.
+func SpeciesSay(name string) message.Message {
+	if slices.ContainsFunc(Handbook(), func(s Species) bool { return s.Name == name }) {
+		return message.Message{Text: name}
+	}
+	return message.New("%v", name)
+}
+
+// Say names the species to people.
+func (s *Species) Say() message.Message { return SpeciesSay(s.Name) }
 
 // SpeciesNames are the names that a board's species can have: those of the project, then
 // those of the Handbook.

@@ -223,7 +223,7 @@ func (s *solver) add(f *plan.Front) {
 		if which == toRight {
 			down, up, turn = c.AdjustSide, c.AdjustSide, c.PerTurnSide
 		}
-		step := cmp.Or(turn/QuartersInATurn, Step)
+		step := cmp.Or(turn/QuartersInATurn, StepIn(s.plan.Project.Unit))
 		s.ways = append(s.ways, way{f, which, step.MM(), -int(down / step), int(up / step), turn >= QuartersInATurn})
 	}
 }

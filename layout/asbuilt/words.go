@@ -26,6 +26,29 @@ func (r *Result) Told() message.Message {
 // shown is a length as it is told: to a tenth of a millimetre.
 func shown(l length.Length) length.Length { return l.RoundTo(Step) }
 
+// StepIn is the step of what is moved where the hardware sheet tells no turns, in a unit: Step, or
+// what is as fine in inches.
+func StepIn(u length.Unit) length.Length {
+	switch u {
+	case length.UnitInch:
+		return length.Inch64th
+	case length.UnitInchDecimal:
+		return length.Inch / 200
+	}
+	return Step
+}
+
+// Shown is a move as it is told: whole steps as they are, what turns come to to a tenth of a
+// millimetre.
+func Shown(by length.Length) length.Length {
+	for _, u := range []length.Unit{length.UnitInch, length.UnitInchDecimal} {
+		if by%StepIn(u) == 0 {
+			return by
+		}
+	}
+	return shown(by)
+}
+
 // At gives the move of a front, nil where it stays as it is.
 func (r *Result) At(f *plan.Front) *Move {
 	if r == nil {
@@ -77,11 +100,11 @@ func say(by length.Length, quarters int, on, back message.Message) message.Messa
 	case by == 0:
 		return message.Message{}
 	case quarters == 0:
-		return message.New("%v %v", way, shown(by))
+		return message.New("%v %v", way, Shown(by))
 	case quarters <= QuartersInATurn:
-		return message.New("%v %v, %v turn", way, shown(by), turns(quarters))
+		return message.New("%v %v, %v turn", way, Shown(by), turns(quarters))
 	}
-	return message.New("%v %v, %v turns", way, shown(by), turns(quarters))
+	return message.New("%v %v, %v turns", way, Shown(by), turns(quarters))
 }
 
 // turns writes quarter turns as people read them.

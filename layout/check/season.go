@@ -98,7 +98,7 @@ func findGapThroughYear(s *search) {
 				continue
 			}
 			from, _, _ := worst.Today(study.Year, least, greatestGap.In(s.plan.Project))
-			to := from.CeilTo(s.fine())
+			to := from.CeilTo(GapStep(s.plan.Project))
 			found := worst.Least(study.Year)
 			s.add(Finding{
 				Place: c.Place, Found: found, Needed: least,
@@ -112,9 +112,9 @@ func findGapThroughYear(s *search) {
 	}
 }
 
-// fine is a step in which gaps are set.
-func (m mender) fine() length.Length {
-	if m.plan.Project.Unit.Inches() {
+// GapStep is a step in which gaps are set.
+func GapStep(p *model.Project) length.Length {
+	if p.Unit.Inches() {
 		return length.Inch64th
 	}
 	return length.Millimetre / 2
@@ -177,10 +177,14 @@ func findFixingsAcross(s *search) {
 			if worst == nil {
 				continue
 			}
+			slip := message.New("the screws hold fast")
+			if worst.Play > 0 {
+				slip = message.New("the screws can slip by only %v", worst.Play)
+			}
 			s.add(Finding{
 				Place: s.plan.Cabinets[i].Place, Found: worst.Play, Needed: worst.Needed(study.Year),
-				What: message.New("front %v: the %v of %v %v move by %v through the year, and the screws can slip by %v",
-					called(worst.Front), worst.Term.Size, worst.Term.Species.Name, worst.Term.What, season.Shown(worst.Needed(study.Year)), worst.Play),
+				What: message.New("front %v: the %v of %v %v move by %v through the year, and %v",
+					called(worst.Front), worst.Term.Size, worst.Term.Species.Say(), worst.Term.What, season.Shown(worst.Needed(study.Year)), slip),
 				Change: worst.Advice(study.Year),
 				Spots:  spots,
 				Flag:   message.New("moves by %v", season.Shown(worst.Needed(study.Year))),
@@ -226,7 +230,7 @@ func findPanelRoom(s *search) {
 		}
 		if tight != nil {
 			needed := tight.NeededRoom(study.Year)
-			to := needed.CeilTo(s.fine())
+			to := needed.CeilTo(GapStep(s.plan.Project))
 			s.front(tight.Front, Finding{
 				Found: tight.Room, Needed: needed,
 				What:   message.New("each edge of the panel swells by %v from today; it has %v of room in its groove", season.Shown(needed), tight.Room),
@@ -238,7 +242,7 @@ func findPanelRoom(s *search) {
 		}
 		if loose != nil {
 			found := loose.ReachDry(study.Year)
-			deeper := (loose.Reach + loose.Room + reach - found).CeilTo(s.fine())
+			deeper := (loose.Reach + loose.Room + reach - found).CeilTo(GapStep(s.plan.Project))
 			s.front(loose.Front, Finding{
 				Found: found, Needed: reach,
 				What:   message.New("when it is driest, the panel reaches %v into its groove; needed is %v", season.Shown(found), reach),

@@ -52,7 +52,7 @@ func LongestWord(s string, size length.Length, isBold bool) length.Length {
 }
 
 // words parts a paragraph at its spaces, but leaves a figure with its fraction,
-// its sign ≈ and its unit together.
+// its sign ≈ or ± and its unit together.
 func words(paragraph string) []string {
 	var all []string
 	for len(paragraph) > 0 {
@@ -65,7 +65,7 @@ func words(paragraph string) []string {
 		if w == "" {
 			continue
 		}
-		if n := len(all); n > 0 && (strings.HasSuffix(all[n-1], "≈") || (isUnit(w) || isFraction(w)) && endsInDigit(all[n-1])) {
+		if n := len(all); n > 0 && (strings.HasSuffix(all[n-1], "≈") || strings.HasSuffix(all[n-1], "±") || (isUnit(w) || isFraction(w)) && endsInDigit(all[n-1])) {
 			all[n-1] += "\u00a0" + w
 			continue
 		}
@@ -76,7 +76,7 @@ func words(paragraph string) []string {
 
 func isUnit(w string) bool {
 	switch strings.TrimRight(w, ".,;:)") {
-	case "mm", "cm", "in", "kg":
+	case "mm", "cm", "in", "kg", "lb", "N", "lbf", "%":
 		return true
 	}
 	return false

@@ -40,7 +40,7 @@ func Adjusting(r *asbuilt.Result, say Speaker) Table {
 		}
 		t.Notes = append(t.Notes, say.Say(message.New("Their connectors do not adjust, or the hardware sheet does not say: %v.", all)))
 	}
-	t.Notes = append(t.Notes, head("The largest distance of a measured end of a gap from what it is to be is made as small as the connectors allow, by whole quarter turns where the hardware sheet tells what a turn moves, else by tenths of a millimetre. A gap that was not measured is not looked after: measure both ends of all."))
+	t.Notes = append(t.Notes, say.Say(message.New("The largest distance of a measured end of a gap from what it is to be is made as small as the connectors allow, by whole quarter turns where the hardware sheet tells what a turn moves, else in steps of %v. A gap that was not measured is not looked after: measure both ends of all.", asbuilt.StepIn(say.Unit))))
 	t.noteRounded(say)
 	return t
 }

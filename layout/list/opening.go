@@ -1,6 +1,7 @@
 package list
 
 import (
+	"slices"
 	"strings"
 
 	"frontlay/layout/opening"
@@ -14,6 +15,10 @@ func Opening(s *opening.Bay, say Speaker) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	t := shapeTable(s.Shape, say)
 	t.Title = say.Say(message.New("Measured opening: %v", s.Where()))
+	t.Intro = slices.Insert(t.Intro, 1, say.Sentence(s.BestSay()))
+	if turned := s.TurnedSay(); !turned.Empty() {
+		t.Intro = slices.Insert(t.Intro, 2, say.Sentence(turned))
+	}
 	t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("The best rectangular fronts, and the gaps that come of them")}})
 	b := &s.Best
 	t.Rows = append(t.Rows,
@@ -26,13 +31,6 @@ func Opening(s *opening.Bay, say Speaker) Table {
 			at = append(at, say.Figure(opening.Shown(v)))
 		}
 		t.Rows = append(t.Rows, Row{Cells: []string{head(m), say.Figure(r.Wanted), strings.Join(at, " · ")}})
-	}
-	if rises := opening.Shown(b.Rises); rises != 0 {
-		more, side := rises, message.New("right")
-		if rises < 0 {
-			more, side = -rises, message.New("left")
-		}
-		t.Notes = append(t.Notes, say.Say(message.New("The fronts then stand turned against the bottom: set the runners at the %v higher by %v.", side, more)))
 	}
 	t.Notes = append(t.Notes, head("The fronts are turned and cut so that the widest difference of a gap along its edge is as small as it can be; each edge stands halfway between where the opening is nearest and furthest. Overlay fronts: the carcass’s edges are taken to run alongside its inside faces."))
 	return t
@@ -59,9 +57,9 @@ func shapeTable(s *opening.Shape, say Speaker) Table {
 		t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("What the tape says, and the shape that comes nearest to all of it")}})
 	}
 	for _, r := range s.Read {
-		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(r.Figure.Say()), say.Figure(r.Measured), say.Figure(opening.Shown(r.Shape))}})
+		t.Rows = append(t.Rows, Row{Cells: []string{begin(r.Figure.Say(), say), readingCell(r.Figure, r.Measured, say), readingCell(r.Figure, opening.Shown(r.Shape), say)}})
 	}
-	t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("What the shape tells; behind it by how much that may be wrong")}})
+	t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("What the shape tells, and by how much that may be wrong")}})
 	var unknown, alike []string
 	for _, x := range s.Said {
 		switch {
@@ -70,7 +68,7 @@ func shapeTable(s *opening.Shape, say Speaker) Table {
 		case x.Value.Abs() <= x.Give:
 			alike = append(alike, say.Say(x.What.Name()))
 		default:
-			t.Rows = append(t.Rows, Row{Cells: []string{say.Say(x.What.Say(opening.Shown(x.Value))), "", "± " + say.Figure(opening.Shown(x.Give))}})
+			t.Rows = append(t.Rows, Row{Cells: []string{begin(x.What.Say(opening.Shown(x.Value)), say), "", "± " + say.Figure(opening.Shown(x.Give))}})
 		}
 	}
 	if len(alike) > 0 {
@@ -81,6 +79,14 @@ func shapeTable(s *opening.Shape, say Speaker) Table {
 	}
 	t.Notes = append(t.Notes, say.Say(message.New("In the drawing, what the opening is off is up to 10 times as large as the opening itself. The shape has straight sides and differs from all figures by the least sum of squares; each figure counts alike and may be off by %v. Whose bow it is of two boards opposite each other no tape tells: half is given to each.", s.Within)))
 	return t
+}
+
+// readingCell is a figure of the tape; of plumb and level with the side to which it is off.
+func readingCell(f opening.Figure, v length.Length, say Speaker) string {
+	if f.Signed() && v != 0 {
+		return say.Say(f.Off(message.Bare(v.Abs()), v < 0))
+	}
+	return say.Figure(v)
 }
 
 // PackingList is the table of what goes behind the runners in a measured opening.

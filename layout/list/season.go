@@ -19,7 +19,7 @@ func Season(p *plan.Plan, say Speaker) Table {
 		Name: "season", Title: head("Solid wood through the year"),
 		Columns: []Column{
 			{Head: head("What moves"), Weight: 2.6}, {Head: head("Today"), Weight: 0.9, Right: true, Length: true},
-			{Head: head("Driest"), Weight: 0.9, Right: true, Length: true}, {Head: head("Dampest"), Weight: 0.9, Right: true, Length: true}, {Head: head("What to do"), Weight: 4.2},
+			{Head: head("Driest"), Weight: 0.9, Right: true, Length: true}, {Head: head("Dampest"), Weight: 0.9, Right: true, Length: true}, {Head: head("What to do, or how it comes about"), Weight: 4.2},
 		},
 	}
 	s, ok := season.Of(p)
@@ -41,9 +41,14 @@ func Season(p *plan.Plan, say Speaker) Table {
 	for i := range s.Gaps {
 		g := &s.Gaps[i]
 		from, to, fits := g.Today(y, least, greatest)
-		do := message.New("build it %v to %v: it never gets below %v nor above %v", season.Shown(from), season.Shown(to), least, greatest)
-		if !fits {
-			do = message.New("it moves more than lies between %v and %v: build it %v, so that it stays open", least, greatest, season.Shown(from))
+		var do message.Message
+		switch {
+		case !fits:
+			do = message.New("it moves more than lies between %v and %v: build it %v, so that it stays open", least, greatest, from.CeilTo(check.GapStep(p.Project)))
+		case from <= g.Size && g.Size <= to:
+			do = message.New("nothing: built today from %v to %v, it stays between %v and %v", season.Shown(from), season.Shown(to), least, greatest)
+		default:
+			do = message.New("build it %v to %v today, so that it stays between %v and %v", season.Shown(from), season.Shown(to), least, greatest)
 		}
 		row(GapName(&g.Gap), g.Size, g.In(y, y.Driest), g.In(y, y.Dampest), do)
 	}

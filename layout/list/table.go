@@ -44,6 +44,9 @@ type Row struct {
 // language.
 type Speaker = message.Language
 
+// begin says a message as a cell of a table begins: with a capital letter.
+func begin(m message.Message, say Speaker) string { return strings.TrimSuffix(say.Sentence(m), ".") }
+
 // ForFiles is the language of tables that another program reads: decimal points,
 // and decimal inches instead of fractions.
 func ForFiles(say Speaker) Speaker {

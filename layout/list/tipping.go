@@ -35,18 +35,21 @@ func Tipping(p *plan.Plan, i int, say Speaker) Table {
 		if q.Reach > 0 {
 			out = say.Figure(q.Reach)
 		}
-		t.Rows = append(t.Rows, Row{Cells: []string{say.Say(q.Name), message.Kilograms(q.Kg).Figure(say, 1), say.Figure(q.Behind.RoundTo(length.Millimetre)), out, moment(q.Moment(0)), moment(q.Moment(1))}})
+		t.Rows = append(t.Rows, Row{Cells: []string{begin(q.Name, say), message.Kilograms(q.Kg).Figure(say, 1), say.Figure(q.Behind.RoundTo(length.Millimetre)), out, moment(q.Moment(0)), moment(q.Moment(1))}})
 	}
 	for k := range s.States {
 		x := &s.States[k]
 		if k == 0 {
-			t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head("What holds, less what tips")}})
+			if e := s.Edge; e != nil {
+				t.Rows = append(t.Rows, Row{Cells: []string{begin(s.LoadSay(), say), message.Kilograms(s.LoadKg).Figure(say, 1), say.Figure((e.Runner.Length - s.EdgeOut).RoundTo(length.Millimetre)), say.Figure(e.Runner.Length), "", moment(-s.LoadMoment())}})
+			}
+			t.Rows = append(t.Rows, Row{Group: true, Cells: []string{say.Say(message.New("What holds, less what tips, %v", unit))}})
 		}
 		verdict := head("stands")
 		if x.Margin() < 0 {
 			verdict = say.Say(message.New("tips; hold with %v", message.Newtons(s.Pull(x))))
 		}
-		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{say.Say(x.Name), "", say.Say(message.New("holds %v", moment(x.Holds))), say.Say(message.New("tips %v", moment(x.Tips))), moment(x.Margin()), verdict}})
+		t.Rows = append(t.Rows, Row{Total: true, Cells: []string{begin(x.Name, say), "", say.Say(message.New("holds %v", moment(x.Holds))), say.Say(message.New("tips %v", moment(x.Tips))), moment(x.Margin()), verdict}})
 	}
 	if len(s.NoWeight) > 0 {
 		var all []string
@@ -55,6 +58,6 @@ func Tipping(p *plan.Plan, i int, say Speaker) Table {
 		}
 		t.Notes = append(t.Notes, say.Say(message.New("Not counted, as nobody says what it weighs: %v.", strings.Join(all, ", "))))
 	}
-	t.Notes = append(t.Notes, say.Say(message.New("Moment: weight · 9.80665 m/s² · distance behind the pivot. The pivot is the face of the plinth board, the middle of the front feet, or the carcass's front edge: %v behind that edge. Drawers come out as far as their runners are long; their weight and what is in them is taken in their middle. Each cabinet is taken alone.", s.Pivot)))
+	t.Notes = append(t.Notes, say.Say(message.New("Moment: weight · 9.80665 m/s² · distance behind the pivot. The pivot is the face of the plinth board, the middle of the front feet, or the carcass's front edge: %v behind that edge. Drawers come out as far as their runners are long; their weight and what is in them is taken in their middle. Two thirds open, a moment has gone two thirds of the way from closed to open. Sums are of exact figures, not of the rounded ones above. Each cabinet is taken alone.", s.Pivot)))
 	return t
 }

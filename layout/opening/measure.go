@@ -60,6 +60,23 @@ func (f Figure) Say() message.Message {
 	}
 }
 
+// Signed tells a figure that is off to one side or the other: plumb or level.
+func (f Figure) Signed() bool { return f == PlumbLeft || f == PlumbRight || f == Level }
+
+// Off says by how much plumb or level is off, and to which side: to the left, or down to the
+// right, where it is below zero.
+func (f Figure) Off(by any, below bool) message.Message {
+	switch {
+	case f == Level && below:
+		return message.New("%v up to the left", by)
+	case f == Level:
+		return message.New("%v up to the right", by)
+	case below:
+		return message.New("%v to the left", by)
+	}
+	return message.New("%v to the right", by)
+}
+
 // Middle tells a figure that is taken halfway: it can be off because a board is bowed.
 func (f Figure) Middle() bool { return f == WidthMiddle || f == HeightMiddle }
 

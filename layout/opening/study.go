@@ -69,6 +69,19 @@ func (s *Bay) BestSay() message.Message {
 		b.Width, Shown(b.Height), b.PlannedWidth, b.PlannedHeight, Shown(spread))
 }
 
+// TurnedSay tells how much higher the runners stand at one side, as the best fronts are turned
+// against the bottom; empty where they are not.
+func (s *Bay) TurnedSay() message.Message {
+	higher, side := Shown(s.Best.Rises), message.New("right")
+	if higher < 0 {
+		higher, side = -higher, message.New("left")
+	}
+	if higher == 0 {
+		return message.Message{}
+	}
+	return message.New("They stand turned against the bottom: set the runners at the %v higher by %v.", side, higher)
+}
+
 // Told is what it comes to; empty where no niche was measured.
 func (n *Niche) Told() message.Message {
 	if n == nil {

@@ -21,6 +21,9 @@ func (s *Shape) Contradiction() message.Message {
 	case d.Any && len(d.Bowed) == 0:
 		return message.New("whatever the opening’s shape, at least one figure is off by %v or more, and it may be any", off)
 	case len(d.Bowed) == len(d.Again):
+		if len(d.Again) == 1 {
+			return message.New("the %v does not fit the other figures", d.Again[0].Say())
+		}
 		return message.New("these do not fit the other figures: %v", named(d.Again))
 	}
 	return message.New("whatever the opening’s shape, at least one figure is off by %v or more", off)
@@ -37,7 +40,7 @@ func (s *Shape) MeasureAgain() message.Message {
 	case d.Any && len(d.Bowed) == 0:
 		return message.New("measure all of them again, and widths and heights in the middle, plumb and level too: they would tell which it is")
 	}
-	m := message.New("measure again: %v", named(d.Again))
+	m := message.New("measure the %v again", named(d.Again))
 	for _, f := range d.Bowed {
 		m = message.New("%v; %v", m, s.bowedSay(f))
 	}
@@ -52,10 +55,10 @@ func (s *Shape) bowedSay(f Figure) message.Message {
 	}
 	for _, x := range s.Said {
 		if x.What == trait && x.Known {
-			return message.New("if the %v stays as it is, %v: hold a straightedge to them", f.Say(), trait.Say(Shown(x.Value)))
+			return message.New("if the %v comes out the same again, it is no slip: %v; hold a straightedge to them", f.Say(), trait.Say(Shown(x.Value)))
 		}
 	}
-	return message.New("if the %v stays as it is, boards are bowed: hold a straightedge to them", f.Say())
+	return message.New("if the %v comes out the same again, it is no slip: boards are bowed; hold a straightedge to them", f.Say())
 }
 
 // named lists figures.

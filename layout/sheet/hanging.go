@@ -106,7 +106,7 @@ func layHanging(p *plan.Plan, first, last int, w, h length.Length, built *asbuil
 	}
 	y = g.paragraph(g.area.Min.X, y, width, lettering.Small, false, hangingLegend())
 	if built != nil {
-		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, true, message.New("Arrows without ±: what to move now, the left connector | the right one, then the whole front. %v", said(g.say.Sentence(built.Told()))))
+		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, true, message.New("Measured are both ends of a gap, left | right or lower | upper. Beside such gaps the arrows tell what to move now: the left connector | the right one, then the whole front. %v", said(g.say.Sentence(built.Told()))))
 	}
 	if list.InInches(o.Say) {
 		y = g.paragraph(g.area.Min.X, y, width, lettering.Small, false, list.Rounded())
@@ -178,7 +178,21 @@ func (g *hanging) chipWidth() length.Length {
 }
 
 func (g *hanging) wide(gap plan.Gap) length.Length {
-	return lettering.Width(g.say.Figure(gap.Size), lettering.Small, true) + 2*gapPad + gapBlank
+	return lettering.Width(g.say.Figure(gap.Size), lettering.Small, true) + 2*gapPad + g.blank(gap)
+}
+
+// measured are the ends of a gap that were measured, as they are written into its box.
+func (g *hanging) measured(gap plan.Gap) string {
+	var ends []string
+	for _, e := range g.built.EndsOf(gap) {
+		ends = append(ends, g.say.Figure(e.Measured))
+	}
+	return strings.Join(ends, " | ")
+}
+
+// blank is the part of a gap's box for what is measured.
+func (g *hanging) blank(gap plan.Gap) length.Length {
+	return max(gapBlank, lettering.Width(g.measured(gap), lettering.Small, false)+2*gapPad)
 }
 
 // room is what the boxes around a front leave of it on the page, for its texts.
@@ -241,9 +255,9 @@ func (g *hanging) moves(f *plan.Front) string {
 func (g *hanging) toMove(m *asbuilt.Move) string {
 	arrow := func(v length.Length, on, back string) string {
 		if v < 0 {
-			return back + " " + g.say.Figure((-v).RoundTo(asbuilt.Step))
+			return back + " " + g.say.Figure(asbuilt.Shown(-v))
 		}
-		return on + " " + g.say.Figure(v.RoundTo(asbuilt.Step))
+		return on + " " + g.say.Figure(asbuilt.Shown(v))
 	}
 	var all []string
 	if m.Left != 0 || m.Right != 0 {
@@ -373,16 +387,11 @@ func (g *hanging) boxOf(gap plan.Gap) plane.Rect {
 func (g *hanging) gap(gap plan.Gap) {
 	r := g.boxOf(gap)
 	g.own.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Register}, Rect: r, Filled: true})
-	x := r.Max.X - gapBlank
+	x := r.Max.X - g.blank(gap)
 	g.line(drawing.Register, x, r.Min.Y, x, r.Max.Y)
 	g.text(plane.Point{X: (r.Min.X + x) / 2, Y: r.Centre().Y}, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, true, g.say.Figure(gap.Size))
-	var ends []string
-	for _, e := range g.built.EndsOf(gap) {
-		ends = append(ends, g.say.Figure(e.Measured))
-	}
-	if len(ends) > 0 {
-		g.text(plane.Point{X: (x + r.Max.X) / 2, Y: r.Centre().Y}, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, false,
-			lettering.Shorten(strings.Join(ends, "|"), lettering.Small, false, gapBlank))
+	if ends := g.measured(gap); ends != "" {
+		g.text(plane.Point{X: (x + r.Max.X) / 2, Y: r.Centre().Y}, drawing.Anchor{X: 0.5, Y: 0.5}, lettering.Small, false, ends)
 	}
 }
 

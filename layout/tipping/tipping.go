@@ -182,7 +182,7 @@ func (s *Study) weigh() {
 		states = append(states,
 			State{Name: message.New("all drawers two thirds open"), Out: twoThirds},
 			State{Name: message.New("all drawers open"), Out: 1},
-			State{Name: message.New("all open, and %v on the edge of front %v", message.Kilograms(s.LoadKg), s.Edge.Number), Out: 1, LoadKg: s.LoadKg},
+			State{Name: message.New("all open, and %v", s.LoadSay()), Out: 1, LoadKg: s.LoadKg},
 		)
 	}
 	for i := range states {
@@ -190,7 +190,9 @@ func (s *Study) weigh() {
 		for k := range s.Parts {
 			t.add(s.Parts[k].Moment(t.Out))
 		}
-		t.add(-Gravity * t.LoadKg * s.EdgeOut.MM() / 1000)
+		if t.LoadKg > 0 {
+			t.add(-s.LoadMoment())
+		}
 	}
 	s.States = states
 }
@@ -202,6 +204,14 @@ func (s *State) add(moment float64) {
 		s.Tips -= moment
 	}
 }
+
+// LoadSay says what is laid on the edge of the worst drawer.
+func (s *Study) LoadSay() message.Message {
+	return message.New("%v on the edge of front %v", message.Kilograms(s.LoadKg), s.Edge.Number)
+}
+
+// LoadMoment is what it takes of holding, in N·m.
+func (s *Study) LoadMoment() float64 { return Gravity * s.LoadKg * s.EdgeOut.MM() / 1000 }
 
 // Worst is the state with the least margin; nil where nothing was weighed.
 func (s *Study) Worst() *State {
@@ -258,7 +268,7 @@ func (s *Study) Why() message.Message {
 	if kg := s.EdgeKg(); kg > 0 {
 		return message.New("with all drawers open it tips under %v on the edge of front %v; it is asked to hold %v there", roundedDown(kg), s.Edge.Number, message.Kilograms(s.LoadKg))
 	}
-	return message.New("it tips as soon as all drawers are open, with nothing on the edge of front %v, where it is asked to hold %v", s.Edge.Number, message.Kilograms(s.LoadKg))
+	return message.New("it tips as soon as all drawers are open, even with nothing on the edge of front %v; it is asked to hold %v there", s.Edge.Number, message.Kilograms(s.LoadKg))
 }
 
 // roundedDown is a weight in kg that is said in tenths of its unit, rounded down: more

@@ -128,8 +128,17 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 		return plane.Point{X: a.X + (b.X-a.X)*share/6, Y: a.Y + (b.Y-a.Y)*share/6}
 	}
 	tag, say := drawing.Tag{Meaning: drawing.Label}, message.New("%v", opening.Shown(r.Measured))
+	if r.Figure.Signed() {
+		off := say
+		if r.Measured != 0 {
+			off = r.Figure.Off(opening.Shown(r.Measured.Abs()), r.Measured < 0)
+		}
+		if say = message.New("plumb: %v", off); r.Figure == opening.Level {
+			say = message.New("level: %v", off)
+		}
+	}
 	if again {
-		tag.Severity, say = drawing.OfAdvice, message.New("%v ?", opening.Shown(r.Measured))
+		tag.Severity, say = drawing.OfAdvice, message.New("%v ?", say)
 	}
 	t := &drawing.Text{Tag: tag, Size: smallLetters, Say: say, Bold: again, Yields: true} // the table has it too
 	across := func(from, to plane.Point) {
@@ -147,7 +156,7 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 		at(top[1], 0, 1, 0.5, 0)
 	case opening.WidthMiddle:
 		across(left[1], right[1])
-		at(between(left[1], right[1], 1), 1, 1, 0.5, 0)
+		at(left[1], 2, 1, 0, 0)
 	case opening.HeightLeft:
 		at(left[1], -1, 0, 1, 0.5)
 	case opening.HeightRight:
@@ -162,13 +171,10 @@ func addReading(d *drawing.Drawing, edge [4][3]plane.Point, r opening.Reading, a
 		across(top[0], bottom[2])
 		at(between(top[0], bottom[2], 1), 0, 0, 0, 0)
 	case opening.PlumbLeft:
-		t.Say = message.New("plumb: %v to the right", opening.Shown(r.Measured))
 		at(left[2], 0, 5, 0, 0)
 	case opening.PlumbRight:
-		t.Say = message.New("plumb: %v to the right", opening.Shown(r.Measured))
 		at(right[2], 0, 9, 1, 0)
 	default:
-		t.Say = message.New("level: %v up to the right", opening.Shown(r.Measured))
 		at(bottom[0], 0, -5, 0, 1)
 	}
 	d.Add(t)

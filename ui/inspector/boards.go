@@ -151,8 +151,11 @@ func (f boardForm) wood(board string, material func() string) {
 	grain := board + ".grain"
 	words := append([]string{""}, f.value(model.Whole, grain).Value.(*figure.Text).OneOf...)
 	f.words(model.Whole, grain, words, []string{f.text("none"), f.text("horizontal"), f.text("vertical")})
-	species := append([]string{""}, f.session.Project().SpeciesNames()...)
-	f.words(model.Whole, board+".species", species, append([]string{f.text("none, it does not move")}, species[1:]...))
+	species, named := []string{""}, []string{f.text("none, it does not move")}
+	for _, name := range f.session.Project().SpeciesNames() {
+		species, named = append(species, name), append(named, f.say().Say(model.SpeciesSay(name)))
+	}
+	f.words(model.Whole, board+".species", species, named)
 	if decides(f.form, func() string { return *f.value(model.Whole, board+".species").Value.(*figure.Text).At }) != "" {
 		f.choiceOf(model.Whole, board+".sawn", f.text("flat-sawn"), f.text("quarter-sawn"))
 	}

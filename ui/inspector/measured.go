@@ -1,6 +1,8 @@
 package inspector
 
 import (
+	"strings"
+
 	"frontlay/layout/opening"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -23,7 +25,7 @@ func (f openingForm) bay(at model.Place) {
 	f.fields(at, "measured", message.New("Opening as measured"), doc)
 	told(f.form, func() string {
 		if s := opening.OfBay(f.session.Result().Plan, at); s != nil {
-			return f.say().Sentence(s.Shape.Verdict()) + " " + f.say().Sentence(s.BestSay())
+			return strings.TrimSpace(f.say().Sentence(s.Shape.Verdict()) + " " + f.say().Sentence(s.BestSay()) + " " + f.say().Sentence(s.TurnedSay()))
 		}
 		return f.text("For a carcass that is there already: type what the tape says, whatever you have measured.")
 	})
