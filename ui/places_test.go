@@ -38,7 +38,8 @@ func RunTold(a fyne.App, o Options, path string) {
 			}
 		}()
 	}
-	w.win.ShowAndRun()
+	w.show()
+	a.Run()
 }
 
 // report is what the file says.

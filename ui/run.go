@@ -16,7 +16,10 @@ import (
 
 // Run opens the window and returns when it is closed. The application must be a
 // new one.
-func Run(a fyne.App, o Options) { first(a, o).win.ShowAndRun() }
+func Run(a fyne.App, o Options) {
+	first(a, o).show()
+	a.Run()
+}
 
 // first makes the first window of an application.
 func first(a fyne.App, o Options) *window {

@@ -51,7 +51,7 @@ type window struct {
 // nothing is named, or it can't be read, a new project takes its place behind the
 // start page.
 func openIn(g *group, o Options) *window {
-	w := &window{app: g.app, win: g.app.NewWindow("frontlay"), options: o, group: g, closed: make(chan struct{})}
+	w := &window{app: g.app, win: g.app.NewWindow(programName), options: o, group: g, closed: make(chan struct{})}
 	w.ask = &ask.Asker{Win: w.win, Say: w.Say, Begin: func() string { return w.files.Folder() }, Own: func() string { return w.files.Work.Path() }}
 	w.files = files.New(w, o.Keeper, start.Project())
 	w.stage = &stage{win: w.win, ask: w.ask}
@@ -132,6 +132,14 @@ func (w *window) rebuild() {
 	w.Update()
 }
 
+// show puts the window on the screen. GLFW 3.3 takes the title that it is made with for the
+// class of the window, by which desktops find the program: that is the program's name.
+func (w *window) show() {
+	w.win.SetTitle(programName)
+	w.win.Show()
+	w.win.SetTitle(w.title())
+}
+
 // Update shows what depends on the session outside of the panels: the title,
 // and which commands can be used.
 func (w *window) Update() {
@@ -144,20 +152,22 @@ func (w *window) Update() {
 	w.desk.Update(w.files.Work.State())
 }
 
+// programName stands in titles, and is the class of windows.
+const programName = "frontlay"
+
 // title says what is on the desk, in which file, and whether it is saved.
 func (w *window) title() string {
-	const program = "frontlay"
 	if !w.stage.opened {
-		return program
+		return programName
 	}
 	name, state := w.session.Project().Title, w.Say().Say(w.files.Work.State())
 	if name == "" {
 		name = w.ask.Text("Untitled")
 	}
 	if path := w.files.Work.Path(); path != "" {
-		return name + " – " + filepath.Base(path) + ", " + state + " – " + program
+		return name + " – " + filepath.Base(path) + ", " + state + " – " + programName
 	}
-	return name + " – " + state + " – " + program
+	return name + " – " + state + " – " + programName
 }
 
 // begin is ready for the first window of the program, which also shows what

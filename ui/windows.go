@@ -54,7 +54,7 @@ func (g *group) left(w *window) {
 func (g *group) another(like Options) *window {
 	like.Open, like.Demo = "", false
 	next := openIn(g, like)
-	next.win.Show()
+	next.show()
 	next.ready()
 	return next
 }

@@ -304,8 +304,9 @@ func (d *desktop) x(args ...string) string {
 	return strings.TrimSpace(string(out))
 }
 
+// window finds the last window as a desktop does, by its class.
 func (d *desktop) window() string {
-	lines := strings.Fields(d.x("search", "--onlyvisible", "--name", "frontlay"))
+	lines := strings.Fields(d.x("search", "--onlyvisible", "--class", "^frontlay$"))
 	if len(lines) == 0 {
 		return ""
 	}
