@@ -244,32 +244,26 @@ func (s *solver) grow(row []float64, e *End, f *plan.Front, grows float64) {
 	if between <= 0 {
 		return
 	}
-	x, y := s.where(e)
+	at := where(e)
 	if e.Gap.Vertical {
-		tilt := (y - connectorsAt(f)) / between // by which it goes to the left
+		tilt := (at - connectorsAt(f)) / between // by which it goes to the left
 		row[k+leftUp] += grows * tilt
 		row[k+rightUp] -= grows * tilt
 		row[k+toRight] += grows
 		return
 	}
-	part := (x - left.MM()) / between
+	part := (at - left.MM()) / between
 	row[k+leftUp] += grows * (1 - part)
 	row[k+rightUp] += grows * part
 }
 
-// where is the place of an end of a gap in the run frame, mm: where both fronts still stand
-// at it.
-func (s *solver) where(e *End) (x, y float64) {
-	r := e.Gap.Front.Face
-	if o := e.Gap.Other; o != nil && e.Gap.Vertical {
-		r.Min.Y, r.Max.Y = max(r.Min.Y, o.Face.Min.Y), min(r.Max.Y, o.Face.Max.Y)
-	} else if o != nil {
-		r.Min.X, r.Max.X = max(r.Min.X, o.Face.Min.X), min(r.Max.X, o.Face.Max.X)
-	}
+// where is the place of an end along its gap, mm: where both fronts still stand at it.
+func where(e *End) float64 {
+	at, to := e.Gap.Span()
 	if e.Second {
-		return r.Max.X.MM(), r.Max.Y.MM()
+		at = to
 	}
-	return r.Min.X.MM(), r.Min.Y.MM()
+	return at.MM()
 }
 
 // connectorsAt is the height about which a front tilts: the middle of its connectors' holes, run

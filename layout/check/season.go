@@ -2,6 +2,7 @@ package check
 
 import (
 	"fmt"
+	"iter"
 
 	"frontlay/layout/mark"
 	"frontlay/layout/plan"
@@ -26,7 +27,7 @@ var gapThroughYear = Rule{
 	Forbids:  Nothing,
 	Doc: "Fronts of solid wood swell until a gap beside them closes: they rub, and drawers can't " +
 		"be opened. Told where the project gives the room's climate and the species of a board, " +
-		"once for each cabinet and kind of gap. Found is the gap in the season in which it is " +
+		"once for each kind of gap of a cabinet, or between two. Found is the gap in the season in which it is " +
 		"least, built as planned, needed the project's least gap. Make the gap larger, or use " +
 		"boards that move less: quarter-sawn, lower fronts, or frames.",
 	find: findGapThroughYear,
@@ -79,14 +80,14 @@ func (s *search) year() *season.Study {
 func findGapThroughYear(s *search) {
 	study := s.year()
 	least := leastGap.In(s.plan.Project)
-	for i := range s.plan.Cabinets {
-		c := &s.plan.Cabinets[i]
+	for home := range s.homes() {
+		c := &s.plan.Cabinets[home.last]
 		for _, which := range []oneReveal{gapReveal(), topReveal(), bottomReveal(), leftReveal(), rightReveal()} {
 			var worst *season.Gap
 			var spots []mark.Spot
 			for k := range study.Gaps {
 				g := &study.Gaps[k]
-				if g.Front.Place.Cabinet != i || revealOf(s.plan, &g.Gap).key != which.key || g.Least(study.Year) >= least || g.Size < least {
+				if !home.has(&g.Gap) || revealOf(s.plan, &g.Gap).key != which.key || g.Least(study.Year) >= least || g.Size < least {
 					continue // too small a gap is told by another rule
 				}
 				spots = append(spots, gapSpot(&g.Gap))
@@ -139,6 +140,29 @@ func revealOf(p *plan.Plan, g *plan.Gap) oneReveal {
 		return rightReveal()
 	}
 	return gapReveal()
+}
+
+// home is where findings of gaps are told once: in a cabinet, or between two.
+type home struct{ first, last int }
+
+// homes are all of a run: each cabinet, and before it what lies between it and the one to its left.
+func (s *search) homes() iter.Seq[home] {
+	return func(yield func(home) bool) {
+		for i := range s.plan.Cabinets {
+			if i > 0 && !yield(home{i - 1, i}) || !yield(home{i, i}) {
+				return
+			}
+		}
+	}
+}
+
+// has tells that a gap lies there.
+func (h home) has(g *plan.Gap) bool {
+	a, b := g.Front.Place.Cabinet, g.Front.Place.Cabinet
+	if g.Other != nil {
+		b = g.Other.Place.Cabinet
+	}
+	return home{min(a, b), max(a, b)} == h
 }
 
 // gapSpot is a gap as it is seen from the room.

@@ -15,10 +15,11 @@ var adjustingShort = Rule{
 	Forbids:  Nothing,
 	Doc: "A gap comes out further from its planned size than it may be, and further than the " +
 		"connectors of the fronts beside it can be adjusted, in more than one of twenty cabinets. " +
-		"Told where the project says how exactly things are made, once for each cabinet, of the " +
-		"worst gap. Found is by how much adjusting makes that gap wider and narrower, needed its " +
-		"likely spread at the worse of its ends less what is wanted. Work more exactly where most " +
-		"of it comes from, or use connectors that adjust by more.",
+		"Told where the project says how exactly things are made, once for each cabinet, and for " +
+		"what lies between two, of the worst gap. Found is by how much adjusting makes that gap " +
+		"wider and narrower, needed its likely spread at the worse of its ends less what is " +
+		"wanted. Work more exactly where most of it comes from, or use connectors that adjust by " +
+		"more.",
 	find: findAdjustingShort,
 }
 
@@ -29,13 +30,13 @@ func findAdjustingShort(s *search) {
 	}
 	b := tolerance.Of(s.plan)
 	most, _ := b.Largest()
-	for i := range s.plan.Cabinets {
+	for home := range s.homes() {
 		var worst *tolerance.Gap
 		var lacks length.Length
 		var spots []mark.Spot
 		for k := range b.Gaps {
 			g := &b.Gaps[k]
-			if g.Front.Place.Cabinet != i {
+			if !home.has(&g.Gap) {
 				continue
 			}
 			short := b.Short(g)
@@ -52,7 +53,7 @@ func findAdjustingShort(s *search) {
 		}
 		within, spread, reach := *b.Process.Within, b.Spread(worst).End, b.Reach(worst)
 		s.add(Finding{
-			Place: s.plan.Cabinets[i].Place, Found: reach, Needed: spread - within,
+			Place: s.plan.Cabinets[home.last].Place, Found: reach, Needed: spread - within,
 			What: message.New("the gap %v, at front %v, is likely off by up to %v at one end; %v may remain, and adjusting takes away %v",
 				revealOf(s.plan, &worst.Gap).where, called(worst.Front), tolerance.Shown(spread), within, reach),
 			Change: message.New("work more exactly: most comes from %v, ± %v; or use connectors that adjust by %v more", most.Say(), b.Size(most), tolerance.Shown(lacks)),

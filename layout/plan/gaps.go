@@ -46,8 +46,9 @@ func (e Edge) Sign() float64 {
 }
 
 // Gaps lists what is to be measured when fronts are hung, front by front: below and
-// left of each front, above and right of those that end a stack or a row. Open niches
-// have none.
+// left of each front, above those that end a stack, right of those that end a row or see
+// another front there than sees them: beside a high front stand several low ones. No pair
+// of fronts is told twice. Open niches have none.
 func (p *Plan) Gaps() []Gap {
 	var all []Gap
 	for i := range p.Fronts {
@@ -86,14 +87,17 @@ func (p *Plan) Gaps() []Gap {
 		if p.beside(f, func(g *Front) bool { return across(g, c.X) && g.Face.Min.Y >= f.Face.Max.Y }, above) == nil {
 			add(TopEdge, nil, edge.Max.Y)
 		}
-		switch g := p.beside(f, func(g *Front) bool { return up(g, c.Y) && g.Face.Max.X <= f.Face.Min.X }, left); {
+		switch g := p.leftOf(f); {
 		case g == nil:
 			add(LeftEdge, nil, edge.Min.X)
 		case g.Kind != model.OpenNiche:
 			add(LeftEdge, g, g.Face.Max.X)
 		}
-		if p.beside(f, func(g *Front) bool { return up(g, c.Y) && g.Face.Min.X >= f.Face.Max.X }, right) == nil {
+		switch g := p.rightOf(f); {
+		case g == nil:
 			add(RightEdge, nil, edge.Max.X)
+		case g.Kind != model.OpenNiche && p.leftOf(g) != f:
+			add(RightEdge, g, g.Face.Min.X)
 		}
 	}
 	return all
@@ -130,6 +134,34 @@ func across(g *Front, x length.Length) bool {
 }
 func up(g *Front, y length.Length) bool {
 	return g.Face.Min.Y-farApart <= y && y <= g.Face.Max.Y+farApart
+}
+
+// leftOf and rightOf are what a front sees from the middle of its edge; nil where none is near.
+func (p *Plan) leftOf(f *Front) *Front {
+	return p.beside(f, func(g *Front) bool { return up(g, f.Face.Centre().Y) && g.Face.Max.X <= f.Face.Min.X }, left)
+}
+
+func (p *Plan) rightOf(f *Front) *Front {
+	return p.beside(f, func(g *Front) bool { return up(g, f.Face.Centre().Y) && g.Face.Min.X >= f.Face.Max.X }, right)
+}
+
+// Span is from where to where both sides of the gap still stand at it, along its length: x of
+// the run, or y of one that runs up and down. It is a single place where they stand past each other.
+func (g *Gap) Span() (from, to length.Length) {
+	along := func(f *Front) (from, to length.Length) {
+		if g.Vertical {
+			return f.Face.Min.Y, f.Face.Max.Y
+		}
+		return f.Face.Min.X, f.Face.Max.X
+	}
+	from, to = along(g.Front)
+	if g.Other != nil {
+		a, b := along(g.Other)
+		if from, to = max(from, a), min(to, b); from > to {
+			from, to = (from+to)/2, (from+to)/2
+		}
+	}
+	return from, to
 }
 
 // Ways to look from a front; each gives how far another lies that way.

@@ -58,3 +58,37 @@ func TestGapsOfInsetFronts(t *testing.T) {
 		}
 	}
 }
+
+// A high front beside three low ones has a gap to each, whichever of them stands at the left; to
+// the one that both see from their middle only once.
+func TestGapsBesideFrontsOfUnlikeHeights(t *testing.T) {
+	mm := length.MM
+	face := func(number int, left, bottom, right, top int64) plan.Front {
+		return plan.Front{Number: number, Kind: model.DrawerFront, Face: plane.R(mm(left), mm(bottom), mm(right), mm(top))}
+	}
+	stack := func(left int64) []plan.Front {
+		return []plan.Front{face(1, left, 2, left+400, 230), face(2, left, 233, left+400, 465), face(3, left, 468, left+400, 698)}
+	}
+	for name, c := range map[string]struct {
+		fronts []plan.Front
+		want   string
+	}{
+		"the high one at the left":  {append(stack(405), face(9, 2, 2, 402, 698)), "1 0 9 2-230, 2 0 9 233-465, 3 0 9 468-698"},
+		"the high one at the right": {append(stack(2), face(9, 405, 2, 805, 698)), "1 1 9 2-230, 3 1 9 468-698, 9 0 2 233-465"},
+	} {
+		p := &plan.Plan{Cabinets: []plan.Cabinet{{Outline: plane.R(0, 0, mm(807), mm(700))}}, Fronts: c.fronts}
+		var got []string
+		for _, g := range p.Gaps() {
+			if g.Vertical && g.Other != nil {
+				from, to := g.Span()
+				got = append(got, fmt.Sprintf("%d %d %d %d-%d", g.Front.Number, g.Edge, g.Other.Number, from/length.Millimetre, to/length.Millimetre))
+				if g.Size != mm(3) {
+					t.Errorf("%s: a gap of %v", name, g.Size)
+				}
+			}
+		}
+		if strings.Join(got, ", ") != c.want {
+			t.Errorf("%s: got %q, want %q", name, strings.Join(got, ", "), c.want)
+		}
+	}
+}

@@ -44,12 +44,8 @@ func Of(p *plan.Plan) *Budget {
 		if g.Other != nil {
 			v.other = index[g.Other]
 		}
-		face := g.Front.Face
-		from, to := face.Min.X.MM(), face.Max.X.MM()
-		if g.Vertical {
-			from, to = face.Min.Y.MM(), face.Max.Y.MM()
-		}
-		v.terms = terms(b.sources.gap(&v, from), b.sources.gap(&v, to))
+		from, to := g.Span()
+		v.terms = terms(b.sources.gap(&v, from.MM()), b.sources.gap(&v, to.MM()))
 		b.Gaps = append(b.Gaps, v)
 	}
 	return b

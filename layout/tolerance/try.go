@@ -8,6 +8,7 @@ import (
 	"slices"
 	"sync"
 
+	"frontlay/layout/plan"
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -191,6 +192,10 @@ func (b *Budget) chain(across bool) chain {
 				continue // it is judged by itself
 			}
 			l.other = g.other
+			if g.Edge == plan.RightEdge { // the one at the right comes first
+				c.links[g.other] = append(c.links[g.other], link{i, g.front, -l.sign})
+				continue
+			}
 		}
 		c.links[g.front] = append(c.links[g.front], l)
 	}
