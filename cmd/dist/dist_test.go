@@ -89,7 +89,7 @@ func TestPackages(t *testing.T) {
 		}
 		list := ran(t, one.list[0], append(one.list[1:], path)...)
 		var got []string
-		for _, m := range regexp.MustCompile(`(?m)\b?`+one.line+`(\S*[^/\s])(\s|$)`).FindAllStringSubmatch(list, -1) {
+		for _, m := range regexp.MustCompile(`(?m)`+one.line+`(\S*[^/\s])(\s|$)`).FindAllStringSubmatch(list, -1) {
 			got = append(got, m[1])
 		}
 		want := slices.Clone(paths)
