@@ -1,10 +1,6 @@
 package ui
 
-import (
-	"fyne.io/fyne/v2"
-
-	"frontlay/layout/sheet"
-)
+import "fyne.io/fyne/v2"
 
 // shots are the pictures of README and manual. After an entry is added or changed, and
 // after what one shows has changed: make picture, and look at them. A page of paper takes
@@ -18,5 +14,4 @@ var shots = []shot{
 		spoil(w)
 		w.desk.Findings.Choose(1)
 	}},
-	{name: "manual/pictures/corner-template", page: sheet.CornerTemplates},
 }

@@ -51,7 +51,7 @@ func In(language string) *Book {
 func chapter(language, name string) *Chapter {
 	for _, folder := range []string{language, english} {
 		if data, err := files.ReadFile(folder + "/" + name + ".md"); err == nil {
-			return read(name, string(data))
+			return Read(name, string(data))
 		}
 	}
 	return nil
@@ -66,6 +66,9 @@ func (b *Book) Chapter(name string) *Chapter {
 	}
 	return nil
 }
+
+// Text is the chapter as it is to be read in a terminal: its Markdown without comments.
+func (c *Chapter) Text() string { return comment.ReplaceAllString(c.Source, "") }
 
 // Place is a place in the manual.
 type Place struct {

@@ -48,8 +48,8 @@ var (
 	comment     = regexp.MustCompile(`(?s)<!--.*?-->\n?`)
 )
 
-// read takes a chapter apart.
-func read(name, source string) *Chapter {
+// Read takes a chapter of Markdown apart.
+func Read(name, source string) *Chapter {
 	c := &Chapter{Name: name, Source: source}
 	lines := strings.Split(comment.ReplaceAllString(strings.ReplaceAll(source, "\r\n", "\n"), ""), "\n")
 	open := false // the last block goes on

@@ -8,7 +8,6 @@ import (
 	"testing"
 	"unicode/utf8"
 
-	"frontlay/assets"
 	"frontlay/layout/list"
 	"frontlay/model/message"
 )
@@ -106,34 +105,5 @@ func TestHelpHasTheCautions(t *testing.T) {
 		if n := utf8.RuneCountInString(line); n > helpWidth {
 			t.Errorf("%d signs: %s", n, line)
 		}
-	}
-}
-
-// What the help shows as an example works.
-func TestTheHelpsOwnExamples(t *testing.T) {
-	t.Chdir(t.TempDir())
-	t.Setenv("XDG_CONFIG_HOME", t.TempDir())
-	if err := os.WriteFile("bench.yaml", assets.Demo(), 0o666); err != nil {
-		t.Fatal(err)
-	}
-	_, help, _ := do(t, "--help")
-	_, examples, _ := strings.Cut(help, "Examples:\n")
-	examples, _, _ = strings.Cut(examples, "\n\n")
-	ran := 0
-	for _, line := range append(strings.Split(examples, "\n"), "frontlay calibrate --printer workshop --measured "+measuredExample()) {
-		args := strings.Fields(line)[1:]
-		if args[0] == "bench.yaml" {
-			continue // opens the window
-		}
-		if args[0] == "new" {
-			args[1] = "new.yaml"
-		}
-		ran++
-		if code, said, errs := do(t, args...); code != exitFine {
-			t.Errorf("%s: exit %d, said %q and %q", line, code, said, errs)
-		}
-	}
-	if ran < 6 {
-		t.Errorf("%d examples were found; want 6 or more", ran)
 	}
 }

@@ -88,7 +88,7 @@ cmd/dist: assets golang.org/x/image
 assets/manual:
 assets/manual/manualtest:
 cmd/frontlay/locale:
-cmd/frontlay: assets assets/language cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/propose layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
+cmd/frontlay: assets assets/language assets/manual cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/propose layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

@@ -62,6 +62,7 @@ func commands() []command {
 		{"calibrate", "-o OUT.pdf", "write a page that measures a printer, and keep what the rule says", calibrating},
 		{"schema", "[project|sheet|reference]", "print the JSON Schema for editors, or the reference of the file formats", schema},
 		{"new", "FILE", "write a project to begin with", newFile},
+		{"manual", "[CHAPTER]", "print a chapter of the manual that the window shows, or list its chapters", printManual},
 		{"help", "[man|bash]", "print this help, or what man shows and what bash completes", help},
 		{"version", "", "print the version and the commit that it was built from", tellVersion},
 	}

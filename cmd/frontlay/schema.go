@@ -4,6 +4,8 @@ import (
 	"flag"
 	"fmt"
 
+	"frontlay/assets/language"
+	"frontlay/assets/manual"
 	"frontlay/layout/check"
 	"frontlay/model/yamlfile"
 )
@@ -24,7 +26,7 @@ func schema(*flag.FlagSet) task {
 			fmt.Fprintf(c.out, "%s\n", yamlfile.SheetSchema())
 			return exitFine
 		case what == "reference":
-			fmt.Fprintf(c.out, "%s", yamlfile.Reference(check.Limits()))
+			fmt.Fprint(c.out, manual.In(language.English).Chapter("reference-format").Text())
 			return exitFine
 		}
 		fmt.Fprintln(c.err, "frontlay schema: write one of: frontlay schema project, frontlay schema sheet, frontlay schema reference")

@@ -13,7 +13,7 @@ import (
 )
 
 // Rule is one thing that can go wrong, with everything that is to be said about
-// it: the page of settings, the reader of project files, the schema, RULES.md and
+// it: the page of settings, the reader of project files, the schema, the manual and
 // the templates read it here.
 type Rule struct {
 	Name     string          // how a project file speaks of it

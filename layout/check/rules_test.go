@@ -3,12 +3,15 @@ package check
 import (
 	"flag"
 	"fmt"
-	"os"
 	"strings"
 	"testing"
 
+	"frontlay/assets/language"
+	"frontlay/assets/manual"
+	"frontlay/assets/manual/manualtest"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // Every rule says what it forbids, even where that is nothing: one about holes
@@ -42,42 +45,36 @@ func TestLimitsAreWhole(t *testing.T) {
 	}
 }
 
-var update = flag.Bool("update", false, "write RULES.md anew")
+var update = flag.Bool("update", false, "write the rules in the manual anew")
 
-// TestRulesPage holds RULES.md, a page for users, to the rules: every rule is
-// listed once and is explained.
+// TestRulesPage holds what the manual says of the rules to them: every rule is listed
+// once and is explained.
 func TestRulesPage(t *testing.T) {
-	var b strings.Builder
-	b.WriteString("# What frontlay checks\n\nMade from the rules in `layout/check`; after a change: `go test ./layout/check -run RulesPage -update`.\n\n" +
-		"A project can set each rule to `error`, `warning`, `advice` or `off`, change the limits, and accept a finding with a reason, under its key `checks`.\n")
-	seen := map[string]bool{}
-	for _, r := range Rules() {
-		if seen[r.Name] || r.Doc == "" || r.Title.Empty() {
-			t.Errorf("rule %q is listed twice or not explained", r.Name)
-		}
-		seen[r.Name] = true
-		fmt.Fprintf(&b, "\n## %s (`%s`, %s)\n\n%s\n", r.Title, r.Name, r.Severity, r.Doc)
-		for i, l := range r.Limits {
-			unset := l.Unset.String()
-			if l.Unset.Empty() {
-				unset = l.Usual.String()
-			}
-			if i == 0 {
-				b.WriteString("\n")
-			}
-			fmt.Fprintf(&b, "- `%s`: %s; usually %s\n", l.Key, l.Title, unset)
-		}
-	}
-	if *update {
-		if err := os.WriteFile("RULES.md", []byte(b.String()), 0o666); err != nil {
+	for _, code := range manual.Languages() {
+		say, err := language.Read(code)
+		if err != nil {
 			t.Fatal(err)
 		}
-	}
-	page, err := os.ReadFile("RULES.md")
-	if err != nil {
-		t.Fatal(err)
-	}
-	if string(page) != b.String() {
-		t.Error("RULES.md is not what the rules say; run the test with -update")
+		var b strings.Builder
+		seen := map[string]bool{}
+		for _, r := range Rules() {
+			if seen[r.Name] || r.Doc == "" || r.Title.Empty() {
+				t.Errorf("rule %q is listed twice or not explained", r.Name)
+			}
+			seen[r.Name] = true
+			fmt.Fprintf(&b, "## %s (`%s`, %s)\n\n%s\n", say.Say(r.Title), r.Name, say.Say(r.Severity.Word()), r.Doc)
+			for i, l := range r.Limits {
+				unset := l.Unset
+				if unset.Empty() {
+					unset = message.New("%v", l.Usual)
+				}
+				if i == 0 {
+					b.WriteString("\n")
+				}
+				fmt.Fprintf(&b, "- `%s`: %s; %s\n", l.Key, say.Say(l.Title), say.Say(message.New("usual: %v", unset)))
+			}
+			b.WriteString("\n")
+		}
+		manualtest.Made(t, code+"/reference-rules.md", b.String(), *update)
 	}
 }

@@ -1,9 +1,6 @@
 package figure
 
 import (
-	"fmt"
-	"strings"
-
 	"frontlay/model"
 	"frontlay/model/length"
 	"frontlay/model/message"
@@ -23,7 +20,7 @@ func Checks(c *model.Checks, limits []model.Limit) []Row {
 func limitRows(set *map[string]length.Length, limits []model.Limit) []Row {
 	rows := make([]Row, len(limits))
 	for i, l := range limits {
-		rows[i] = Row{Key: l.Key, Doc: message.New("%v", limitDoc(l)), Value: &Size{
+		rows[i] = Row{Key: l.Key, Doc: limitDoc(l), Value: &Size{
 			Least: l.Least, Greatest: l.Greatest, Nothing: true,
 			Get: func() (length.Length, bool) { v, given := (*set)[l.Key]; return v, given },
 			Set: func(v length.Length) {
@@ -38,14 +35,13 @@ func limitRows(set *map[string]length.Length, limits []model.Limit) []Row {
 	return rows
 }
 
-// limitDoc is what a limit is for, in English.
-func limitDoc(l model.Limit) string {
-	unset := l.Unset.String()
-	if l.Unset.Empty() {
-		unset = l.Usual.String()
+// limitDoc is what a limit is for.
+func limitDoc(l model.Limit) message.Message {
+	unset := l.Unset
+	if unset.Empty() {
+		unset = message.New("%v", l.Usual)
 	}
-	title := l.Title.String()
-	return fmt.Sprintf("%s%s; %s where it is left out.", strings.ToUpper(title[:1]), title[1:], unset)
+	return message.New("Limit: %v; %v where it is left out.", l.Title, unset)
 }
 
 func accepted(a *model.Accepted) []Row {

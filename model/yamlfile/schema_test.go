@@ -13,13 +13,22 @@ import (
 
 	"gopkg.in/yaml.v3"
 
+	"frontlay/assets/language"
+	"frontlay/assets/manual"
+	"frontlay/assets/manual/manualtest"
 	"frontlay/model/yamlfile"
 )
 
 func TestSchemasAndReferenceAreUpToDate(t *testing.T) {
 	golden(t, "../../testdata/schema/project.schema.json", string(yamlfile.ProjectSchema(limits)))
 	golden(t, "../../testdata/schema/hardware.schema.json", string(yamlfile.SheetSchema()))
-	golden(t, "FORMAT.md", string(yamlfile.Reference(limits)))
+	for _, code := range manual.Languages() {
+		say, err := language.Read(code)
+		if err != nil {
+			t.Fatal(err)
+		}
+		manualtest.Made(t, code+"/reference-format.md", yamlfile.Reference(limits, say), *update)
+	}
 }
 
 // object is a decoded mapping.
@@ -217,7 +226,7 @@ func isType(name string, v any) bool {
 // What a figure depends on beside its own key stands in the reference, whatever else
 // becomes of its words.
 func TestTheReferenceSaysWhatFiguresDependOn(t *testing.T) {
-	text := strings.Join(strings.Fields(string(yamlfile.Reference(limits))), " ")
+	text := strings.Join(strings.Fields(manual.In(language.English).Chapter("reference-format").Text()), " ")
 	for subject, says := range map[string]string{
 		"who takes the rest":     "the lowest of them takes the odd rest",
 		"the step in inches":     "1/32 in in a project in inches",
