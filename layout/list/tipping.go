@@ -16,7 +16,7 @@ func Tipping(p *plan.Plan, i int, say Speaker) Table {
 	head := func(m string) string { return say.Say(message.New(m)) }
 	unit := say.MomentUnit()
 	t := Table{
-		Name: "tipping", Title: head("Tipping"),
+		Name: "tipping", Title: say.Say(message.New("Tipping: %v", s.Name)),
 		Intro: []string{
 			say.Sentence(s.Told()),
 			head("A caution worked out from weights alone, not a test: it does not say that a cabinet is safe or meets a standard. Children climb, floors give way, and what is pulled hard weighs more. Have the piece tested by the standard that holds where it will stand, such as ASTM F2057 or EN 14749, and fix it to the wall wherever you can."),

@@ -13,18 +13,30 @@ import (
 )
 
 // A study's pages are a drawing, and below it the table of how its figures came about. The
-// drawing takes at most this share of a page.
-const (
-	studyShare = 45
-	studyOf    = 100
-)
+// drawing takes at most the first of these shares of a page, or less where that saves one: a page
+// with a few lines is turned over for nothing.
+var studyShares = [...]length.Length{45, 36, 28}
 
-// picture draws a study's drawing below y and gives the y below it.
-func (d *draft) picture(v *drawing.Drawing, y length.Length, o Options) length.Length {
+const studyOf = 100
+
+// picture draws a study's drawing below y, as high as a share of the page at most, and gives the
+// y below it. A run is as large as it can be, at any scale: its gaps are not to be measured there.
+func (d *draft) picture(v *drawing.Drawing, share, y length.Length, o Options) length.Length {
 	if len(v.Marks) == 0 {
 		return y
 	}
-	high := d.area.Height() * studyShare / studyOf
+	high := d.area.Height() * share / studyOf
+	if k := Part(d.page.Kind); k == Season || k == Spread {
+		pad := mm(6) // for ranges that reach past the run's edges
+		placed := asLarge(v, plane.R(d.area.Min.X+pad, y-high, d.area.Max.X-pad, y))
+		scaled := func(v length.Length) length.Length {
+			return v / length.Length(placed.ScaleDen) * length.Length(placed.ScaleNum)
+		}
+		r := v.Bounds()
+		placed.At.Y = y - scaled(r.Max.Y)
+		d.place(placed)
+		return y - scaled(r.Height()) - mm(6)
+	}
 	placed, den := fit(v, plane.R(d.area.Min.X, y-high, d.area.Max.X, y), o.Say)
 	taken := v.OnPaper(den, o.Say) // what is left of its height is the table's
 	placed.At.Y = y - taken.Max.Y

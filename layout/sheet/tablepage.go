@@ -21,6 +21,7 @@ const (
 type tableLayout struct {
 	kind    Part
 	picture *drawing.Drawing // above the rows of the first page; nil: none
+	share   length.Length    // of the first page, that it takes at most
 	table   *list.Table
 	o       Options
 	widths  []length.Length
@@ -44,7 +45,27 @@ func tablePages(kind Part, t list.Table, o Options) []Page { return drawnTable(k
 
 // drawnTable is tablePages with a drawing over the table.
 func drawnTable(kind Part, v *drawing.Drawing, t list.Table, o Options) []Page {
-	k := &tableLayout{kind: kind, picture: v, table: &t, o: o}
+	k := layTable(kind, v, &t, o, studyShares[0])
+	for _, less := range studyShares[1:] {
+		if v == nil || len(k.pages) == 1 {
+			break
+		}
+		if smaller := layTable(kind, v, &t, o, less); len(smaller.pages) < len(k.pages) {
+			k = smaller
+		}
+	}
+	var pages []Page
+	for _, p := range k.pages {
+		page := p.finish()
+		page.before, page.rows = p.before, func() []drawing.Mark { return k.draw(p) }
+		pages = append(pages, page)
+	}
+	return pages
+}
+
+// layTable puts a table on its pages, with the drawing at most a share of the first.
+func layTable(kind Part, v *drawing.Drawing, t *list.Table, o Options, share length.Length) *tableLayout {
+	k := &tableLayout{kind: kind, picture: v, share: share, table: t, o: o}
 	k.newPage()
 	for i, row := range t.Rows {
 		need := k.rowHeight(row, row.Group)
@@ -57,13 +78,7 @@ func drawnTable(kind Part, v *drawing.Drawing, t list.Table, o Options) []Page {
 		k.y -= k.rowHeight(row, row.Group)
 	}
 	k.notes()
-	var pages []Page
-	for _, p := range k.pages {
-		page := p.finish()
-		page.before, page.rows = p.before, func() []drawing.Mark { return k.draw(p) }
-		pages = append(pages, page)
-	}
-	return pages
+	return k
 }
 
 // draw gives the marks of a page's rows.
@@ -131,7 +146,7 @@ func (k *tableLayout) newPage() {
 		}
 	}
 	if len(k.pages) == 1 && k.picture != nil {
-		y = d.picture(k.picture, y, k.o)
+		y = d.picture(k.picture, k.share, y, k.o)
 	}
 	for _, s := range k.table.Repeat {
 		y = d.paragraph(d.area.Min.X, y, d.area.Width(), tableText, true, said(s)) - mm(2)

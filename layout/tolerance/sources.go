@@ -28,7 +28,7 @@ func Steps() []Step { return []Step{Cutting, Drilling, Printing, Paper, RunnerHe
 func (s Step) Say() message.Message {
 	return [steps]message.Message{
 		message.New("cutting"), message.New("drilling"), message.New("the print"), message.New("the paper"),
-		message.New("height of the runners"), message.New("play of the connectors"),
+		message.New("the height of the runners"), message.New("the play of the connectors"),
 	}[s]
 }
 

@@ -325,11 +325,14 @@ func (b *Budget) Told(tried Tried) message.Message {
 	}
 	worst := 0
 	for i := range tried.CabinetsAfter {
-		if tried.CabinetsAfter[i] < tried.CabinetsAfter[worst] {
+		if cmp.Or(cmp.Compare(tried.CabinetsAfter[i], tried.CabinetsAfter[worst]), cmp.Compare(tried.CabinetsBefore[i], tried.CabinetsBefore[worst])) < 0 {
 			worst = i
 		}
 	}
 	said := message.New("of 100 cabinets, %v come out with all gaps within ± %v as they are hung, and %v after adjusting", OfHundred(tried.CabinetsBefore[worst]), *b.Process.Within, OfHundred(tried.CabinetsAfter[worst]))
+	if p := b.sources.plan; len(p.Cabinets) > 1 {
+		said = message.New("%v, which comes out worst: %v", p.Project.CabinetName(p.Cabinets[worst].Place), said)
+	}
 	step, some := b.Largest()
 	if !some {
 		return said

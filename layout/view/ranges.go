@@ -64,13 +64,13 @@ func ranges(p *plan.Plan, title message.Message, all []ranged) *drawing.Drawing 
 		return d
 	}
 	d.Marks = Hanging(p, 0, len(p.Cabinets)-1).Marks
-	for i := range p.Fronts {
+	for _, r := range all {
+		addRange(d, r)
+	}
+	for i := range p.Fronts { // names give way to what is said of gaps
 		if f := &p.Fronts[i]; f.Kind != model.OpenNiche {
 			d.Add(&drawing.Text{Tag: drawing.Tag{Meaning: drawing.Label, Of: of(drawing.FrontThing, f.Place)}, At: f.Face.Centre(), Anchor: drawing.Anchor{X: 0.5, Y: 0.5}, Size: smallLetters, Say: numbered(f), Short: message.New("%v", f.Number), Within: f.Face})
 		}
-	}
-	for _, r := range all {
-		addRange(d, r)
 	}
 	return d
 }
