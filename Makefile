@@ -11,7 +11,7 @@ BUILD_PACKAGES := gcc pkg-config libgl1-mesa-dev xorg-dev
 DIST_PACKAGES := $(BUILD_PACKAGES) git gcc-mingw-w64-x86-64
 TEST_PACKAGES := $(BUILD_PACKAGES) xvfb xauth xdotool openbox x11-utils libgl1-mesa-dri \
 	mupdf-tools poppler-utils qpdf imagemagick fonts-dejavu-core \
-	python3-ezdxf gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript groff-base \
+	python3-ezdxf python3-jsonschema gdal-bin cups cups-client cups-filters printer-driver-cups-pdf ghostscript groff-base \
 	desktop-file-utils shared-mime-info libglib2.0-bin
 
 .PHONY: run test build dist dist-try build-needs dist-needs test-needs vet tidy picture lint race bench clean

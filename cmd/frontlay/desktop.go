@@ -73,5 +73,5 @@ func demoHeadless(c console) int {
 		fmt.Fprintln(c.err, err)
 		return exitFailed
 	}
-	return printJob(out, f, r, sheet.Options{Say: say}, c)
+	return printJob(out, r, sheet.Options{Say: say}, newTelling(out), c)
 }

@@ -28,13 +28,22 @@ func keptIn() (string, error) {
 
 // openProject reads a project and the hardware sheets that it names: samples
 // that ship, the user's own, or files in its folder or below. anywhere lets it
-// read sheets elsewhere too.
-func openProject(path string, anywhere bool) (*yamlfile.File, error) {
+// read sheets elsewhere too. from, where it is given, notes which files were read.
+func openProject(path string, anywhere bool, from *seen) (*yamlfile.File, error) {
+	from.note(path)
 	data, err := readFile(path)
 	if err != nil {
 		return nil, err
 	}
-	return yamlfile.Read(path, data, sheetsFor(filepath.Dir(path), func(string) bool { return anywhere }), check.Limits())
+	find := sheetsFor(filepath.Dir(path), func(string) bool { return anywhere })
+	return yamlfile.Read(path, data, func(source string) (string, []byte, error) {
+		name, data, err := find(source)
+		if _, sample := assets.Sheet(source); !sample {
+			from.note(name)
+			from.note(filepath.Join(filepath.Dir(path), source)) // where one would take its place
+		}
+		return name, data, err
+	}, check.Limits())
 }
 
 // openDemo reads the demo project.

@@ -57,19 +57,32 @@ func oneOf[W ~string](fs *flag.FlagSet, name, value string, words []W, usage str
 	return &w.value
 }
 
+// addJSON defines that a program is told, not a person.
+func addJSON(fs *flag.FlagSet) *bool {
+	return fs.Bool("json", false, "tell on the standard output, as JSON on one line, what was found and what was written; frontlay schema findings says in which form")
+}
+
 // open reads the project and makes the language for what is said of it. Where
 // that fails it has said why.
 func (p projectFlags) open(name, path string, c console) (*yamlfile.File, message.Language, bool) {
-	f, err := openProject(path, *p.anywhere)
-	if err != nil {
-		fmt.Fprintln(c.err, err)
-		return nil, message.Language{}, false
-	}
-	say, err := language.Read(*p.language)
-	say.Unit = f.Project.Unit
-	if err != nil {
+	f, say, err := p.read(path, nil)
+	switch {
+	case f != nil && err != nil:
 		fmt.Fprintf(c.err, "frontlay %s: %v\n", name, err)
-		return nil, say, false
+	case err != nil:
+		fmt.Fprintln(c.err, err)
 	}
-	return f, say, true
+	return f, say, err == nil
+}
+
+// read is open where the caller tells what is wrong; with a file, an error is about the
+// language. from, where it is given, notes the files that were read.
+func (p projectFlags) read(path string, from *seen) (*yamlfile.File, message.Language, error) {
+	say, wrong := language.Read(*p.language)
+	f, err := openProject(path, *p.anywhere, from)
+	if err != nil {
+		return nil, say, err
+	}
+	say.Unit = f.Project.Unit
+	return f, say, wrong
 }

@@ -36,6 +36,7 @@ const summary = "frontlay plans drawer cabinets: it divides the elevation, place
 // examples are command lines that work where bench.yaml is a project.
 const examples = `frontlay bench.yaml
 frontlay check bench.yaml
+frontlay check bench.yaml --json
 frontlay propose bench.yaml --fronts 3..5 --thing jars=210 --thing brushes=60
 frontlay print bench.yaml -o bench.pdf --paper A3
 frontlay print bench.yaml -o file.pdf --for office

@@ -21,6 +21,7 @@ model/edit: model model/figure model/length model/message
 model/figure: model model/length model/message
 model/history: model/message
 model/yamlfile: model model/figure model/length model/message gopkg.in/yaml.v3
+model/yamlfile/schematest:
 layout/plane: model/length
 layout/divide: model model/length
 layout/plan: layout/divide layout/plane model model/length model/message

@@ -60,7 +60,7 @@ func commands() []command {
 		{"print", "FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", printing},
 		{"export", "FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", exporting},
 		{"calibrate", "-o OUT.pdf", "write a page that measures a printer, and keep what the rule says", calibrating},
-		{"schema", "[project|sheet|reference]", "print the JSON Schema for editors, or the reference of the file formats", schema},
+		{"schema", "[project|sheet|findings|reference]", "print the JSON Schema for editors, that of what --json tells, or the reference of the file formats", schema},
 		{"new", "FILE", "write a project to begin with", newFile},
 		{"manual", "[CHAPTER]", "print a chapter of the manual that the window shows, or list its chapters", printManual},
 		{"help", "[man|bash]", "print this help, or what man shows and what bash completes", help},

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"flag"
 	"fmt"
+	"io"
 	"os"
 	"os/signal"
 	"runtime/debug"
@@ -16,7 +17,6 @@ import (
 	"frontlay/layout"
 	"frontlay/layout/sheet"
 	"frontlay/model/length"
-	"frontlay/model/yamlfile"
 	"frontlay/pdfout"
 )
 
@@ -31,6 +31,7 @@ func printing(fs *flag.FlagSet) task {
 	only := oneOf(fs, "only", "", sheet.Parts(), "a `LIST` of parts, with commas between; only these, in one file: "+listed(sheet.Parts()))
 	fronts := fs.String("fronts", "", "a `LIST` of fronts by number, such as 2,5-7; templates only for these")
 	labels := addLabelFlags(fs)
+	asJSON := addJSON(fs)
 	project := addProjectFlags(fs)
 	return func(rest []string, c console) int {
 		path, ok := oneFile("print", rest, c)
@@ -52,17 +53,29 @@ func printing(fs *flag.FlagSet) task {
 			fmt.Fprintln(c.err, "frontlay print:", err)
 			return exitFailed
 		}
-		f, say, ok := project.open("print", path, c)
-		if !ok {
+		told := newTelling(path)
+		person := c
+		if *asJSON {
+			c.out = io.Discard
+			defer func() { told.print(person) }()
+		}
+		f, say, err := project.read(path, nil)
+		if err != nil {
+			fmt.Fprintln(c.err, err)
+			told.fail(err, say)
 			return exitFailed
 		}
 		o.Say = say
 		r := layout.Solve(f.Project)
 		if o.Fronts, err = sheet.ParseFronts(*fronts, len(r.Plan.Fronts)); err != nil {
 			fmt.Fprintln(c.err, "frontlay print:", err)
+			told.fail(err, say)
 			return exitFailed
 		}
-		return printJob(*out, f, r, o, c)
+		if *asJSON {
+			told.tell(f, r, say)
+		}
+		return printJob(*out, r, o, told, c)
 	}
 }
 
@@ -70,8 +83,9 @@ func printing(fs *flag.FlagSet) task {
 // needs at once, in bytes: 4,000 fronts need less.
 const printMemory = 220 << 20
 
-// printJob writes the PDF of the parts that are asked for, or all of a job.
-func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c console) int {
+// printJob writes the PDF of the parts that are asked for, or all of a job, and notes
+// what it wrote.
+func printJob(out string, r layout.Result, o sheet.Options, told *telling, c console) int {
 	o.Date = c.printing().Format(printedTime)
 	defer debug.SetMemoryLimit(debug.SetMemoryLimit(printMemory))
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt)
@@ -87,9 +101,14 @@ func printJob(out string, f *yamlfile.File, r layout.Result, o sheet.Options, c 
 		if docs[0].File == sheet.Drawings {
 			name = docs[i].File.Name(out)
 		}
+		pages := len(docs[i].Pages)
 		if err := writePDF(ctx, name, docs[i], o, c); err != nil {
 			fmt.Fprintln(c.err, err)
+			told.fail(err, o.Say)
 			return exitFailed
+		}
+		if pages > 0 {
+			told.Written = append(told.Written, wroteFile{name, pages})
 		}
 	}
 	if err := keepPaper(r.Plan.Paper()); err != nil {

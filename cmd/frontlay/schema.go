@@ -25,11 +25,14 @@ func schema(*flag.FlagSet) task {
 		case what == "sheet":
 			fmt.Fprintf(c.out, "%s\n", yamlfile.SheetSchema())
 			return exitFine
+		case what == "findings":
+			fmt.Fprintf(c.out, "%s", findingsSchema())
+			return exitFine
 		case what == "reference":
 			fmt.Fprint(c.out, manual.In(language.English).Chapter("reference-format").Text())
 			return exitFine
 		}
-		fmt.Fprintln(c.err, "frontlay schema: write one of: frontlay schema project, frontlay schema sheet, frontlay schema reference")
+		fmt.Fprintln(c.err, "frontlay schema: write one of: frontlay schema project, frontlay schema sheet, frontlay schema findings, frontlay schema reference")
 		return exitFailed
 	}
 }

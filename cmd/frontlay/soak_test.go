@@ -143,7 +143,7 @@ func (s *soak) save() {
 	if o := s.work.Save(); !o.Done {
 		s.t.Fatalf("step %d: %v", s.step, o.Err)
 	}
-	back, err := openProject(s.work.Path(), false)
+	back, err := openProject(s.work.Path(), false, nil)
 	if err != nil {
 		s.t.Fatalf("step %d: %v", s.step, err)
 	}
