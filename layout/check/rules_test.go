@@ -62,7 +62,7 @@ func TestRulesPage(t *testing.T) {
 				t.Errorf("rule %q is listed twice or not explained", r.Name)
 			}
 			seen[r.Name] = true
-			fmt.Fprintf(&b, "## %s (`%s`, %s)\n\n%s\n", say.Say(r.Title), r.Name, say.Say(r.Severity.Word()), r.Doc)
+			fmt.Fprintf(&b, "## %s\n\n`%s`, %s\n\n%s\n", say.Say(r.Title), r.Name, say.Say(r.Severity.Word()), r.Doc)
 			for i, l := range r.Limits {
 				unset := l.Unset
 				if unset.Empty() {

@@ -15,7 +15,7 @@ import (
 )
 
 // measured is a line of as many letters as are read easily.
-const measured = "Seventy or eighty letters, no more, so that the eye finds the next line."
+const measured = "Seventy or eighty letters, and no more than that, so that the eye finds the next line."
 
 // reading is the size of letters that are read for a while.
 func reading() float32 { return look.Text() * 14 / 13 }
@@ -40,7 +40,7 @@ func chapterOf(c *manual.Chapter, follow func(to string)) *fyne.Container {
 		case b.Kind == manual.Item && c.Blocks[i-1].Kind == manual.Item:
 			gap = reading() * 0.25
 		}
-		l.gaps, l.wide = append(l.gaps, gap), append(l.wide, wide)
+		l.gaps, l.wide = append(l.gaps, whole(gap)), append(l.wide, wide)
 		box.Add(o)
 	}
 	return box
@@ -100,7 +100,7 @@ type framed struct{ size, now fyne.Size }
 
 func (f *framed) Layout(o []fyne.CanvasObject, s fyne.Size) {
 	wide := min(s.Width, f.size.Width)
-	f.now = fyne.NewSize(wide, f.size.Height*wide/f.size.Width)
+	f.now = fyne.NewSize(wide, whole(f.size.Height*wide/f.size.Width))
 	for _, one := range o {
 		one.Resize(f.now)
 	}
@@ -151,7 +151,7 @@ func (l *chapterLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
 			y += l.gaps[i]
 			wide = min(wide, measure())
 			if l.wide[i] {
-				wide = min(s.Width, 1.5*measure())
+				wide = min(s.Width, 1.4*measure())
 			}
 		}
 		one.Resize(fyne.NewSize(wide, one.MinSize().Height))

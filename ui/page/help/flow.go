@@ -1,6 +1,7 @@
 package help
 
 import (
+	"math"
 	"strings"
 
 	"fyne.io/fyne/v2"
@@ -36,8 +37,11 @@ func newFlow(text []manual.Span, size float32, bold bool, follow func(to string)
 
 // lineHeight is from line to line, with a little more than letters need.
 func lineHeight(size float32) float32 {
-	return fyne.MeasureText("M", size, fyne.TextStyle{}).Height + size/4
+	return whole(fyne.MeasureText("M", size, fyne.TextStyle{}).Height + size/4)
 }
+
+// whole is a length on whole units: letters between two lose a row of their pixels.
+func whole(length float32) float32 { return float32(math.Round(float64(length))) }
 
 // word is what is not broken: parts of different kinds without a space between them.
 type word struct {
@@ -283,7 +287,7 @@ func (r *linkRenderer) Destroy() {}
 
 func (r *linkRenderer) Layout(s fyne.Size) {
 	r.text.Resize(s)
-	under := fyne.MeasureText("M", r.text.TextSize, r.text.TextStyle).Height - r.text.TextSize/6
+	under := whole(fyne.MeasureText("M", r.text.TextSize, r.text.TextStyle).Height * 0.92)
 	r.line.Move(fyne.NewPos(0, under))
 	r.line.Resize(fyne.NewSize(s.Width, 1))
 }

@@ -25,7 +25,8 @@ type book struct {
 	book    *manual.Book
 
 	at     *manual.Chapter
-	text   *fyne.Container // of the chapter
+	text   *fyne.Container       // of the chapter
+	mark   *fynecanvas.Rectangle // beside the place that a link or the search led to
 	scroll *container.Scroll
 	left   *fyne.Container // contents, or what a search has found
 	index  *container.Scroll
@@ -60,7 +61,7 @@ func Manual(a *ask.Asker, language, chapter string, openURL func(*url.URL) error
 	side := container.New(field.AtLeast(wide), container.NewBorder(head, nil, nil, nil, whole))
 	ground := fynecanvas.NewRectangle(look.Current().Sheet)
 	ground.CornerRadius = 5
-	right := container.NewStack(ground, fyne.NewContainerWithLayout(inset(14), b.scroll))
+	right := container.NewStack(ground, fyne.NewContainerWithLayout(inset(12), b.scroll))
 	body := container.NewBorder(nil, nil, container.NewBorder(nil, nil, nil, field.Spacer(1), side), nil, right)
 	c := a.Win.Canvas()
 	d := a.Notice(a.Text("Manual"), a.Text("Close"), body, b.scroll, nil)
@@ -79,27 +80,33 @@ func (b *book) show(to manual.Place) {
 	c := b.book.Chapter(to.Chapter)
 	if c != b.at {
 		b.at, b.text = c, chapterOf(c, b.follow)
-		b.text.Resize(fyne.NewSize(b.scroll.Size().Width-besideBar, 1)) // its height follows from its width
-		b.scroll.Content = container.New(fynelayout.NewCustomPaddedLayout(0, 0, 0, besideBar), b.text)
+		b.text.Resize(fyne.NewSize(b.scroll.Size().Width-besideText-besideBar, 1)) // its height follows from its width
+		b.mark = fynecanvas.NewRectangle(look.Current().Accent)
+		b.scroll.Content = container.New(fynelayout.NewCustomPaddedLayout(0, 0, besideText, besideBar), container.NewStack(container.NewWithoutLayout(b.mark), b.text))
 		b.scroll.Refresh()
 		b.list()
 	}
 	y := float32(0)
+	b.mark.Hide()
 	if to.Block > 0 && to.Block < len(b.text.Objects) {
 		o := b.text.Objects[to.Block]
-		y = o.Position().Y - 4
-		if box, ok := o.(*fyne.Container); ok {
-			if t, ok := box.Layout.(*table); ok && to.Row > 0 && to.Row < len(t.tops) {
-				y += t.tops[to.Row] - 40
-			}
+		y = o.Position().Y
+		high := o.Size().Height
+		if t, ok := o.(*fyne.Container).Layout.(*table); ok && to.Row < len(t.tops) {
+			y, high = y+t.tops[to.Row], t.bottom(to.Row)-t.tops[to.Row]
 		}
+		b.mark.Move(fyne.NewPos(-besideText, y))
+		b.mark.Resize(fyne.NewSize(3, high))
+		b.mark.Show()
+		y -= reading() * 2
 	}
 	most := b.scroll.Content.MinSize().Height - b.scroll.Size().Height
 	b.scroll.ScrollToOffset(fyne.NewPos(0, max(min(y, most), 0)))
 }
 
-// besideBar is the room for the scroll bar.
-const besideBar = 14
+// besideText is the room for the mark at the left of the text, besideBar that for the
+// scroll bar.
+const besideText, besideBar = 10, 14
 
 // goTo goes to a place, from which one can come back.
 func (b *book) goTo(to manual.Place) {
@@ -149,6 +156,11 @@ func (b *book) list() {
 	}
 	b.left.Refresh()
 	b.index.ScrollToTop()
+	for _, o := range b.left.Objects {
+		if e, ok := o.(*entry); ok && e.chosen && e.Position().Y+e.Size().Height > b.index.Size().Height/2 {
+			b.index.ScrollToOffset(fyne.NewPos(0, min(e.Position().Y, max(b.index.Content.MinSize().Height-b.index.Size().Height, 0))))
+		}
+	}
 }
 
 func (b *book) listFound(words string) {
@@ -165,7 +177,9 @@ func (b *book) listFound(words string) {
 
 func (b *book) listContents() {
 	for _, c := range b.book.Chapters {
-		b.left.Add(newEntry(0, func() { b.goTo(manual.Place{Chapter: c.Name}) }, newFlow([]manual.Span{{Text: c.Title}}, look.Text(), c == b.at, nil)))
+		e := newEntry(0, func() { b.goTo(manual.Place{Chapter: c.Name}) }, newFlow([]manual.Span{{Text: c.Title}}, look.Text(), c == b.at, nil))
+		e.chosen = c == b.at
+		b.left.Add(e)
 		if c != b.at || c.Name == manual.Contents {
 			continue
 		}
@@ -182,10 +196,11 @@ type entry struct {
 	widget.BaseWidget
 	field.Ring
 	field.Hover
-	in    float32 // from the left
-	texts []fyne.CanvasObject
-	tint  *fynecanvas.Rectangle
-	do    func()
+	in     float32 // from the left
+	texts  []fyne.CanvasObject
+	tint   *fynecanvas.Rectangle
+	chosen bool // it is the chapter that is read
+	do     func()
 }
 
 func newEntry(in float32, do func(), texts ...fyne.CanvasObject) *entry {
@@ -225,7 +240,7 @@ func (e *entry) CreateRenderer() fyne.WidgetRenderer { return e.Around(&entryRen
 
 type entryRenderer struct{ *entry }
 
-const entryPad = 5
+const entryPad = 4
 
 func (r *entryRenderer) Destroy() {}
 

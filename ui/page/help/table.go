@@ -92,4 +92,12 @@ func (t *table) Layout(_ []fyne.CanvasObject, s fyne.Size) {
 	t.high = y
 }
 
+// bottom is where a row ends.
+func (t *table) bottom(row int) float32 {
+	if row+1 < len(t.tops) {
+		return t.tops[row+1]
+	}
+	return t.high
+}
+
 func (t *table) MinSize([]fyne.CanvasObject) fyne.Size { return fyne.NewSize(0, t.high) }
