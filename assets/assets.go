@@ -5,16 +5,33 @@ package assets
 import (
 	"embed"
 	"path"
+	"slices"
 	"strings"
 )
 
 //go:embed licences.txt sheets/*.yaml projects/*.yaml translations/*.json icons/*.svg icon.png
 var files embed.FS
 
-// DemoName is the file name of the demo project.
-const DemoName = "glaze-bench.yaml"
+// Examples are the names of the projects that ship to be looked at: a simple chest, the
+// demo, a run with fronts of several kinds, and one with faults to mend. They use only
+// sample sheets.
+func Examples() []string { return []string{"tile-chest", DemoExample, "packing-room", "kiln-room"} }
 
-// Demo is the demo project, as YAML. It uses only sample sheets.
+// Example gives one as YAML; false where there is none of that name.
+func Example(name string) ([]byte, bool) {
+	if !slices.Contains(Examples(), name) {
+		return nil, false
+	}
+	return named("projects", name, ".yaml")
+}
+
+// DemoExample is the example that is opened where none is named.
+const DemoExample = "glaze-bench"
+
+// DemoName is the file name of the demo project.
+const DemoName = DemoExample + ".yaml"
+
+// Demo is the demo project, as YAML.
 func Demo() []byte { return mustRead("projects/" + DemoName) }
 
 // NewCabinet is the project to begin with, as YAML: one cabinet in which nothing is

@@ -27,7 +27,10 @@ func TestSheetsAreFoundByNameOnly(t *testing.T) {
 }
 
 func TestSamplesSayThatTheirFiguresAreInvented(t *testing.T) {
-	texts := map[string][]byte{"demo": assets.Demo()}
+	texts := map[string][]byte{}
+	for _, name := range assets.Examples() {
+		texts[name], _ = assets.Example(name)
+	}
 	for _, name := range assets.SheetNames() {
 		texts[name], _ = assets.Sheet(name)
 	}

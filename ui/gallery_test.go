@@ -148,7 +148,7 @@ func dressed(t *testing.T, a appearance) *window {
 	app.Settings().SetTheme(th)
 	desk.HintsDone(app.Preferences())
 	app.Preferences().SetString(prefLanguage, a.language)
-	w := open(app, th, Options{Keeper: keeper(t, &disk{}), Demo: true, Date: func() string { return "2026-01-01" }})
+	w := open(app, th, Options{Keeper: keeper(t, &disk{}), Example: "glaze-bench", Date: func() string { return "2026-01-01" }})
 	t.Cleanup(w.shut)
 	w.desk.Inspector.Begin()
 	w.win.Resize(small)

@@ -110,7 +110,7 @@ func TestWalkForLeaks(t *testing.T) {
 //
 //go:noinline
 func walkAndClose(t *testing.T, a fyne.App, th *look.Theme, seed int64, saves string) traces {
-	w := open(a, th, Options{Keeper: keeper(t, &disk{}), Demo: true, Date: func() string { return "2026-01-01" }})
+	w := open(a, th, Options{Keeper: keeper(t, &disk{}), Example: "glaze-bench", Date: func() string { return "2026-01-01" }})
 	w.win.Resize(fyne.NewSize(1240, 690))
 	w.begin()
 	w.closeOverlays()

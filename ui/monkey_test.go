@@ -26,7 +26,7 @@ import (
 // apart are commands that the monkey leaves alone: they go to other projects and
 // files, or end the window.
 var apart = map[string]bool{
-	"new": true, "open": true, "demo": true, "save": true, "saveas": true, "print": true, "quit": true,
+	"new": true, "open": true, "example": true, "save": true, "saveas": true, "print": true, "quit": true,
 	"language": true, "sheets": true, "newsheet": true, "readsheet": true, "nextgroup": true, "lastgroup": true, "writesheet": true, "newwindow": true, "export": true,
 }
 

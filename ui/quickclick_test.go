@@ -68,7 +68,7 @@ func TestAQuickClickFindsItsField(t *testing.T) {
 		{"another cabinet", func() { w.session.Select(session.Cabinet(session.PlaceOfCabinet(0))) },
 			func() { w.session.Select(session.Cabinet(session.PlaceOfCabinet(1))) }, w.desk.Inspector.Object},
 		{"another finding", func() { deep(0); deep(1); w.do("findings"); w.do("nextfinding") }, func() { w.do("nextfinding") }, w.desk.Findings.Object},
-		{"another project", func() { w.session.Select() }, func() { w.do("demo") }, w.desk.Inspector.Object},
+		{"another project", func() { w.session.Select() }, func() { w.files.Example("glaze-bench") }, w.desk.Inspector.Object},
 	} {
 		t.Run(one.name, func(t *testing.T) {
 			one.first()

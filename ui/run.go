@@ -78,10 +78,10 @@ type Options struct {
 	Known KnownPrinters
 	// Export, where it is given, writes files for machines and other programs.
 	Export exporting.Write
-	// Open is the project to open; empty: the demo, or the start page.
+	// Open is the project to open; empty: the example, or the start page.
 	Open string
-	// Demo opens the demo where no project is named.
-	Demo bool
+	// Example is the one to open where no project is named; empty: none.
+	Example string
 	// Reports are what earlier runs that ended in an unforeseen way left behind.
 	Reports []Report
 	// Version is that of the program.

@@ -47,7 +47,7 @@ func TestTheStatusLineForgets(t *testing.T) {
 			w.session.Begin()
 			_ = w.session.Preview(edit.Set{At: model.Whole, Key: "title", Value: "x"})
 		}, ""},
-		{"another project", lock, "Lock height", func(w *window) { w.session.MarkSaved(); w.do("demo") }, ""},
+		{"another project", lock, "Lock height", func(w *window) { w.session.MarkSaved(); w.files.Example("glaze-bench") }, ""},
 		{"another language", lock, "Lock height", func(w *window) { w.speak("de") }, ""},
 		{"saving keeps what it says", lock, "Lock height", func(w *window) { w.session.MarkSaved() }, "Lock height"},
 	} {

@@ -9,6 +9,7 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
+	"frontlay/assets"
 	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -60,8 +61,8 @@ func openIn(g *group, o Options) *window {
 	switch {
 	case o.Open != "":
 		first = w.files.Work.Open(o.Open)
-	case o.Demo:
-		first = w.files.Work.Demo()
+	case o.Example != "":
+		first = w.files.Work.Example(o.Example)
 	}
 	w.stage.opened, first.Show = first.Show, false
 	w.session = w.files.Work.Session()
@@ -225,10 +226,6 @@ func (w *window) showStart(figures *model.Project) {
 // doors are the ways into work that is there already.
 func (w *window) doors() []start.Door {
 	all := []start.Door{{Heading: w.ask.Text("Open"), Label: w.ask.Text("Open a project…"), Open: func() { w.stage.do("open") }}}
-	if f, err := w.options.Keeper.Demo(); err == nil {
-		all = append(all, start.Door{Heading: w.ask.Text("An example: the glaze bench of a pottery studio"), Label: w.ask.Text("Look at an example"),
-			Project: f.Project, Open: func() { w.stage.do("demo") }})
-	}
 	for i, path := range w.files.Recent() {
 		if i == mostPictures {
 			break
@@ -239,6 +236,17 @@ func (w *window) doors() []start.Door {
 		}
 		if i == 0 {
 			d.Heading = w.ask.Text("Recent projects")
+		}
+		all = append(all, d)
+	}
+	for i, name := range assets.Examples() {
+		f, err := w.options.Keeper.Example(name)
+		if err != nil {
+			continue
+		}
+		d := start.Door{Label: f.Project.Title, Project: f.Project, Open: func() { w.files.Example(name) }}
+		if i == 0 {
+			d.Heading = w.ask.Text("Look at an example")
 		}
 		all = append(all, d)
 	}

@@ -75,7 +75,7 @@ func newWindow(t testing.TB, path string) (*window, *disk, *[]printed) {
 	a.Settings().SetTheme(th)
 	desk.HintsDone(a.Preferences()) // those of the first use were seen
 	d, pages := &disk{}, &[]printed{}
-	w := open(a, th, Options{Keeper: keeper(t, d), Open: path, Demo: path == "", Date: func() string { return "2026-01-01" }, Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
+	w := open(a, th, Options{Keeper: keeper(t, d), Open: path, Example: "glaze-bench", Date: func() string { return "2026-01-01" }, Write: func(path string, d sheet.Document, _ func(page, pages int) error) error {
 		*pages = append(*pages, printed{path, d})
 		return nil
 	}})
@@ -183,7 +183,7 @@ func TestSaveAndReopen(t *testing.T) {
 func TestUnsavedWorkIsAskedAbout(t *testing.T) {
 	w, _, _ := newWindow(t, "")
 	w.Do(edit.Set{At: model.Whole, Key: "title", Value: "Changed"})
-	w.do("demo")
+	w.files.Example("glaze-bench")
 	if w.session.Project().Title != "Changed" {
 		t.Fatal("unsaved work is gone without a question")
 	}

@@ -52,7 +52,7 @@ func (g *group) left(w *window) {
 
 // another opens another window like one, with its start page.
 func (g *group) another(like Options) *window {
-	like.Open, like.Demo = "", false
+	like.Open, like.Example = "", ""
 	next := openIn(g, like)
 	next.show()
 	next.ready()

@@ -94,7 +94,7 @@ func TestTheInspectorStaysAsItWasMade(t *testing.T) {
 	w.do("large")
 	w.do("inspector")
 	w.keepSize()
-	next := open(w.app, &look.Theme{}, Options{Keeper: keeper(t, &disk{}), Demo: true})
+	next := open(w.app, &look.Theme{}, Options{Keeper: keeper(t, &disk{}), Example: "glaze-bench"})
 	t.Cleanup(next.shut)
 	if got, hidden := next.desk.Divided(); got != made || !hidden || next.desk.Inspector.Object.Visible() {
 		t.Errorf("in the next window it is %v wide, not %v, and hidden is %v", got, made, hidden)

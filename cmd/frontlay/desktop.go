@@ -6,34 +6,48 @@ import (
 	"os"
 	"path/filepath"
 	"runtime"
+	"strings"
 
+	"frontlay/assets"
 	"frontlay/layout"
+	"frontlay/layout/check"
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
+	"frontlay/model/yamlfile"
 	"frontlay/ui"
 )
 
 // window opens the window on the project that the arguments name. Where
-// there is no display it says so; the demo's job is then done without one.
+// there is no display it says so; an example's job is then done without one.
 func window(fs *flag.FlagSet) task {
-	demo := fs.Bool("demo", false, "open the demo project")
+	demo := fs.Bool("demo", false, "open the demo project, or the example that is named")
 	verbose := fs.Bool("verbose", false, "log everything, to the terminal too")
 	return func(rest []string, c console) int {
 		if len(rest) > 1 {
 			fmt.Fprintln(c.err, "frontlay: name one project at most. See frontlay --help.")
 			return exitFailed
 		}
+		example := ""
+		if *demo {
+			if example = assets.DemoExample; len(rest) == 1 {
+				example, rest = rest[0], nil
+			}
+			if _, there := assets.Example(example); !there {
+				fmt.Fprintf(c.err, "frontlay: there is no example %q; there are %s.\n", example, strings.Join(assets.Examples(), ", "))
+				return exitFailed
+			}
+		}
 		if why := noWindow(c); why != "" {
-			if *demo && len(rest) == 0 {
-				fmt.Fprintln(c.out, why, "The demo's job is done without it.")
-				return demoHeadless(c)
+			if *demo {
+				fmt.Fprintln(c.out, why, "The example's job is done without it.")
+				return headless(example, c)
 			}
 			fmt.Fprintln(c.err, why, "The commands work without one: see frontlay --help.")
 			return exitFailed
 		}
 		o := ui.Options{
 			Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles,
-			Demo: *demo, Version: version(), Date: func() string { return c.printing().Format(printedTime) },
+			Example: example, Version: version(), Date: func() string { return c.printing().Format(printedTime) },
 		}
 		if len(rest) == 1 {
 			o.Open = rest[0]
@@ -54,10 +68,11 @@ func noWindow(c console) string {
 	return ""
 }
 
-// demoHeadless does the demo's job without a window: it prints the findings and
+// headless does an example's job without a window: it prints the findings and
 // writes the PDF into the folder out, and tells where.
-func demoHeadless(c console) int {
-	f, err := openDemo()
+func headless(example string, c console) int {
+	data, _ := assets.Example(example)
+	f, err := yamlfile.Read(example+".yaml", data, sheetsFor("", nil), check.Limits())
 	if err == nil {
 		err = os.MkdirAll("out", 0o777)
 	}
@@ -68,7 +83,7 @@ func demoHeadless(c console) int {
 	say := message.Language{Unit: f.Project.Unit}
 	r := layout.Solve(f.Project)
 	printFindings(c.out, say, r)
-	out, err := filepath.Abs(filepath.Join("out", "glaze-bench.pdf"))
+	out, err := filepath.Abs(filepath.Join("out", example+".pdf"))
 	if err != nil {
 		fmt.Fprintln(c.err, err)
 		return exitFailed

@@ -46,11 +46,6 @@ func openProject(path string, anywhere bool, from *seen) (*yamlfile.File, error)
 	}, check.Limits())
 }
 
-// openDemo reads the demo project.
-func openDemo() (*yamlfile.File, error) {
-	return yamlfile.Read(assets.DemoName, assets.Demo(), sheetsFor("", nil), check.Limits())
-}
-
 // sheetsFor finds hardware sheets for a project in a folder.
 func sheetsFor(folder string, allowed func(path string) bool) yamlfile.SheetSource {
 	s := store.Sheets{FS: store.OS{}, Samples: assets.Sheet, Project: folder, Limit: yamlfile.MaxBytes, Allowed: allowed}

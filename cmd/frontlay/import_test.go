@@ -78,7 +78,7 @@ ui/page/start: assets layout layout/check layout/drawing layout/view model model
 ui: assets assets/language layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/dividing ui/page/exporting ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/screen ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
 ui/tip: ui/look fyne.io/fyne/v2
 ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
-ui/files: model model/message ui/ask ui/command ui/session ui/work fyne.io/fyne/v2
+ui/files: assets model model/message ui/ask ui/command ui/session ui/work fyne.io/fyne/v2
 ui/page/sheets: model model/edit model/length model/message model/yamlfile ui/ask ui/command ui/field ui/hardware ui/session ui/tool fyne.io/fyne/v2
 ui/page/output: model/message ui/ask ui/field fyne.io/fyne/v2
 ui/page/dividing: layout/drawing layout/propose layout/view model model/edit model/length model/message ui/ask ui/field ui/look ui/screen ui/session fyne.io/fyne/v2

@@ -60,7 +60,7 @@ type soak struct {
 func newSoak(t *testing.T, r *rand.Rand) *soak {
 	keeper := keeperIn(t.TempDir(), slog.New(slog.NewTextHandler(io.Discard, nil)))
 	s := &soak{t: t, r: r, work: keeper.Begin(&model.Project{})}
-	if o := s.work.Demo(); !o.Done {
+	if o := s.work.Example("glaze-bench"); !o.Done {
 		t.Fatal(o.Err)
 	}
 	if o := s.work.SaveTo(filepath.Join(t.TempDir(), "soak.yaml")); !o.Done {

@@ -14,6 +14,16 @@ import (
 	"frontlay/model/yamlfile"
 )
 
+// Example is a project that ships to be looked at.
+func Example(t testing.TB, name string) *model.Project {
+	t.Helper()
+	data, ok := assets.Example(name)
+	if !ok {
+		t.Fatalf("there is no example %q", name)
+	}
+	return read(t, name+".yaml", data)
+}
+
 // Demo is the project that ships to be looked at.
 func Demo(t testing.TB) *model.Project {
 	t.Helper()

@@ -10,6 +10,7 @@ import (
 
 	"fyne.io/fyne/v2"
 
+	"frontlay/assets"
 	"frontlay/model"
 	"frontlay/model/message"
 	"frontlay/ui/ask"
@@ -67,7 +68,7 @@ func New(h Host, k *work.Keeper, p *model.Project) *Files {
 func (f *Files) Rows() []command.Command {
 	return []command.Command{
 		{Name: "open", Menu: "File", Words: "Open a project…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyO, Mod: command.Ctrl, Do: f.askOpen},
-		{Name: "demo", Menu: "File", Words: "Look at an example", Scope: command.Anywhere, Leaves: true, Do: func() { f.Keep(func() { f.Follow(f.Work.Demo(), nil) }) }},
+		{Name: "example", Menu: "File", Words: "Look at an example", Scope: command.Anywhere, Sub: f.exampleItems},
 		{Name: "recent", Menu: "File", Words: "Open a recent project", Scope: command.Anywhere, Sub: f.recentItems},
 		{Name: "save", Menu: "File", Words: "Save", Scope: command.Project, Button: command.Button{Icon: "save", Group: command.File}, Key: fyne.KeyS, Mod: command.Ctrl, After: true, Do: f.Save},
 		{Name: "saveas", Menu: "File", Words: "Save as…", Scope: command.Project, Key: fyne.KeyS, Mod: command.Ctrl | command.Shift, Do: func() { f.Follow(f.Work.SaveAs(), nil) }},
@@ -166,6 +167,19 @@ func (f *Files) remember(path string) {
 
 // Recent are the paths of the recent files, the last one first.
 func (f *Files) Recent() []string { return f.host.Preferences().StringList(prefRecent) }
+
+// Example opens a project that ships.
+func (f *Files) Example(name string) { f.Keep(func() { f.Follow(f.Work.Example(name), nil) }) }
+
+func (f *Files) exampleItems() *fyne.Menu {
+	m := fyne.NewMenu("")
+	for _, name := range assets.Examples() {
+		if e, err := f.Work.Keeper().Example(name); err == nil {
+			m.Items = append(m.Items, fyne.NewMenuItem(e.Project.Title, func() { f.Example(name) }))
+		}
+	}
+	return m
+}
 
 func (f *Files) recentItems() *fyne.Menu {
 	m := fyne.NewMenu("")

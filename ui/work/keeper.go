@@ -43,9 +43,10 @@ func (k *Keeper) options() store.Options {
 // journals is the folder of the journals inside the program's own.
 func (k *Keeper) journals() string { return filepath.Join(k.Home, "journal") }
 
-// Demo reads the demo project.
-func (k *Keeper) Demo() (*yamlfile.File, error) {
-	return k.read(assets.DemoName, assets.Demo(), "")
+// Example reads a project that ships to be looked at.
+func (k *Keeper) Example(name string) (*yamlfile.File, error) {
+	data, _ := assets.Example(name)
+	return k.read(name+".yaml", data, "")
 }
 
 // Look reads a project only to be looked at.

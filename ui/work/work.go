@@ -47,6 +47,9 @@ func (w *Work) replace(doc *store.Document, f *yamlfile.File) Outcome {
 	return Outcome{Show: true, Err: err, Done: true}
 }
 
+// Keeper is what the work is kept by.
+func (w *Work) Keeper() *Keeper { return w.keeper }
+
 // Session is the project with its history. Another one takes its place where an
 // Outcome says Show.
 func (w *Work) Session() *session.Session { return w.session }
@@ -62,9 +65,9 @@ func (w *Work) New(p *model.Project) Outcome {
 	return o
 }
 
-// Demo opens the demo, which has no file of its own.
-func (w *Work) Demo() Outcome {
-	f, err := w.keeper.Demo()
+// Example opens a project that ships, which has no file of its own.
+func (w *Work) Example(name string) Outcome {
+	f, err := w.keeper.Example(name)
 	if err != nil {
 		return Outcome{Err: err}
 	}

@@ -155,7 +155,7 @@ func TestOpening(t *testing.T) {
 	if !o.Show || o.File != "/shop/other.yaml" || s.locked(bench) || s.journalled() != "" {
 		t.Error("the file before is not closed")
 	}
-	s.is(s.Demo(), "done", "")
+	s.is(s.Example("glaze-bench"), "done", "")
 	if s.Path() != "" || s.Name() != "glaze-bench" {
 		t.Errorf("the demo has the file %q and the name %q", s.Path(), s.Name())
 	}
@@ -320,7 +320,7 @@ func TestOpenInAnotherWindow(t *testing.T) {
 	})
 	t.Run("saved over", func(t *testing.T) {
 		s, w := other(t)
-		w.is(w.Demo(), "done", "")
+		w.is(w.Example("glaze-bench"), "done", "")
 		w.edit("Mine")
 		o := w.is(w.SaveTo(bench), "asks", "is open in another window")
 		w.has("Mine", bench, "Glaze bench")

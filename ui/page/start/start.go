@@ -63,7 +63,7 @@ func (d Door) object(h Host) fyne.CanvasObject {
 	say := h.Say()
 	say.Unit = d.Project.Unit
 	r := layout.Solve(d.Project)
-	picture := screen.NewStill(withoutDimensions(view.Elevation(r.Plan, view.ElevationOptions{Found: view.Found{All: r.Findings}})), say, fyne.NewSize(250, 110))
+	picture := screen.NewStill(withoutDimensions(view.Elevation(r.Plan, view.ElevationOptions{Handles: true, Found: view.Found{All: r.Findings}})), say, fyne.NewSize(250, 88))
 	back := fynecanvas.NewRectangle(look.Current().Sheet)
 	return container.NewPadded(container.NewVBox(container.NewStack(back, picture), b))
 }
