@@ -81,8 +81,8 @@ func (s shot) window(t *testing.T, code string) *window {
 	app.Settings().SetTheme(th)
 	desk.HintsDone(app.Preferences())
 	app.Preferences().SetString(prefLanguage, code)
-	o := Options{Keeper: keeper(t, &disk{}), Demo: s.project == "", Date: func() string { return printedOn }}
-	if !o.Demo {
+	o := Options{Keeper: keeper(t, &disk{}), Date: func() string { return printedOn }}
+	if o.Example = strings.TrimSuffix(cmp.Or(s.project, assets.DemoName), ".yaml"); !slices.Contains(assets.Examples(), o.Example) {
 		o.Open = filepath.Join(t.TempDir(), s.project)
 		if err := os.WriteFile(o.Open, s.source(t), 0o600); err != nil {
 			t.Fatal(err)

@@ -20,6 +20,7 @@ import (
 // rows are all commands, in the order of their menus. A room that has commands of
 // its own gives them.
 func (w *window) rows() [][]command.Command {
+	manual := func(chapter string) { help.Manual(w.ask, w.group.speech.code, chapter, w.OpenURL) }
 	return [][]command.Command{
 		{
 			{Name: "new", Menu: "File", Words: "New project…", Scope: command.Anywhere, Leaves: true, Key: fyne.KeyN, Mod: command.Ctrl, Do: func() { w.showStart(nil) }},
@@ -54,8 +55,8 @@ func (w *window) rows() [][]command.Command {
 		w.unitRows(),
 		w.group.lookRows(w.ask),
 		{
-			{Name: "manual", Menu: "Help", Words: "Manual", Scope: command.Anywhere, Bare: "F1", Do: func() { w.showManual(w.chapter()) }},
-			{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Do: func() { w.showManual("reference-keys") }},
+			{Name: "manual", Menu: "Help", Words: "Manual", Scope: command.Anywhere, Bare: "F1", Do: func() { manual(chapterOf(w.stage.page, w.desk.Screen.Picture())) }},
+			{Name: "keys", Menu: "Help", Words: "Keys", Scope: command.Anywhere, Do: func() { manual("reference-keys") }},
 		},
 		w.desk.HintRows(),
 		{
@@ -67,20 +68,16 @@ func (w *window) rows() [][]command.Command {
 	}
 }
 
-// showManual shows a chapter of the manual.
-func (w *window) showManual(chapter string) {
-	help.Manual(w.ask, w.group.speech.code, chapter, w.OpenURL)
-}
-
-// chapter is the chapter of the manual that tells of what is in front.
-func (w *window) chapter() string {
-	switch p := w.stage.page.(type) {
+// chapterOf is the chapter of the manual that tells of what is in front: a page, or else
+// a picture of the desk.
+func chapterOf(page any, picture screen.Picture) string {
+	switch p := page.(type) {
 	case reading:
 		return string(p)
 	case *sheets.Page:
 		return "hardware-sheet"
 	}
-	switch w.desk.Screen.Picture() {
+	switch picture {
 	case screen.Tipping, screen.Opening, screen.Year, screen.Spread:
 		return "studies"
 	case screen.RearFace:

@@ -10,6 +10,9 @@ var shots = []shot{
 		w.desk.Screen.SetSeeThrough(true)
 		w.session.Select(w.face(2))
 	}},
+	{name: "pictures/tile-chest", one: true, project: "tile-chest.yaml", size: fyne.NewSize(1000, 620), set: func(*window) {}},
+	{name: "pictures/packing-room", one: true, project: "packing-room.yaml", size: fyne.NewSize(1000, 620), set: func(*window) {}},
+	{name: "pictures/kiln-room", one: true, project: "kiln-room.yaml", size: fyne.NewSize(1000, 620), set: func(w *window) { w.desk.Findings.Choose(0) }},
 	{name: "manual/pictures/bottom-shows", set: func(w *window) {
 		spoil(w)
 		w.desk.Findings.Choose(1)

@@ -9,7 +9,6 @@ import (
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/widget"
 
-	"frontlay/assets"
 	"frontlay/layout/drawing"
 	"frontlay/model"
 	"frontlay/model/edit"
@@ -218,39 +217,9 @@ func (w *window) leave() {
 // showStart puts the start page over the desk, with the figures of a new cabinet
 // that are there already; nil: none are.
 func (w *window) showStart(figures *model.Project) {
-	p := start.New(w, figures, w.doors())
+	p := start.New(w, figures, doors(w.ask, w.files, w.options.Keeper, func() { w.stage.do("open") }))
 	w.stage.showOver(p, w.ask.Text("Drawer fronts, planned and drilled right"), p.Object)
 	p.Focus()
-}
-
-// doors are the ways into work that is there already.
-func (w *window) doors() []start.Door {
-	all := []start.Door{{Heading: w.ask.Text("Open"), Label: w.ask.Text("Open a project…"), Open: func() { w.stage.do("open") }}}
-	for i, path := range w.files.Recent() {
-		if i == mostPictures {
-			break
-		}
-		d := start.Door{Label: w.ask.Text("%v can't be opened any more.", filepath.Base(path))}
-		if f, err := w.options.Keeper.Look(path); err == nil {
-			d = start.Door{Label: f.Project.Title + " – " + filepath.Base(path), Project: f.Project, Open: func() { w.files.Open(path) }}
-		}
-		if i == 0 {
-			d.Heading = w.ask.Text("Recent projects")
-		}
-		all = append(all, d)
-	}
-	for i, name := range assets.Examples() {
-		f, err := w.options.Keeper.Example(name)
-		if err != nil {
-			continue
-		}
-		d := start.Door{Label: f.Project.Title, Project: f.Project, Open: func() { w.files.Example(name) }}
-		if i == 0 {
-			d.Heading = w.ask.Text("Look at an example")
-		}
-		all = append(all, d)
-	}
-	return all
 }
 
 // showSheets shows the page of hardware sheets over the desk.
