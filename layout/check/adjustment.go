@@ -16,12 +16,12 @@ var adjustment = Rule{
 	Wrong:    message.New("Adjusting spoils cover or gaps"),
 	Severity: Advice,
 	Forbids:  Nothing,
-	Doc: "A front that is moved by all that its connector adjusts shows the drawer bottom, or " +
+	Doc: message.New("A front that is moved by all that its connector adjusts shows the drawer bottom, or " +
 		"meets the front or carcass beside it. Two neighbours may both be moved towards each " +
 		"other: one up and the other down, or both to the side. Whoever hangs them must stop " +
 		"before that. Found is the cover or the gap, needed what the connectors adjust, with the " +
 		"cover asked for. Gaps inside a cabinet are told once for each cabinet, that to the next " +
-		"one at the left one. Raise the runner, or make the gap larger.",
+		"one at the left one. Raise the runner, or make the gap larger."),
 	find: findAdjustment,
 }
 

@@ -15,11 +15,11 @@ var lineUp = Rule{
 	Wrong:    message.New("Fronts don't line up"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "A front is asked to line up with another and can't: there is no such front, two " +
+	Doc: message.New("A front is asked to line up with another and can't: there is no such front, two " +
 		"bays wait for each other, or the line lies where this front can't end. At the " +
 		"bench the line that should run through the elevation has a step. Found is how " +
 		"far off the line is, where there is one. Line up with another front, or give " +
-		"this one a height.",
+		"this one a height."),
 	find: findLineUp,
 }
 
@@ -60,10 +60,10 @@ var span = Rule{
 	Wrong:    message.New("A wide front stands in between"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "A front is asked to span several bays but does not stand at the top or the " +
+	Doc: message.New("A front is asked to span several bays but does not stand at the top or the " +
 		"bottom of its stack, or the cabinet has not so many bays to its right. At the " +
 		"bench it would cut through the stack beside it. Found is the number of bays " +
-		"asked for. Move it to an end of its stack, or let it span fewer.",
+		"asked for. Move it to an end of its stack, or let it span fewer."),
 	find: findSpan,
 }
 
@@ -93,10 +93,10 @@ var noFront = Rule{
 	Wrong:    message.New("A place without a front"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "Under or above a front that spans bays a place is left that no front fills, down to the next front or the end of " +
+	Doc: message.New("Under or above a front that spans bays a place is left that no front fills, down to the next front or the end of " +
 		"the stack: two such fronts that begin in different bays leave it. At " +
 		"the bench the carcass gapes there. Found is the place's height. Let the " +
-		"front span fewer bays, or the one beside the place more.",
+		"front span fewer bays, or the one beside the place more."),
 	find: findNoFront,
 }
 

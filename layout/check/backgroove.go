@@ -14,11 +14,11 @@ var backGroove = Rule{
 	Wrong:    message.New("Groove of the back comes through"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The rebate or groove of a cabinet's back is asked for so deep that it comes through the " +
+	Doc: message.New("The rebate or groove of a cabinet's back is asked for so deep that it comes through the " +
 		"thinnest of the boards that it is milled into, sides, bottom and top, or leaves less than " +
 		"1 mm of it. What is drawn and cut is the deepest that leaves so much. Found is the depth " +
 		"asked for, needed (at most) that one. Make it less deep, leave it out for half of the " +
-		"thinnest board, or take thicker boards.",
+		"thinnest board, or take thicker boards."),
 	find: findBackGroove,
 }
 

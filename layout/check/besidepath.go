@@ -19,10 +19,10 @@ var besidePath = Rule{
 	Severity: Error,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{besideClear},
-	Doc: "Beside the run stands something that reaches into the way of an opening drawer: " +
+	Doc: message.New("Beside the run stands something that reaches into the way of an opening drawer: " +
 		"a door casing at the wall, or the handles of a run round the corner. Found is " +
 		"the distance from the wall to the front, needed how far the thing projects and " +
-		"the clearance of the project's limits. Put a filler between, or a wider one.",
+		"the clearance of the project's limits. Put a filler between, or a wider one."),
 	find: findBesidePath,
 }
 

@@ -15,12 +15,12 @@ var collision = Rule{
 	Wrong:    message.New("Fronts collide"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "Two fronts take the same place, so neither can be hung; or a front reaches into " +
+	Doc: message.New("Two fronts take the same place, so neither can be hung; or a front reaches into " +
 		"what stands beside or over its cabinet: a worktop, a filler, the end panel or filler " +
 		"of the next cabinet, a wall, the floor, or, for inset fronts, the carcass. A front may " +
 		"hang below its carcass and cover its own end panel. Found is how far they " +
 		"overlap, needed 0. Give one of them another size, or their cabinets other " +
-		"reveals.",
+		"reveals."),
 	find: findCollision,
 }
 

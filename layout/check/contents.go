@@ -13,9 +13,9 @@ var contents = Rule{
 	Wrong:    message.New("Contents not known"),
 	Severity: Advice,
 	Forbids:  Nothing,
-	Doc: "The hardware sheet says what its runners carry, but for some drawers nobody has said " +
+	Doc: message.New("The hardware sheet says what its runners carry, but for some drawers nobody has said " +
 		"what they are to hold, so that their load was not checked: full, they may sag or come " +
-		"off. It is told once for the project. Give each drawer the weight that it may hold.",
+		"off. It is told once for the project. Give each drawer the weight that it may hold."),
 	find: findContents,
 }
 

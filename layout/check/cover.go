@@ -15,10 +15,10 @@ var coverBelow = Rule{
 	Wrong:    message.New("Drawer bottom not covered"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The front does not reach as far below the drawer bottom's underside as asked, so " +
+	Doc: message.New("The front does not reach as far below the drawer bottom's underside as asked, so " +
 		"the edge of the drawer bottom shows under the front. Found is the cover, needed " +
 		"the cover asked for (0 where none is asked for). Raise the runner, or lower the " +
-		"front's bottom edge.",
+		"front's bottom edge."),
 	find: findCoverBelow,
 }
 
@@ -52,9 +52,9 @@ var coverBeside = Rule{
 	Wrong:    message.New("Drawer side shows"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The drawer is wider than its front on one side, so its side shows past the " +
+	Doc: message.New("The drawer is wider than its front on one side, so its side shows past the " +
 		"front. Found is how far the front reaches past the drawer's outside, needed 0. " +
-		"Make the front wider on that side: a smaller reveal.",
+		"Make the front wider on that side: a smaller reveal."),
 	find: findCoverBeside,
 }
 

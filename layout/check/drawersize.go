@@ -13,11 +13,11 @@ var drawerSize = Rule{
 	Wrong:    message.New("Drawer too small"),
 	Severity: Error,
 	Forbids:  Drilling,
-	Doc: "The bay is so narrow, or the runner so short, that nothing is left of the " +
+	Doc: message.New("The bay is so narrow, or the runner so short, that nothing is left of the " +
 		"drawer, its bottom or its back once the hardware sheet's figures are deducted, or that " +
 		"the bottom is narrower than the sheet's least width, 100 mm where it gives none. Found " +
 		"is the size that is left of the part that is worst off, needed the least size, or more " +
-		"than 0. Make the bay wider or packing beside the runners thinner, or use other hardware.",
+		"than 0. Make the bay wider or packing beside the runners thinner, or use other hardware."),
 	find: findDrawerSize,
 }
 

@@ -14,11 +14,11 @@ var facesNotFlush = Rule{
 	Wrong:    message.New("Faces not flush"),
 	Severity: Advice,
 	Forbids:  Nothing,
-	Doc: "Two fronts that lie over the carcass, one above the other or side by side, are of " +
+	Doc: message.New("Two fronts that lie over the carcass, one above the other or side by side, are of " +
 		"boards of different thickness, so that the face of one stands before that of the " +
 		"other. Found is the step between the faces, needed 0. Fronts of cabinets of different " +
 		"depth are not compared, nor are inset ones, whose faces are level with the carcass. " +
-		"Make them of boards that are alike thick, or accept what is meant.",
+		"Make them of boards that are alike thick, or accept what is meant."),
 	find: findFacesNotFlush,
 }
 

@@ -14,11 +14,11 @@ var frontBuild = Rule{
 	Wrong:    message.New("Front can't be built"),
 	Severity: Error,
 	Forbids:  Drilling,
-	Doc: "The figures of a front's board leave nothing to build: stiles or rails that take all " +
+	Doc: message.New("The figures of a front's board leave nothing to build: stiles or rails that take all " +
 		"of the width or height, a panel that stands out of its frame, a groove or tenon " +
 		"deeper than the wood it is cut into, a grip as high as the front or as thick as its " +
 		"board. Found is the figure, needed (at most) what there is. Change the board's " +
-		"figures, or choose another board.",
+		"figures, or choose another board."),
 	find: findFrontBuild,
 }
 

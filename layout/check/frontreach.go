@@ -21,11 +21,11 @@ var heldNearTop = Rule{
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{frontReach},
-	Doc: "A front reaches so far above its highest hole that it wobbles and tears at the " +
+	Doc: message.New("A front reaches so far above its highest hole that it wobbles and tears at the " +
 		"connectors when the drawer is pulled by it. Found is the height above the middle of " +
 		"that hole, needed (at most) the project's limit; where none is set, 150 mm or a third " +
 		"of the front's height, whichever is more (from memory). Choose a higher drawer or one " +
-		"with rails, or divide the front.",
+		"with rails, or divide the front."),
 	find: findHeldNearTop,
 }
 

@@ -24,14 +24,14 @@ var handleBehind = Rule{
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{handleRoom},
-	Doc: "The screw of a handle comes through the front where a drawer's side or rail ends, where " +
+	Doc: message.New("The screw of a handle comes through the front where a drawer's side or rail ends, where " +
 		"a connector sits, or at the edge of the inner front of a wooden drawer, so that its " +
 		"head does not lie flat, or can't be reached. A side is as thick as the hardware sheet's " +
 		"figures leave between the drawer's outside and its back; a connector reaches from the " +
 		"lowest to the highest of its holes. A handle may be screwed through an inner front, " +
 		"with longer screws. Found is what lies between the hole's edge and the part (negative: " +
 		"it runs into it), needed the project's limit, 4 mm for a screw's head and a washer " +
-		"(common practice, no source), at a connector that between two holes. Move the handle.",
+		"(common practice, no source), at a connector that between two holes. Move the handle."),
 	find: findHandleBehind,
 }
 

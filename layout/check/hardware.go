@@ -16,8 +16,8 @@ var hardware = Rule{
 	Wrong:    message.New("Hardware not known"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "A bay or a front names a hardware sheet, a drawer height or a runner length that " +
-		"there is not. Nothing can be drilled for it. Choose one that the project has.",
+	Doc: message.New("A bay or a front names a hardware sheet, a drawer height or a runner length that " +
+		"there is not. Nothing can be drilled for it. Choose one that the project has."),
 	find: findHardware,
 }
 

@@ -24,11 +24,11 @@ var holeDepth = Rule{
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{web, drillPoint},
-	Doc: "A hole in the rear face is so deep that the drill comes through the face, or its " +
+	Doc: message.New("A hole in the rear face is so deep that the drill comes through the face, or its " +
 		"bottom shows there. Found is what stays of the board under the hole and the " +
 		"drill's point, needed the web of the project's limits; the board is as thick as the part of the " +
 		"front that the hole is in. Use a thicker front, or a " +
-		"connector with shallower holes; set the depth stop.",
+		"connector with shallower holes; set the depth stop."),
 	find: findHoleDepth,
 }
 

@@ -19,10 +19,10 @@ var holeEdge = Rule{
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{plan.HoleEdge},
-	Doc: "A hole lies outside of the front or so near its edge that the board may split or " +
+	Doc: message.New("A hole lies outside of the front or so near its edge that the board may split or " +
 		"the connector stands out. Found is the material between the hole and the nearest " +
 		"edge (negative: past it), needed the project's limit; where none is set, 8 mm or the " +
-		"hole's own diameter, whichever is more (common practice, no source). Choose a lower drawer, or make the front larger on that side.",
+		"hole's own diameter, whichever is more (common practice, no source). Choose a lower drawer, or make the front larger on that side."),
 	find: findHoleEdge,
 }
 

@@ -21,10 +21,10 @@ var holeGap = Rule{
 	Severity: Error,
 	Forbids:  Drilling,
 	Limits:   []model.Limit{leastHoleGap},
-	Doc: "Two holes of a front run into each other or leave too little between them: two " +
+	Doc: message.New("Two holes of a front run into each other or leave too little between them: two " +
 		"connectors on a narrow front, or a connector and a handle's hole. Found is the " +
 		"material between them (negative: they overlap), needed the project's limit. Move " +
-		"the handle, or make the front wider.",
+		"the handle, or make the front wider."),
 	find: findHoleGap,
 }
 

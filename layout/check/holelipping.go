@@ -13,10 +13,10 @@ var holeLipping = Rule{
 	Wrong:    message.New("Hole in the lipping"),
 	Severity: Error,
 	Forbids:  Drilling,
-	Doc: "A hole cuts into the lipping glued to one of the front's edges, which splits off or " +
+	Doc: message.New("A hole cuts into the lipping glued to one of the front's edges, which splits off or " +
 		"shows the hole. Found is the distance from the front's edge to the hole, needed " +
 		"the lipping's thickness. Choose a lower drawer, or make the front larger on that " +
-		"side.",
+		"side."),
 	find: findHoleLipping,
 }
 

@@ -16,13 +16,13 @@ var holeRows = Rule{
 	Wrong:    message.New("Off the hole rows"),
 	Severity: Warning,
 	Forbids:  Nothing,
-	Doc: "The project asks for runners on hole rows and this one is off them, because its " +
+	Doc: message.New("The project asks for runners on hole rows and this one is off them, because its " +
 		"drop is set by hand or the fronts can't be divided so, or because its first " +
 		"screw is not the setback of the rows behind the front edge. Found is how far the " +
 		"next row lies above its first screw hole (below it, where that is nearer and the " +
 		"drawer stays hidden and free), needed 0 (or the screw's distance from " +
 		"the front edge and the setback). Let the layout choose the drop, or move the " +
-		"front.",
+		"front."),
 	find: findHoleRows,
 }
 

@@ -16,11 +16,11 @@ var innerHidden = Rule{
 	Wrong:    message.New("Inner drawer stands out"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "An inner drawer, or what it is to hold, stands above the upper edge of the front that " +
+	Doc: message.New("An inner drawer, or what it is to hold, stands above the upper edge of the front that " +
 		"it is behind, or hangs below its lower edge: it is seen in the gap, and the front above " +
 		"or below is in its way when it is pulled. Found is how far it reaches past the edge, " +
 		"needed 0. Choose a lower drawer, move its runner, or make the front higher. Where it has " +
-		"no room up to what is above, the rule on room above the drawer tells so.",
+		"no room up to what is above, the rule on room above the drawer tells so."),
 	find: findInnerHidden,
 }
 
@@ -66,12 +66,12 @@ var doorPassed = Rule{
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{doorClear},
-	Doc: "A drawer behind a door may hit the door when it is pulled: opened at a right angle, the " +
+	Doc: message.New("A drawer behind a door may hit the door when it is pulled: opened at a right angle, the " +
 		"door stands in the opening by its thickness less its overlay, as if it turned about its " +
 		"edge (common practice, no source). Found is the packing at the hinges with the side " +
 		"clearance of the runner, needed what the door takes and the clearance of the project's " +
 		"limits. Hinges differ: what the hinge's maker says of it counts, and no hinge holes are " +
-		"planned here. Put packing beside the runners, or hinges that swing the door clear.",
+		"planned here. Put packing beside the runners, or hinges that swing the door clear."),
 	find: findDoorPassed,
 }
 

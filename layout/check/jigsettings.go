@@ -18,11 +18,11 @@ var jigSettings = Rule{
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{settingsApart},
-	Doc: "Two fronts with the same edge distances have drops that nearly agree, and raising " +
+	Doc: message.New("Two fronts with the same edge distances have drops that nearly agree, and raising " +
 		"one's runner would make them agree: the jig has to be set twice for nothing, and the " +
 		"two settings are easily mistaken. It is told once for each two drops. Found is the " +
 		"difference, needed 0 or the project's limit. Give both the greater drop. Where runners " +
-		"are kept on hole rows nothing is said.",
+		"are kept on hole rows nothing is said."),
 	find: findJigSettings,
 }
 

@@ -17,10 +17,10 @@ var leftRight = Rule{
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{sidesApart},
-	Doc: "The edge distances of a front differ between left and right, but by so little that " +
+	Doc: message.New("The edge distances of a front differ between left and right, but by so little that " +
 		"nobody notices when the front is drilled the wrong way round. It is told once for each " +
 		"pair of distances. Found is the difference, needed 0 or the project's limit. Mark left " +
-		"and right on the rear face before drilling.",
+		"and right on the rear face before drilling."),
 	find: findLeftRight,
 }
 

@@ -16,10 +16,10 @@ var measuredAgain = Rule{
 	Wrong:    message.New("Measured figures contradict each other"),
 	Severity: Advice,
 	Forbids:  Nothing,
-	Doc: "The figures that a tape told of an opening or a niche can't all be right, each to within " +
+	Doc: message.New("The figures that a tape told of an opening or a niche can't all be right, each to within " +
 		"what it may be off: one is a slip of the tape, or a board is bowed. Named are those " +
 		"without which all others agree; with sides and diagonals alone it may be any. Found is " +
-		"how far at least one is off, needed (at most) what it may be. Measure them again.",
+		"how far at least one is off, needed (at most) what it may be. Measure them again."),
 	find: findMeasuredAgain,
 }
 
@@ -29,10 +29,10 @@ var openingNarrow = Rule{
 	Wrong:    message.New("Opening too narrow for a drawer"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "Where a drawer's runners go, in front or behind, the measured opening is narrower than the " +
+	Doc: message.New("Where a drawer's runners go, in front or behind, the measured opening is narrower than the " +
 		"clear width that the drawer is planned for: by the hardware sheet drawer and runners take " +
 		"all of it. The drawer jams, or does not go in. Found is the measured width, needed what " +
-		"the plan takes. Plan the bay narrower and pack out what is left elsewhere.",
+		"the plan takes. Plan the bay narrower and pack out what is left elsewhere."),
 	find: findOpeningNarrow,
 }
 
@@ -42,9 +42,9 @@ var niche = Rule{
 	Wrong:    message.New("Niche too small for the run"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The niche that the run stands in is narrower at its narrowest place than the run without its " +
+	Doc: message.New("The niche that the run stands in is narrower at its narrowest place than the run without its " +
 		"fillers, or lower than the run, set up level on the highest place of the floor. Found is " +
-		"what the niche has, needed what the run takes. Make the run narrower or lower.",
+		"what the niche has, needed what the run takes. Make the run narrower or lower."),
 	find: findNiche,
 }
 

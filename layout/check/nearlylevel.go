@@ -18,9 +18,9 @@ var nearlyLevel = Rule{
 	Severity: Advice,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{levelWithin},
-	Doc: "Two neighbouring stacks have divisions that nearly line up but don't, which the " +
+	Doc: message.New("Two neighbouring stacks have divisions that nearly line up but don't, which the " +
 		"eye takes for a mistake. Found is the step between the two lines, needed 0 (or " +
-		"more than the project's limit). Line the fronts up.",
+		"more than the project's limit). Line the fronts up."),
 	find: findNearlyLevel,
 }
 

@@ -19,11 +19,11 @@ var overlay = Rule{
 	Severity: Error,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{leastOverlay},
-	Doc: "An overlay front does not cover a carcass edge that it should: side or partition " +
+	Doc: message.New("An overlay front does not cover a carcass edge that it should: side or partition " +
 		"on its left and right, the bottom below the lowest front, the top above the " +
 		"highest (unless a finger-pull channel is there). At the bench one sees past the " +
 		"front into the cabinet. Found is the overlay of that edge, needed the least " +
-		"overlay of the project's limits. Make the reveal smaller.",
+		"overlay of the project's limits. Make the reveal smaller."),
 	find: findOverlay,
 }
 

@@ -20,12 +20,12 @@ var partitionScrews = Rule{
 	Severity: Error,
 	Forbids:  Screwing,
 	Limits:   []model.Limit{screwGap},
-	Doc: "Runner screws come through a side or partition, or the screws of two runners on " +
+	Doc: message.New("Runner screws come through a side or partition, or the screws of two runners on " +
 		"both sides of one partition meet in it, or nearly: a board is not quite as thick as " +
 		"it is called, and a screw not driven to the hair. Found is what stays between the " +
 		"screws (below 0: they run into each other), needed the gap of the project's limits; " +
 		"for a screw that comes through, how far it goes and the board's thickness. Use " +
-		"shorter screws, move one runner up, or take a thicker partition.",
+		"shorter screws, move one runner up, or take a thicker partition."),
 	find: findPartitionScrews,
 }
 
@@ -179,10 +179,10 @@ var screwReach = Rule{
 	Wrong:    message.New("Depth of screws not known"),
 	Severity: Advice,
 	Forbids:  Nothing,
-	Doc: "Runner screws stand opposite each other in a partition, and a hardware sheet does not " +
+	Doc: message.New("Runner screws stand opposite each other in a partition, and a hardware sheet does not " +
 		"say how deep its screws go: the depth of their holes was taken, and a screw can go " +
 		"deeper than its hole. It is told once for the project. Found is the depth that was " +
-		"taken. Write the screw's length less the runner's thickness into the sheet.",
+		"taken. Write the screw's length less the runner's thickness into the sheet."),
 	find: findScrewReach,
 }
 

@@ -27,10 +27,10 @@ var reveal = Rule{
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{leastGap, greatestGap},
-	Doc: "A visible gap is so small that fronts rub, or so large that it looks wrong: " +
+	Doc: message.New("A visible gap is so small that fronts rub, or so large that it looks wrong: " +
 		"between two fronts of a stack or of neighbours, between a front and a worktop, " +
 		"end panel or filler, or around an inset front. Found is the gap, needed the " +
-		"least (or greatest) of the project's limits. Change the reveals.",
+		"least (or greatest) of the project's limits. Change the reveals."),
 	find: findReveal,
 }
 

@@ -14,10 +14,10 @@ var roomAbove = Rule{
 	Wrong:    message.New("No room above the drawer"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The drawer's sides, back or rails, or what it is to hold, come closer to the " +
+	Doc: message.New("The drawer's sides, back or rails, or what it is to hold, come closer to the " +
 		"next thing above than the hardware allows, so the drawer can't be hung in or its " +
 		"contents jam. Found is the room above the highest of them, needed the sheet's " +
-		"clearance. Choose a lower drawer, or make the front higher.",
+		"clearance. Choose a lower drawer, or make the front higher."),
 	find: findRoomAbove,
 }
 

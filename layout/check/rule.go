@@ -22,7 +22,7 @@ type Rule struct {
 	Severity Severity        // what it counts as unless the project says otherwise
 	Forbids  Work            // what must not be done while an error of it is open
 	Limits   []model.Limit   // what it compares with and a project can set
-	Doc      string          // what goes wrong at the bench, what is found and needed, what to do
+	Doc      message.Message // what goes wrong at the bench, what is found and needed, what to do
 	find     func(*search)
 }
 

@@ -58,11 +58,11 @@ func TestRulesPage(t *testing.T) {
 		var b strings.Builder
 		seen := map[string]bool{}
 		for _, r := range Rules() {
-			if seen[r.Name] || r.Doc == "" || r.Title.Empty() {
+			if seen[r.Name] || r.Doc.Empty() || r.Title.Empty() {
 				t.Errorf("rule %q is listed twice or not explained", r.Name)
 			}
 			seen[r.Name] = true
-			fmt.Fprintf(&b, "## %s\n\n`%s`, %s\n\n%s\n", say.Say(r.Title), r.Name, say.Say(r.Severity.Word()), r.Doc)
+			fmt.Fprintf(&b, "## %s\n\n`%s`, %s\n\n%s\n", say.Say(r.Title), r.Name, say.Say(r.Severity.Word()), say.Say(r.Doc))
 			for i, l := range r.Limits {
 				unset := l.Unset
 				if unset.Empty() {

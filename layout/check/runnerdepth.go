@@ -14,10 +14,10 @@ var runnerDepth = Rule{
 	Wrong:    message.New("Runner too long"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The runner is longer than the cabinet is deep inside, the front's thickness " +
+	Doc: message.New("The runner is longer than the cabinet is deep inside, the front's thickness " +
 		"counted where it is inset. The drawer would not close. Found is the depth that " +
 		"the runner and its clearance need, needed (at most) the depth there is. Use a " +
-		"shorter runner or make the cabinet deeper.",
+		"shorter runner or make the cabinet deeper."),
 	find: findRunnerDepth,
 }
 

@@ -12,10 +12,10 @@ var runnerLoad = Rule{
 	Wrong:    message.New("Runner overloaded"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "Front, drawer and contents weigh more than the pair of runners carries, so they " +
+	Doc: message.New("Front, drawer and contents weigh more than the pair of runners carries, so they " +
 		"sag and wear out. Found and needed are in kg: the weight and (at most) the " +
 		"runner's load. The front's weight is its volume times the board's density, of a frame that of its parts. Use a " +
-		"runner that carries more, or put less in.",
+		"runner that carries more, or put less in."),
 	find: findRunnerLoad,
 }
 

@@ -14,12 +14,12 @@ var runnerLow = Rule{
 	Wrong:    message.New("Runner too low"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The runner of a drawer on the carcass bottom or on a shelf lies " +
+	Doc: message.New("The runner of a drawer on the carcass bottom or on a shelf lies " +
 		"lower above it than the hardware allows, so the drawer rubs or the runner can't " +
 		"be screwed on; or an upper drawer hangs lower than the top edge of the front " +
 		"below, which it would hit when it is pulled. Found is its lower edge above that " +
 		"board or edge, needed the sheet's least height (0 over a front). Raise the " +
-		"runner.",
+		"runner."),
 	find: findRunnerLow,
 }
 

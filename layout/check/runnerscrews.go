@@ -13,11 +13,11 @@ var runnerScrews = Rule{
 	Wrong:    message.New("Screw holes not known"),
 	Severity: Advice,
 	Forbids:  Nothing,
-	Doc: "The hardware sheet has no screw holes for a runner length that is used, so no runner " +
+	Doc: message.New("The hardware sheet has no screw holes for a runner length that is used, so no runner " +
 		"templates can be made for it and hole rows can't be kept. It is told once for each " +
 		"length, where it is used first. Found is the length of the runner. Write its holes from " +
 		"the maker's drilling drawing into the sheet, or drill with the runner as its own " +
-		"template.",
+		"template."),
 	find: findRunnerScrews,
 }
 

@@ -14,11 +14,11 @@ var sampleSheet = Rule{
 	Wrong:    message.New("Invented hardware"),
 	Severity: Warning,
 	Forbids:  Nothing,
-	Doc: "A bay or a front uses a hardware sheet whose figures are invented: a sample that " +
+	Doc: message.New("A bay or a front uses a hardware sheet whose figures are invented: a sample that " +
 		"ships, or a copy of one that still says so. No drawer that can be bought fits what is " +
 		"cut and drilled from it. It is told once for each such sheet, where it is used first. " +
 		"Choose a sheet with your maker's figures, or write them into this one and take out " +
-		"that it is a sample.",
+		"that it is a sample."),
 	find: findSampleSheet,
 }
 

@@ -25,11 +25,11 @@ var gapThroughYear = Rule{
 	Wrong:    message.New("Gap closes in the damp season"),
 	Severity: Warning,
 	Forbids:  Nothing,
-	Doc: "Fronts of solid wood swell until a gap beside them closes: they rub, and drawers can't " +
+	Doc: message.New("Fronts of solid wood swell until a gap beside them closes: they rub, and drawers can't " +
 		"be opened. Told where the project gives the room's climate and the species of a board, " +
 		"once for each kind of gap of a cabinet, or between two. Found is the gap in the season in which it is " +
 		"least, built as planned, needed the project's least gap. Make the gap larger, or use " +
-		"boards that move less: quarter-sawn, lower fronts, or frames.",
+		"boards that move less: quarter-sawn, lower fronts, or frames."),
 	find: findGapThroughYear,
 }
 
@@ -40,14 +40,14 @@ var fixingsAcross = Rule{
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{fixingGive},
-	Doc: "Solid wood is held by several screws across its grain that do not let it swell and " +
+	Doc: message.New("Solid wood is held by several screws across its grain that do not let it swell and " +
 		"shrink: it splits, or pulls the fixings apart. So it is with a front on the holes of its " +
 		"connectors, one above the other, with an upright handle on grain that runs from side to " +
 		"side, and with runners on sides of solid wood. Found is how far the screws can slip by " +
 		"the hardware sheet, or by the diameter of a handle's holes, needed what the wood moves " +
 		"between the outermost ones from the driest to the dampest season; up to the project's " +
 		"limit (0.5 mm, from memory) is not told. Fix the lowest screws fast and let those above " +
-		"slip in slots. Told once for each cabinet and kind of fixing, of the worst.",
+		"slip in slots. Told once for each cabinet and kind of fixing, of the worst."),
 	find: findFixingsAcross,
 }
 
@@ -58,11 +58,11 @@ var panelRoom = Rule{
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{panelReach},
-	Doc: "A panel of solid wood that fills its groove bursts the frame when it swells; one that " +
+	Doc: message.New("A panel of solid wood that fills its groove bursts the frame when it swells; one that " +
 		"reaches too little into it falls out when it shrinks. Found is the room that each edge " +
 		"keeps from the groove's bottom, or how far it reaches into the groove when it is driest; " +
 		"needed what each edge of a panel in the middle swells, or the project's limit (3 mm, from " +
-		"memory). Give it more room in the groove, make the groove deeper, or don't glue it.",
+		"memory). Give it more room in the groove, make the groove deeper, or don't glue it."),
 	find: findPanelRoom,
 }
 

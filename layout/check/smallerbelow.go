@@ -13,10 +13,10 @@ var smallerBelow = Rule{
 	Wrong:    message.New("Lower front smaller than above"),
 	Severity: Warning,
 	Forbids:  Nothing,
-	Doc: "A stack is to be equal or graduated, and fronts were moved so that runners fall on " +
+	Doc: message.New("A stack is to be equal or graduated, and fronts were moved so that runners fall on " +
 		"hole rows: now a front is lower than the one above it, which looks top-heavy. Found is " +
 		"its height, needed that of the one above. Let the runners move instead of the fronts, " +
-		"or give the front a height of its own.",
+		"or give the front a height of its own."),
 	find: findSmallerBelow,
 }
 

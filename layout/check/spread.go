@@ -13,13 +13,13 @@ var adjustingShort = Rule{
 	Wrong:    message.New("Adjusting is not enough"),
 	Severity: Warning,
 	Forbids:  Nothing,
-	Doc: "A gap comes out further from its planned size than it may be, and further than the " +
+	Doc: message.New("A gap comes out further from its planned size than it may be, and further than the " +
 		"connectors of the fronts beside it can be adjusted, in more than one of twenty cabinets. " +
 		"Told where the project says how exactly things are made, once for each cabinet, and for " +
 		"what lies between two, of the worst gap. Found is by how much adjusting makes that gap " +
 		"wider and narrower, needed its likely spread at the worse of its ends less what is " +
 		"wanted. Work more exactly where most of it comes from, or use connectors that adjust by " +
-		"more.",
+		"more."),
 	find: findAdjustingShort,
 }
 

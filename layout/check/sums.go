@@ -18,11 +18,11 @@ var sums = Rule{
 	Wrong:    message.New("Sizes don't add up"),
 	Severity: Error,
 	Forbids:  Nothing,
-	Doc: "The heights of a stack's fronts and gaps, or the widths of a cabinet's bays, do " +
+	Doc: message.New("The heights of a stack's fronts and gaps, or the widths of a cabinet's bays, do " +
 		"not add up to the room there is. At the bench the top front stands over the " +
 		"worktop's line or a gap gapes under it. Found is what the parts need together, " +
 		"needed what there is. Change one of the fixed heights, or let one front take " +
-		"what is left.",
+		"what is left."),
 	find: findSums,
 }
 

@@ -18,13 +18,13 @@ var thinField = Rule{
 	Wrong:    message.New("Hole in the panel or the grip"),
 	Severity: Error,
 	Forbids:  Drilling,
-	Doc: "A hole falls into the panel of a frame, or into the grip of a front, where the board " +
+	Doc: message.New("A hole falls into the panel of a frame, or into the grip of a front, where the board " +
 		"is too thin to hold anything, or so near to it that the groove is cut open or the " +
 		"edge splits off. Found is the material between the hole and the panel or grip " +
 		"(negative: it reaches into it), needed the hole's own diameter (common practice, no " +
 		"source). The holes of a handle may lie in the panel, away from the frame; they only " +
 		"may not cross its edge. Make the stile or rail wider, choose a lower drawer, or " +
-		"another board.",
+		"another board."),
 	find: findThinField,
 }
 

@@ -14,12 +14,12 @@ var tips = Rule{
 	Wrong:    message.New("Tips"),
 	Severity: Warning,
 	Forbids:  Nothing,
-	Doc: "With all drawers open, and somebody leaning on the edge of one, a cabinet tips over " +
+	Doc: message.New("With all drawers open, and somebody leaning on the edge of one, a cabinet tips over " +
 		"whoever stands before it. Found and needed are in kg: what the edge of the worst " +
 		"drawer holds, and what is laid on it. Only cabinets that are said to stand free are " +
 		"weighed. It is a caution worked out from weights, not a test: fix the piece to the " +
 		"wall wherever you can, and have it tested by the standard that holds where it will " +
-		"stand, such as ASTM F2057 or EN 14749.",
+		"stand, such as ASTM F2057 or EN 14749."),
 	find: findTipping,
 }
 

@@ -18,10 +18,10 @@ var wideFront = Rule{
 	Severity: Warning,
 	Forbids:  Nothing,
 	Limits:   []model.Limit{wideFrom},
-	Doc: "A drawer is so wide that it racks and jams when it is pulled at one side, and " +
+	Doc: message.New("A drawer is so wide that it racks and jams when it is pulled at one side, and " +
 		"its hardware has no stabiliser between the runners. Found is the front's width, " +
 		"needed (less than) the width of the project's limits. Divide the bay, or use " +
-		"hardware with a stabiliser.",
+		"hardware with a stabiliser."),
 	find: findWideFront,
 }
 
