@@ -49,21 +49,21 @@ var niche = Rule{
 }
 
 func findMeasuredAgain(s *search) {
-	tell := func(shape *opening.Shape, at model.Place, around plane.Rect, fronts []int) {
+	tell := func(which message.Message, shape *opening.Shape, at model.Place, around plane.Rect, fronts []int) {
 		if shape.Doubt.Agree() {
 			return
 		}
 		s.add(Finding{
 			Place: at, Found: opening.Shown(length.FromMM(shape.Doubt.Off)), Needed: shape.Within,
-			What: shape.Contradiction(), Change: shape.MeasureAgain(),
+			What: message.New("%v: %v", which, shape.Contradiction()), Change: shape.MeasureAgain(),
 			Flag: message.New("Measure again"), Spots: s.aboutMeasured(around, fronts),
 		})
 	}
 	for _, b := range opening.Bays(s.plan) {
-		tell(b.Shape, b.Bay.Place, b.Bay.Opening, b.Bay.Column)
+		tell(message.New("opening as measured"), b.Shape, b.Bay.Place, b.Bay.Opening, b.Bay.Column)
 	}
 	if n := opening.OfNiche(s.plan); n != nil {
-		tell(n.Shape, model.Whole, s.plan.Extent, s.firstColumn())
+		tell(message.New("niche as measured"), n.Shape, model.Whole, s.plan.Extent, s.firstColumn())
 	}
 }
 

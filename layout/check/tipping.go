@@ -11,7 +11,7 @@ import (
 var tips = Rule{
 	Name:     "tipping",
 	Title:    message.New("A cabinet that stands free does not tip by its figures"),
-	Wrong:    message.New("Tips"),
+	Wrong:    message.New("Cabinet tips over"),
 	Severity: Warning,
 	Forbids:  Nothing,
 	Doc: message.New("With all drawers open, and somebody leaning on the edge of one, a cabinet tips over " +

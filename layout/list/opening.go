@@ -77,7 +77,7 @@ func shapeTable(s *opening.Shape, say Speaker) Table {
 	if len(unknown) > 0 {
 		t.Notes = append(t.Notes, say.Say(message.New("Not told by what was measured: %v.", strings.Join(unknown, ", "))))
 	}
-	t.Notes = append(t.Notes, say.Say(message.New("In the drawing, what the opening is off is up to 10 times as large as the opening itself. The shape has straight sides and differs from all figures by the least sum of squares; each figure counts alike and may be off by %v. Whose bow it is of two boards opposite each other no tape tells: half is given to each.", s.Within)))
+	t.Notes = append(t.Notes, say.Say(message.New("The shape has straight sides and differs from all figures by the least sum of squares; each figure counts alike and may be off by %v. Whose bow it is of two boards opposite each other no tape tells: half is given to each.", s.Within)))
 	return t
 }
 

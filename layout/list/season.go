@@ -26,7 +26,7 @@ func Season(p *plan.Plan, say Speaker) Table {
 	if !ok {
 		return t
 	}
-	t.Intro = []string{say.Sentence(s.Told()), head("Wood of one species differs from tree to tree, and finished wood follows the air slowly: what comes out is what to expect, not what will be measured."), head("At each gap of the drawing stands from where to where it goes; the bars show it twenty times as large."), say.Say(message.New("Sizes in %v.", UnitWord(say.Unit)))}
+	t.Intro = []string{say.Sentence(s.Told()), head("Wood of one species differs from tree to tree, and finished wood follows the air slowly: what comes out is what to expect, not what will be measured."), say.Say(message.New("Sizes in %v.", UnitWord(say.Unit)))}
 	group := func(m string, some bool) {
 		if some {
 			t.Rows = append(t.Rows, Row{Group: true, Cells: []string{head(m)}})

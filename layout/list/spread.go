@@ -23,7 +23,6 @@ func Spread(p *plan.Plan, say Speaker) Table {
 			say.Sentence(b.Told(tried)),
 			head("What is off always the same way, such as a fence that stands wrong, is not in these figures: measure and set it first."),
 			head("How many come out after adjusting is a little too good: not every end of every gap is set at once."),
-			head("At each gap of the drawing stands its likely spread at the worse of its ends; the bars show it twenty times as large."),
 			say.Say(message.New("Sizes in %v.", UnitWord(say.Unit))),
 		},
 		Columns: []Column{

@@ -10,6 +10,7 @@ import (
 	"frontlay/layout/view"
 	"frontlay/model"
 	"frontlay/model/length"
+	"frontlay/model/message"
 )
 
 // A study's pages are a drawing, and below it the table of how its figures came about. The
@@ -35,14 +36,14 @@ func (d *draft) picture(v *drawing.Drawing, share, y length.Length, o Options) l
 		r := v.Bounds()
 		placed.At.Y = y - scaled(r.Max.Y)
 		d.place(placed)
-		return y - scaled(r.Height()) - mm(6)
+		return d.paragraph(d.area.Min.X, y-scaled(r.Height())-mm(2), d.area.Width(), lettering.Small, false, v.Title) - mm(3)
 	}
 	placed, den := fit(v, plane.R(d.area.Min.X, y-high, d.area.Max.X, y), o.Say)
 	taken := v.OnPaper(den, o.Say) // what is left of its height is the table's
 	placed.At.Y = y - taken.Max.Y
 	d.place(placed)
 	y -= taken.Height()
-	return d.paragraph(d.area.Min.X, y-mm(1), d.area.Width(), lettering.Tiny, false, scaleText(den, o.Say.Unit)) - mm(3)
+	return d.paragraph(d.area.Min.X, y-mm(1), d.area.Width(), lettering.Small, false, message.New("%v; %v", v.Title, scaleText(den, o.Say.Unit))) - mm(3)
 }
 
 // openingPages are those of measured openings, each with the packing list of its drawers, and

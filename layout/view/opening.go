@@ -13,8 +13,13 @@ import (
 )
 
 // Opening draws the measured opening of the bay at a place with the best fronts in it, or else the
-// niche that was measured with the run in it; the frame is that of the shape.
+// niche that was measured with the run in it, which comes first where the whole is meant; the frame
+// is that of the shape.
 func Opening(p *plan.Plan, at model.Place) *drawing.Drawing {
+	if n := opening.OfNiche(p); n != nil && at.Cabinet < 0 {
+		return Niche(n)
+	}
+	at.Cabinet, at.Bay = max(at.Cabinet, 0), max(at.Bay, 0)
 	if s := opening.OfBay(p, at); s != nil {
 		d, k := measured(s.Shape, message.New("%v: opening, and in it the best fronts, %v × %v", s.Where(), s.Best.Width, opening.Shown(s.Best.Height)))
 		w, h := s.Shape.Mean()
@@ -31,7 +36,7 @@ func Opening(p *plan.Plan, at model.Place) *drawing.Drawing {
 	if b != nil {
 		r := plane.R(0, 0, b.Opening.Width(), b.Opening.Height())
 		d.Add(&drawing.Rectangle{Tag: drawing.Tag{Meaning: drawing.Carcass}, Rect: r},
-			label(r.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}, message.New("not measured: type what the tape says beside the bay")))
+			label(r.Centre(), drawing.Anchor{X: 0.5, Y: 0.5}, message.New("not measured: choose the bay and type what the tape says, under %v", message.New("Opening as measured"))))
 	}
 	return d
 }

@@ -25,12 +25,16 @@ type ranged struct {
 // an elevation nobody would see them.
 const rangeTimes = 20
 
-// Year draws the run with how far each gap goes through the year, in the run frame; without
-// marks where nothing of it moves.
+// Year draws the run with how far each gap goes through the year, in the run frame; its title says
+// what to do where nothing of it moves.
 func Year(p *plan.Plan) *drawing.Drawing {
 	s, ok := season.Of(p)
 	if !ok {
-		return &drawing.Drawing{Title: message.New("Nothing of solid wood moves, or the room's climate is not given")}
+		title := message.New("No board is said to be of solid wood: choose its species where its material is")
+		if _, known := season.YearOf(p.Project.Climate); !known {
+			title = message.New("To see gaps move, type the room's climate in the form of the project, under %v", message.New("Solid wood through the year"))
+		}
+		return ranges(p, title, nil)
 	}
 	least, greatest := check.GapsWanted(p.Project)
 	var all []ranged
@@ -40,7 +44,7 @@ func Year(p *plan.Plan) *drawing.Drawing {
 		all = append(all, ranged{&g.Gap, g.Size - from, to - g.Size,
 			message.New("%v – %v", message.Bare(season.Shown(from)), message.Bare(season.Shown(to))), from < least || to > greatest})
 	}
-	return ranges(p, message.New("Gaps through the year, from – to; bars twenty times"), all)
+	return ranges(p, message.New("Gaps through the year, from – to, in %v; bars twenty times as large", p.Project.Unit.Symbol()), all)
 }
 
 // Spread draws the run with the likely spread of each gap at the worse of its ends, in the
@@ -53,7 +57,10 @@ func Spread(p *plan.Plan) *drawing.Drawing {
 		end := b.Spread(g).End
 		all = append(all, ranged{&g.Gap, end, end, message.New("± %v", message.Bare(tolerance.Shown(end))), b.Short(g) > 0})
 	}
-	return ranges(p, message.New("Likely spread of the gaps at their worse end; bars twenty times"), all)
+	if p.Project.Process == nil {
+		return ranges(p, message.New("Likely spread of the gaps at their worse end, in %v, by figures from memory: type your own in the form of the project", p.Project.Unit.Symbol()), all)
+	}
+	return ranges(p, message.New("Likely spread of the gaps at their worse end, in %v; bars twenty times as large", p.Project.Unit.Symbol()), all)
 }
 
 // ranges draws the fronts of a run with ranges at their gaps: a bar at each end, and beside

@@ -33,6 +33,12 @@ func Tipping(p *plan.Plan, i int) *drawing.Drawing {
 		return d
 	}
 	worst := s.Worst()
+	switch said := s.Told(); {
+	case s.Standing == model.NotSaid:
+		d.Title = message.New("Open drawers of %v; say in its form how it stands, and read there whether it tips", s.Name)
+	case worst == nil || s.Edge == nil:
+		d.Title = said
+	}
 	pivot := drawing.Tag{Meaning: drawing.Carcass}
 	if worst != nil && worst.Margin() < 0 {
 		pivot = drawing.Tag{Meaning: drawing.FindingMark, Severity: drawing.OfWarning}

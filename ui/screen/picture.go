@@ -43,7 +43,7 @@ type Study struct {
 func Studies() []Study {
 	return []Study{
 		{Picture: Opening, Command: "opening", Words: "Opening, as measured", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Opening(p, at) }},
-		{Picture: Tipping, Command: "tipping", Words: "Tipping, from the side", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Tipping(p, at.Cabinet) }},
+		{Picture: Tipping, Command: "tipping", Words: "Tipping, from the side", Draw: func(p *plan.Plan, at model.Place) *drawing.Drawing { return view.Tipping(p, max(at.Cabinet, 0)) }},
 		{Picture: Year, Command: "year", Words: "Gaps through the year", Draw: func(p *plan.Plan, _ model.Place) *drawing.Drawing { return view.Year(p) }},
 		{Picture: Spread, Command: "spread", Words: "Spread of the gaps", Draw: func(p *plan.Plan, _ model.Place) *drawing.Drawing { return view.Spread(p) }},
 	}
@@ -63,11 +63,12 @@ func (c *Screen) ShowPicture(p Picture) {
 // draw makes the drawing of the picture.
 func (c *Screen) draw() *drawing.Drawing {
 	r := c.session.Result()
-	at := c.session.Here()
+	here := c.session.Here()
+	at := here
 	at.Cabinet, at.Bay, at.Front = max(at.Cabinet, 0), max(at.Bay, 0), max(at.Front, 0)
 	for _, s := range Studies() {
 		if s.Picture == c.subject && at.Cabinet < len(r.Plan.Cabinets) {
-			return s.Draw(r.Plan, at)
+			return s.Draw(r.Plan, here)
 		}
 	}
 	switch c.subject {
