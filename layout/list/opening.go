@@ -43,7 +43,7 @@ func shapeTable(s *opening.Shape, say Speaker) Table {
 		Name:  "opening",
 		Intro: []string{say.Sentence(s.Verdict())},
 		Columns: []Column{
-			{Head: "", Weight: 6}, {Head: head("Tape or plan"), Weight: 1.5, Right: true}, {Head: head("In the shape"), Weight: 2.4, Right: true},
+			{Head: "", Weight: 5.3}, {Head: head("Tape or plan"), Weight: 2.1, Right: true}, {Head: head("In the shape"), Weight: 2.5, Right: true},
 		},
 	}
 	if !s.Upright {

@@ -43,7 +43,7 @@ func (d *draft) picture(v *drawing.Drawing, share, y length.Length, o Options) l
 	placed.At.Y = y - taken.Max.Y
 	d.place(placed)
 	y -= taken.Height()
-	return d.paragraph(d.area.Min.X, y-mm(1), d.area.Width(), lettering.Small, false, message.New("%v; %v", v.Title, scaleText(den, o.Say.Unit))) - mm(3)
+	return d.paragraph(d.area.Min.X, y-mm(2), d.area.Width(), lettering.Small, false, message.New("%v · %v", scaleText(den, o.Say.Unit), v.Title)) - mm(3)
 }
 
 // openingPages are those of measured openings, each with the packing list of its drawers, and
