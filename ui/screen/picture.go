@@ -65,6 +65,9 @@ func (c *Screen) draw() *drawing.Drawing {
 	r := c.session.Result()
 	here := c.session.Here()
 	at := here
+	if len(c.session.Selection()) == 0 {
+		here = model.Whole
+	}
 	at.Cabinet, at.Bay, at.Front = max(at.Cabinet, 0), max(at.Bay, 0), max(at.Front, 0)
 	for _, s := range Studies() {
 		if s.Picture == c.subject && at.Cabinet < len(r.Plan.Cabinets) {
