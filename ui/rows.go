@@ -34,6 +34,7 @@ func (w *window) rows() [][]command.Command {
 					w.stage.showOver(reading("files-and-safety"), w.ask.Text("Files for machines and other programs"), exporting.New(w, w.options.Export, w.options.Date).Object)
 				},
 				Can: func() bool { return w.options.Export != nil }},
+			{Name: "pack", Menu: "File", Words: "Pack…", Scope: command.Project, Leaves: true, Do: func() { packJob(w) }, Can: func() bool { return w.options.Pack != nil }},
 			{Name: "quit", Menu: "File", Words: "Close", Quits: true, Also: command.Chord{Key: fyne.KeyW, Mod: command.Ctrl}, Scope: command.Anywhere, Leaves: true, Key: fyne.KeyQ, Mod: command.Ctrl, After: true, Do: w.quit},
 		},
 		steps.Rows(w),

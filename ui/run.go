@@ -78,6 +78,8 @@ type Options struct {
 	Known KnownPrinters
 	// Export, where it is given, writes files for machines and other programs.
 	Export exporting.Write
+	// Pack, where it is given, writes a whole job as one file.
+	Pack Pack
 	// Open is the project to open; empty: the example, or the start page.
 	Open string
 	// Example is the one to open where no project is named; empty: none.

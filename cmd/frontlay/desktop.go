@@ -13,6 +13,7 @@ import (
 	"frontlay/layout/check"
 	"frontlay/layout/sheet"
 	"frontlay/model/message"
+	"frontlay/model/pack"
 	"frontlay/model/yamlfile"
 	"frontlay/ui"
 )
@@ -21,6 +22,7 @@ import (
 // there is no display it says so; an example's job is then done without one.
 func window(fs *flag.FlagSet) task {
 	demo := fs.Bool("demo", false, "open the demo project, or the example that is named")
+	into := fs.String("into", "", "unpack a packed job into this `FOLDER`, which is made; else into one beside it, with its name")
 	verbose := fs.Bool("verbose", false, "log everything, to the terminal too")
 	return func(rest []string, c console) int {
 		if len(rest) > 1 {
@@ -37,6 +39,13 @@ func window(fs *flag.FlagSet) task {
 				return exitFailed
 			}
 		}
+		if len(rest) == 1 && pack.Is(rest[0]) && (*into != "" || noWindow(c) != "") {
+			path, ok := unpacked(rest[0], *into, c)
+			if !ok || noWindow(c) != "" {
+				return map[bool]int{true: exitFine, false: exitFailed}[ok]
+			}
+			rest[0] = path
+		}
 		if why := noWindow(c); why != "" {
 			if *demo {
 				fmt.Fprintln(c.out, why, "The example's job is done without it.")
@@ -46,7 +55,7 @@ func window(fs *flag.FlagSet) task {
 			return exitFailed
 		}
 		o := ui.Options{
-			Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles,
+			Write: writePages, Printer: printerHere(), Known: knownPrinters{}, Export: writeFiles, Pack: packForWindow(c),
 			Example: example, Version: version(), Date: func() string { return c.printing().Format(printedTime) },
 		}
 		if len(rest) == 1 {

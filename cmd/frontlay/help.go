@@ -43,6 +43,7 @@ frontlay print bench.yaml -o file.pdf --for office
 frontlay print bench.yaml -o drill.pdf --only jig,corner --fronts 1-3
 frontlay print bench.yaml -o labels.pdf --labels 3x8 --first 5
 frontlay export bench.yaml -o machine --only dxf
+frontlay pack bench.yaml
 frontlay new bench.yaml`
 
 // exitCodes are those of every command, each with what it says.

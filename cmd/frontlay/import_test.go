@@ -65,6 +65,7 @@ ui/replay: layout/drawing ui/field ui/screen fyne.io/fyne/v2
 ui/ask: model/message ui/field fyne.io/fyne/v2
 model/store: model/message
 model/store/record: model/store
+model/pack: model model/message model/store model/yamlfile
 ui/arrange: layout/drawing model model/edit model/length model/message ui/command ui/session fyne.io/fyne/v2
 ui/desk: layout/check layout/drawing model model/message ui/bar ui/command ui/field ui/findings ui/inspector ui/look ui/screen ui/session ui/tip ui/tool fyne.io/fyne/v2
 ui/command: model/message fyne.io/fyne/v2
@@ -72,13 +73,13 @@ ui/page/pagetest: assets layout layout/check layout/drawing model model/edit mod
 ui/page/help: assets assets/manual layout/list model/message ui/ask ui/field ui/look fyne.io/fyne/v2
 ui/page/rules: layout/check layout/drawing model model/edit model/length model/message ui/ask ui/field ui/session ui/tool fyne.io/fyne/v2
 ui/page/steps: model/message ui/ask ui/command ui/field ui/session fyne.io/fyne/v2
-ui/work: assets layout layout/check model model/message model/store model/yamlfile ui/session
+ui/work: assets layout layout/check model model/message model/pack model/store model/yamlfile ui/session
 ui/page/printing: layout/sheet model/length model/message ui/ask ui/field ui/page/output ui/screen ui/session fyne.io/fyne/v2
 ui/page/start: assets layout layout/check layout/drawing layout/view model model/edit model/figure model/length model/message model/yamlfile ui/ask ui/command ui/field ui/look ui/screen ui/session ui/tool fyne.io/fyne/v2
-ui: assets assets/language layout/drawing model model/edit model/length model/message ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/dividing ui/page/exporting ui/page/help ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/screen ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
+ui: assets assets/language layout layout/drawing model model/edit model/length model/message model/pack ui/arrange ui/ask ui/command ui/desk ui/field ui/files ui/look ui/page/dividing ui/page/exporting ui/page/help ui/page/output ui/page/printing ui/page/rules ui/page/sheets ui/page/start ui/page/steps ui/screen ui/session ui/tip ui/tool ui/work fyne.io/fyne/v2
 ui/tip: ui/look fyne.io/fyne/v2
 ui/bar: layout/drawing ui/field ui/look ui/tip fyne.io/fyne/v2
-ui/files: assets model model/message ui/ask ui/command ui/session ui/work fyne.io/fyne/v2
+ui/files: assets model model/message model/pack ui/ask ui/command ui/session ui/work fyne.io/fyne/v2
 ui/page/sheets: model model/edit model/length model/message model/yamlfile ui/ask ui/command ui/field ui/hardware ui/session ui/tool fyne.io/fyne/v2
 ui/page/output: model/message ui/ask ui/field fyne.io/fyne/v2
 ui/page/dividing: layout/drawing layout/propose layout/view model model/edit model/length model/message ui/ask ui/field ui/look ui/screen ui/session fyne.io/fyne/v2
@@ -89,7 +90,7 @@ cmd/dist: assets golang.org/x/image
 assets/manual:
 assets/manual/manualtest:
 cmd/frontlay/locale:
-cmd/frontlay: assets assets/language assets/manual cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/propose layout/sheet model model/length model/message model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
+cmd/frontlay: assets assets/language assets/manual cmd/frontlay/locale layout layout/check layout/export layout/list layout/plan layout/propose layout/sheet model model/length model/message model/pack model/store model/store/record model/yamlfile pdfout pdfout/lp ui ui/work fyne.io/fyne/v2 fyne.io/fyne/v2/app
 `
 
 // startsFyne needs cgo: only one file may import it, all others build without.

@@ -54,11 +54,12 @@ type task func(rest []string, c console) int
 
 func commands() []command {
 	return []command{
-		{"", "[FILE]", "open the window, on a project if one is named", window},
+		{"", "[FILE]", "open the window, on a project or a packed job if one is named", window},
 		{"check", "FILE", "print the findings of a project", checking},
 		{"propose", "FILE --thing jars=210", "print the best divisions of a bay, from what is to go into its drawers", proposing},
 		{"print", "FILE -o OUT.pdf", "write drawings and lists, and drilling templates beside them, as PDF", printing},
 		{"export", "FILE -o FOLDER", "write drawings as SVG and DXF, lists as CSV, the plan as JSON", exporting},
+		{"pack", "FILE", "write one .zip with the project, its hardware sheets, its PDFs and the files for machines, to be opened anywhere", packing},
 		{"calibrate", "-o OUT.pdf", "write a page that measures a printer, and keep what the rule says", calibrating},
 		{"schema", "[project|sheet|findings|reference]", "print the JSON Schema for editors, that of what --json tells, or the reference of the file formats", schema},
 		{"new", "FILE", "write a project to begin with", newFile},

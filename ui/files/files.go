@@ -13,6 +13,7 @@ import (
 	"frontlay/assets"
 	"frontlay/model"
 	"frontlay/model/message"
+	"frontlay/model/pack"
 	"frontlay/ui/ask"
 	"frontlay/ui/command"
 	"frontlay/ui/session"
@@ -129,19 +130,19 @@ func (f *Files) Open(path string) {
 // askOpen asks which project to open.
 func (f *Files) askOpen() {
 	f.Keep(func() {
-		f.host.Ask().File([]string{".yaml", ".yml"}, func(path string) { f.Follow(f.Work.Open(path), nil) })
+		f.host.Ask().File([]string{".yaml", ".yml", pack.Ext}, func(path string) { f.Follow(f.Work.Open(path), nil) })
 	})
 }
 
 // Dropped opens the first project among files that were dropped on the window.
 func (f *Files) Dropped(u []fyne.URI) {
 	for _, one := range u {
-		if ext := strings.ToLower(one.Extension()); ext == ".yaml" || ext == ".yml" {
+		if ext := strings.ToLower(one.Extension()); ext == ".yaml" || ext == ".yml" || pack.Is(one.Path()) {
 			f.Open(one.Path())
 			return
 		}
 	}
-	f.host.Refuse(message.New("Drop a project file (.yaml) here to open it."))
+	f.host.Refuse(message.New("Drop a project (.yaml) or a packed job (.zip) here to open it."))
 }
 
 // Folder is where files are looked for: the project's folder, or the one used last.

@@ -8,6 +8,7 @@ import (
 	"frontlay/layout/check"
 	"frontlay/model"
 	"frontlay/model/message"
+	"frontlay/model/pack"
 	"frontlay/model/store"
 	"frontlay/model/yamlfile"
 	"frontlay/ui/session"
@@ -75,8 +76,11 @@ func (w *Work) Example(name string) Outcome {
 }
 
 // Open opens a file in the place of what is open, which stays where the file can't
-// be read. A file that another window has can be looked at.
+// be read. A packed job is taken out beside it before. A file that another window has can be looked at.
 func (w *Work) Open(path string) Outcome {
+	if pack.Is(path) {
+		return w.unpack(path, pack.Folder(path))
+	}
 	if abs, err := filepath.Abs(path); err == nil && abs == w.Path() {
 		return w.again("Opened %v.")
 	}
