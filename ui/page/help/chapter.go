@@ -26,7 +26,7 @@ func measure() float32 { return fyne.MeasureText(measured, reading(), fyne.TextS
 // chapterOf shows a chapter. follow is told where a link of it leads to.
 func chapterOf(c *manual.Chapter, follow func(to string)) *fyne.Container {
 	l := &chapterLayout{}
-	box := fyne.NewContainerWithLayout(l)
+	box := &fyne.Container{Layout: l} // laid out once, when it has a width
 	for i, b := range c.Blocks {
 		o, wide := blockOf(b, follow)
 		gap := reading() * 0.75
@@ -41,7 +41,7 @@ func chapterOf(c *manual.Chapter, follow func(to string)) *fyne.Container {
 			gap = reading() * 0.25
 		}
 		l.gaps, l.wide = append(l.gaps, whole(gap)), append(l.wide, wide)
-		box.Add(o)
+		box.Objects = append(box.Objects, o)
 	}
 	return box
 }
@@ -64,17 +64,17 @@ func blockOf(b manual.Block, follow func(to string)) (o fyne.CanvasObject, wide 
 			mark = "•"
 		}
 		sign := newFlow([]manual.Span{{Text: mark}}, reading(), false, nil)
-		return fyne.NewContainerWithLayout(hanging(b.Level), sign, newFlow(b.Text, reading(), false, follow)), false
+		return &fyne.Container{Layout: hanging(b.Level), Objects: []fyne.CanvasObject{sign, newFlow(b.Text, reading(), false, follow)}}, false
 	case manual.Table:
 		return tableOf(b.Rows, follow), true
 	case manual.Code:
-		box := fyne.NewContainerWithLayout(&chapterLayout{})
+		box := &fyne.Container{Layout: &chapterLayout{}}
 		for _, line := range strings.Split(b.Lines, "\n") {
-			box.Add(newFlow([]manual.Span{{Text: line, Code: true}}, look.Text(), false, nil))
+			box.Objects = append(box.Objects, newFlow([]manual.Span{{Text: line, Code: true}}, reading(), false, nil))
 		}
 		ground := fynecanvas.NewRectangle(look.Current().Field)
 		ground.StrokeColor, ground.StrokeWidth, ground.CornerRadius = look.Current().Line, 1, 5
-		return container.NewStack(ground, fyne.NewContainerWithLayout(inset(8), box)), true
+		return container.NewStack(ground, &fyne.Container{Layout: inset(8), Objects: []fyne.CanvasObject{box}}), true
 	case manual.Image:
 		return pictureOf(b), true
 	}
@@ -92,7 +92,7 @@ func pictureOf(b manual.Block) fyne.CanvasObject {
 	img.ScaleMode = fynecanvas.ImageScaleSmooth
 	frame := fynecanvas.NewRectangle(color.Transparent)
 	frame.StrokeColor, frame.StrokeWidth = look.Current().Line, 1
-	return fyne.NewContainerWithLayout(&framed{size: fyne.NewSize(float32(size.Width), float32(size.Height))}, img, frame)
+	return &fyne.Container{Layout: &framed{size: fyne.NewSize(float32(size.Width), float32(size.Height))}, Objects: []fyne.CanvasObject{img, frame}}
 }
 
 // framed lays a picture out, smaller where its place is.
@@ -151,7 +151,7 @@ func (l *chapterLayout) Layout(o []fyne.CanvasObject, s fyne.Size) {
 			y += l.gaps[i]
 			wide = min(wide, measure())
 			if l.wide[i] {
-				wide = min(s.Width, 1.4*measure())
+				wide = min(s.Width, 1.65*measure())
 			}
 		}
 		one.Resize(fyne.NewSize(wide, one.MinSize().Height))

@@ -31,7 +31,7 @@ type flow struct {
 // newFlow makes a text of a size of letters.
 func newFlow(text []manual.Span, size float32, bold bool, follow func(to string)) *fyne.Container {
 	f := &flow{text: text, size: size, bold: bold, follow: follow, height: lineHeight(size)}
-	f.box = fyne.NewContainerWithLayout(f)
+	f.box = &fyne.Container{Layout: f}
 	return f.box
 }
 
@@ -112,7 +112,7 @@ func (f *flow) natural() (line, longest float32) {
 
 // Layout breaks the text anew where the width is another one.
 func (f *flow) Layout(_ []fyne.CanvasObject, s fyne.Size) {
-	if s.Width == f.width {
+	if s.Width == f.width || s.Width <= 1 { // it has no place yet
 		return
 	}
 	f.width = s.Width

@@ -1,6 +1,8 @@
 package help
 
 import (
+	"cmp"
+	"math"
 	"slices"
 
 	"fyne.io/fyne/v2"
@@ -13,24 +15,24 @@ import (
 // tableOf shows a table: heads in bold, a line below each row.
 func tableOf(rows [][][]manual.Span, follow func(to string)) *fyne.Container {
 	t := &table{}
-	box := fyne.NewContainerWithLayout(t)
+	box := &fyne.Container{Layout: t}
 	for i, row := range rows {
 		var cells []*fyne.Container
 		for j, text := range row {
-			c := newFlow(text, look.Text(), i == 0, follow)
+			c := newFlow(text, reading(), i == 0, follow)
 			line, longest := c.Layout.(*flow).natural()
 			for len(t.natural) <= j {
 				t.natural, t.longest = append(t.natural, 0), append(t.longest, 0)
 			}
 			t.natural[j], t.longest[j] = max(t.natural[j], line), max(t.longest[j], longest)
 			cells = append(cells, c)
-			box.Add(c)
+			box.Objects = append(box.Objects, c)
 		}
 		rule := fynecanvas.NewRectangle(look.Current().Line)
 		if i == 0 {
 			rule.FillColor = look.Current().Soft
 		}
-		box.Add(rule)
+		box.Objects = append(box.Objects, rule)
 		t.cells, t.rules = append(t.cells, cells), append(t.rules, rule)
 	}
 	return box
@@ -49,20 +51,23 @@ type table struct {
 const columnGap, rowGap = 16, 3
 
 // columns shares a width: columns that need little get it, the others share what is
-// left, but none less than its longest word where that can be.
+// left by the roots of what they need in one line, so that one with more to say is
+// wider but not alone there; none gets less than its longest word where that can be.
 func (t *table) columns(width float32) []float32 {
 	n := len(t.natural)
-	widths := make([]float32, n)
-	left := width - columnGap*float32(n-1)
-	order := make([]int, n)
+	widths, order := make([]float32, n), make([]int, n)
+	left, weights := width-columnGap*float32(n-1), float32(0)
+	root := func(i int) float32 { return float32(math.Sqrt(float64(t.natural[i]))) }
 	for i := range order {
 		order[i] = i
+		weights += root(i)
 	}
-	slices.SortFunc(order, func(a, b int) int { return int(t.natural[a] - t.natural[b]) })
-	for k, i := range order {
-		share := left / float32(n-k)
+	slices.SortFunc(order, func(a, b int) int { return cmp.Compare(t.natural[a], t.natural[b]) })
+	for _, i := range order {
+		share := left * root(i) / weights
 		widths[i] = min(t.natural[i], max(share, min(t.longest[i], left*0.6)))
 		left -= widths[i]
+		weights -= root(i)
 	}
 	return widths
 }
