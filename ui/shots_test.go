@@ -1,6 +1,10 @@
 package ui
 
-import "fyne.io/fyne/v2"
+import (
+	"fyne.io/fyne/v2"
+
+	"frontlay/layout/sheet"
+)
 
 // shots are the pictures of README and manual. After an entry is added or changed, and
 // after what one shows has changed: make picture, and look at them. A page of paper takes
@@ -17,4 +21,8 @@ var shots = []shot{
 		spoil(w)
 		w.desk.Findings.Choose(1)
 	}},
+	{name: "manual/pictures/figures-of-a-sheet", size: fyne.NewSize(1240, 690), set: shown("sheets")},
+	{name: "manual/pictures/shop-sheet", project: "tile-chest.yaml", page: sheet.ShopSheets},
+	{name: "manual/pictures/corner-template", project: "tile-chest.yaml", page: sheet.CornerTemplates},
+	{name: "manual/pictures/hanging", project: "tile-chest.yaml", page: sheet.Hanging},
 }
