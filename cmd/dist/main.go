@@ -102,11 +102,12 @@ func checkedOut() (source, error) {
 	return source{commit, time.Unix(s, 0).UTC()}, err
 }
 
-// build makes the program without what differs from folder to folder: paths, and what the
+// build makes the program without what differs from folder to folder: paths, the identity
+// that the Go tool gives a build (it is made of its flags, with paths in them), and what the
 // Go tool records of git, which depends on the tags that were fetched.
 func build(to, tags string, src source, linker string, env ...string) error {
 	c := exec.Command("go", "build", "-trimpath", "-buildvcs=false", "-tags", tags,
-		"-ldflags", "-s -w -X main.commit="+src.commit+linker, "-o", to, "./cmd/frontlay")
+		"-ldflags", "-s -w -buildid= -X main.commit="+src.commit+linker, "-o", to, "./cmd/frontlay")
 	c.Env = append(os.Environ(), append(env, "SOURCE_DATE_EPOCH="+strconv.FormatInt(src.made.Unix(), 10))...)
 	c.Stdout, c.Stderr = os.Stderr, os.Stderr
 	return c.Run()
