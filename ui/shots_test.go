@@ -1,6 +1,8 @@
 package ui
 
 import (
+	"image"
+
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/sheet"
@@ -21,7 +23,7 @@ var shots = []shot{
 		spoil(w)
 		w.desk.Findings.Choose(1)
 	}},
-	{name: "manual/pictures/figures-of-a-sheet", size: fyne.NewSize(1240, 690), set: shown("sheets")},
+	{name: "manual/pictures/figures-of-a-sheet", size: fyne.NewSize(1240, 690), cut: image.Rect(0, 0, 1240, 644), set: shown("sheets")},
 	{name: "manual/pictures/shop-sheet", project: "tile-chest.yaml", page: sheet.ShopSheets},
 	{name: "manual/pictures/corner-template", project: "tile-chest.yaml", page: sheet.CornerTemplates},
 	{name: "manual/pictures/hanging", project: "tile-chest.yaml", page: sheet.Hanging},
