@@ -251,3 +251,24 @@ func skipped(line string) bool {
 	}
 	return false
 }
+
+// No paragraph of README is longer than six lines of about a hundred characters, and the
+// first tells the job.
+func TestReadmeIsReadAtAGlance(t *testing.T) {
+	data, err := os.ReadFile(filepath.Join(repository(t), "README.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	first, _, _ := strings.Cut(string(data), "\n\n")
+	for _, want := range []string{"joiner", "fronts", "checks", "templates at 1:1"} {
+		if !strings.Contains(first, want) {
+			t.Errorf("the first paragraph does not speak of %s", want)
+		}
+	}
+	target := regexp.MustCompile(`\]\([^)]*\)`)
+	for _, p := range regexp.MustCompile(`\n\n|\n- |\n\d\. `).Split(string(data), -1) {
+		if n := len(target.ReplaceAllString(p, "]")); n > 600 && !strings.HasPrefix(p, "```") {
+			t.Errorf("a paragraph has %d characters: %.60s…", n, p)
+		}
+	}
+}
