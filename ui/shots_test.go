@@ -27,4 +27,9 @@ var shots = []shot{
 	{name: "manual/pictures/shop-sheet", project: "tile-chest.yaml", page: sheet.ShopSheets},
 	{name: "manual/pictures/corner-template", project: "tile-chest.yaml", page: sheet.CornerTemplates},
 	{name: "manual/pictures/hanging", project: "tile-chest.yaml", page: sheet.Hanging},
+	{name: "manual/pictures/divide", set: hand("", "division above 1", 0, 24, true)},
+	{name: "manual/pictures/proposals", set: shown("propose")},
+	{name: "manual/pictures/print", set: func(w *window) { w.do("print") }},
+	{name: "manual/pictures/jig", page: sheet.JigSettings, pixels: 1200, cut: image.Rect(20, 35, 828, 1000)},
+	{name: "manual/pictures/sections", page: sheet.Sections, pixels: 1200, cut: image.Rect(90, 150, 760, 920)},
 }
