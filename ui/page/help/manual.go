@@ -61,7 +61,7 @@ func Manual(a *ask.Asker, language, chapter string, openURL func(*url.URL) error
 	side := container.New(field.AtLeast(wide), container.NewBorder(head, nil, nil, nil, whole))
 	ground := fynecanvas.NewRectangle(look.Current().Sheet)
 	ground.CornerRadius = 5
-	right := container.NewStack(ground, fyne.NewContainerWithLayout(inset(12), b.scroll))
+	right := container.NewStack(ground, container.New(inset(12), b.scroll))
 	body := container.NewBorder(nil, nil, container.NewBorder(nil, nil, nil, field.Spacer(1), side), nil, right)
 	c := a.Win.Canvas()
 	d := a.Notice(a.Text("Manual"), a.Text("Close"), body, b.scroll, nil)
