@@ -7,7 +7,7 @@ import (
 
 	"fyne.io/fyne/v2"
 	"fyne.io/fyne/v2/container"
-	fynelayout "fyne.io/fyne/v2/layout"
+	fynetheme "fyne.io/fyne/v2/theme"
 	"fyne.io/fyne/v2/widget"
 
 	"frontlay/model"
@@ -159,10 +159,9 @@ func (h *Page) SetUnit(u length.Unit) { h.do(edit.SetUnit{Unit: u}) }
 
 // tools choose the sheet, and make, copy, rename, remove, read and write one.
 func (h *Page) tools() fyne.CanvasObject {
-	return container.NewHBox(
+	return field.Flow(fynetheme.Size(fynetheme.SizeNamePadding),
 		container.New(field.AtLeast(220), h.choice),
-		field.NewButton(h.text("New…"), h.create), field.NewButton(h.text("Copy…"), h.duplicate), h.rename, h.remove,
-		fynelayout.NewSpacer(), h.carry,
+		field.NewButton(h.text("New…"), h.create), field.NewButton(h.text("Copy…"), h.duplicate), h.rename, h.remove, h.carry,
 		field.NewButton(h.text("Read a file…"), h.read), field.NewButton(h.text("Write into a file…"), h.write),
 	)
 }
