@@ -62,6 +62,17 @@ func selected(kind drawing.SubjectKind, at model.Place) func(w *window) {
 	return func(w *window) { w.session.Select(drawing.Subject{Kind: kind, Place: at}) }
 }
 
+// studied shows a study of the example that has the figures for most of them; its cabinets
+// stand free for it.
+func studied(command string) func(w *window) {
+	return func(w *window) {
+		w.session.MarkSaved() // the look may have set a unit
+		w.files.Example("packing-room")
+		w.Do(edit.Set{At: session.PlaceOfCabinet(0), Key: "base.stands", Value: "free"})
+		shown(command)(w)
+	}
+}
+
 func shown(commands ...string) func(w *window) {
 	return func(w *window) {
 		w.session.Select(w.face(2))
@@ -128,6 +139,9 @@ var scenes = []scene{
 	{name: "print", set: func(w *window) { w.do("print") }},
 	{name: "template", set: shown("template")},
 	{name: "proposals", set: shown("propose")},
+	{name: "study-opening", set: studied("opening")},
+	{name: "study-spread", set: studied("spread")},
+	{name: "study-tipping", set: studied("tipping")},
 	{name: "keys", set: shown("keys")},
 	{name: "hints", set: shown("hints")}, // they are done: it shows them again
 	{name: "cautions", set: shown("cautions")},

@@ -44,7 +44,7 @@ func Year(p *plan.Plan) *drawing.Drawing {
 		all = append(all, ranged{&g.Gap, g.Size - from, to - g.Size,
 			message.New("%v – %v", message.Bare(season.Shown(from)), message.Bare(season.Shown(to))), from < least || to > greatest})
 	}
-	return ranges(p, message.New("Gaps through the year, from – to, in %v; bars twenty times as large", p.Project.Unit.Symbol()), all)
+	return ranges(p, message.New("Gaps through the year, from – to, in %v; bars twenty times as large", inUnit(p)), all)
 }
 
 // Spread draws the run with the likely spread of each gap at the worse of its ends, in the
@@ -58,9 +58,17 @@ func Spread(p *plan.Plan) *drawing.Drawing {
 		all = append(all, ranged{&g.Gap, end, end, message.New("± %v", message.Bare(tolerance.Shown(end))), b.Short(g) > 0})
 	}
 	if p.Project.Process == nil {
-		return ranges(p, message.New("Likely spread of the gaps at their worse end, in %v, by figures from memory: type your own in the form of the project", p.Project.Unit.Symbol()), all)
+		return ranges(p, message.New("Likely spread of the gaps at their worse end, in %v, by figures from memory: type your own in the form of the project", inUnit(p)), all)
 	}
-	return ranges(p, message.New("Likely spread of the gaps at their worse end, in %v; bars twenty times as large", p.Project.Unit.Symbol()), all)
+	return ranges(p, message.New("Likely spread of the gaps at their worse end, in %v; bars twenty times as large", inUnit(p)), all)
+}
+
+// inUnit names the unit of a run after the word in.
+func inUnit(p *plan.Plan) any {
+	if p.Project.Unit.Inches() {
+		return message.New("inches")
+	}
+	return p.Project.Unit.Symbol()
 }
 
 // ranges draws the fronts of a run with ranges at their gaps: a bar at each end, and beside

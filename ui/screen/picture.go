@@ -1,6 +1,8 @@
 package screen
 
 import (
+	"strings"
+
 	"fyne.io/fyne/v2"
 
 	"frontlay/layout/drawing"
@@ -137,14 +139,36 @@ func (c *Screen) title() message.Message {
 	return c.shown().Title
 }
 
+// titleLines are the lines of the title, as wide as the sheet, with the size of the widest
+// and the height of one.
+func (c *Screen) titleLines(p *painter) (lines []string, size fyne.Size) {
+	wide := c.Size().Width - 2*titleAt.X
+	of := func(s string) fyne.Size { return p.measure.Of(s, p.text*titleSize, true) }
+	for _, word := range strings.Fields(c.say().Say(c.title())) {
+		if n := len(lines); n > 0 && (of(lines[n-1]+" "+word).Width <= wide || wide <= 0) {
+			lines[n-1] += " " + word
+		} else {
+			lines = append(lines, word)
+		}
+	}
+	for _, l := range lines {
+		size = size.Max(of(l))
+	}
+	return lines, size
+}
+
+// titleAt is the title's corner.
+var titleAt = fyne.NewPos(14, 10)
+
 // titleBox is where the title stands: at the upper left, inside of rulers.
 func (c *Screen) titleBox(p *painter) box {
-	size := p.measure.Of(c.say().Say(c.title()), p.text*titleSize, true)
-	at := fyne.NewPos(14, 10)
+	lines, size := c.titleLines(p)
+	at := titleAt
 	if c.rulers {
 		_, high, wide := p.rulerSizes()
 		at = at.AddXY(wide, high)
 	}
+	size.Height *= float32(len(lines))
 	return paint.BoxAt(at, size).Grown(4, 2)
 }
 
@@ -156,5 +180,8 @@ const titleSize = 1.15
 func (c *Screen) paintTitle(p *painter) {
 	b := c.titleBox(p)
 	p.backdrop(b, p.Palette.Sheet)
-	p.put(c.say().Say(c.title()), fyne.NewPos(b.X1+4, b.Y1+2), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.Palette.Ink)
+	lines, size := c.titleLines(p)
+	for i, l := range lines {
+		p.put(l, fyne.NewPos(b.X1+4, b.Y1+2+float32(i)*size.Height), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.Palette.Ink)
+	}
 }

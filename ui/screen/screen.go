@@ -154,7 +154,8 @@ func (c *Screen) margins() paint.Margins {
 	p := c.painter()
 	m := p.margins()
 	if c.subject != Elevation { // its title stands at the top
-		m.Top = max(m.Top, 3.4*look.Text())
+		lines, size := c.titleLines(p)
+		m.Top = max(m.Top, 3.4*look.Text()+float32(len(lines)-1)*size.Height)
 	}
 	if c.rulers {
 		_, high, wide := p.rulerSizes()
