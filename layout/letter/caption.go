@@ -388,8 +388,9 @@ func (p *Picture) writeNote(c *caption, f fitting, r row) float64 {
 	size := min(f.size, sizes[0])
 	t := Text{Of: c.Tag, Mark: c.Caption, Size: size}
 	t.Of.Meaning = drawing.Note
+	tooLow := c.Least > 0 && size < min(p.metrics.Sizes(c.Least)[0], sizes[0])
 	for i, m := range []string{p.say.Say(c.Note), p.say.Say(c.NoteShort)} {
-		if w := p.metrics.Width(m, size, false); m != "" && w <= r.free.to-r.free.from {
+		if w := p.metrics.Width(m, size, false); m != "" && !tooLow && w <= r.free.to-r.free.from {
 			t.Variant = Variant(i)
 			p.put(t, Point{r.free.from, f.y - f.size/2}, m)
 			return r.free.from + w + beforeFigure*size

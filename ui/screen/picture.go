@@ -141,7 +141,7 @@ func (c *Screen) title() message.Message {
 
 // titleLines are the lines of the title, as wide as the sheet, with the size of the widest
 // and the height of one.
-func (c *Screen) titleLines(p *painter) (lines []string, size fyne.Size) {
+func titleLines(c *Screen, p *painter) (lines []string, size fyne.Size) {
 	wide := c.Size().Width - 2*titleAt.X
 	of := func(s string) fyne.Size { return p.measure.Of(s, p.text*titleSize, true) }
 	for _, word := range strings.Fields(c.say().Say(c.title())) {
@@ -162,7 +162,7 @@ var titleAt = fyne.NewPos(14, 10)
 
 // titleBox is where the title stands: at the upper left, inside of rulers.
 func (c *Screen) titleBox(p *painter) box {
-	lines, size := c.titleLines(p)
+	lines, size := titleLines(c, p)
 	at := titleAt
 	if c.rulers {
 		_, high, wide := p.rulerSizes()
@@ -180,7 +180,7 @@ const titleSize = 1.15
 func (c *Screen) paintTitle(p *painter) {
 	b := c.titleBox(p)
 	p.backdrop(b, p.Palette.Sheet)
-	lines, size := c.titleLines(p)
+	lines, size := titleLines(c, p)
 	for i, l := range lines {
 		p.put(l, fyne.NewPos(b.X1+4, b.Y1+2+float32(i)*size.Height), drawing.Anchor{Y: 1}, p.text*titleSize, true, p.Palette.Ink)
 	}

@@ -154,7 +154,7 @@ func (c *Screen) margins() paint.Margins {
 	p := c.painter()
 	m := p.margins()
 	if c.subject != Elevation { // its title stands at the top
-		lines, size := c.titleLines(p)
+		lines, size := titleLines(c, p)
 		m.Top = max(m.Top, 3.4*look.Text()+float32(len(lines)-1)*size.Height)
 	}
 	if c.rulers {
